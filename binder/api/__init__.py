@@ -1,0 +1,94 @@
+"""Everything that a plugin may import."""
+
+from binder.api.contributions import Check, Page, PlanStep
+from binder.api.data import load_data
+from binder.api.hooks import GROUP, hookimpl
+from binder.api.lengths import parse_size, shown_length
+from binder.design import (
+    Assembly,
+    BarCut,
+    BarPlan,
+    Before,
+    Bought,
+    BuildSequence,
+    CautionFact,
+    Contribution,
+    CutPiece,
+    CutSize,
+    Design,
+    End,
+    Fabrication,
+    Fact,
+    Feature,
+    Item,
+    ItemNumber,
+    Joint,
+    JointFact,
+    MaterialFact,
+    NumberOff,
+    Part,
+    PlacedPiece,
+    Step,
+    Task,
+    TaskKind,
+)
+from binder.diagnostics import NOWHERE, Code, Diagnostic, Labelled, Severity, Span
+from binder.pages import (
+    Anchor,
+    Blank,
+    Block,
+    Checklist,
+    Column,
+    Drawing,
+    Facts,
+    Line,
+    Link,
+    Listing,
+    Notice,
+    NoticeKind,
+    Paragraph,
+    Picture,
+    Place,
+    Polyline,
+    Reckoned,
+    Section,
+    Stroke,
+    Strong,
+    Subheading,
+    Table,
+    Text,
+)
+from binder.pages import Box as DrawnBox
+from binder.pages import Check as Tick
+from binder.pages import Code as Typed
+from binder.pages import Disc as DrawnDisc
+from binder.pages import Label as DrawnLabel
+from binder.pages.font_metrics import text_width
+from binder.parameters import Gauge, Given, Series, Working, series_of
+from binder.spec.choices import OneOf
+from binder.spec.fields import (
+    Angle,
+    At,
+    Count,
+    Flag,
+    Length,
+    LengthOrRest,
+    LengthOrThrough,
+    MemberOf,
+    Name,
+    Number,
+    Offset,
+    Ref,
+    TaperOf,
+    Thread,
+    Words,
+)
+from binder.spec.kinds import Kind, Slot
+from binder.spec.models import FeatureEntry, JointEntry, Model, Noted
+from binder.spec.near import did_you_mean
+from binder.spec.values import Member, Position, Reference, Size, Stock, Taper
+from binder.units import LENGTH, NUMBER, Quantity, ThreadName, shown
+from binder.workshop import Workshop
+from binder.workshop.tools import StockPiece
+
+__all__ = sorted(name for name in dir() if not name.startswith("_"))

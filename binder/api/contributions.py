@@ -1,0 +1,41 @@
+"""What the hooks return: steps, checks and pages, each a name and a function."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+
+from binder.design import Contribution, Design, Fact
+from binder.diagnostics import Diagnostic
+from binder.pages import Section
+
+
+@dataclass(frozen=True, slots=True)
+class PlanStep:
+    """A step of the expand phase.
+
+    It runs after every step that gives a fact type in `needs`; `after` are fact types of
+    which it uses what there is, without needing them.
+    """
+
+    name: str
+    run: Callable[[Design], Contribution]
+    needs: tuple[type[Fact], ...] = ()
+    gives: tuple[type[Fact], ...] = ()
+    after: tuple[type[Fact], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Check:
+    """A check of the finished design."""
+
+    name: str
+    run: Callable[[Design], Iterable[Diagnostic]]
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """A maker of sections, from the finished design and all findings about it."""
+
+    name: str
+    run: Callable[[Design, tuple[Diagnostic, ...]], Iterable[Section]]

@@ -1,0 +1,86 @@
+"""The design: all that is to be made, and all that is known of it so far."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from itertools import chain
+from typing import TypeVar
+
+from binder.design.contribution import Contribution
+from binder.design.facts import Facts
+from binder.design.graph import Before, Task
+from binder.design.items import Assembly, Bought, Departure, Fabrication, Feature, Item, Joint, Part
+from binder.parameters import Working
+from binder.spec.validate import Spec
+from binder.workshop import Workshop
+
+
+@dataclass(frozen=True, slots=True)
+class Design:
+    """A model between spec and page; each step of a plugin gives a new one."""
+
+    spec: Spec
+    workshop: Workshop
+    parts: Mapping[str, Part]
+    bought: Mapping[str, Bought]
+    fabrications: Mapping[str, Fabrication]
+    assemblies: Mapping[str, Assembly]
+    joints: Mapping[str, Joint]
+    departures: tuple[Departure, ...] = ()
+    facts: Facts = field(default_factory=Facts)
+    tasks: Mapping[str, Task] = field(default_factory=dict)
+    befores: tuple[Before, ...] = ()
+    workings: Mapping[str, Working] = field(default_factory=dict)
+
+    def item(self, name: str) -> Item | None:
+        """The part, bought item, fabrication or assembly of a name."""
+        for table in (self.parts, self.bought, self.fabrications, self.assemblies):
+            if name in table:
+                return table[name]
+        return None
+
+    def items(self) -> Iterator[Item]:
+        """Parts, bought items, fabrications and assemblies, each in the order written."""
+        return chain(
+            self.parts.values(),
+            self.bought.values(),
+            self.fabrications.values(),
+            self.assemblies.values(),
+        )
+
+    def features(self) -> Iterator[Feature]:
+        """All features of parts and fabrications."""
+        for part in self.parts.values():
+            yield from part.features
+        for fabrication in self.fabrications.values():
+            yield from fabrication.features
+
+    def with_contribution(self, more: Contribution) -> Design:
+        """This design and what a step adds to it."""
+        return replace(
+            self,
+            facts=self.facts.plus(more.facts) if more.facts else self.facts,
+            parts=_with_features(self.parts, more.features),
+            fabrications=_with_features(self.fabrications, more.features),
+            bought={**self.bought, **{item.name: item for item in more.bought}},
+            tasks={**self.tasks, **{task.id: task for task in more.tasks}},
+            befores=(*self.befores, *more.befores),
+            workings={**self.workings, **{working.id: working for working in more.workings}},
+        )
+
+
+Owner = TypeVar("Owner", Part, Fabrication)
+
+
+def _with_features(owners: Mapping[str, Owner], features: Sequence[Feature]) -> Mapping[str, Owner]:
+    added: dict[str, list[Feature]] = {}
+    for feature in features:
+        if feature.owner in owners:
+            added.setdefault(feature.owner, []).append(feature)
+    if not added:
+        return owners
+    grown = dict(owners)
+    for name, more in added.items():
+        grown[name] = replace(owners[name], features=(*owners[name].features, *more))
+    return grown

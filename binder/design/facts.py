@@ -1,0 +1,183 @@
+"""Typed facts: what one plugin works out and another may need."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from fractions import Fraction
+from typing import TypeVar
+
+from binder.diagnostics import NOWHERE, Span
+
+
+@dataclass(frozen=True, slots=True)
+class Fact:
+    """Something known about a `subject`: the name of an item, joint or the model itself ('')."""
+
+    subject: str
+
+
+@dataclass(frozen=True, slots=True)
+class MaterialFact(Fact):
+    """What a part's material is: density in g/cm³, modulus in GPa, expansion in 1e-6/K.
+
+    A figure that no source gives is None; `hazards` are tags that call for cautions.
+    """
+
+    id: str
+    designation: str
+    group: str
+    condition: str
+    density: float | None
+    modulus: float | None
+    expansion: float | None
+    forms: tuple[str, ...]
+    hazards: tuple[str, ...]
+    advice: str
+    sources: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class CutSize(Fact):
+    """What a part needs of stock: form, section sizes and finished length, exact in mm.
+
+    A sheet part has `length` and `width` of its blank, its thickness in `section`.
+    """
+
+    form: str
+    section: tuple[Fraction, ...]
+    section_text: str
+    length: Fraction
+    width: Fraction | None = None
+    at: Span = NOWHERE
+
+
+@dataclass(frozen=True, slots=True)
+class NumberOff(Fact):
+    """How many of an item one model needs, rolled up over assemblies and fabrications."""
+
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class ItemNumber(Fact):
+    """The item number after ISO 6433, as printed: 1, 2, 3 ..."""
+
+    number: int
+
+
+@dataclass(frozen=True, slots=True)
+class PlacedPiece:
+    """A piece on a bar: from `start` to `end` in mm from the bar's free end."""
+
+    item: str
+    start: Fraction
+    end: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class CutPiece:
+    """A part as it is cut: its length in mm with facing, and how many."""
+
+    item: str
+    length: Fraction
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class BarCut:
+    """One bar, `length` mm long: its pieces, what is left of it, and whether it is owned."""
+
+    length: Fraction
+    is_owned: bool
+    pieces: tuple[PlacedPiece, ...]
+    left: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class BarPlan(Fact):
+    """Bars of one material and section: the subject is their name as bought.
+
+    `least` is the least number of bars that any plan needs which buys no more length.
+    """
+
+    material: str
+    form: str
+    section_text: str
+    pieces: tuple[CutPiece, ...]
+    bars: tuple[BarCut, ...]
+    holding: Fraction
+    least: int
+    is_proven: bool
+
+
+@dataclass(frozen=True, slots=True)
+class CautionFact(Fact):
+    """A usual published caution that applies: `title` and `text` come from cited data."""
+
+    hazard: str
+    title: str
+    text: str
+    source: str
+    where: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class JointFact(Fact):
+    """How a joint reads and is done: `phrase` says what meets, `step` what is done.
+
+    A lasting joint cannot be taken apart; a hot one brings a flame to its parts; in a
+    fitted one a half is made to the measured size of the other.
+    """
+
+    phrase: str
+    step: str
+    group: str
+    is_lasting: bool = False
+    is_hot: bool = False
+    is_fitted: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """A task in the build order with the layer that it stands in and why it waits."""
+
+    task: str
+    layer: int
+    after: tuple[tuple[str, str], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class BuildSequence(Fact):
+    """The order of all tasks; empty where the order loops."""
+
+    steps: tuple[Step, ...]
+
+
+F = TypeVar("F", bound=Fact)
+
+
+@dataclass(frozen=True, slots=True)
+class Facts:
+    """All facts, by type and subject."""
+
+    _by_type: dict[type[Fact], dict[str, Fact]] = field(default_factory=dict)
+
+    def about(self, kind: type[F], subject: str) -> F | None:
+        """The fact of one kind about one subject, if there is one."""
+        return self._by_type.get(kind, {}).get(subject)  # type: ignore[return-value]
+
+    def all(self, kind: type[F]) -> tuple[F, ...]:
+        """All facts of one kind, in the order in which they were given."""
+        return tuple(self._by_type.get(kind, {}).values())  # type: ignore[arg-type]
+
+    def kinds(self) -> tuple[type[Fact], ...]:
+        """The kinds of which there are any."""
+        return tuple(self._by_type)
+
+    def plus(self, facts: Iterable[Fact]) -> Facts:
+        """These facts and more; a later one about the same subject takes the place."""
+        merged = {kind: dict(known) for kind, known in self._by_type.items()}
+        for fact in facts:
+            merged.setdefault(type(fact), {})[fact.subject] = fact
+        return Facts(merged)

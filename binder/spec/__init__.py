@@ -1,0 +1,1 @@
+"""What was written: typed models of a spec, and the reading of a document into them."""

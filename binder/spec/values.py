@@ -1,0 +1,91 @@
+"""Values inside a spec that remember how and where they were written."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from binder.diagnostics import Span
+from binder.source.tree import Written
+from binder.units import Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class Size:
+    """A quantity with the author's own text and its place."""
+
+    quantity: Quantity
+    text: Written
+
+    @property
+    def exact(self) -> Fraction:
+        """The amount in the base unit of its dimension: mm, degrees, or a plain number."""
+        return self.quantity.amount
+
+    @property
+    def mm(self) -> float:
+        """A length in millimetres."""
+        return float(self.quantity.amount)
+
+    @property
+    def span(self) -> Span:
+        """Where it was written."""
+        return self.text.span
+
+
+@dataclass(frozen=True, slots=True)
+class Taper:
+    """A change of diameter along a length, from one end to the other."""
+
+    start: Size
+    end: Size
+    span: Span
+
+
+@dataclass(frozen=True, slots=True)
+class Position:
+    """Where along a part: so far from something, or plain words such as `middle`."""
+
+    text: Written
+    distance: Size | None = None
+    rest: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Reference:
+    """`item` or `item.place`: a part, bought item or assembly, and a feature or step of it."""
+
+    item: str
+    place: str
+    text: Written
+
+    @property
+    def span(self) -> Span:
+        """Where it was written."""
+        return self.text.span
+
+
+@dataclass(frozen=True, slots=True)
+class Member:
+    """So many off of an item, as `2 off knob`."""
+
+    item: str
+    count: int
+    span: Span
+
+
+@dataclass(frozen=True, slots=True)
+class Stock:
+    """What a part is cut from: a form as sold and the sizes of its section, where given.
+
+    `sizes` is empty where the part itself decides ("round bar").
+    """
+
+    form: str
+    sizes: tuple[Size, ...]
+    text: Written
+
+    @property
+    def span(self) -> Span:
+        """Where it was written."""
+        return self.text.span

@@ -1,0 +1,48 @@
+"""Plugin `buildorder`: the tasks of the build, what comes before what, and why."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from binder.api import (
+    BuildSequence,
+    Code,
+    ItemNumber,
+    JointFact,
+    Page,
+    PlanStep,
+    hookimpl,
+)
+from binder_plugins.buildorder.assembly import assembly_pages
+from binder_plugins.buildorder.codes import CODES
+from binder_plugins.buildorder.facts import TasksKnown
+from binder_plugins.buildorder.pages import order_pages
+from binder_plugins.buildorder.sequence import put_in_order
+from binder_plugins.buildorder.tasks import plan_tasks
+
+
+@hookimpl
+def binder_codes() -> Sequence[Code]:
+    """Orders that loop."""
+    return CODES
+
+
+@hookimpl
+def binder_steps() -> Sequence[PlanStep]:
+    """Tasks from parts and assemblies, then their order once all reasons are known."""
+    return [
+        PlanStep("plan the tasks", plan_tasks, needs=(JointFact,), gives=(TasksKnown,)),
+        PlanStep(
+            "put the tasks in order",
+            put_in_order,
+            needs=(TasksKnown,),
+            gives=(BuildSequence,),
+            after=(JointFact, ItemNumber),
+        ),
+    ]
+
+
+@hookimpl
+def binder_pages() -> Sequence[Page]:
+    """The build order, its picture, and a sheet for each assembly."""
+    return [Page("build order", order_pages), Page("assembly sheets", assembly_pages)]

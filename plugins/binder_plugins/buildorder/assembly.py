@@ -1,0 +1,111 @@
+"""Assemblies to their sheets: what goes in, in which steps, and the test."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import (
+    Assembly,
+    Block,
+    Checklist,
+    Column,
+    Design,
+    Diagnostic,
+    ItemNumber,
+    Joint,
+    JointFact,
+    Notice,
+    NoticeKind,
+    Paragraph,
+    Place,
+    Section,
+    Table,
+    Text,
+    Tick,
+)
+
+
+def assembly_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
+    """A section that holds one sheet for each assembly, inner ones first as they are built."""
+    sheets = [
+        _sheet(one, design)
+        for one in sorted(design.assemblies.values(), key=lambda one: len(_inside(one, design)))
+    ]
+    if sheets:
+        yield Section("assembly", "Assembly", Place.ASSEMBLY, (), sections=tuple(sheets))
+
+
+def _sheet(one: Assembly, design: Design) -> Section:
+    columns = (
+        Column("Item", 1, is_figure=True),
+        Column("Off", 1, is_figure=True),
+        Column("What", 6),
+    )
+    rows = tuple(_row(member.item, member.count, design) for member in one.members)
+    blocks: list[Block] = [Table(columns, rows)]
+    ticks = tuple(_steps(one, design))
+    if ticks:
+        blocks.append(Checklist(ticks))
+    if one.note:
+        blocks.append(Paragraph((one.note,)))
+    if one.test:
+        blocks.append(Notice(NoticeKind.NOTE, "Test now", (one.test,)))
+    return Section(
+        f"assembly-{one.name}",
+        one.title.capitalize(),
+        Place.ASSEMBLY,
+        tuple(blocks),
+        starts_page=False,
+    )
+
+
+def _row(name: str, count: int, design: Design) -> tuple[Text, ...]:
+    item = design.item(name)
+    number = design.facts.about(ItemNumber, name)
+    title = item.title if item is not None else name
+    return ((str(number.number) if number else "",), (str(count),), (title,))
+
+
+def _steps(one: Assembly, design: Design) -> Iterator[Tick]:
+    """The maker's own steps, then the joints that close here."""
+    for number, words in enumerate(one.steps, 1):
+        yield Tick(f"{one.name} step {number}", (words,))
+    for joint in joints_closed_in(one, design):
+        fact = design.facts.about(JointFact, joint.name)
+        if fact is not None:
+            feel: tuple[Text, ...] = ()
+            if joint.entry.feel:
+                feel = ((f"should feel: {joint.entry.feel}",),)
+            words = fact.step[0].upper() + fact.step[1:]
+            yield Tick(f"{one.name} {joint.name}", (words,), feel)
+
+
+def joints_closed_in(one: Assembly, design: Design) -> list[Joint]:
+    """Joints whose items are all inside, and not all inside one of its own members."""
+    inside = _inside(one, design)
+    inner = [
+        _inside(design.assemblies[m.item], design)
+        for m in one.members
+        if m.item in design.assemblies
+    ]
+    return [
+        joint
+        for joint in design.joints.values()
+        if set(joint.items) <= inside and not any(set(joint.items) <= one for one in inner)
+    ]
+
+
+def _inside(one: Assembly, design: Design) -> frozenset[str]:
+    """The names of all that goes into an assembly, at any depth."""
+    found: set[str] = set()
+    waiting = [member.item for member in one.members]
+    while waiting:
+        name = waiting.pop()
+        if name in found:
+            continue
+        found.add(name)
+        if name in design.assemblies:
+            waiting += [member.item for member in design.assemblies[name].members]
+        if name in design.fabrications:
+            waiting += [piece.item for piece in design.fabrications[name].pieces]
+    return frozenset(found)

@@ -1,0 +1,24 @@
+"""What the plugin can report."""
+
+from __future__ import annotations
+
+from binder.api import Code, Severity
+
+ORDER_LOOPS = Code(
+    "order-loops",
+    Severity.ERROR,
+    "Tasks wait for one another in a ring.",
+    "There is nowhere to start.",
+    "joints:\n  one: {slides: [a.x, b.y], master: a.x}\n  two: {slides: [b.z, a.w], master: b.z}",
+    "Change the master of one of the joints that are named, or mark one `because:`.",
+)
+WAITS_FOR_UNMEASURED = Code(
+    "waits-on-unmeasured",
+    Severity.WARNING,
+    "A part is made to fit a bought or salvaged item of which no size is measured first.",
+    "Catalogue sizes are nominal, and scrap has none: the part is made to a guess.",
+    "scrap_box:\n  gear: {what: clock gear}\njoints:\n  gear on axle: {pressed: [gear, axle.seat]}",
+    "Name the size under `measure_first:`, so that the build order waits for it.",
+)
+
+CODES = (ORDER_LOOPS, WAITS_FOR_UNMEASURED)

@@ -1,0 +1,132 @@
+"""A build sequence to a picture in layers: boxes in columns, arrows to what comes after."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from binder.api import (
+    Anchor,
+    BuildSequence,
+    Design,
+    Drawing,
+    DrawnBox,
+    DrawnLabel,
+    Polyline,
+    Step,
+    Stroke,
+    text_width,
+)
+from binder_plugins.buildorder.columns import Columns, arranged
+
+WIDTH = 176.0
+HEIGHT = 205.0
+MOST_COLUMNS = 9
+_LETTER = 2.5
+_LINE = 3.4
+_ROOMY = 11.0
+_TIGHT = 6.0
+_SHARE = 0.78
+_TINTS = {"measure": 0.0, "make": 0.06, "join": 0.12, "assemble": 0.2, "test": 0.0}
+
+
+@dataclass(frozen=True, slots=True)
+class Grid:
+    """Where columns and rows lie on the paper, in mm."""
+
+    columns: Columns
+    pitch: float
+    row: float
+
+    @property
+    def box_width(self) -> float:
+        """The width of a box; the rest of the column is for arrows."""
+        return self.pitch * _SHARE
+
+    @property
+    def box_height(self) -> float:
+        """The height of a box."""
+        return self.row - 2.2
+
+    def place(self, name: str) -> tuple[float, float]:
+        """The left end and the middle of a box or way point."""
+        column, row = self.columns.places[name]
+        return column * self.pitch + 0.5, (row + 0.5) * self.row + 1
+
+
+def picture(sequence: BuildSequence, design: Design) -> Drawing | None:
+    """The drawing; None where it would not fit a page at a readable size."""
+    edges = [(earlier, step.task) for step in sequence.steps for earlier, _ in step.after]
+    columns = arranged({step.task: step.layer for step in sequence.steps}, needed_edges(edges))
+    row = min(_ROOMY, HEIGHT / max(columns.height, 1))
+    if columns.width > MOST_COLUMNS or row < _TIGHT:
+        return None
+    grid = Grid(columns, WIDTH / max(columns.width, 3), row)
+    shapes = [
+        *(_arrow(path, grid) for path in columns.paths),
+        *(shape for step in sequence.steps for shape in _box(step, grid, design)),
+    ]
+    return Drawing(WIDTH, columns.height * row + 2, tuple(shapes))
+
+
+def needed_edges(edges: list[tuple[str, str]]) -> list[tuple[str, str]]:
+    """The edges without those that a longer way says already."""
+    after: dict[str, set[str]] = {}
+    for earlier, later in edges:
+        after.setdefault(earlier, set()).add(later)
+    reach: dict[str, set[str]] = {}
+
+    def reached(task: str) -> set[str]:
+        if task not in reach:
+            reach[task] = set().union(*({one} | reached(one) for one in after.get(task, ())))
+        return reach[task]
+
+    unique = list(dict.fromkeys(edges))
+    return [
+        (earlier, later)
+        for earlier, later in unique
+        if not any(later in reached(one) for one in after[earlier] if one != later)
+    ]
+
+
+def _arrow(path: tuple[str, ...], grid: Grid) -> Polyline:
+    """From the right side of the first box to the left side of the last, by way points."""
+    points: list[tuple[float, float]] = []
+    for number, name in enumerate(path):
+        x, y = grid.place(name)
+        points += [(x, y)] if number > 0 else []
+        points += [(x + grid.box_width, y)] if number < len(path) - 1 else []
+    return Polyline(tuple(points), Stroke.ARROW)
+
+
+def _box(step: Step, grid: Grid, design: Design) -> list[DrawnBox | DrawnLabel]:
+    """The box with its verb above its name, or with both in one line where rows are low."""
+    x, y = grid.place(step.task)
+    task = design.tasks[step.task]
+    left, top = x, y - grid.box_height / 2
+    box = DrawnBox(left, top, grid.box_width, grid.box_height, _TINTS[task.kind], Stroke.THIN)
+    name = _fitting(_short_title(step.task, design), grid.box_width - 1.5)
+    lines = [str(task.kind), name] if grid.row >= _ROOMY - 2 else [name]
+    middle = x + grid.box_width / 2
+    first = y + _LETTER / 2 - _LINE * (len(lines) - 1) / 2
+    return [
+        box,
+        *(
+            DrawnLabel(middle, first + _LINE * n, words, _LETTER, Anchor.MIDDLE)
+            for n, words in enumerate(lines)
+        ),
+    ]
+
+
+def _short_title(task: str, design: Design) -> str:
+    item = design.item(design.tasks[task].item)
+    name = design.tasks[task].item.replace("_", " ").replace("-", " ")
+    return item.title if item is not None and len(item.title) <= len(name) + 4 else name
+
+
+def _fitting(words: str, width: float) -> str:
+    """The words, cut with a point-point-point where they are wider than the box."""
+    if text_width(words, _LETTER) <= width:
+        return words
+    while words and text_width(words + "…", _LETTER) > width:
+        words = words[:-1]
+    return words.rstrip() + "…"

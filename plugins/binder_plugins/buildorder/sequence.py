@@ -1,0 +1,126 @@
+"""Tasks and reasons to one order, the same on every run, or to the ring that forbids it."""
+
+from __future__ import annotations
+
+import heapq
+from collections.abc import Iterable, Mapping
+
+from binder.api import (
+    Before,
+    BuildSequence,
+    Contribution,
+    Design,
+    Diagnostic,
+    Given,
+    Labelled,
+    Step,
+    Working,
+)
+from binder_plugins.buildorder import codes
+
+
+def put_in_order(design: Design) -> Contribution:
+    """The build sequence; tasks that could come in any order keep that of the spec."""
+    befores = [one for one in design.befores if _is_known(one, design)]
+    order = ordered(list(design.tasks), befores)
+    if len(order) < len(design.tasks):
+        ring = find_ring(set(design.tasks) - set(order), befores)
+        return Contribution(facts=[BuildSequence("", ())], findings=[_loop(ring)])
+    layers = layered(order, befores)
+    reasons = _reasons(befores)
+    steps = tuple(Step(task, layers[task], tuple(reasons.get(task, ()))) for task in order)
+    workings = [_working(step, design) for step in steps]
+    return Contribution(facts=[BuildSequence("", steps)], workings=workings)
+
+
+def _is_known(one: Before, design: Design) -> bool:
+    return one.earlier in design.tasks and one.later in design.tasks
+
+
+def ordered(tasks: list[str], befores: Iterable[Before]) -> list[str]:
+    """A topological order; of those that are free the first in `tasks` comes first.
+
+    Tasks in or behind a ring are left out. Cost: n log n in tasks and reasons.
+    """
+    rank = {task: place for place, task in enumerate(tasks)}
+    waits = dict.fromkeys(tasks, 0)
+    after: dict[str, list[str]] = {}
+    for one in befores:
+        waits[one.later] += 1
+        after.setdefault(one.earlier, []).append(one.later)
+    free = [rank[task] for task in tasks if not waits[task]]
+    heapq.heapify(free)
+    order: list[str] = []
+    while free:
+        task = tasks[heapq.heappop(free)]
+        order.append(task)
+        for later in after.get(task, ()):
+            waits[later] -= 1
+            if not waits[later]:
+                heapq.heappush(free, rank[later])
+    return order
+
+
+def layered(order: Iterable[str], befores: Iterable[Before]) -> dict[str, int]:
+    """The layer of each task: one more than the deepest of those before it."""
+    before: dict[str, list[str]] = {}
+    for one in befores:
+        before.setdefault(one.later, []).append(one.earlier)
+    layers: dict[str, int] = {}
+    for task in order:
+        layers[task] = max((layers[one] + 1 for one in before.get(task, ())), default=0)
+    return layers
+
+
+def find_ring(stuck: set[str], befores: Iterable[Before]) -> list[Before]:
+    """One ring of reasons among tasks that could not be ordered."""
+    waits_for: dict[str, Before] = {}
+    for one in befores:
+        if one.later in stuck and one.earlier in stuck:
+            waits_for.setdefault(one.later, one)
+    here = min(waits_for)
+    seen: dict[str, int] = {}
+    path: list[Before] = []
+    while here not in seen:
+        seen[here] = len(path)
+        path.append(waits_for[here])
+        here = waits_for[here].earlier
+    return path[seen[here] :]
+
+
+def _loop(ring: list[Before]) -> Diagnostic:
+    words = " <- ".join([ring[0].later, *(one.earlier for one in ring)][:7])
+    return codes.ORDER_LOOPS.at(
+        ring[0].at,
+        f"the build order loops: {words}",
+        label=ring[0].reason,
+        related=[Labelled(one.at, one.reason) for one in ring[1:6]],
+        help="change the master of one of these joints",
+    )
+
+
+def _reasons(befores: Iterable[Before]) -> Mapping[str, list[tuple[str, str]]]:
+    found: dict[str, list[tuple[str, str]]] = {}
+    for one in befores:
+        pairs = found.setdefault(one.later, [])
+        if (one.earlier, one.reason) not in pairs:
+            pairs.append((one.earlier, one.reason))
+    return found
+
+
+def _working(step: Step, design: Design) -> Working:
+    task = design.tasks[step.task]
+    given = tuple(
+        Given(f"after '{design.tasks[earlier].title}'", reason, working=f"order.{earlier}")
+        for earlier, reason in step.after
+    )
+    return Working(
+        id=f"order.{step.task}",
+        title=f"place of '{task.title}' in the build order",
+        given=given,
+        formula="after everything that it waits for",
+        result=f"layer {step.layer + 1}",
+        because="every reason is kept",
+        source="common practice, no source",
+        span=task.at,
+    )

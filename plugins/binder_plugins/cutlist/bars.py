@@ -1,0 +1,182 @@
+"""Parts and their stock to a cutting plan for each material and section."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from binder.api import (
+    BarCut,
+    BarPlan,
+    Contribution,
+    CutPiece,
+    CutSize,
+    Design,
+    Diagnostic,
+    Given,
+    MaterialFact,
+    NumberOff,
+    PlacedPiece,
+    StockPiece,
+    Working,
+    load_data,
+    shown_length,
+)
+from binder_plugins.cutlist import codes
+from binder_plugins.cutlist.job import Bar, Piece, Sawing
+from binder_plugins.cutlist.packing import pack
+from binder_plugins.cutlist.plan import CutBar, Plan
+
+PACKAGE = "binder_plugins.cutlist"
+# What a workshop that does not say it is taken to lose, mm; common practice, no source.
+USUAL_KERF = Fraction(3, 2)
+USUAL_FACING = Fraction(1, 2)
+USUAL_HOLDING = Fraction(20)
+_TIMBER = "board"
+
+
+@dataclass(frozen=True, slots=True)
+class Group:
+    """Parts that share bars: one material, form and section."""
+
+    material: str
+    form: str
+    section: tuple[Fraction, ...]
+    section_text: str
+    cuts: tuple[CutSize, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Losses:
+    """What sawing, facing each end and gripping a bar lose, in mm."""
+
+    kerf: Fraction
+    facing: Fraction
+    holding: Fraction
+
+
+def plan_bars(design: Design) -> Contribution:
+    """A plan for each group of parts that are cut from bars."""
+    lengths: Mapping[str, list[int]] = load_data(PACKAGE, "sold.yaml")["lengths"]
+    plans: list[BarPlan] = []
+    workings: list[Working] = []
+    findings: list[Diagnostic] = []
+    for group in _groups(design, lengths):
+        losses = _losses(group.form, design)
+        pieces = [_piece(cut, losses, design) for cut in group.cuts]
+        bars = _bars(group, losses, design, lengths)
+        plan = pack(
+            [Piece(piece.item, piece.length, piece.count) for piece in pieces],
+            bars,
+            Sawing(losses.kerf),
+        )
+        findings.extend(_too_long(plan, group))
+        plans.append(_fact(group, pieces, plan, losses))
+        workings.extend(
+            _working(piece, cut, losses) for piece, cut in zip(pieces, group.cuts, strict=True)
+        )
+    return Contribution(facts=plans, workings=workings, findings=findings)
+
+
+def _groups(design: Design, lengths: Mapping[str, list[int]]) -> list[Group]:
+    found: dict[tuple[str, str, tuple[Fraction, ...]], list[CutSize]] = {}
+    for cut in design.facts.all(CutSize):
+        if cut.form in lengths:
+            found.setdefault((_material(cut.subject, design), cut.form, cut.section), []).append(
+                cut
+            )
+    return [
+        Group(material, form, section, cuts[0].section_text, tuple(cuts))
+        for (material, form, section), cuts in found.items()
+    ]
+
+
+def _material(part: str, design: Design) -> str:
+    known = design.facts.about(MaterialFact, part)
+    return known.id.replace("-", " ") if known is not None else design.parts[part].material
+
+
+def _losses(form: str, design: Design) -> Losses:
+    shop = design.workshop
+    kerf, facing, holding = shop.kerf_for(form), shop.facing, shop.holding_length
+    is_timber = form == _TIMBER
+    return Losses(
+        USUAL_KERF if kerf is None else kerf,
+        USUAL_FACING if facing is None else facing,
+        # A board is not held in a chuck: nothing of it is lost to the grip.
+        Fraction(0) if is_timber else USUAL_HOLDING if holding is None else holding,
+    )
+
+
+def _piece(cut: CutSize, losses: Losses, design: Design) -> CutPiece:
+    off = design.facts.about(NumberOff, cut.subject)
+    return CutPiece(cut.subject, cut.length + 2 * losses.facing, off.count if off else 1)
+
+
+def _bars(
+    group: Group, losses: Losses, design: Design, lengths: Mapping[str, list[int]]
+) -> list[Bar]:
+    """Bars on the shelf that fit, and the lengths that can be bought."""
+    shop = design.workshop
+    owned = [
+        Bar(piece.text, piece.length, piece.count, losses.holding)
+        for piece in shop.shelf()
+        if piece.count is not None and _suits(piece, group)
+    ]
+    priced = [piece.length for piece in shop.sold() if _suits(piece, group)]
+    sold = priced or shop.bar_lengths() or [Fraction(mm) for mm in lengths[group.form]]
+    return [*owned, *(Bar("to buy", length, None, losses.holding) for length in sold)]
+
+
+def _suits(piece: StockPiece, group: Group) -> bool:
+    names = (group.material, group.material.replace(" ", "-"))
+    return (
+        piece.form == group.form
+        and piece.section == group.section
+        and piece.material.lower() in names
+    )
+
+
+def _too_long(plan: Plan, group: Group) -> Iterable[Diagnostic]:
+    places = {cut.subject: cut.at for cut in group.cuts}
+    for left in plan.unplaced:
+        yield codes.BAR_TOO_SHORT.at(
+            places[left.piece.label],
+            f"no bar gives '{left.piece.label}', {shown_length(left.piece.length)} as sawn",
+            help="join it from two, or list a longer bar on the shelf",
+        )
+
+
+def _fact(group: Group, pieces: list[CutPiece], plan: Plan, losses: Losses) -> BarPlan:
+    return BarPlan(
+        subject=f"{group.material} {group.section_text}",
+        material=group.material,
+        form=group.form,
+        section_text=group.section_text,
+        pieces=tuple(pieces),
+        bars=tuple(_bar(cut) for cut in plan.bars),
+        holding=losses.holding,
+        least=plan.lower_bound,
+        is_proven=plan.is_proven,
+    )
+
+
+def _bar(cut: CutBar) -> BarCut:
+    placed = tuple(PlacedPiece(one.label, one.start, one.end) for one in cut.pieces)
+    return BarCut(cut.bar.length, cut.bar.is_owned, placed, cut.left_in_hand)
+
+
+def _working(piece: CutPiece, cut: CutSize, losses: Losses) -> Working:
+    length = shown_length(cut.length)
+    facing = shown_length(losses.facing)
+    return Working(
+        id=f"{piece.item}.cut",
+        title=f"length to saw, {piece.item}",
+        given=(Given("finished length", length, cut.at, f"{piece.item}.stock"),),
+        formula=f"{length} + 2 × {facing} to face",
+        result=shown_length(piece.length),
+        because="both ends are faced after sawing",
+        source="common practice, no source",
+        span=cut.at,
+    )

@@ -1,0 +1,165 @@
+"""Cutting plans to the cut list: what to saw from which bar, with a picture of each."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import (
+    Anchor,
+    BarCut,
+    BarPlan,
+    Block,
+    Checklist,
+    Column,
+    CutSize,
+    Design,
+    Diagnostic,
+    Drawing,
+    DrawnBox,
+    DrawnLabel,
+    ItemNumber,
+    NumberOff,
+    Paragraph,
+    Picture,
+    Place,
+    Reckoned,
+    Section,
+    Stroke,
+    Subheading,
+    Table,
+    Text,
+    Tick,
+    shown_length,
+    text_width,
+)
+
+_WIDTH = 176.0
+_HIGH = 8.0
+_LETTER = 2.5
+
+
+def cut_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
+    """The bars to buy, then each bar with its cuts, then the blanks of plate and sheet."""
+    plans = design.facts.all(BarPlan)
+    blanks = [cut for cut in design.facts.all(CutSize) if not _is_planned(cut, plans)]
+    blocks: list[Block] = []
+    if plans:
+        blocks += _bars_to_have(plans)
+        for plan in plans:
+            blocks += _cutting(plan, design)
+    if blanks:
+        blocks += [Subheading("Blanks of plate, sheet and castings"), _blanks(blanks, design)]
+    if blocks:
+        yield Section("cut-list", "Cut list", Place.CUT_LIST, tuple(blocks))
+
+
+def _is_planned(cut: CutSize, plans: tuple[BarPlan, ...]) -> bool:
+    return any(piece.item == cut.subject for plan in plans for piece in plan.pieces)
+
+
+def _bars_to_have(plans: tuple[BarPlan, ...]) -> list[Block]:
+    words = (
+        "Lengths to saw have the facing of both ends in them; the grip is lost once on each bar."
+    )
+    columns = (
+        Column("Material", 3),
+        Column("Section", 4),
+        Column("Bars", 5),
+        Column("Least", 3),
+    )
+    return [Paragraph((words,)), Table(columns, tuple(_plan_row(plan) for plan in plans))]
+
+
+def _plan_row(plan: BarPlan) -> tuple[Text, ...]:
+    bars: dict[str, int] = {}
+    for bar in plan.bars:
+        where = "on the shelf" if bar.is_owned else "to buy"
+        name = f"{shown_length(bar.length)} ({where})"
+        bars[name] = bars.get(name, 0) + 1
+    words = ", ".join(f"{count} off {name}" for name, count in bars.items())
+    said = "proven" if plan.is_proven else f"best found; at least {plan.least} needed"
+    sawn = sum(piece.count for piece in plan.pieces)
+    why = Reckoned(said, f"{sawn} piece{'s' if sawn != 1 else ''} to saw")
+    return ((plan.material,), (plan.section_text,), (words,), (why,))
+
+
+def _cutting(plan: BarPlan, design: Design) -> Iterator[Block]:
+    yield Subheading(f"{plan.material}, {plan.section_text}")
+    for number, bar in enumerate(plan.bars, 1):
+        left = shown_length(bar.left)
+        caption = (
+            f"Bar {number} of {len(plan.bars)}, {shown_length(bar.length)}: "
+            f"{left} left, of which {shown_length(plan.holding)} is grip"
+        )
+        described = "a bar with its pieces in order of sawing"
+        yield Picture(_bar_drawing(bar, design), described, caption)
+    ticks = tuple(_tick(plan, index, design) for index in range(len(plan.pieces)))
+    yield Checklist(ticks, numbered=False)
+
+
+def _tick(plan: BarPlan, index: int, design: Design) -> Tick:
+    piece = plan.pieces[index]
+    text = f"{piece.count} off {_numbered(piece.item, design)}: saw {shown_length(piece.length)}"
+    cut = design.facts.about(CutSize, piece.item)
+    finished = (f"finished {shown_length(cut.length)}",) if cut is not None else ()
+    return Tick(f"saw {piece.item}", (text,), (finished,) if finished else ())
+
+
+def _numbered(name: str, design: Design) -> str:
+    item = design.item(name)
+    number = design.facts.about(ItemNumber, name)
+    title = item.title if item is not None else name
+    return f"item {number.number} {title}" if number is not None else title
+
+
+def _bar_drawing(bar: BarCut, design: Design) -> Drawing:
+    """The bar to scale over the width of the page, item numbers in the pieces."""
+    scale = _WIDTH / float(bar.length)
+    shapes: list[DrawnBox | DrawnLabel] = [
+        DrawnBox(0, 1, _WIDTH, _HIGH, tint=0.0, stroke=Stroke.OUTLINE)
+    ]
+    for piece in bar.pieces:
+        x = float(piece.start) * scale
+        width = float(piece.end - piece.start) * scale
+        shapes.append(DrawnBox(x, 1, width, _HIGH, tint=0.12, stroke=Stroke.THIN))
+        words = _fitting(piece.item, width, design)
+        if words:
+            middle = 1 + _HIGH / 2 + _LETTER / 2
+            shapes.append(DrawnLabel(x + width / 2, middle, words, _LETTER, Anchor.MIDDLE))
+    return Drawing(_WIDTH, _HIGH + 2, tuple(shapes))
+
+
+def _fitting(name: str, width: float, design: Design) -> str:
+    """The longest name of a piece that its box holds: title, number, or nothing."""
+    item = design.item(name)
+    number = design.facts.about(ItemNumber, name)
+    numbered = str(number.number) if number else ""
+    title = item.title if item is not None else name
+    for words in (f"{numbered} {title}".strip(), numbered):
+        if words and text_width(words, _LETTER) < width - 1:
+            return words
+    return ""
+
+
+def _blanks(cuts: list[CutSize], design: Design) -> Table:
+    columns = (
+        Column("Item", 4),
+        Column("Off", 1, is_figure=True),
+        Column("From", 4),
+        Column("Finished size", 4),
+    )
+    rows: list[tuple[Text, ...]] = []
+    for cut in cuts:
+        count = design.facts.about(NumberOff, cut.subject)
+        width = f" × {shown_length(cut.width)}" if cut.width is not None else ""
+        part = design.parts.get(cut.subject)
+        material = f"{part.material}, " if part is not None else ""
+        rows.append(
+            (
+                (_numbered(cut.subject, design),),
+                (str(count.count) if count else "1",),
+                (f"{material}{cut.section_text}",),
+                (f"{shown_length(cut.length)}{width}",),
+            )
+        )
+    return Table(columns, tuple(rows))

@@ -1,0 +1,60 @@
+"""Joints to findings: what holds them, and which surfaces they claim."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import Design, Diagnostic, End, Fabrication, Joint, Labelled, Part
+from binder_plugins.joints import codes
+from binder_plugins.joints.kinds import rows
+
+_BORES = ("drilled", "reamed", "bored")
+_ITEM_OF = {
+    "screwed": "screw",
+    "bolted": "bolt",
+    "pinned": "pin",
+    "keyed": "key",
+    "clamped": "grub screw",
+    "riveted": "rivet",
+    "belted": "belt",
+}
+
+
+def check_joints(design: Design) -> Iterator[Diagnostic]:
+    """All findings about joints."""
+    claimed: dict[str, Joint] = {}
+    for joint in design.joints.values():
+        yield from _holder(joint)
+        if joint.kind in rows() and rows()[joint.kind].group == "fit":
+            yield from _claims(joint, claimed, design)
+
+
+def _holder(joint: Joint) -> Iterator[Diagnostic]:
+    item = _ITEM_OF.get(joint.kind)
+    if item and not joint.held_by:
+        yield codes.HOLDER_MISSING.at(
+            joint.at,
+            f"'{joint.name}' names no {item}",
+            help=f"list the {item} under bought and name it with `held_by:`",
+        )
+
+
+def _is_bore(end: End, design: Design) -> bool:
+    """A bore fits one shaft; one shaft may well run in several bores."""
+    item = design.item(end.item)
+    features = item.features if isinstance(item, (Part, Fabrication)) else ()
+    return any(one.name == end.place and one.kind in _BORES for one in features)
+
+
+def _claims(joint: Joint, claimed: dict[str, Joint], design: Design) -> Iterator[Diagnostic]:
+    for end in joint.ends:
+        if not _is_bore(end, design):
+            continue
+        first = claimed.setdefault(str(end), joint)
+        if first is not joint:
+            yield codes.SURFACE_CLAIMED.at(
+                end.at,
+                f"'{end}' is claimed by '{first.name}' too",
+                related=(Labelled(first.at, "the first joint"),),
+                help="give each its own feature",
+            )

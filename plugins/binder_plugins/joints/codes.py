@@ -1,0 +1,24 @@
+"""What the plugin can report."""
+
+from __future__ import annotations
+
+from binder.api import Code, Severity
+
+HOLDER_MISSING = Code(
+    "holder-missing",
+    Severity.WARNING,
+    "A joint that needs a screw, bolt, pin, key or rivet, and none is named.",
+    "The item is missing on the shopping list, and on the last evening in the shop.",
+    "joints:\n  cap on post: {screwed: [cap.face, post.top]}",
+    "List the item under bought and name it with `held_by:`.",
+)
+SURFACE_CLAIMED = Code(
+    "surface-claimed",
+    Severity.WARNING,
+    "Two joints claim the same bore of a part.",
+    "One bore cannot be made to fit two shafts; one of the names is mostly a slip.",
+    "joints:\n  one: {slides: [pin.rod, arm.bore]}\n  two: {runs_in: [axle.journal, arm.bore]}",
+    "Give each its own feature, or say `because:` where both really share it.",
+)
+
+CODES = (HOLDER_MISSING, SURFACE_CLAIMED)

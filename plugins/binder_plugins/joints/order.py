@@ -1,0 +1,116 @@
+"""Joints to what is said and done at each, and to what is made before what."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import Before, Contribution, Design, End, Joint, JointFact, Working
+from binder_plugins.joints.kinds import JointKind, rows
+
+_TOGETHER = {
+    "spotted through": "its holes are spotted through the other half",
+    "drilled together": "the two are drilled together",
+    "reamed in line": "the two are reamed in line",
+    "lapped together": "the two are lapped together",
+}
+SOURCE = "common practice, no source"
+
+
+def state_joints(design: Design) -> Contribution:
+    """The facts of all joints, and the order of making that follows from their masters."""
+    joints = [joint for joint in design.joints.values() if joint.kind in rows()]
+    befores = [before for joint in joints for before in _befores(joint, design)]
+    return Contribution(
+        facts=[_fact(joint, design) for joint in joints],
+        befores=befores,
+        workings=[_working(joint, design) for joint in joints if first_half(joint)],
+    )
+
+
+def first_half(joint: Joint) -> End | None:
+    """The half that is made first: the master where one is named, else the trade's choice."""
+    row = rows()[joint.kind]
+    if joint.master is not None:
+        return joint.master
+    return joint.ends[row.first - 1] if row.first else None
+
+
+def title_of(end: End, design: Design) -> str:
+    """`bore of the arm`."""
+    item = design.item(end.item)
+    name = item.title if item is not None else end.item
+    return f"{end.place.replace('_', ' ')} of the {name}" if end.place else name
+
+
+def _fact(joint: Joint, design: Design) -> JointFact:
+    row = rows()[joint.kind]
+    names = [title_of(end, design) for end in joint.ends]
+    a, b = f"the {names[0]}", " and ".join(f"the {name}" for name in names[1:])
+    held = design.item(joint.held_by) if joint.held_by else None
+    by = f", held by {held.title}" if held is not None else ""
+    step = row.step.format(a=a, b=b)
+    return JointFact(
+        subject=joint.name,
+        phrase=f"{names[0]} {row.says} {' and '.join(names[1:])}{by}",
+        step=f"{step}{f' ({held.title})' if held is not None else ''}",
+        group=row.group,
+        is_lasting=row.lasting,
+        is_hot=row.heat,
+        is_fitted=bool(row.first),
+    )
+
+
+def _befores(joint: Joint, design: Design) -> Iterator[Before]:
+    """The item of the first half is made before those of the others."""
+    first = first_half(joint)
+    if first is None:
+        return
+    reason = _reason(joint, rows()[joint.kind])
+    for item in joint.items:
+        if item != first.item:
+            yield from _between(first.item, item, reason, joint, design)
+
+
+def _between(
+    earlier: str, later: str, reason: str, joint: Joint, design: Design
+) -> Iterator[Before]:
+    is_made = later in design.parts or later in design.fabrications
+    if not is_made:
+        return
+    kind = "measure" if earlier in design.bought else "make"
+    if kind == "measure" and not design.bought[earlier].measured:
+        return
+    if kind == "make" and earlier not in design.parts and earlier not in design.fabrications:
+        return
+    yield Before(f"{kind} {earlier}", f"make {later}", reason, is_must=True, at=joint.at)
+
+
+def _reason(joint: Joint, row: JointKind) -> str:
+    return f"{joint.name}: {_TOGETHER.get(joint.made) or why_first(joint, row)}"
+
+
+def why_first(joint: Joint, row: JointKind) -> str:
+    """Why a half is made first, at most ten words: the trade's reason, or the maker's choice."""
+    usual = joint.ends[row.first - 1] if row.first else None
+    chosen = joint.master is not None and (usual is None or str(joint.master) != str(usual))
+    return "measured first, the other half is made to it" if chosen else row.why
+
+
+def _working(joint: Joint, design: Design) -> Working:
+    first = first_half(joint)
+    row = rows()[joint.kind]
+    named = (
+        "named as master"
+        if joint.master is not None
+        else f"the usual first half where one {row.says} another"
+    )
+    return Working(
+        id=f"{joint.name.replace(' ', '_')}.master",
+        title=f"master of '{joint.name}'",
+        given=(),
+        formula=named,
+        result=title_of(first, design) if first is not None else "",
+        because=_reason(joint, row),
+        source="the spec" if joint.master is not None else SOURCE,
+        span=joint.at,
+    )

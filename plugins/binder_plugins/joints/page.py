@@ -1,0 +1,60 @@
+"""Joints to their page."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import (
+    Blank,
+    Column,
+    Design,
+    Diagnostic,
+    Joint,
+    JointFact,
+    Paragraph,
+    Place,
+    Reckoned,
+    Section,
+    Table,
+    Text,
+)
+from binder_plugins.joints.kinds import rows
+from binder_plugins.joints.order import first_half, title_of, why_first
+
+_COLUMNS = (
+    Column("Joint", 3),
+    Column("What meets", 5),
+    Column("Made first", 3),
+    Column("How made", 2),
+    Column("Measured", 2),
+)
+
+
+def joint_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
+    """One table of all joints."""
+    joints = [joint for joint in design.joints.values() if joint.kind in rows()]
+    if joints:
+        words = (
+            "The half named under `made first` is the master: finish it, write its size down, "
+            "and make the other half to suit it."
+        )
+        yield Section(
+            id="joints",
+            title="Joints",
+            place=Place.JOINTS,
+            blocks=(
+                Paragraph((words.replace("`", ""),)),
+                Table(_COLUMNS, tuple(_row(joint, design) for joint in joints)),
+            ),
+        )
+
+
+def _row(joint: Joint, design: Design) -> tuple[Text, ...]:
+    fact = design.facts.about(JointFact, joint.name)
+    first = first_half(joint)
+    master: Text = ("either",)
+    if first is not None:
+        master = (Reckoned(title_of(first, design), why_first(joint, rows()[joint.kind])),)
+    is_fit = rows()[joint.kind].group == "fit"
+    blank: Text = (Blank(f"joint {joint.name}"),) if is_fit else ("",)
+    return ((joint.name,), (fact.phrase if fact else "",), master, (joint.made,), blank)

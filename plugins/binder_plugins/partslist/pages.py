@@ -1,0 +1,166 @@
+"""Items to the parts list and the list of what is bought.
+
+The columns follow ISO 7573: item number, quantity, designation, reference, material and
+remarks; stock stands beside material because the bench asks for both at once.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+
+from binder.api import (
+    Assembly,
+    Blank,
+    Block,
+    Bought,
+    Column,
+    CutSize,
+    Design,
+    Diagnostic,
+    Fabrication,
+    Facts,
+    Item,
+    ItemNumber,
+    Link,
+    MaterialFact,
+    NumberOff,
+    Paragraph,
+    Part,
+    Place,
+    Section,
+    Subheading,
+    Table,
+    Text,
+    shown,
+    shown_length,
+)
+from binder_plugins.partslist.counting import members_of
+
+_COLUMNS = (
+    Column("Item", 1.5, is_figure=True),
+    Column("Off", 1.3, is_figure=True),
+    Column("Designation", 4.5),
+    Column("Reference", 4),
+    Column("Material", 4),
+    Column("Stock, finished length", 5),
+    Column("Remarks", 4),
+)
+
+
+_FIRST_WORDS = (
+    "Measure what is told by a size before anything is made to fit it, and write the figure "
+    "down here."
+)
+
+
+def list_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
+    """The parts list, and the bought items with their critical sizes."""
+    yield Section("parts-list", "Parts list", Place.PARTS_LIST, tuple(_lists(design)))
+    if design.bought:
+        yield Section("shopping", "To buy and to find", Place.SHOPPING, tuple(_shopping(design)))
+
+
+def _lists(design: Design) -> Iterator[Block]:
+    made: list[Item] = [*design.parts.values(), *design.fabrications.values()]
+    groups: tuple[tuple[str, Iterable[Item]], ...] = (
+        ("Made", made),
+        ("Bought in, or from the scrap box", design.bought.values()),
+        ("Assemblies", design.assemblies.values()),
+    )
+    for title, items in groups:
+        rows = tuple(_row(item, design) for item in items)
+        if rows:
+            yield Subheading(title)
+            yield Table(_COLUMNS, rows)
+
+
+def _row(item: Item, design: Design) -> tuple[Text, ...]:
+    number = design.facts.about(ItemNumber, item.name)
+    count = design.facts.about(NumberOff, item.name)
+    target = _target(item)
+    name: Text = (Link(item.title, target),) if target else (item.title,)
+    return (
+        (str(number.number) if number else "",),
+        (str(count.count) if count else "",),
+        name,
+        (item.name,),
+        (_material(item, design),),
+        (_stock(item, design),),
+        (_remarks(item, design),),
+    )
+
+
+def _target(item: Item) -> str:
+    if isinstance(item, (Part, Fabrication)):
+        return f"part-{item.name}"
+    return f"assembly-{item.name}" if isinstance(item, Assembly) else ""
+
+
+def _material(item: Item, design: Design) -> str:
+    if not isinstance(item, Part):
+        return ""
+    known = design.facts.about(MaterialFact, item.name)
+    return f"{item.material} {known.designation}".strip() if known else item.material
+
+
+def _stock(item: Item, design: Design) -> str:
+    cut = design.facts.about(CutSize, item.name)
+    if cut is None:
+        return ""
+    width = f" × {shown_length(cut.width)}" if cut.width is not None else ""
+    return f"{cut.section_text}, {shown_length(cut.length)}{width}"
+
+
+def _remarks(item: Item, design: Design) -> str:
+    words: list[str] = []
+    if isinstance(item, Part):
+        words += ["one of each hand"] if item.handed else []
+        words += ["dummy"] if item.is_dummy else []
+        words += [item.finish] if item.finish else []
+    if isinstance(item, Bought):
+        words += ["from the scrap box"] if item.is_salvaged else []
+        words += [f"measure first: {', '.join(item.measured)}"] if item.measured else []
+    members = members_of(item)
+    words += [_members(members, design)] if members else []
+    return "; ".join(words)
+
+
+def _members(members: Iterable[object], design: Design) -> str:
+    return "of items " + ", ".join(_number(getattr(one, "item", ""), design) for one in members)
+
+
+def _number(name: str, design: Design) -> str:
+    number = design.facts.about(ItemNumber, name)
+    return str(number.number) if number else name
+
+
+def _shopping(design: Design) -> Iterator[Block]:
+    yield Paragraph((_FIRST_WORDS,))
+    columns = (
+        Column("Item", 1, is_figure=True),
+        Column("Off", 1, is_figure=True),
+        Column("What", 5),
+        Column("Size that matters", 3),
+        Column("Measured", 3),
+        Column("Note", 4),
+    )
+    rows = [row for item in design.bought.values() for row in _bought_rows(item, design)]
+    yield Table(columns, tuple(rows))
+    yield Facts((("Stock", ("see the cut list: it names each bar with its length.",)),))
+
+
+def _bought_rows(item: Bought, design: Design) -> Iterator[tuple[Text, ...]]:
+    count = design.facts.about(NumberOff, item.name)
+    sizes = dict(item.sizes)
+    names = list(dict.fromkeys([*sizes, *item.measured])) or [""]
+    for row, name in enumerate(names):
+        size = f"{name} {shown(sizes[name].quantity)}" if name in sizes else name
+        blank: Text = (Blank(f"{item.name} {name}"),) if name in item.measured else ("",)
+        note = "; ".join(word for word in (item.note, item.because) if word)
+        first: tuple[Text, ...] = (
+            (_number(item.name, design),),
+            (str(count.count) if count else "1",),
+            (item.what + (" (scrap box)" if item.is_salvaged else ""),),
+        )
+        lead = first if row == 0 else (("",), ("",), ("",))
+        yield (*lead, (size,), blank, (note if row == 0 else "",))

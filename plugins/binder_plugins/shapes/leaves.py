@@ -1,0 +1,176 @@
+"""Parts to their leaves: what it is cut from, its sizes, and what is cut in it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import (
+    Blank,
+    Block,
+    Column,
+    CutSize,
+    Design,
+    Diagnostic,
+    Fabrication,
+    Facts,
+    Feature,
+    ItemNumber,
+    MaterialFact,
+    Model,
+    NumberOff,
+    Paragraph,
+    Part,
+    Place,
+    Section,
+    Size,
+    Strong,
+    Table,
+    Text,
+    Typed,
+    shown,
+    shown_length,
+)
+from binder_plugins.shapes.kinds import TurnedStep
+from binder_plugins.shapes.turned import measured
+from binder_plugins.shapes.words import what, where
+
+
+def part_leaves(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
+    """A section that holds one leaf for each part and fabrication."""
+    leaves = [_leaf(part, design) for part in design.parts.values()]
+    leaves += [_joined(one, design) for one in design.fabrications.values()]
+    if leaves:
+        yield Section("parts", "Parts", Place.PARTS, (), sections=tuple(leaves))
+
+
+def _leaf(part: Part, design: Design) -> Section:
+    blocks: list[Block] = [Facts(tuple(_head(part, design)))]
+    units = str(design.spec.written.model.units)
+    if isinstance(part.shape, list):
+        blocks.append(_steps(part, units))
+    elif part.shape is not None:
+        blocks.append(Facts(tuple(_sizes(part, units))))
+    if part.features:
+        blocks.append(_features(part.name, part.features, units))
+    if part.note:
+        blocks.append(Paragraph((Strong("Note: "), part.note)))
+    if part.because:
+        blocks.append(Paragraph((Strong("Because: "), part.because)))
+    return _as_leaf(part, design, blocks)
+
+
+def _as_leaf(item: Part | Fabrication, design: Design, blocks: list[Block]) -> Section:
+    return Section(
+        f"part-{item.name}", _title(item, design), Place.PARTS, tuple(blocks), starts_page=False
+    )
+
+
+def _title(item: Part | Fabrication, design: Design) -> str:
+    number = design.facts.about(ItemNumber, item.name)
+    return f"{number.number} {item.title}" if number else item.title
+
+
+def _head(part: Part, design: Design) -> Iterator[tuple[str, Text]]:
+    number = design.facts.about(NumberOff, part.name)
+    hands = ", one of each hand" if part.handed else ""
+    yield "Number off", (f"{number.count if number else part.quantity or 1}{hands}",)
+    material = design.facts.about(MaterialFact, part.name)
+    grade = f" ({material.designation})" if material and material.designation else ""
+    yield "Material", (f"{part.material}{grade}",)
+    cut = design.facts.about(CutSize, part.name)
+    if cut is not None:
+        yield "Stock", (f"{cut.section_text}, {shown_length(cut.length)} long when finished",)
+    if part.finish:
+        yield "Finish", (part.finish,)
+    if part.is_dummy:
+        yield "Dummy", ("made for looks",)
+
+
+def _sizes(part: Part, units: str) -> Iterator[tuple[str, Text]]:
+    if isinstance(part.shape, Size):
+        yield "Length", (shown(part.shape.quantity, units),)
+        return
+    if isinstance(part.shape, Model):
+        for name in type(part.shape).model_fields:
+            size: Size = getattr(part.shape, name)
+            yield name.capitalize(), (shown(size.quantity, units),)
+
+
+def _steps(part: Part, units: str) -> Table:
+    columns = (
+        Column("Step", 2),
+        Column("Section", 3),
+        Column("Length", 2, is_figure=True),
+        Column("Ends at", 2, is_figure=True),
+        Column("Measured", 2),
+    )
+    steps, _ = measured(part, part.shape if isinstance(part.shape, list) else [])
+    rows: list[tuple[Text, ...]] = []
+    for number, step in enumerate(steps, 1):
+        name = str(step.step.name or number)
+        length = shown_length(step.length, units) + (" (rest)" if step.is_rest else "")
+        rows.append(
+            (
+                (name,),
+                (_section(step.step, units),),
+                (length,),
+                (shown_length(step.end, units),),
+                (Blank(f"{part.name} {name}", units),),
+            )
+        )
+    return Table(columns, tuple(rows), caption="Steps, from the first face")
+
+
+def _section(step: TurnedStep, units: str) -> str:
+    if step.diameter is not None:
+        return f"⌀{shown(step.diameter.quantity, units)}"
+    if step.taper is not None:
+        start, end = step.taper.start.quantity, step.taper.end.quantity
+        return f"taper ⌀{shown(start, units)} to ⌀{shown(end, units)}"
+    if step.hexagon is not None:
+        return f"hexagon {shown(step.hexagon.quantity, units)} across flats"
+    return f"square {shown(step.square.quantity, units)}" if step.square is not None else ""
+
+
+def _features(owner: str, features: tuple[Feature, ...], units: str) -> Table:
+    columns = (
+        Column("Feature", 2),
+        Column("What", 4),
+        Column("Where", 4),
+        Column("Measured", 2),
+    )
+    rows = tuple(_feature(owner, feature, units) for feature in features)
+    return Table(columns, rows, caption="Cut or formed in it")
+
+
+def _feature(owner: str, feature: Feature, units: str) -> tuple[Text, ...]:
+    notes = [note for note in (feature.entry.note, feature.entry.because) if note]
+    dummy = " (dummy)" if feature.is_dummy else ""
+    note = f"; {'; '.join(notes)}" if notes else ""
+    return (
+        (Typed(feature.name),),
+        (what(feature, units) + dummy + note,),
+        (where(feature, units),),
+        (Blank(f"{owner} {feature.name}", units),),
+    )
+
+
+def _joined(one: Fabrication, design: Design) -> Section:
+    pieces = ", ".join(
+        f"{member.count} off {_item_title(member.item, design)}" for member in one.pieces
+    )
+    units = str(design.spec.written.model.units)
+    joined = one.joined.replace("_", " ")
+    blocks: list[Block] = [
+        Facts((("Pieces", (pieces,)), ("Joined", (f"{joined}, then machined as one",))))
+    ]
+    if one.features:
+        blocks.append(_features(one.name, one.features, units))
+    if one.note:
+        blocks.append(Paragraph((Strong("Note: "), one.note)))
+    return _as_leaf(one, design, blocks)
+
+
+def _item_title(name: str, design: Design) -> str:
+    item = design.item(name)
+    return item.title if item is not None else name

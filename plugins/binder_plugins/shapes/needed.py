@@ -1,0 +1,95 @@
+"""What a shape needs, whatever it is cut from: its length and the section round it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from binder.api import Part, Size, Stock
+from binder_plugins.shapes.kinds import Block, Board, Disc, Plate
+from binder_plugins.shapes.turned import Measured, bar_needed
+
+_ROUND = ("round bar", "drawn rod", "wire", "tube")
+
+
+@dataclass(frozen=True, slots=True)
+class Needed:
+    """Length and section in mm: `round` is a diameter, `flat` are width and thickness.
+
+    `width` is that of a blank of sheet or plate. `because` says how length and section
+    were found.
+    """
+
+    length: Fraction
+    because: str
+    round: Fraction | None = None
+    flat: tuple[Fraction, Fraction] | None = None
+    width: Fraction | None = None
+    as_bought: Stock | None = None
+    steps: tuple[Measured, ...] = ()
+
+    def in_form(self, form: str) -> tuple[Fraction, ...] | None:
+        """The least section of a form that holds the shape; None where it cannot be."""
+        if self.as_bought is not None:
+            return tuple(size.exact for size in self.as_bought.sizes)
+        if form == "casting":
+            return ()
+        if self.round is not None:
+            return self._round_in(form, self.round)
+        return self._flat_in(form) if self.flat is not None else None
+
+    def _round_in(self, form: str, diameter: Fraction) -> tuple[Fraction, ...] | None:
+        if form == "tube":
+            return (diameter, Fraction(0))
+        if form in (*_ROUND, "hexagon bar", "square bar"):
+            return (
+                (bar_needed([one.step for one in self.steps], form),) if self.steps else (diameter,)
+            )
+        if form == "board":
+            return (diameter, diameter)
+        if form in ("plate", "sheet") and self.width is not None:
+            return (self.length,)
+        return None
+
+    def _flat_in(self, form: str) -> tuple[Fraction, ...] | None:
+        if self.flat is None:
+            return None
+        width, thickness = self.flat
+        if form in ("flat bar", "strip", "board"):
+            return (width, thickness)
+        if form in ("plate", "sheet"):
+            return (thickness,)
+        if form == "square bar":
+            return (max(width, thickness),)
+        return None
+
+    def forms(self) -> tuple[str, ...]:
+        """Forms that could give the shape."""
+        if self.round is not None:
+            return ("round bar", "drawn rod", "hexagon bar", "square bar", "tube")
+        return ("flat bar", "square bar", "plate", "sheet", "strip", "board")
+
+
+def needed_of(part: Part, steps: Sequence[Measured]) -> Needed:
+    """What a part with a whole shape needs."""
+    shape = part.shape
+    if isinstance(shape, Disc):
+        size = shape.diameter.exact
+        return Needed(shape.thickness.exact, "thickness, and diameter", round=size, width=size)
+    if isinstance(shape, Block):
+        sides = (shape.width.exact, shape.height.exact)
+        return Needed(shape.length.exact, "length, and width by height", flat=sides)
+    if isinstance(shape, (Plate, Board)):
+        return Needed(
+            shape.length.exact,
+            "length, and width by thickness",
+            flat=(shape.width.exact, shape.thickness.exact),
+            width=shape.width.exact,
+        )
+    if isinstance(shape, Size):
+        return Needed(shape.exact, "the length cut, the section as bought", as_bought=part.stock)
+    length = sum((step.length for step in steps), Fraction(0))
+    across = bar_needed([step.step for step in steps], "round bar")
+    words = "sum of the steps' lengths, and the largest section among them"
+    return Needed(length, words, round=across, steps=tuple(steps))

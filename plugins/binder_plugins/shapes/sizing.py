@@ -1,0 +1,156 @@
+"""Parts to what each needs of stock, with the working behind it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from binder.api import (
+    Contribution,
+    CutSize,
+    Design,
+    Diagnostic,
+    Given,
+    Part,
+    Size,
+    Stock,
+    Working,
+    shown_length,
+)
+from binder_plugins.shapes import codes
+from binder_plugins.shapes.faults import feature_faults
+from binder_plugins.shapes.kinds import Block, Board, Disc, Plate
+from binder_plugins.shapes.needed import Needed, needed_of
+from binder_plugins.shapes.sold import sold_section
+from binder_plugins.shapes.turned import measured
+
+_USUAL_FORM = {
+    "turned": "round bar",
+    "block": "flat bar",
+    "plate": "plate",
+    "disc": "plate",
+    "board": "board",
+    "cut": "round bar",
+}
+
+
+def size_parts(design: Design) -> Contribution:
+    """A `CutSize` for each part whose sizes are whole, and findings for the others."""
+    facts: list[CutSize] = []
+    workings: list[Working] = []
+    findings: list[Diagnostic] = []
+    for part in design.parts.values():
+        needed, faults = _needed(part)
+        findings.extend(faults)
+        if needed is None:
+            continue
+        findings.extend(feature_faults(part, needed))
+        fact, faults = _from_stock(part, needed, design)
+        findings.extend(faults)
+        if fact is not None:
+            facts.append(fact)
+            workings.append(_working(part, needed, fact))
+    return Contribution(facts=facts, workings=workings, findings=findings)
+
+
+def _needed(part: Part) -> tuple[Needed | None, tuple[Diagnostic, ...]]:
+    if not part.shape_kind:
+        finding = codes.SIZE_MISSING.at(
+            part.at,
+            f"'{part.name}' has no shape",
+            help="give it one of: turned, block, plate, disc, board, cut",
+        )
+        return None, (finding,)
+    if isinstance(part.shape, list):
+        steps, findings = measured(part, part.shape)
+        return (needed_of(part, steps) if steps else None), findings
+    return needed_of(part, ()), ()
+
+
+def _from_stock(
+    part: Part, needed: Needed, design: Design
+) -> tuple[CutSize | None, tuple[Diagnostic, ...]]:
+    stock = part.stock
+    form = stock.form if stock is not None else _USUAL_FORM[part.shape_kind]
+    section = tuple(size.exact for size in stock.sizes) if stock is not None else ()
+    fit = needed.in_form(form)
+    if fit is None:
+        finding = codes.STOCK_WRONG_FORM.at(
+            stock.span if stock is not None else part.at,
+            f"'{part.name}' cannot be cut from {form}",
+            help=f"one of: {', '.join(needed.forms())}",
+        )
+        return None, (finding,)
+    if section and stock is not None:
+        findings = tuple(_too_small(part, stock, section, fit))
+        if findings:
+            return None, findings
+        return _cut(part, needed, form, section), ()
+    return _cut(part, needed, form, sold_section(form, fit, design), is_least=True), ()
+
+
+def _too_small(
+    part: Part, stock: Stock, section: tuple[Fraction, ...], fit: tuple[Fraction, ...]
+) -> Iterator[Diagnostic]:
+    for has, wants in zip(sorted(section), sorted(fit), strict=False):
+        if has < wants:
+            yield codes.STOCK_TOO_SMALL.at(
+                stock.span,
+                f"'{part.name}' needs {shown_length(wants)}, the stock has {shown_length(has)}",
+                help=f"take {shown_length(wants)} or larger",
+            )
+            return
+
+
+def _cut(
+    part: Part,
+    needed: Needed,
+    form: str,
+    section: tuple[Fraction, ...],
+    *,
+    is_least: bool = False,
+) -> CutSize:
+    """The fact; a section of two sizes that was only worked out is said to be the least."""
+    words = " × ".join(shown_length(size) for size in section)
+    if is_least and len(section) > 1:
+        words = f"at least {words}"
+    return CutSize(
+        subject=part.name,
+        form=form,
+        section=section,
+        section_text=f"{words} {form}".strip(),
+        length=needed.length,
+        width=needed.width,
+        at=part.stock.span if part.stock is not None else part.at,
+    )
+
+
+def _working(part: Part, needed: Needed, fact: CutSize) -> Working:
+    given = tuple(Given(name, shown_length(size.exact), size.span) for name, size in _sizes(part))
+    return Working(
+        id=f"{part.name}.stock",
+        title=f"stock for the {part.title}",
+        given=given,
+        formula=needed.because,
+        result=f"{fact.section_text}, {shown_length(fact.length)} finished length",
+        because="the largest section and the overall length",
+        source="geometry",
+        span=part.at,
+    )
+
+
+def _sizes(part: Part) -> Iterator[tuple[str, Size]]:
+    if part.overall is not None:
+        yield "overall", part.overall
+    shape = part.shape
+    if isinstance(shape, (Block, Board, Disc, Plate)):
+        for name in type(shape).model_fields:
+            yield name, getattr(shape, name)
+    elif isinstance(shape, Size):
+        yield "length", shape
+    elif isinstance(shape, list):
+        for number, step in enumerate(shape, 1):
+            if isinstance(step.length, Size):
+                yield f"length of {step.name or f'step {number}'}", step.length
+            if step.diameter is not None:
+                yield f"diameter of {step.name or f'step {number}'}", step.diameter

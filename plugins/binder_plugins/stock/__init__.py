@@ -1,0 +1,14 @@
+"""Plugin `stock`: the sizes in which bars, sheet, drills and gauges are sold."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from binder.api import Gauge, Series, hookimpl
+from binder_plugins.stock.tables import all_sizes
+
+
+@hookimpl
+def binder_series() -> Sequence[Series | Gauge]:
+    """Stock series for `nearest(...)`, and gauges for `12 swg` and `no. 34 drill`."""
+    return all_sizes()

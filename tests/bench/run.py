@@ -1,0 +1,80 @@
+"""`make bench`: the time of `binder check` as a ratio to the bare floor, and its growth.
+
+Both are measured in turns in the same run, and the least of several is taken: the machines
+are noisy. No figure here fails a build; the targets are printed beside what was found.
+"""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+import tempfile
+import time
+from pathlib import Path
+
+from generate import spec_of
+
+SIZES = (20, 200, 1600)
+ROUNDS = 7
+HERE = Path(__file__).parent
+_LIST_MODULES = """
+import runpy, sys
+sys.argv = ["binder", "check", {spec!r}]
+try:
+    runpy.run_module("binder", run_name="__main__", alter_sys=True)
+except SystemExit:
+    pass
+names = [name for name in sys.modules if sys.modules[name] is not None]
+own = ("binder", "binder_plugins", "__main__", "__mp_main__")
+keep = [n for n in names if n.split(".")[0] not in own and getattr(sys.modules[n], "__spec__", None)]
+open({out!r}, "w", encoding="utf-8").write("\\n".join(keep))
+"""
+
+
+def main() -> None:
+    """Measures and prints the table."""
+    with tempfile.TemporaryDirectory() as folder:
+        times = {size: _measured(size, Path(folder)) for size in SIZES}
+        start_up = _least(["-c", "import binder.cli"])
+    print(f"{'parts':>6} {'check':>9} {'floor':>9} {'ratio':>6}")
+    for size, (check, floor) in times.items():
+        print(f"{size:>6} {check * 1000:>7.0f}ms {floor * 1000:>7.0f}ms {check / floor:>6.2f}")
+    ratio = times[200][0] / times[200][1]
+    print(f"\n200 parts: {ratio:.2f} times the floor (target: at most 2.0)")
+    empty = times[20][0] - (times[200][0] - times[20][0]) / 9
+    growth = (times[1600][0] - empty) / (times[200][0] - empty)
+    print(f"1,600 parts: {growth:.1f} times the 200 after start-up (target: at most 8.8)")
+    print(
+        f"start-up, extrapolated to no parts: {empty * 1000:.0f} ms; bare import {start_up * 1000:.0f} ms"
+    )
+
+
+def _measured(size: int, folder: Path) -> tuple[float, float]:
+    spec = folder / f"bench-{size}.yaml"
+    spec.write_text(spec_of(size), encoding="utf-8")
+    modules = folder / "modules.txt"
+    _run(["-c", _LIST_MODULES.format(spec=str(spec), out=str(modules))])
+    check: list[float] = []
+    floor: list[float] = []
+    for _ in range(ROUNDS):
+        check.append(_run(["-P", "-m", "binder", "check", str(spec)]))
+        floor.append(_run(["-P", str(HERE / "floor.py"), str(spec), str(modules)]))
+    return min(check), min(floor)
+
+
+def _least(arguments: list[str]) -> float:
+    return min(_run(arguments) for _ in range(ROUNDS))
+
+
+def _run(arguments: list[str]) -> float:
+    """Seconds that one run of the interpreter takes."""
+    start = time.perf_counter()
+    done = subprocess.run([sys.executable, *arguments], capture_output=True, check=False)
+    took = time.perf_counter() - start
+    if done.returncode:
+        sys.exit(done.stderr.decode(errors="replace"))
+    return took
+
+
+if __name__ == "__main__":
+    main()

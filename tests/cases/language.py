@@ -1,0 +1,100 @@
+"""A case for every code of the language, of names and of the built-in plugins."""
+
+HEAD = "format: 1\nmodel: {title: Trial, issue: A, units: mm}\n"
+PIN = "  pin: {material: brass, stock: 6 mm drawn rod, cut: 40 mm}\n"
+ARM = (
+    "  arm: {material: brass, stock: 10 mm x 6 mm flat bar, cut: 40 mm,"
+    " features: {bore: {reamed: 6 mm}, eye: {reamed: 3 mm}}}\n"
+)
+
+
+def parts(text: str) -> str:
+    """A spec with these parts and what follows them."""
+    return f"{HEAD}parts:\n{text}"
+
+
+def pin(entry: str, more: str = "") -> str:
+    """A spec of one part."""
+    return parts(f"  pin: {{material: brass, {entry}}}\n{more}")
+
+
+def joined(line: str, more: str = "") -> str:
+    """A spec of a pin and an arm with one joint."""
+    return parts(f"{PIN}{ARM}joints:\n  {line}\n{more}")
+
+
+CASES = {
+    "unknown-key": pin("⟪stok⟫: 6 mm drawn rod, cut: 40 mm"),
+    "key-missing": parts("  ⟪pin⟫: {stock: 6 mm drawn rod, cut: 40 mm}\n"),
+    "wrong-shape": parts("  pin: ⟪brass⟫\n"),
+    "kind-unknown": pin("cut: 40 mm, features: {hole: {⟪driled⟫: 3 mm}}"),
+    "kind-twice": pin("cut: 40 mm, features: {hole: {drilled: 3 mm, ⟪tapped⟫: M4}}"),
+    "unit-missing": pin("cut: ⟪40⟫"),
+    "wrong-dimension": pin("cut: ⟪40 deg⟫"),
+    "out-of-range": pin("cut: ⟪-40 mm⟫"),
+    "not-true-or-false": pin("cut: 40 mm, dummy: ⟪yes⟫"),
+    "not-one-of": parts(PIN).replace("units: mm", "units: ⟪metric⟫"),
+    "bad-count": pin("cut: 40 mm, quantity: ⟪2.5⟫"),
+    "bad-name": parts(f"{PIN}fabrications:\n  rod: {{pieces: [2 off pin], joined: ⟪silver!⟫}}\n"),
+    "bad-reference": joined("a: {slides: [⟪pin rod⟫, arm.bore]}"),
+    "bad-member": parts(f"{PIN}assemblies:\n  all: {{of: [⟪2 pins⟫]}}\n"),
+    "bad-taper": pin("turned: [{taper: ⟪6 mm⟫, length: 4 mm}]"),
+    "thread-unknown": pin("cut: 40 mm, features: {hole: {tapped: ⟪M3 x⟫}}"),
+    "stock-unknown": pin("stock: ⟪6 mm rodd⟫, cut: 40 mm"),
+    "stock-sizes": pin("stock: ⟪6 mm flat bar⟫, cut: 40 mm"),
+    "text-too-long": pin(f"cut: 40 mm, note: ⟪{'word ' * 900}end⟫"),
+    "text-empty": pin('cut: 40 mm, note: ⟪""⟫'),
+    "list-length": joined("a: {slides: ⟪[pin]⟫}"),
+    "name-twice": parts(f"{PIN}bought:\n  ⟪pin⟫: {{what: a pin}}\n"),
+    "item-unknown": joined("a: {slides: [pin, ⟪amr.bore⟫]}"),
+    "place-unknown": joined("a: {slides: [pin, ⟪arm.boer⟫]}"),
+    "master-not-an-end": joined("a: {slides: [pin, arm.bore], master: ⟪arm.eye⟫}"),
+    "joint-with-itself": joined("⟪a⟫: {slides: [arm.bore, arm.bore]}"),
+    "assembly-ring": parts(
+        f"{PIN}assemblies:\n  ⟪one⟫: {{of: [two, pin]}}\n  two: {{of: [one]}}\n"
+    ),
+    "in-no-assembly": parts(f"{PIN}{ARM}assemblies:\n  all: {{of: [pin]}}\n").replace(
+        "  arm:", "  ⟪arm⟫:"
+    ),
+    "size-unused": f"{HEAD}sizes: {{⟪bar⟫: 20 mm}}\nparts:\n{PIN}",
+    "holder-missing": joined("⟪a⟫: {pinned: [pin, arm.bore]}"),
+    "surface-claimed": joined("a: {slides: [pin, arm.bore]}\n  b: {runs_in: [pin, ⟪arm.bore⟫]}"),
+    "count-disagrees": parts(
+        "  ⟪pin⟫: {material: brass, stock: 6 mm drawn rod, cut: 40 mm, quantity: 3}\n"
+        "assemblies:\n  all: {of: [2 off pin]}\n"
+    ),
+    "order-loops": joined(
+        "⟪a⟫: {slides: [pin, arm.bore], master: pin}\n"
+        "  b: {slides: [pin, arm.eye], master: arm.eye}"
+    ),
+    "waits-on-unmeasured": joined(
+        "⟪a⟫: {pressed: [gear, arm.bore]}", "scrap_box:\n  gear: {what: a gear}\n"
+    ),
+    "bar-too-short": pin("stock: ⟪6 mm drawn rod⟫, cut: 1200 mm"),
+    "material-unknown": parts("  pin: {material: ⟪unobtainium⟫, stock: 6 mm wire, cut: 9 mm}\n"),
+    "form-not-sold": parts(
+        "  pin: {material: silver steel, stock: ⟪2 mm sheet⟫,"
+        " plate: {length: 9 mm, width: 9 mm, thickness: 2 mm}}\n"
+    ),
+    "size-missing": parts("  ⟪pin⟫: {material: brass, stock: 6 mm drawn rod}\n"),
+    "sizes-do-not-add": pin("turned: [{diameter: 6 mm, length: 9 mm}], overall: ⟪12 mm⟫"),
+    "rest-twice": pin(
+        "turned: [{diameter: 6 mm, length: rest}, {diameter: 4 mm, length: ⟪rest⟫}], overall: 9 mm"
+    ),
+    "section-unclear": pin("turned: [{length: ⟪9 mm⟫}]"),
+    "stock-too-small": pin("stock: ⟪5 mm round bar⟫, turned: [{diameter: 6 mm, length: 9 mm}]"),
+    "stock-wrong-form": pin("stock: ⟪2 mm sheet⟫, turned: [{diameter: 6 mm, length: 9 mm}]"),
+    "place-on-nothing": pin(
+        "turned: [{name: shank, diameter: 6 mm, length: 9 mm}],"
+        " features: {hole: {drilled: 2 mm, on: ⟪shnak⟫}}"
+    ),
+    "deeper-than-part": pin(
+        "turned: [{name: shank, diameter: 6 mm, length: 9 mm}],"
+        " features: {hole: {drilled: 2 mm, on: shank, depth: ⟪12 mm⟫}}"
+    ),
+    "hole-out-of-step": pin(
+        "turned: [{name: shank, diameter: 6 mm, length: 9 mm}],"
+        " features: {hole: {drilled: ⟪6 mm⟫, on: shank, depth: through}}"
+    ),
+    "section-not-sold": pin("stock: ⟪13.37 mm round bar⟫, cut: 40 mm"),
+}

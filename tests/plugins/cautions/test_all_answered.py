@@ -1,0 +1,53 @@
+"""Every word of the language has a caution or an explicit none: nothing falls silent."""
+
+from __future__ import annotations
+
+import importlib
+from collections.abc import Iterable
+
+import pytest
+import yaml
+
+from binder.api import Slot
+from binder_plugins import joints, materials, shapes
+from binder_plugins.cautions.facts import caution_table
+from binder_plugins.cautions.signs import SignKind
+
+
+def _data(package: str, name: str) -> dict[str, dict[str, dict[str, object]]]:
+    from importlib.resources import files
+
+    text = files(package).joinpath("data", name).read_text(encoding="utf-8")
+    content: dict[str, dict[str, dict[str, object]]] = yaml.safe_load(text)
+    return content
+
+
+def _unanswered(kind: SignKind, words: Iterable[str]) -> set[str]:
+    found = set(words)
+    assert found
+    return found - caution_table().known(kind)
+
+
+def test_every_joint_has_an_answer() -> None:
+    kinds = _data(joints.__name__, "joints.yaml")["kinds"]
+    assert not _unanswered(SignKind.JOINT, kinds)
+
+
+def test_every_hazard_tag_has_an_answer() -> None:
+    rows = _data(materials.__name__, "materials.yaml")["materials"]
+    tags = [str(tag) for row in rows for tag in row.get("caution", ())]  # type: ignore[attr-defined]
+    assert not _unanswered(SignKind.HAZARD, tags)
+
+
+@pytest.mark.parametrize(
+    ("slot", "kind"),
+    [
+        (Slot.SHAPE, SignKind.SHAPE),
+        (Slot.FEATURE, SignKind.FEATURE),
+        (Slot.JOINT, SignKind.JOINT),
+    ],
+)
+def test_every_kind_of_the_built_in_plugins_has_an_answer(slot: Slot, kind: SignKind) -> None:
+    plugins = (importlib.import_module(one.__name__) for one in (joints, shapes))
+    keys = [one.key for plugin in plugins for one in plugin.binder_kinds() if one.slot is slot]
+    assert not _unanswered(kind, keys)
