@@ -29,7 +29,7 @@ format:
 
 bench:
 	@PYTHON="$(PYTHON)" sh .ci/setup.sh dev
-	$(BIN)/python tests/bench/run.py
+	$(BIN)/python -m tests.bench
 
 locks:
 	.ci/locks/renew.sh

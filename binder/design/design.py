@@ -80,7 +80,8 @@ def _with_features(owners: Mapping[str, Owner], features: Sequence[Feature]) -> 
             added.setdefault(feature.owner, []).append(feature)
     if not added:
         return owners
-    grown = dict(owners)
-    for name, more in added.items():
-        grown[name] = replace(owners[name], features=(*owners[name].features, *more))
-    return grown
+    return {name: _with(owner, added.get(name, ())) for name, owner in owners.items()}
+
+
+def _with(owner: Owner, more: Sequence[Feature]) -> Owner:
+    return replace(owner, features=(*owner.features, *more)) if more else owner

@@ -158,6 +158,14 @@ OUTSIDE_SERIES = Code(
     "rod: next_up(400 mm, drawn_rod)",
     "Choose another series or a list of your own, or write the size.",
 )
+SIZE_AT_FAULT = Code(
+    "size-at-fault",
+    E,
+    "A size that follows from another one, or from the picture, which is itself at fault.",
+    "It will come right with the other.",
+    "sizes:\n  bar: 20 mmm\nparts:\n  post: {overall: 2 * bar}",
+    "Mend the other; its own finding says how.",
+)
 PICK_IN_DOUBT = Code(
     "pick-in-doubt",
     Severity.ADVICE,
@@ -290,4 +298,4 @@ SET_NAME_UNKNOWN = Code(
     "Take the name that is offered; `sizes` in the spec has all of them.",
 )
 
-CODES = tuple(value for value in dict(globals()).values() if isinstance(value, Code))
+CODES = tuple(value for value in list(globals().values()) if isinstance(value, Code))

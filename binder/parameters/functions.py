@@ -14,6 +14,7 @@ NEAREST = "nearest"
 NEXT_UP = "next_up"
 NEXT_DOWN = "next_down"
 PICTURE = "picture"
+LEAST_SIZES = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,17 +85,16 @@ def rounded(sizes: tuple[Quantity, ...]) -> Quantity:
 
 @dataclass(frozen=True, slots=True)
 class Reckoning:
-    """A function of sizes that gives a size; `most_sizes` None is no bound."""
+    """A function of two sizes or more that gives a size; `most_sizes` None is no bound."""
 
     run: Callable[[tuple[Quantity, ...]], Quantity]
-    least_sizes: int
     most_sizes: int | None
 
 
 RECKONINGS = {
-    "min": Reckoning(least, 2, None),
-    "max": Reckoning(most, 2, None),
-    "round": Reckoning(rounded, 2, 2),
+    "min": Reckoning(least, None),
+    "max": Reckoning(most, None),
+    "round": Reckoning(rounded, LEAST_SIZES),
 }
 
 USES = {

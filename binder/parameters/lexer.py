@@ -1,109 +1,216 @@
-"""The text of an expression to tokens: amounts with their units, names, signs, brackets."""
+"""The text of an expression to its tokens, each with its place, within fixed limits."""
 
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
-from enum import StrEnum
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from enum import Enum, auto
 
 from binder.parameters import codes
-from binder.parameters.amounts import amount_at
-from binder.parameters.faults import ExpressionFault
-from binder.units import Quantity
+from binder.parameters.faults import ExpressionFault, quoted
+from binder.parameters.numbers import SPACE, Number, read_number, refuse_dashed
+from binder.units import INCH, GaugeName, Misread
+from binder.units.gauges import GAUGE_PATTERN, gauge_of
+from binder.units.words import FOOT
 
-MOST_LETTERS = 300
+MOST_CHARACTERS = 300
 MOST_TOKENS = 60
+MOST_BRACKETS = 20
+
+_SPACES = re.compile(f"{SPACE}+")
 _NAME = re.compile(r"[A-Za-z][A-Za-z0-9_]*")
-_SIGNS = {"+": "+", "-": "-", "−": "-", "*": "*", "×": "*", "/": "/", "÷": "/", "∕": "/"}
-_BRACKETS = "()[],"
+_GAUGE = re.compile(GAUGE_PATTERN, re.IGNORECASE | re.ASCII)
+_FIGURES = re.compile(r"[0-9]+")
+_UNIT_AFTER = re.compile(r" ?[A-Za-z\u00b0'\"]+")
+_SIGNS = {
+    "+": "+",
+    "-": "-",
+    "*": "*",
+    "/": "/",
+    "\u00d7": "*",
+    "\u00f7": "/",
+    "\u2212": "-",
+    "(": "(",
+    ")": ")",
+    "[": "[",
+    "]": "]",
+    ",": ",",
+}
+_CLOSES = {")": "(", "]": "["}
+_THOUSAND_FIGURES = 3
 
 
-class TokenKind(StrEnum):
+class Kind(Enum):
     """What a token is."""
 
-    AMOUNT = "amount"
-    GAUGE = "gauge"
-    NAME = "name"
-    SIGN = "sign"
-    END = "end"
+    NUMBER = auto()
+    GAUGE = auto()
+    NAME = auto()
+    SIGN = auto()
+    END = auto()
 
 
 @dataclass(frozen=True, slots=True)
 class Token:
-    """A token with its place in the text; `value` is set for amounts, `text` for the rest."""
+    """A number, gauge, name or sign, from `start` to `end` of the text."""
 
-    kind: TokenKind
+    kind: Kind
     text: str
     start: int
-    length: int
-    value: Quantity | None = None
+    end: int
+    number: Number | None = None
+    gauge: GaugeName | None = None
 
 
-def tokens_of(text: str) -> list[Token]:
-    """All tokens and an end mark; raises ExpressionFault at what cannot be read."""
-    if len(text) > MOST_LETTERS:
-        raise ExpressionFault(
-            codes.EXPRESSION_TOO_LONG,
-            f"{len(text)} characters are too long for one size",
-            "give parts of it names of their own under sizes",
-        )
+def tokens_of(text: str) -> tuple[Token, ...]:
+    """The tokens with an END behind them; ExpressionFault for what is no token or too much."""
+    if len(text) > MOST_CHARACTERS:
+        message = f"{len(text)} characters are too many for one expression"
+        raise ExpressionFault(codes.EXPRESSION_TOO_LONG, message, 0, len(text))
     found: list[Token] = []
-    place = 0
-    while place < len(text):
-        if text[place] in " \t":
-            place += 1
-            continue
-        token = _token_at(text, place)
+    for token in _scan(text):
+        if found and _are_feet_and_inches(found[-1], token):
+            token = _feet_and_inches(found.pop(), token)
         found.append(token)
-        place = token.start + token.length
         if len(found) > MOST_TOKENS:
-            raise ExpressionFault(
-                codes.EXPRESSION_TOO_LONG,
-                "too many terms for one size",
-                "give parts of it names of their own under sizes",
-            )
-    return [*found, Token(TokenKind.END, "", len(text), 1)]
+            message = f"more than {MOST_TOKENS} numbers, names and signs"
+            raise ExpressionFault(codes.EXPRESSION_TOO_LONG, message, token.start, 1)
+    return (*found, Token(Kind.END, "", len(text), len(text)))
 
 
-def _token_at(text: str, place: int) -> Token:
-    gauge = _gauge_at(text, place)
-    if gauge is not None:
-        return gauge
-    amount = amount_at(text, place)
-    if amount is not None:
-        return Token(TokenKind.AMOUNT, amount.text, place, amount.length, amount.quantity)
-    letter = text[place]
-    name = _NAME.match(text, place)
+def _scan(text: str) -> Iterator[Token]:
+    brackets = _Brackets()
+    last: Token | None = None
+    at = _past_spaces(text, 0)
+    while at < len(text):
+        token = _token(text, at, last)
+        if token.text == "," and not brackets.may_list:
+            raise _stray_comma(text, token, last)
+        brackets.pass_by(token, last)
+        yield token
+        last, at = token, _past_spaces(text, token.end)
+    brackets.must_be_closed()
+
+
+class _Brackets:
+    """The brackets that are open, and whether each may hold a list."""
+
+    def __init__(self) -> None:
+        self._open: list[tuple[Token, bool]] = []
+
+    @property
+    def may_list(self) -> bool:
+        """Whether a comma has a meaning here."""
+        return bool(self._open) and self._open[-1][1]
+
+    def pass_by(self, token: Token, last: Token | None) -> None:
+        """Opens or closes; ExpressionFault where there is nothing to close or too much open."""
+        if token.text in ("(", "["):
+            is_call = last is not None and last.kind is Kind.NAME
+            self._open.append((token, token.text == "[" or is_call))
+            if len(self._open) > MOST_BRACKETS:
+                message = f"more than {MOST_BRACKETS} brackets inside one another"
+                raise ExpressionFault(codes.BRACKETS_TOO_DEEP, message, token.start, 1)
+        elif token.text in _CLOSES:
+            if not self._open or self._open.pop()[0].text != _CLOSES[token.text]:
+                message = f"'{token.text}' closes nothing"
+                raise ExpressionFault(codes.BRACKET_UNMATCHED, message, token.start, 1)
+
+    def must_be_closed(self) -> None:
+        """ExpressionFault where a bracket is still open."""
+        if self._open:
+            token = self._open[-1][0]
+            message = f"'{token.text}' is never closed"
+            raise ExpressionFault(codes.BRACKET_UNMATCHED, message, token.start, 1)
+
+
+def _past_spaces(text: str, at: int) -> int:
+    spaces = _SPACES.match(text, at)
+    return spaces.end() if spaces else at
+
+
+def _token(text: str, at: int, last: Token | None) -> Token:
+    gauge = _GAUGE.match(text, at)
+    if gauge:
+        return _gauge_token(gauge)
+    if last is None or last.text in ("(", "[", ","):
+        refuse_dashed(text, at)
+    number = read_number(text, at)
+    if number:
+        return Token(Kind.NUMBER, text[at : number.end], at, number.end, number)
+    name = _NAME.match(text, at)
     if name:
-        return Token(TokenKind.NAME, name[0], place, len(name[0]))
-    if letter in _SIGNS:
-        if letter == "*" and text[place : place + 2] == "**":
-            raise _refused_sign("**", place)
-        return Token(TokenKind.SIGN, _SIGNS[letter], place, 1)
-    if letter in _BRACKETS:
-        return Token(TokenKind.SIGN, letter, place, 1)
-    raise _refused_sign(letter, place)
+        return Token(Kind.NAME, name[0], at, name.end())
+    if text[at] in _SIGNS and not text.startswith("**", at):
+        return Token(Kind.SIGN, _SIGNS[text[at]], at, at + 1)
+    raise _strange(text, at)
 
 
-def _refused_sign(sign: str, place: int) -> ExpressionFault:
-    help = {
-        "**": "write the product out: a * a",
-        "^": "write the product out: a * a",
-        "%": "write 0.8 * bar for 80 per cent of it",
-        ".": "names stand alone here; a part's size is reached through a name under sizes",
-    }.get(sign, "sizes are made of numbers with units, names, + - * / and brackets")
-    return ExpressionFault(
-        codes.SIGN_UNKNOWN, f"'{sign}' has no meaning in a size", help, place, len(sign)
-    )
+def _gauge_token(found: re.Match[str]) -> Token:
+    gauge = gauge_of(found)
+    if isinstance(gauge, Misread):
+        message = f"{quoted(found[0])}: {gauge.reason}"
+        raise ExpressionFault(codes.GAUGE_UNKNOWN, message, found.start(), len(found[0]))
+    return Token(Kind.GAUGE, found[0], found.start(), found.end(), gauge=gauge)
 
 
-_GAUGE_AT = re.compile(
-    r"(?:[0-9]{1,2}|[1-7]/0)\s?(?:swg|SWG)(?![A-Za-z0-9_])"
-    r"|(?:no\.?\s?|#)[0-9]{1,2}\s?drill(?![A-Za-z0-9_])"
-    r"|letter\s[A-Z]\s?drill(?![A-Za-z0-9_])"
-)
+def _strange(text: str, at: int) -> ExpressionFault:
+    char = text[at]
+    if char in ("*", "^"):
+        length = 2 if char == "*" else 1
+        help = "multiply it out, as bar * bar"
+        return ExpressionFault(codes.NO_POWERS, "powers are not known here", at, length, help)
+    help = _HINTS.get(char, "use 0 to 9, letters, + - * / and brackets")
+    if char.isdecimal():
+        help = "write figures as 0 to 9"
+    message = f"'{quoted(char)}' has no meaning here"
+    return ExpressionFault(codes.SIGN_UNKNOWN, message, at, 1, help)
 
 
-def _gauge_at(text: str, place: int) -> Token | None:
-    found = _GAUGE_AT.match(text, place)
-    return Token(TokenKind.GAUGE, found[0], place, len(found[0])) if found else None
+_HINTS = {
+    "%": "write a part of a size as a product: 0.8 * bar for 80 %",
+    "#": "write no. 34 drill for a numbered drill",
+    "\u2013": "write - for minus",
+    "\u2014": "write - for minus",
+    ".": "write at least one figure, as 0.5",
+    "=": "give a size its own line under `sizes`",
+}
+
+
+def _stray_comma(text: str, comma: Token, last: Token | None) -> ExpressionFault:
+    """What a comma outside a list was most likely meant for."""
+    if last is None or last.kind is not Kind.NUMBER:
+        message = "a comma has a meaning in lists and functions only"
+        return ExpressionFault(codes.EXPRESSION_GARBLED, message, comma.start, 1)
+    after = _FIGURES.match(text, comma.end)
+    if after is None or last.end != comma.start or not last.text.isdecimal():
+        message = "a comma has a meaning in lists and functions only"
+        return ExpressionFault(codes.EXPRESSION_GARBLED, message, comma.start, 1)
+    whole = text[last.start : after.end()]
+    rest = _UNIT_AFTER.match(text, after.end())
+    unit = rest[0] if rest else ""
+    better = f"{last.text}.{after[0]}{unit}"
+    if len(after[0]) == _THOUSAND_FIGURES:
+        better += f", or {last.text}{after[0]}{unit} for thousands"
+    message = f"{quoted(whole)} has a comma"
+    return ExpressionFault(codes.DECIMAL_COMMA, message, last.start, len(whole), f"write {better}")
+
+
+def _are_feet_and_inches(feet: Token, inches: Token) -> bool:
+    """Whether two tokens are one length, as 6 ft 3 in: whole feet, and inches under a foot."""
+    if feet.number is None or inches.number is None:
+        return False
+    one, two = feet.number, inches.number
+    if one.unit is None or two.unit is None:
+        return False
+    are_units = one.unit.factor == FOOT and two.unit.factor == INCH
+    return are_units and one.amount.denominator == 1 and two.quantity.amount < FOOT
+
+
+def _feet_and_inches(feet: Token, inches: Token) -> Token:
+    if feet.number is None or inches.number is None:
+        raise ValueError("only numbers make a length")
+    whole = (feet.number.quantity.amount + inches.number.quantity.amount) / INCH
+    number = replace(inches.number, amount=whole, start=feet.start)
+    return replace(inches, text=feet.text + " " + inches.text, start=feet.start, number=number)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -10,18 +11,9 @@ from binder.units import GaugeName, Quantity
 
 @dataclass(frozen=True, slots=True)
 class Literal:
-    """A number with its unit, or a plain number."""
+    """A number with its unit, or a bare number."""
 
     quantity: Quantity
-    start: int
-    end: int
-
-
-@dataclass(frozen=True, slots=True)
-class Pixels:
-    """So many pixels of the picture."""
-
-    amount: Fraction
     start: int
     end: int
 
@@ -45,19 +37,10 @@ class SizeName:
 
 
 @dataclass(frozen=True, slots=True)
-class SeriesName:
-    """A series of sizes by its name."""
+class Bracketed:
+    """Something in round brackets."""
 
-    name: str
-    start: int
-    end: int
-
-
-@dataclass(frozen=True, slots=True)
-class Listed:
-    """A list in square brackets."""
-
-    items: tuple[Node, ...]
+    inside: Node
     start: int
     end: int
 
@@ -66,7 +49,7 @@ class Listed:
 class Negated:
     """Minus something."""
 
-    of: Node
+    positive: Node
     start: int
     end: int
 
@@ -83,13 +66,78 @@ class Joined:
 
 
 @dataclass(frozen=True, slots=True)
-class Call:
-    """A function of the fixed table with its arguments."""
+class Combined:
+    """min, max or round of some sizes."""
 
     function: str
-    arguments: tuple[Node, ...]
+    sizes: tuple[Node, ...]
     start: int
     end: int
 
 
-Node = Literal | Pixels | GaugeSize | SizeName | SeriesName | Listed | Negated | Joined | Call
+@dataclass(frozen=True, slots=True)
+class SeriesName:
+    """A series of sizes as sold, by its name."""
+
+    name: str
+    start: int
+    end: int
+
+
+@dataclass(frozen=True, slots=True)
+class Listed:
+    """Sizes in square brackets, each with its text."""
+
+    sizes: tuple[Node, ...]
+    labels: tuple[str, ...]
+    start: int
+    end: int
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """nearest, next_up or next_down of a size, among those of a series or list."""
+
+    function: str
+    wanted: Node
+    among: SeriesName | Listed
+    start: int
+    end: int
+
+
+@dataclass(frozen=True, slots=True)
+class Measure:
+    """So many pixels measured on the picture."""
+
+    pixels: Fraction
+    start: int
+    end: int
+
+
+Node = (
+    Literal | GaugeSize | SizeName | Bracketed | Negated | Joined | Combined | Choice | Measure
+)
+
+
+def walked(node: Node) -> Iterator[Node]:
+    """A node and all below it, in the order of the text."""
+    yield node
+    for below in _below(node):
+        yield from walked(below)
+
+
+def _below(node: Node) -> tuple[Node, ...]:
+    match node:
+        case Bracketed():
+            return (node.inside,)
+        case Negated():
+            return (node.positive,)
+        case Joined():
+            return (node.left, node.right)
+        case Combined():
+            return node.sizes
+        case Choice():
+            listed = node.among.sizes if isinstance(node.among, Listed) else ()
+            return (node.wanted, *listed)
+        case _:
+            return ()

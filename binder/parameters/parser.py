@@ -1,191 +1,184 @@
-"""Tokens to an expression, by precedence climbing (Pratt, 1973); no power, no attributes."""
+"""The text of an expression to its tree, by binding strength (Pratt's method)."""
 
 from __future__ import annotations
 
-import re
-from functools import lru_cache
+from dataclasses import dataclass
 
 from binder.parameters import codes
-from binder.parameters.expression import (
-    Call,
-    Expression,
-    Literal,
-    Measured,
-    NameOf,
-    Negative,
-    Pair,
-    Term,
-)
 from binder.parameters.faults import ExpressionFault
-from binder.parameters.functions import FUNCTIONS, function_unknown
-from binder.parameters.lexer import Token, TokenKind, tokens_of
-from binder.units import LENGTH, UNIT_WORDS, Quantity, read_gauge
+from binder.parameters.functions import CHOICES, LEAST_SIZES, PICTURE, RECKONINGS, USES
+from binder.parameters.lexer import Kind, Token, tokens_of
+from binder.parameters.nodes import (
+    Bracketed,
+    Choice,
+    Combined,
+    GaugeSize,
+    Joined,
+    Listed,
+    Literal,
+    Measure,
+    Negated,
+    Node,
+    SeriesName,
+    SizeName,
+)
+from binder.parameters.numbers import Number
+from binder.parameters.refusals import (
+    misused,
+    out_of_place,
+    spaced_fraction,
+    token_fault,
+    unexpected,
+    unknown_function,
+)
 
-MOST_BRACKETS = 20
 _BINDS = {"+": 1, "-": 1, "*": 2, "/": 2}
-_UNARY = 3
-_PLAIN = re.compile(r"([0-9]{1,7}(?:\.[0-9]{1,7})?) (mm|in)")
-_CACHE = 20_000
+_BINDS_MINUS = 3
 
 
-@lru_cache(maxsize=_CACHE)
-def parse(text: str) -> Expression:
-    """The expression of a text; raises ExpressionFault with the place of what is wrong."""
-    plain = _PLAIN.fullmatch(text)
-    if plain:
-        return Expression(text, _plain(text, plain), frozenset(), frozenset())
-    parser = _Parser(tokens_of(text))
-    root = parser.whole()
-    return Expression(text, root, frozenset(parser.names), frozenset(parser.series))
+def parsed(text: str) -> Node:
+    """The tree of an expression; ExpressionFault with the place of what is wrong."""
+    tokens = tokens_of(text)
+    if len(tokens) == 1:
+        raise ExpressionFault(codes.EXPRESSION_EMPTY, "there is no size here", 0, len(text))
+    reader = _Reader(text, tokens)
+    node = reader.joined(0)
+    if reader.token.kind is not Kind.END:
+        raise unexpected(reader.token)
+    return node
 
 
-def _plain(text: str, found: re.Match[str]) -> Literal:
-    """The short way for the commonest size; the parser gives the same."""
-    from fractions import Fraction
+@dataclass(slots=True)
+class _Reader:
+    """The tokens of a text and how far they have been read."""
 
-    amount = Fraction(found[1]) * UNIT_WORDS[found[2]].factor
-    return Literal(Quantity(amount, LENGTH), text)
+    text: str
+    tokens: tuple[Token, ...]
+    at: int = 0
 
+    @property
+    def token(self) -> Token:
+        """The one to come."""
+        return self.tokens[self.at]
 
-class _Parser:
-    """The tokens of one text and how far they are read."""
-
-    def __init__(self, tokens: list[Token]) -> None:
-        self.tokens = tokens
-        self.place = 0
-        self.depth = 0
-        self.names: set[str] = set()
-        self.series: set[str] = set()
-
-    def whole(self) -> Term:
-        """The expression, up to the end of the text."""
-        term = self.term(0)
-        token = self.tokens[self.place]
-        if token.kind is not TokenKind.END:
-            raise _unexpected(token, "a sign between two sizes is missing")
-        return term
-
-    def term(self, binding: int) -> Term:
-        """A term and all that binds closer than `binding`."""
-        left = self._first()
-        while True:
-            token = self.tokens[self.place]
-            binds = _BINDS.get(token.text, 0) if token.kind is TokenKind.SIGN else 0
-            if binds <= binding:
-                return left
-            self.place += 1
-            left = Pair(token.text, left, self.term(binds), token.start)
-
-    def _first(self) -> Term:
-        token = self._next()
-        if token.kind is TokenKind.AMOUNT and token.value is not None:
-            if token.text.endswith("px"):
-                raise _unexpected(token, "pixels are measured with picture(412 px)")
-            return Literal(token.value, token.text)
-        if token.kind is TokenKind.GAUGE:
-            return _gauge(token)
-        if token.kind is TokenKind.NAME:
-            return self._named(token)
-        if token.text == "-":
-            return Negative(self.term(_UNARY))
-        if token.text == "+":
-            return self.term(_UNARY)
-        if token.text == "(":
-            return self._bracket()
-        raise _unexpected(token, "a size is wanted here")
-
-    def _bracket(self) -> Term:
-        self._deeper(self.tokens[self.place - 1])
-        term = self.term(0)
-        self._close(")")
-        self.depth -= 1
-        return term
-
-    def _named(self, token: Token) -> Term:
-        if self.tokens[self.place].text != "(":
-            self.names.add(token.text)
-            return NameOf(token.text, token.start)
-        if token.text not in FUNCTIONS:
-            raise function_unknown(token.text, token.start)
-        self.place += 1
-        return self._call(token)
-
-    def _call(self, token: Token) -> Call:
-        self._deeper(token)
-        function = FUNCTIONS[token.text]
-        terms: list[Term] = []
-        listed: tuple[Term, ...] = ()
-        series = ""
-        while True:
-            if self.tokens[self.place].text == "[":
-                listed = self._list()
-            elif function.takes_series and terms and self._is_series():
-                series = self._next().text
-                self.series.add(series)
-            elif function.takes_pixels:
-                terms.append(self._pixels())
-            else:
-                terms.append(self.term(0))
-            if self.tokens[self.place].text != ",":
-                break
-            self.place += 1
-        self._close(")")
-        self.depth -= 1
-        end = self.tokens[self.place - 1]
-        length = end.start + end.length - token.start
-        call = Call(token.text, tuple(terms), listed, series, token.start, length)
-        function.check(call)
-        return call
-
-    def _is_series(self) -> bool:
-        after = self.tokens[self.place + 1] if self.place + 1 < len(self.tokens) else None
-        is_last = after is not None and after.text == ")"
-        return self.tokens[self.place].kind is TokenKind.NAME and is_last
-
-    def _pixels(self) -> Term:
-        token = self._next()
-        if token.kind is not TokenKind.AMOUNT or token.value is None or token.text[-2:] != "px":
-            raise _unexpected(token, "write the pixels that were counted, as picture(412 px)")
-        return Literal(token.value, token.text)
-
-    def _list(self) -> tuple[Term, ...]:
-        self._deeper(self._next())
-        terms = [self.term(0)]
-        while self.tokens[self.place].text == ",":
-            self.place += 1
-            terms.append(self.term(0))
-        self._close("]")
-        self.depth -= 1
-        return tuple(terms)
-
-    def _deeper(self, token: Token) -> None:
-        self.depth += 1
-        if self.depth > MOST_BRACKETS:
-            raise ExpressionFault(
-                codes.EXPRESSION_TOO_LONG, "too many brackets in one another", "", token.start, 1
-            )
-
-    def _close(self, bracket: str) -> None:
-        token = self._next()
-        if token.text != bracket or token.kind is not TokenKind.SIGN:
-            raise _unexpected(token, f"'{bracket}' is missing")
-
-    def _next(self) -> Token:
-        token = self.tokens[self.place]
-        if token.kind is not TokenKind.END:
-            self.place += 1
+    def take(self) -> Token:
+        """The one to come, which then is read."""
+        token = self.tokens[self.at]
+        self.at += 1
         return token
 
+    def joined(self, least: int) -> Node:
+        """What binds more strongly than `least`, from here on."""
+        left = self.single()
+        while _BINDS.get(self.token.text, 0) > least:
+            sign = self.take()
+            if sign.text == "/":
+                self.refuse_spaced_fraction(left)
+            right = self.joined(_BINDS[sign.text])
+            left = Joined(sign.text, left, right, left.start, right.end)
+        return left
 
-def _gauge(token: Token) -> Measured:
-    name = read_gauge(token.text)
-    if name is None:
-        raise _unexpected(token, "a gauge size is wanted here")
-    return Measured(name, token.start, token.length)
+    def single(self) -> Node:
+        """A number, a gauge, a name, a call, a bracket, or minus one of them."""
+        token = self.take()
+        if token.number is not None:
+            return _literal(token, token.number)
+        if token.gauge is not None:
+            return GaugeSize(token.gauge, token.start, token.end)
+        if token.kind is Kind.NAME:
+            return self.called(token) if self.token.text == "(" else _size_name(token)
+        if token.text == "-":
+            positive = self.joined(_BINDS_MINUS)
+            return Negated(positive, token.start, positive.end)
+        if token.text == "(":
+            inside = self.joined(0)
+            return Bracketed(inside, token.start, self.closing(")"))
+        raise out_of_place(token)
+
+    def called(self, name: Token) -> Node:
+        """A function with what stands in its brackets, the first of which comes next."""
+        if name.text not in USES:
+            raise unknown_function(name)
+        self.take()
+        if name.text == PICTURE:
+            return self.measure(name)
+        if name.text in CHOICES:
+            return self.choice(name)
+        return self.combined(name)
+
+    def measure(self, name: Token) -> Measure:
+        """The pixels of picture(...)."""
+        token = self.take()
+        if token.number is None or not token.number.is_pixels or not token.number.amount:
+            raise misused(name, token)
+        return Measure(token.number.amount, name.start, self.closing(")", name))
+
+    def choice(self, name: Token) -> Choice:
+        """The size that is wanted and what to choose it from."""
+        wanted = self.joined(0)
+        if self.token.text != ",":
+            raise misused(name, self.token)
+        self.take()
+        among = self.listed() if self.token.text == "[" else self.series(name)
+        return Choice(name.text, wanted, among, name.start, self.closing(")", name))
+
+    def combined(self, name: Token) -> Combined:
+        """The sizes of min, max or round."""
+        sizes = self.sizes()
+        most = RECKONINGS[name.text].most_sizes
+        if len(sizes) < LEAST_SIZES or (most is not None and len(sizes) > most):
+            raise misused(name, self.token)
+        return Combined(name.text, sizes, name.start, self.closing(")"))
+
+    def series(self, name: Token) -> SeriesName:
+        """The name of a series."""
+        token = self.take()
+        if token.kind is not Kind.NAME:
+            raise misused(name, token)
+        return SeriesName(token.text, token.start, token.end)
+
+    def listed(self) -> Listed:
+        """A list in square brackets, with at least one size."""
+        start = self.take().start
+        sizes = self.sizes()
+        labels = tuple(self.text[size.start : size.end] for size in sizes)
+        return Listed(sizes, labels, start, self.closing("]"))
+
+    def sizes(self) -> tuple[Node, ...]:
+        """Sizes with commas between, up to the closing bracket."""
+        sizes = [self.joined(0)]
+        while self.token.text == ",":
+            self.take()
+            sizes.append(self.joined(0))
+        return tuple(sizes)
+
+    def closing(self, close: str, name: Token | None = None) -> int:
+        """Where the closing bracket ends, which must come next, after all of `name`'s parts."""
+        token = self.token
+        if token.text != close:
+            raise misused(name, token) if name and token.text == "," else unexpected(token)
+        return self.take().end
+
+    def refuse_spaced_fraction(self, left: Node) -> None:
+        """ExpressionFault for `1 / 4 in`, whose stroke has just been read."""
+        after = self.token.number
+        if not isinstance(left, Literal) or after is None or after.unit is None:
+            return
+        before = self.text[left.start : left.end]
+        figures = self.text[after.start : after.end]
+        if before.isdecimal() and after.amount.denominator == 1:
+            raise spaced_fraction(self.text, left.start, before, figures, after.end)
 
 
-def _unexpected(token: Token, help: str) -> ExpressionFault:
-    found = f"'{token.text}'" if token.text else "the end of the size"
-    return ExpressionFault(
-        codes.EXPRESSION_BROKEN, f"{found} is not expected here", help, token.start, token.length
-    )
+def _literal(token: Token, number: Number) -> Literal:
+    if number.is_pixels:
+        help = f"write picture({token.text})"
+        message = "pixels are no length by themselves"
+        raise token_fault(codes.PIXELS_MISPLACED, message, token, help)
+    return Literal(number.quantity, token.start, token.end)
+
+
+def _size_name(token: Token) -> SizeName:
+    if token.text in USES:
+        raise misused(token, token)
+    return SizeName(token.text, token.start, token.end)

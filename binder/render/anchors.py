@@ -9,15 +9,15 @@ from hashlib import sha256
 
 from binder.pages import Binder, Label, Link, Section, Subheading, Table
 
-_PLAIN = re.compile(r"[A-Za-z][A-Za-z0-9_-]*")
+_PLAIN = re.compile(r"[A-Za-z][A-Za-z0-9_.-]*")
 _KEY = re.compile(r"[A-Za-z0-9][A-Za-z0-9_.:/ -]*")
 _FOREIGN = re.compile(r"[^A-Za-z0-9_]+")
 
 
 def slugify(raw: str) -> str:
-    """A name of ASCII letters, figures, `-` and `_`; two different ids never share one.
+    """A name of ASCII letters, figures, `-`, `_` and `.`; two different ids never share one.
 
-    The document's own ids have a dot in them, so none of these can be taken for one.
+    The document's own ids have a colon in them, so none of these can be taken for one.
     """
     return raw if _PLAIN.fullmatch(raw) else _marked(raw)
 

@@ -7,7 +7,15 @@ import re
 from binder.diagnostics import Diagnostic, Labelled, Span
 from binder.source.codes.key_codes import KEY_TOO_LONG
 from binder.source.codes.refused_codes import MORE_THAN_ONE_DOCUMENT
-from binder.source.codes.syntax_codes import BAD_INDENT, COLON_IN_TEXT, COLON_MISSING, LIST_AMONG_KEYS, NOT_YAML, QUOTE_NOT_CLOSED, TEXT_AFTER_CLOSE
+from binder.source.codes.syntax_codes import (
+    BAD_INDENT,
+    COLON_IN_TEXT,
+    COLON_MISSING,
+    LIST_AMONG_KEYS,
+    NOT_YAML,
+    QUOTE_NOT_CLOSED,
+    TEXT_AFTER_CLOSE,
+)
 from binder.source.events import SyntaxFault
 from binder.source.spacing import glued_colon, glued_dash
 from binder.source.text import SourceText, indent_of

@@ -10,7 +10,13 @@ from pathlib import Path
 
 from binder.diagnostics import Code, Diagnostic, Span
 from binder.source.bounds import megabytes
-from binder.source.codes.file_codes import FILE_NOT_FOUND, FILE_NOT_READABLE, FILE_OUTSIDE_FOLDER, FILE_TOO_LARGE, NOT_A_FILE
+from binder.source.codes.file_codes import (
+    FILE_NOT_FOUND,
+    FILE_NOT_READABLE,
+    FILE_OUTSIDE_FOLDER,
+    FILE_TOO_LARGE,
+    NOT_A_FILE,
+)
 from binder.source.names import parts_of
 from binder.source.quoting import quoted
 

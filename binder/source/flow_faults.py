@@ -7,7 +7,13 @@ from dataclasses import replace
 
 from binder.diagnostics import Diagnostic, Labelled, Span
 from binder.source.block_faults import after_close
-from binder.source.codes.syntax_codes import BRACKET_NOT_CLOSED, BRACKET_NOT_OPENED, CHARACTER_STARTS_NOTHING, COMMA_MISSING, COMMA_WITH_NOTHING
+from binder.source.codes.syntax_codes import (
+    BRACKET_NOT_CLOSED,
+    BRACKET_NOT_OPENED,
+    CHARACTER_STARTS_NOTHING,
+    COMMA_MISSING,
+    COMMA_WITH_NOTHING,
+)
 from binder.source.codes.trap_codes import VALUE_READ_AS_COMMENT
 from binder.source.events import SyntaxFault
 from binder.source.quoting import quoted as shown

@@ -45,7 +45,9 @@ def report_key(key: str, span: Span, found: Findings) -> None:
 
 
 def _why(key: str) -> str:
-    odd = next((mark for mark in key if not (mark.isascii() and (mark.isalnum() or mark in " -_"))), "")
+    odd = next(
+        (mark for mark in key if not (mark.isascii() and (mark.isalnum() or mark in " -_"))), ""
+    )
     if odd and not odd.isascii():
         return f"`{odd}` is {named(odd)}, not a plain letter"
     if odd:

@@ -9,7 +9,11 @@ from binder.diagnostics import Diagnostic
 from binder.source import bounds
 from binder.source.characters import cleaned
 from binder.source.codes.file_codes import FILE_TOO_LARGE
-from binder.source.codes.include_codes import INCLUDE_IN_INCLUDE, INCLUDE_WITHOUT_FOLDER, TOO_MANY_INCLUDES
+from binder.source.codes.include_codes import (
+    INCLUDE_IN_INCLUDE,
+    INCLUDE_WITHOUT_FOLDER,
+    TOO_MANY_INCLUDES,
+)
 from binder.source.compose import compose
 from binder.source.decode import decode
 from binder.source.files import Refusal, read_file, read_file_in

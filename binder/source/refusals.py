@@ -7,7 +7,14 @@ from binder.source.bounds import DEPTH, TEXT_CHARACTERS, VALUES
 from binder.source.codes.bound_codes import TEXT_TOO_LONG, TOO_DEEP, TOO_MANY_VALUES
 from binder.source.codes.file_codes import EMPTY_FILE
 from binder.source.codes.key_codes import KEY_NOT_TEXT, KEY_WRITTEN_TWICE
-from binder.source.codes.refused_codes import ANCHOR_OR_ALIAS, MERGE_KEY, MORE_THAN_ONE_DOCUMENT, ROOT_NOT_TABLE, TAG_REFUSED, YAML_DIRECTIVE
+from binder.source.codes.refused_codes import (
+    ANCHOR_OR_ALIAS,
+    MERGE_KEY,
+    MORE_THAN_ONE_DOCUMENT,
+    ROOT_NOT_TABLE,
+    TAG_REFUSED,
+    YAML_DIRECTIVE,
+)
 from binder.source.events import AliasEvent, CollectionStartEvent, ScalarEvent
 from binder.source.findings import Findings, whole_file
 from binder.source.quoting import quoted

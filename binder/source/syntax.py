@@ -8,7 +8,15 @@ from collections.abc import Callable
 from binder.diagnostics import Diagnostic, Span
 from binder.source import block_faults, flow_faults
 from binder.source.codes.refused_codes import ANCHOR_OR_ALIAS, TAG_REFUSED, YAML_DIRECTIVE
-from binder.source.codes.syntax_codes import BLOCK_TEXT_MARK, CHARACTER_STARTS_NOTHING, DASH_AFTER_KEY, ESCAPE_UNKNOWN, NOT_YAML, QUOTE_NOT_CLOSED, TAB_IN_INDENT
+from binder.source.codes.syntax_codes import (
+    BLOCK_TEXT_MARK,
+    CHARACTER_STARTS_NOTHING,
+    DASH_AFTER_KEY,
+    ESCAPE_UNKNOWN,
+    NOT_YAML,
+    QUOTE_NOT_CLOSED,
+    TAB_IN_INDENT,
+)
 from binder.source.events import SyntaxFault
 from binder.source.quoting import quoted as shown
 from binder.source.text import SourceText
@@ -75,9 +83,7 @@ def _escape(source: SourceText, fault: SyntaxFault, quoted: Span | None) -> Diag
     return _unknown_escape(source.span(fault.line, column, len(match[0]) if match else 1))
 
 
-def _escape_past_unicode(
-    source: SourceText, fault: SyntaxFault, quoted: Span | None
-) -> Diagnostic:
+def _escape_past_unicode(source: SourceText, fault: SyntaxFault, quoted: Span | None) -> Diagnostic:
     for number, text in enumerate(source.lines):
         match = _PAST_UNICODE.search(text)
         if match:

@@ -7,7 +7,13 @@ from collections.abc import Iterator
 
 from binder.diagnostics import Span
 from binder.source.codes.syntax_codes import COLON_MISSING, TAB_IN_INDENT
-from binder.source.codes.trap_codes import COLON_WITHOUT_SPACE, COMMA_IN_NUMBER, DASH_WITHOUT_SPACE, LINES_RUN_TOGETHER, VALUE_READ_AS_COMMENT
+from binder.source.codes.trap_codes import (
+    COLON_WITHOUT_SPACE,
+    COMMA_IN_NUMBER,
+    DASH_WITHOUT_SPACE,
+    LINES_RUN_TOGETHER,
+    VALUE_READ_AS_COMMENT,
+)
 from binder.source.findings import Findings
 from binder.source.quoting import quoted
 from binder.source.text import SourceText
@@ -56,7 +62,9 @@ def check_tail(source: SourceText, written: Written, found: Findings) -> None:
     line, column = written.span.end_line - 1, written.span.end_column - 1
     match = _CUT_OFF.match(source.line(line), column)
     if match:
-        message = f"{quoted(match[1])} is read as a comment, and the value is only {quoted(written)}"
+        message = (
+            f"{quoted(match[1])} is read as a comment, and the value is only {quoted(written)}"
+        )
         help = "put quotes round all of the value; a comment has a space after the `#`"
         span = source.span(line, match.start(1), len(match[1]))
         found.add(VALUE_READ_AS_COMMENT, span, message, help=help)

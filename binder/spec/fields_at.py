@@ -8,10 +8,7 @@ from typing import Any, get_args
 from pydantic import BaseModel
 
 
-
-def model_at(
-    model: type[BaseModel], loc: tuple[str | int, ...]
-) -> type[BaseModel] | None:
+def model_at(model: type[BaseModel], loc: tuple[str | int, ...]) -> type[BaseModel] | None:
     """The model reached from `model` by the steps of an error's place, tags included."""
     here: list[Any] = [model]
     for step in loc:
@@ -46,4 +43,3 @@ def _flattened(annotations: list[Any]) -> Iterator[Any]:
 
 def _is_model(one: Any) -> bool:  # noqa: ANN401
     return isinstance(one, type) and issubclass(one, BaseModel)
-

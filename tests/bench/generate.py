@@ -24,7 +24,7 @@ def _lines(parts: int) -> Iterator[str]:
         yield from _part(number, parts)
     yield "joints:"
     for number in range(1, parts, 2):
-        yield f"  pin {number}: {{slides: [p{number}.shank, p{number - 1}.bore]}}"
+        yield f"  pin{number}: {{slides: [p{number}.shank, p{number - 1}.bore]}}"
     yield "assemblies:"
     yield from _assemblies(parts)
 

@@ -4,7 +4,7 @@
   const root = document.documentElement;
   const digest = root.dataset.digest;
   const shelf = "binder:" + digest;
-  const ours = (name) => document.getElementById("b." + name);
+  const ours = (name) => document.getElementById("b:" + name);
   const each = (query, act) => document.querySelectorAll(query).forEach(act);
 
   const ticks = new Set();

@@ -60,7 +60,7 @@ TEXT_AFTER_CLOSE = Code(
     meaning="Text goes on after the closing quote or bracket of a value.",
     bench=_STOPS,
     example='bore: "1/4" in',
-    remedy="Write `bore: 1/4 in` or `bore: 1/4\"`, or put the quotes round all of it.",
+    remedy='Write `bore: 1/4 in` or `bore: 1/4"`, or put the quotes round all of it.',
 )
 BAD_INDENT = Code(
     "bad-indent",

@@ -85,7 +85,7 @@ def _of_joints(design: Design) -> Iterator[Sign]:
 def _of_machines(design: Design) -> Iterator[Sign]:
     """Machines by name and note; a saw of any name counts as a power saw unless by hand."""
     machines = design.workshop.entry.machines
-    for machine_list in (machines.lathes, machines.mills, machines.drills):
+    for machine_list in (machines.lathes, machines.mills, machines.drilling_machines):
         for name, machine in machine_list.items():
             yield _said(SignKind.TOOL, f"{name}; {machine.note or ''}", "")
     for name, saw in machines.saws.items():

@@ -68,7 +68,8 @@ def _limit(needed: Needed, entry: Hole) -> Fraction | None:
         step = _step(needed, entry)
         if step is None or step.step.diameter is None:
             return None
-        return step.step.diameter.exact
+        size: Size = step.step.diameter
+        return size.exact
     return needed.length
 
 

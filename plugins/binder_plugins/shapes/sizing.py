@@ -119,10 +119,17 @@ def _cut(
         form=form,
         section=section,
         section_text=f"{words} {form}".strip(),
-        length=needed.length,
+        length=_length(needed, form),
         width=needed.width,
         at=part.stock.span if part.stock is not None else part.at,
     )
+
+
+def _length(needed: Needed, form: str) -> Fraction:
+    """A disc from plate takes a square of its diameter; from a bar, its thickness."""
+    if needed.round is not None and needed.width is not None and form in ("plate", "sheet"):
+        return needed.width
+    return needed.length
 
 
 def _working(part: Part, needed: Needed, fact: CutSize) -> Working:

@@ -23,7 +23,8 @@ def all_sizes() -> tuple[Series | Gauge, ...]:
 
 
 def _series(row: Mapping[str, Any]) -> Series:
-    return series_of(row["name"], row["title"], row["members"], _source(row))
+    made: Series = series_of(row["name"], row["title"], row["members"], _source(row))
+    return made
 
 
 def _gauge(row: Mapping[str, Any]) -> Gauge:

@@ -12,7 +12,7 @@ import tempfile
 import time
 from pathlib import Path
 
-from generate import spec_of
+from tests.bench.generate import spec_of
 
 SIZES = (20, 200, 1600)
 ROUNDS = 7
@@ -26,7 +26,8 @@ except SystemExit:
     pass
 names = [name for name in sys.modules if sys.modules[name] is not None]
 own = ("binder", "binder_plugins", "__main__", "__mp_main__")
-keep = [n for n in names if n.split(".")[0] not in own and getattr(sys.modules[n], "__spec__", None)]
+names = [name for name in names if name.split(".")[0] not in own]
+keep = [name for name in names if getattr(sys.modules[name], "__spec__", None)]
 open({out!r}, "w", encoding="utf-8").write("\\n".join(keep))
 """
 
@@ -35,7 +36,6 @@ def main() -> None:
     """Measures and prints the table."""
     with tempfile.TemporaryDirectory() as folder:
         times = {size: _measured(size, Path(folder)) for size in SIZES}
-        start_up = _least(["-c", "import binder.cli"])
     print(f"{'parts':>6} {'check':>9} {'floor':>9} {'ratio':>6}")
     for size, (check, floor) in times.items():
         print(f"{size:>6} {check * 1000:>7.0f}ms {floor * 1000:>7.0f}ms {check / floor:>6.2f}")
@@ -44,9 +44,7 @@ def main() -> None:
     empty = times[20][0] - (times[200][0] - times[20][0]) / 9
     growth = (times[1600][0] - empty) / (times[200][0] - empty)
     print(f"1,600 parts: {growth:.1f} times the 200 after start-up (target: at most 8.8)")
-    print(
-        f"start-up, extrapolated to no parts: {empty * 1000:.0f} ms; bare import {start_up * 1000:.0f} ms"
-    )
+    print(f"start-up, extrapolated to no parts: {empty * 1000:.0f} ms")
 
 
 def _measured(size: int, folder: Path) -> tuple[float, float]:
@@ -60,10 +58,6 @@ def _measured(size: int, folder: Path) -> tuple[float, float]:
         check.append(_run(["-P", "-m", "binder", "check", str(spec)]))
         floor.append(_run(["-P", str(HERE / "floor.py"), str(spec), str(modules)]))
     return min(check), min(floor)
-
-
-def _least(arguments: list[str]) -> float:
-    return min(_run(arguments) for _ in range(ROUNDS))
 
 
 def _run(arguments: list[str]) -> float:

@@ -1,0 +1,143 @@
+"""The workshop printed back: all that its file says, as its author wrote it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from importlib.metadata import EntryPoint
+from pathlib import Path
+
+import pytest
+
+from binder.api import Facts, Paragraph, Section, Subheading, Table
+from binder.compiler import Job, compiled
+from binder.host import Host
+from binder.pages import Place, text_of
+from binder.source import Document, Written
+
+SPEC = """format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  rod: {material: brass}
+"""
+HEAD = "format: 1\nname: shed at the end of the garden\nunits: mm\n"
+FULL = (Path(__file__).parent / "full.yaml").read_text(encoding="utf-8")
+
+PageOf = Callable[[str], tuple[Section, Document]]
+
+
+@pytest.fixture(scope="module")
+def tools() -> Host:
+    names = ("materials", "shapes", "stock", "toollist")
+    return Host.load(
+        [EntryPoint(name, f"binder_plugins.{name}", "binder.plugins") for name in names]
+    )
+
+
+@pytest.fixture
+def page_of(tools: Host, tmp_path: Path) -> PageOf:
+    """The section of the workshop, and the document behind it; '' is the built-in one."""
+
+    def run(workshop: str) -> tuple[Section, Document]:
+        spec, file = tmp_path / "trial.yaml", tmp_path / "workshop.yaml"
+        spec.write_text(SPEC, encoding="utf-8")
+        file.write_text(workshop, encoding="utf-8")
+        outcome = compiled(Job(spec, file if workshop else None), tools)
+        assert outcome.binder is not None, outcome.findings
+        assert outcome.design is not None
+        (page,) = (one for one in outcome.binder.sections if one.place is Place.WORKSHOP)
+        return page, outcome.design.workshop.document
+
+    return run
+
+
+def _texts(page: Section) -> Iterator[str]:
+    for block in page.blocks:
+        if isinstance(block, Paragraph):
+            yield text_of(block.text)
+        elif isinstance(block, Subheading):
+            yield block.text
+        elif isinstance(block, Facts):
+            yield from (f"{name}: {text_of(text)}" for name, text in block.pairs)
+        elif isinstance(block, Table):
+            yield from (" | ".join(text_of(cell) for cell in row) for row in block.rows)
+
+
+def _written(node: object, path: tuple[str, ...] = ()) -> Iterator[tuple[tuple[str, ...], str]]:
+    """Every value of a file, and every name in it that a maker chose."""
+    if isinstance(node, Written):
+        yield path, " ".join(node.split())
+    elif isinstance(node, dict):
+        for key, value in node.items():
+            yield from _written(value, (*path, key))
+    elif isinstance(node, list):
+        for value in node:
+            yield from _written(value, path)
+
+
+@pytest.mark.parametrize("workshop", ["", FULL], ids=["built in", "full"])
+def test_all_that_the_file_says_is_on_the_page(workshop: str, page_of: PageOf) -> None:
+    page, document = page_of(workshop)
+    words = "\n".join(_texts(page))
+    flags = ("true", "false")
+    values = [(path, text) for path, text in _written(document.root) if path != ("format",)]
+    assert len(values) > 50
+    missing = [one for one in values if one[1] not in flags and one[1] not in words]
+    assert not missing
+    flagged = {path[-1].replace("_", " ") for path, text in values if text == "true"}
+    assert all(name in words for name in flagged)
+
+
+def test_a_full_file_uses_every_key(page_of: PageOf) -> None:
+    """So that the test above means what it says."""
+    page, _ = page_of(FULL)
+    headings = {block.text for block in page.blocks if isinstance(block, Subheading)}
+    assert {
+        "Lathe: little lathe",
+        "Mill: knee mill",
+        "Drilling machine: pillar drill",
+        "Saws",
+        "Other machines",
+        "Holding",
+        "Drills",
+        "Reamers",
+        "Taps and dies",
+        "Cutters",
+        "Measuring tools",
+        "On the shelf",
+        "Sold here",
+        "Buying and cutting stock",
+    } <= headings
+
+
+def test_an_almost_empty_workshop_has_no_empty_table(page_of: PageOf) -> None:
+    page, _ = page_of(f"{HEAD}machines:\n  saws: {{hacksaw: {{kerf: 1 mm, cuts: [bars]}}}}\n")
+    assert all(block.rows for block in page.blocks if isinstance(block, Table))
+    assert "No stock is listed." in _texts(page)
+    assert "hacksaw | kerf 1 mm; cuts bars" in _texts(page)
+
+
+def test_drills_are_counted_by_set(page_of: PageOf) -> None:
+    page, _ = page_of(f"{HEAD}drills:\n  metric: [1 mm to 6 mm by 0.5 mm, 6.5 mm]\n")
+    assert "metric | 1 mm to 6 mm by 0.5 mm, 6.5 mm | 12" in _texts(page)
+
+
+def test_each_thread_tells_its_taps_and_its_die(page_of: PageOf) -> None:
+    page, _ = page_of(f"{HEAD}taps:\n  M3: [taper, plug]\ndies: [M3, 2 BA]\n")
+    texts = list(_texts(page))
+    assert "M3 | taper, plug | yes" in texts
+    assert "2 BA | none | yes" in texts
+    page, _ = page_of(f"{HEAD}taps:\n  M4: [second]\n")
+    assert "M4 | second | none" in _texts(page)
+
+
+def test_pieces_on_the_shelf_are_listed_as_written(page_of: PageOf) -> None:
+    shelf = "shelf:\n  - {stock: 1/2 in round bar, material: brass, length: 13 in, quantity: 2}\n"
+    page, _ = page_of(HEAD + shelf)
+    assert "2 | 1/2 in round bar | brass | 13 in |  |  | " in _texts(page)
+
+
+def test_a_table_row_has_a_cell_for_each_column(page_of: PageOf) -> None:
+    page, _ = page_of(FULL)
+    for block in page.blocks:
+        if isinstance(block, Table):
+            assert {len(row) for row in block.rows} == {len(block.columns)}

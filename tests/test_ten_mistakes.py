@@ -1,0 +1,50 @@
+"""A spec with ten different mistakes gives ten findings in one run, each at its place."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from binder.compiler import Outcome
+
+TEXT = """\
+format: 1
+model: {title: Ten mistakes, issue: A, units: metric}
+sizes:
+  bar: 1,5 mm
+  rod: 6 furlong
+parts:
+  pin:
+    materail: brass
+    stock: 6 mm rodd
+    cut: 40
+  arm:
+    material: brass
+    quantity: 2.5
+    cut: 40 mm
+    features:
+      hole: {driled: 3 mm}
+      slot: {slotted: 3 mm, depth: [1 mm]}
+joints:
+  pin in arm: {slides: [pin rod, arm.hole]}
+"""
+
+EXPECTED = {
+    ("not-one-of", 2, 47),
+    ("decimal-comma", 4, 8),
+    ("unit-unknown", 5, 10),
+    ("key-missing", 7, 3),
+    ("unknown-key", 8, 5),
+    ("stock-unknown", 9, 12),
+    ("unit-missing", 10, 10),
+    ("bad-count", 13, 15),
+    ("kind-unknown", 16, 14),
+    ("wrong-shape", 17, 36),
+    ("bad-reference", 19, 25),
+}
+
+
+def test_each_mistake_is_found_at_its_place(compile_text: Callable[..., Outcome]) -> None:
+    outcome = compile_text(TEXT)
+    found = {(one.code.name, one.span.line, one.span.column) for one in outcome.findings}
+    assert found == EXPECTED
+    assert all(one.message for one in outcome.findings)
