@@ -3,7 +3,7 @@
 from binder.api.contributions import Check, Page, PlanStep
 from binder.api.data import load_data
 from binder.api.hooks import GROUP, hookimpl
-from binder.api.lengths import parse_size, shown_length
+from binder.api.lengths import parse_size, shown_length, size_text
 from binder.design import (
     Assembly,
     BarCut,

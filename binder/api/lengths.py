@@ -2,15 +2,32 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 
 from binder.parameters import Environment, parse
+from binder.spec.values import Size
 from binder.units import LENGTH, Quantity, shown
 
 
 def shown_length(mm: Fraction, units: str | None = None) -> str:
     """A length given in mm, as it is printed: in mm, or in the units that are named."""
     return shown(Quantity(mm, LENGTH), units)
+
+
+def size_text(size: Size, units: str) -> str:
+    """A size for the page: in the model's units, and as written where that was the other system.
+
+    The tool of a size in inches is an inch tool, whatever the drawing is in.
+    """
+    printed = shown(size.quantity, units)
+    written = " ".join(str(size.text).split())
+    other = _INCH if units == "mm" else _METRIC
+    return f"{written} ({printed})" if other.fullmatch(written) else printed
+
+
+_INCH = re.compile(r"[0-9][0-9 ./½¼¾⅛]*(?:in|inch|inches|thou|swg|\"|″)")
+_METRIC = re.compile(r"[0-9][0-9.]* ?(?:mm|cm|m)")
 
 
 def parse_size(text: str) -> Quantity:

@@ -33,6 +33,7 @@ def changes(design: Design) -> Iterator[Section]:
         id="changes",
         title="Changes and as built",
         place=Place.CHANGES,
+        starts_page=False,
         blocks=(
             history or first,
             Subheading("As built"),

@@ -1,12 +1,13 @@
-"""Named sizes: expressions, their exact values, and where each came from."""
+"""Safe exact expressions, and the sizes of a spec in the order in which they follow."""
 
-from binder.parameters.environment import Environment, Gauge, Named, Series, series_of
+from binder.parameters.environment import Environment, Gauge, KnownLength, Named, Series
 from binder.parameters.explain import working_of
-from binder.parameters.expression import Expression
+from binder.parameters.expression import Expression, parse
 from binder.parameters.faults import ExpressionFault
-from binder.parameters.parser import parse
-from binder.parameters.picture import KnownLength
+from binder.parameters.places import finding_of, place_of
+from binder.parameters.remarks import remarks_on
 from binder.parameters.resolve import Resolved, resolve
+from binder.parameters.series import series_of
 from binder.parameters.working import Given, Working
 
 __all__ = [
@@ -20,7 +21,10 @@ __all__ = [
     "Resolved",
     "Series",
     "Working",
+    "finding_of",
     "parse",
+    "place_of",
+    "remarks_on",
     "resolve",
     "series_of",
     "working_of",

@@ -75,9 +75,14 @@ class KnownLength:
 
 @dataclass(frozen=True, slots=True)
 class Environment:
-    """Sizes, series and gauges by name, and the picture's known length, if there is one."""
+    """Sizes, series and gauges by name, and the picture's known length, if there is one.
+
+    `faulty` names the sizes that are written and could not be worked out, and `picture`
+    where it is the picture: what follows from them is no new fault.
+    """
 
     values: Mapping[str, Named] = field(default_factory=dict)
     series: Mapping[str, Series] = field(default_factory=dict)
     gauges: Mapping[str, Gauge] = field(default_factory=dict)
     picture: KnownLength | None = None
+    faulty: frozenset[str] = frozenset()

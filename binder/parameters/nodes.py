@@ -114,9 +114,7 @@ class Measure:
     end: int
 
 
-Node = (
-    Literal | GaugeSize | SizeName | Bracketed | Negated | Joined | Combined | Choice | Measure
-)
+Node = Literal | GaugeSize | SizeName | Bracketed | Negated | Joined | Combined | Choice | Measure
 
 
 def walked(node: Node) -> Iterator[Node]:

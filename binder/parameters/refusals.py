@@ -49,9 +49,7 @@ def unexpected(token: Token) -> ExpressionFault:
     return token_fault(codes.SIGN_MISSING, message, token, "put + - * or / between the two")
 
 
-def spaced_fraction(
-    text: str, start: int, over: str, under: str, end: int
-) -> ExpressionFault:
+def spaced_fraction(text: str, start: int, over: str, under: str, end: int) -> ExpressionFault:
     """`1 / 4 in`, which can be read in two ways."""
     help = f"write {over}/{under}, or {over} / ({under}) for the division"
     message = f"{quoted(text[start:end])} can be read in two ways"

@@ -1,49 +1,35 @@
-"""A document to its named sizes, worked out in the order in which they need one another."""
+"""A document to its sizes, worked out in the order in which they follow from one another."""
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
-from difflib import get_close_matches
-from graphlib import CycleError, TopologicalSorter
+from dataclasses import dataclass, field, replace
+from types import MappingProxyType
 
-from binder.diagnostics import Diagnostic, Labelled, Span
+from binder.diagnostics import Diagnostic
 from binder.parameters import codes
+from binder.parameters.circles import circle_finding
 from binder.parameters.environment import Environment, Gauge, Named, Series
-from binder.parameters.expression import Expression
+from binder.parameters.expression import Expression, parse
 from binder.parameters.faults import ExpressionFault
-from binder.parameters.functions import FUNCTIONS
-from binder.parameters.parser import parse
-from binder.parameters.picture import KnownLength
-from binder.parameters.picture_entry import PICTURE, read_picture
+from binder.parameters.functions import PICTURE
+from binder.parameters.known import WrittenPicture, known_length, read_picture
+from binder.parameters.order import ordered
+from binder.parameters.places import finding_of
 from binder.parameters.remarks import remarks_on
-from binder.source import Document, Table, Written
-from binder.units import UNIT_WORDS
+from binder.parameters.written import SIZES, WrittenSize, names_taken, written_sizes
+from binder.source.tree import Document, Written
 
-COMMAND_LINE = "<command line>"
-_NAME = re.compile(r"[A-Za-z][A-Za-z0-9_]*")
-MOST_NAMED = 6
+MOST_FINDINGS = 100
 
 
 @dataclass(frozen=True, slots=True)
 class Resolved:
-    """The document, its named sizes that could be worked out, and what expressions may use."""
+    """A document, its sizes by name, and what expressions in it may look up."""
 
     document: Document
     sizes: Mapping[str, Named]
     environment: Environment
-
-
-@dataclass(slots=True)
-class _Work:
-    """What is known so far: texts and expressions by name, values, the picture, findings."""
-
-    texts: dict[str, Written]
-    origins: dict[str, str]
-    values: dict[str, Named]
-    findings: list[Diagnostic]
-    picture: KnownLength | None = None
 
 
 def resolve(
@@ -52,148 +38,123 @@ def resolve(
     gauges: Mapping[str, Gauge],
     overrides: Sequence[str] = (),
 ) -> tuple[Resolved, tuple[Diagnostic, ...]]:
-    """The sizes, and findings about those that cannot be worked out; the rest still are."""
-    work = _Work({}, {}, {}, [])
-    _gather(document, work)
-    _override(overrides, work)
-    expressions = _parsed(work)
-    pictured = read_picture(document, work.findings)
-    known = frozenset(work.texts)
-    for name in _order(expressions, pictured.names, work):
-        environment = Environment(work.values, series, gauges, work.picture)
-        if name == PICTURE:
-            work.picture = pictured.evaluated(environment, known, work.findings)
-        else:
-            _evaluate(name, expressions[name], environment, known, work)
-    environment = Environment(work.values, series, gauges, work.picture)
-    work.findings.extend(remarks_on(work.values.values(), environment, pictured.span))
-    return Resolved(document, work.values, environment), tuple(work.findings)
+    """The sizes and the picture of a spec, worked out, and what is wrong with them.
 
-
-def _gather(document: Document, work: _Work) -> None:
-    sizes = document.root.get("sizes")
-    if sizes is None:
-        return
-    if not isinstance(sizes, Table):
-        work.findings.append(
-            codes.SIZES_NO_TABLE.at(document.span(("sizes",)), "`sizes` must be a table of names")
-        )
-        return
-    for name, text in sizes.items():
-        span = sizes.key_spans[name]
-        if not isinstance(text, Written):
-            message = f"the size '{name}' is no plain value"
-            work.findings.append(codes.SIZES_NO_TABLE.at(span, message))
-        elif _taken(name):
-            work.findings.append(
-                codes.NAME_TAKEN.at(
-                    span,
-                    f"'{name}' cannot name a size: it is {_taken(name)}",
-                    help="choose another name",
-                )
-            )
-        else:
-            work.texts[name] = text
-            work.origins[name] = "spec"
-
-
-def _taken(name: str) -> str:
-    if not _NAME.fullmatch(name):
-        return "more than letters, figures and _"
-    if name in UNIT_WORDS or name == "px":
-        return "a unit"
-    return "a function" if name in FUNCTIONS else ""
-
-
-def _override(overrides: Iterable[str], work: _Work) -> None:
-    for text in overrides:
-        name, sign, value = text.partition("=")
-        name, value = name.strip(), value.strip()
-        place = Span(COMMAND_LINE, 0, 0, 0, 0)
-        if not sign or not value:
-            message = f"--set {text}: write it as --set name=value"
-            work.findings.append(codes.OVERRIDE_UNKNOWN.at(place, message))
-        elif name not in work.texts:
-            near = get_close_matches(name, work.texts, n=1, cutoff=0.6)
-            hint = f"did you mean '{near[0]}'?" if near else "only sizes of the spec can be set"
-            message = f"--set: there is no size '{name}'"
-            work.findings.append(codes.OVERRIDE_UNKNOWN.at(place, message, help=hint))
-        else:
-            work.texts[name] = Written(value, place)
-            work.origins[name] = "command line"
-
-
-def _parsed(work: _Work) -> dict[str, Expression]:
-    expressions: dict[str, Expression] = {}
-    for name, text in work.texts.items():
-        try:
-            expressions[name] = parse(str(text))
-        except ExpressionFault as fault:
-            work.findings.append(finding_of(fault, text))
-    return expressions
-
-
-def _order(
-    expressions: Mapping[str, Expression], picture_needs: frozenset[str], work: _Work
-) -> list[str]:
-    """All names, each after those that it needs; those in a ring are left out."""
-    needs = {name: set(one.names & expressions.keys()) for name, one in expressions.items()}
-    for name, one in expressions.items():
-        if "picture(" in one.text.replace(" ", ""):
-            needs[name].add(PICTURE)
-    needs[PICTURE] = set(picture_needs & expressions.keys())
-    while True:
-        try:
-            return list(TopologicalSorter(needs).static_order())
-        except CycleError as error:
-            ring: list[str] = error.args[1]
-            work.findings.append(_ring_finding(ring[:-1], work))
-            for name in ring:
-                needs.pop(name, None)
-            needs = {name: some - set(ring) for name, some in needs.items()}
-
-
-def _ring_finding(ring: list[str], work: _Work) -> Diagnostic:
-    # graphlib gives each name before the one that needs it; a maker reads it the other way.
-    backwards = ring[::-1]
-    order = list(work.texts)
-    start = min(range(len(backwards)), key=lambda place: _rank(backwards[place], order))
-    names = [*backwards[start:], *backwards[:start]]
-    shown = [name if name != PICTURE else "the picture" for name in names]
-    words = " needs ".join([*shown[:MOST_NAMED], shown[0] if len(shown) <= MOST_NAMED else "..."])
-    written = [(name, work.texts[name]) for name in names if name in work.texts]
-    related = [Labelled(text.span, f"'{name}'") for name, text in written[1:MOST_NAMED]]
-    span = written[0][1].span
-    return codes.SIZES_IN_A_RING.at(
-        span, f"sizes need one another: {words}", related=related, help="give one of them a size"
+    `overrides` are the texts of `--set`. What follows from a size at fault is left out
+    without a finding of its own.
+    """
+    written = written_sizes(document, names_taken(series, gauges), overrides)
+    work = _Resolution(
+        Environment({}, series, gauges), written.texts, written.faulty, written.findings
     )
+    work.read_picture(document)
+    work.parse()
+    work.work_out()
+    return work.resolved(document), work.shown_findings(document)
 
 
-def _rank(name: str, order: list[str]) -> int:
-    return order.index(name) if name in order else len(order)
+@dataclass(slots=True)
+class _Resolution:
+    """What is known so far; it lives for one call of resolve."""
 
+    environment: Environment
+    texts: Mapping[str, WrittenSize]
+    faulty: set[str]
+    findings: list[Diagnostic]
+    parsed: dict[str, Expression] = field(default_factory=dict)
+    values: dict[str, Named] = field(default_factory=dict)
+    picture: WrittenPicture | None = None
 
-def _evaluate(
-    name: str,
-    expression: Expression,
-    environment: Environment,
-    known: frozenset[str],
-    work: _Work,
-) -> None:
-    text = work.texts[name]
-    if any(one in known and one not in work.values for one in expression.names):
-        return  # What it needs has failed and is reported there.
-    try:
-        quantity = expression.evaluate(environment)
-    except ExpressionFault as fault:
-        work.findings.append(finding_of(fault, text))
-    else:
-        work.values[name] = Named(name, quantity, text, work.origins[name])
+    def read_picture(self, document: Document) -> None:
+        """Parses the picture, where there is one."""
+        if PICTURE in document.root:
+            key = document.span((PICTURE,), of_key=True)
+            self.picture = read_picture(document.root[PICTURE], key)
+            self.findings.extend(self.picture.findings)
 
+    def parse(self) -> None:
+        """Parses the sizes, until there are too many faults to go on."""
+        for name, size in self.texts.items():
+            if len(self.findings) > MOST_FINDINGS:
+                self.faulty.add(name)
+                continue
+            try:
+                self.parsed[name] = parse(size.text)
+            except ExpressionFault as fault:
+                self.refuse(name, [finding_of(fault, size.text)])
 
-def finding_of(fault: ExpressionFault, text: Written) -> Diagnostic:
-    """The finding of a fault inside a text whose place is known."""
-    span = text.span
-    if fault.length and span.line and span.line == span.end_line:
-        span = span.within(fault.start + text.is_quoted, fault.length)
-    return fault.code.at(span, fault.message, help=fault.help)
+    def refuse(self, name: str, findings: Iterable[Diagnostic] = ()) -> None:
+        """Marks a size, or the picture, as at fault."""
+        self.faulty.add(name)
+        self.findings.extend(findings)
+
+    def work_out(self) -> None:
+        """Evaluates what can be, each after what it follows from; circles are findings."""
+        self.environment = replace(self.environment, values=self.values)
+        follows = {name: self.links(one.follows()) for name, one in self.parsed.items()}
+        if self.picture is not None:
+            follows[PICTURE] = self.links(self.picture.names())
+        order, circles = ordered(follows)
+        self.findings.extend(circle_finding(circle, self.behind) for circle in circles)
+        for name in order:
+            if name == PICTURE:
+                self.place_picture()
+            elif len(self.findings) > MOST_FINDINGS:
+                self.refuse(name)
+            else:
+                self.evaluate(name)
+        self.faulty.update(follows.keys() - set(order))
+
+    def links(self, names: Iterable[str]) -> tuple[str, ...]:
+        """Those of the names that are still to be worked out, each once."""
+        return tuple(
+            name
+            for name in dict.fromkeys(names)
+            if name in self.parsed or (name == PICTURE and self.picture is not None)
+        )
+
+    def behind(self, name: str) -> tuple[tuple[Written, Expression], ...]:
+        """The written expressions behind a name: one for a size, several for the picture."""
+        if name == PICTURE and self.picture is not None:
+            return tuple(self.picture.sizes.values())
+        return ((self.texts[name].text, self.parsed[name]),)
+
+    def place_picture(self) -> None:
+        """Works out the known length."""
+        picture = self.picture
+        if picture is None or not self.faulty.isdisjoint(picture.names()):
+            self.refuse(PICTURE)
+            return
+        known, findings = known_length(picture, self.environment)
+        if known is None:
+            self.refuse(PICTURE, findings)
+        self.environment = replace(self.environment, picture=known)
+
+    def evaluate(self, name: str) -> None:
+        """Works out one size, unless what it follows from is at fault."""
+        expression, size = self.parsed[name], self.texts[name]
+        if not self.faulty.isdisjoint(expression.follows()):
+            self.refuse(name)
+            return
+        try:
+            quantity = expression.evaluate(self.environment, name)
+        except ExpressionFault as fault:
+            self.refuse(name, [finding_of(fault, size.text)])
+            return
+        self.values[name] = Named(name, quantity, size.text, size.origin)
+        self.findings.extend(remarks_on(expression, size.text, self.environment, name))
+
+    def resolved(self, document: Document) -> Resolved:
+        """The sizes in the order in which they are written."""
+        sizes = {name: self.values[name] for name in self.texts if name in self.values}
+        frozen = MappingProxyType(sizes)
+        environment = replace(self.environment, values=frozen, faulty=frozenset(self.faulty))
+        return Resolved(document, frozen, environment)
+
+    def shown_findings(self, document: Document) -> tuple[Diagnostic, ...]:
+        """The findings, or so many of them and that there are more."""
+        if len(self.findings) <= MOST_FINDINGS:
+            return tuple(self.findings)
+        span = document.span((SIZES,), of_key=True)
+        message = f"over {MOST_FINDINGS} faults; the sizes after them were not looked at"
+        return (*self.findings[:MOST_FINDINGS], codes.SIZES_TOO_FAULTY.at(span, message))

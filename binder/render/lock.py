@@ -4,11 +4,17 @@ from __future__ import annotations
 
 import os
 import re
+import time
 from collections.abc import Iterator
-from contextlib import contextmanager, suppress
+from contextlib import contextmanager
 from pathlib import Path
 
 NAME = ".binder.lock"
+
+# A lock without a number is one that its maker is just writing, unless it is older than the
+# first. No build lasts as long as the second: its process number is by now another's.
+_WRITING_SECONDS = 5.0
+_BUILD_SECONDS = 3600.0
 
 
 class FolderBusyError(Exception):
@@ -32,26 +38,26 @@ def folder_lock(folder: Path) -> Iterator[None]:
 
 
 def _take(lock: Path) -> None:
-    if _made(lock):
+    if _made(lock, os.getpid()):
         return
     holder = _holder(lock)
-    if is_alive(holder):
+    if _is_held(lock, holder):
         raise FolderBusyError(lock.parent, holder)
     _set_aside(lock, holder)
-    if not _made(lock):
+    if not _made(lock, os.getpid()):
         raise FolderBusyError(lock.parent, _holder(lock))
 
 
-def _made(lock: Path) -> bool:
-    """Whether the lock came into being here, whole with its process id, by one link."""
-    own = lock.with_name(f"{NAME}.{os.getpid()}.tmp")
-    own.write_text(f"{os.getpid()}\n", encoding="utf-8")
+def _made(lock: Path, pid: int) -> bool:
+    """Whether the lock came into being here; no hard link, which a memory stick cannot have."""
     try:
-        os.link(own, lock)
+        handle = os.open(lock, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o644)
     except FileExistsError:
         return False
+    try:
+        os.write(handle, f"{pid}\n".encode("ascii"))
     finally:
-        own.unlink()
+        os.close(handle)
     return True
 
 
@@ -62,10 +68,10 @@ def _set_aside(lock: Path, holder: int) -> None:
         lock.rename(aside)
     except FileNotFoundError:
         return
-    if _holder(aside) != holder:
-        with suppress(FileExistsError):
-            os.link(aside, lock)
+    found = _holder(aside)
     aside.unlink()
+    if found != holder:
+        _made(lock, found)
 
 
 def _holder(lock: Path) -> int:
@@ -75,6 +81,16 @@ def _holder(lock: Path) -> int:
     except (FileNotFoundError, UnicodeDecodeError):
         return 0
     return int(text) if re.fullmatch(r"[0-9]{1,10}", text) else 0
+
+
+def _is_held(lock: Path, holder: int) -> bool:
+    try:
+        age = time.time() - lock.stat().st_mtime
+    except FileNotFoundError:
+        return False
+    if holder == 0:
+        return age < _WRITING_SECONDS
+    return is_alive(holder) and age < _BUILD_SECONDS
 
 
 def is_alive(pid: int) -> bool:

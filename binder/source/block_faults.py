@@ -22,6 +22,7 @@ from binder.source.text import SourceText, indent_of
 
 _KEY = re.compile(r":(?:\s|$)")
 _KEY_AND_VALUE = re.compile(r":\s+[^\s#]")
+_DASHES = re.compile(r"\s*(?:- +)*")
 _LONGEST_KEY_OF_YAML = 1000
 _CLOSING = ('"', "'", "]", "}")
 
@@ -75,14 +76,15 @@ def _line_without_colon(source: SourceText, fault: SyntaxFault, above: int) -> D
 
 def missing_colon(source: SourceText, line: int, column: int) -> Diagnostic:
     """A line that should be `name: value`, and what it lacks."""
-    text = source.line(line)[column:]
-    start = column + len(text) - len(text.lstrip())
-    glued = glued_colon(source, text.lstrip(), line, start)
-    dash = glued_dash(source, text.lstrip(), line, start)
-    if glued or dash:
-        return glued or dash
+    whole = source.line(line)
+    dashes = _DASHES.match(whole, column)
+    start = dashes.end() if dashes else column
+    text = whole[start:]
+    glued = glued_colon(source, text, line, start) or glued_dash(source, text, line, start)
+    if glued:
+        return glued
     message = "this line has no colon"
-    return COLON_MISSING.at(source.rest(line, column), message, help="write `name: value`")
+    return COLON_MISSING.at(source.rest(line, start), message, help="write `name: value`")
 
 
 def unexpected_text(source: SourceText, fault: SyntaxFault, quoted: Span | None) -> Diagnostic:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
+from collections.abc import Iterator
 
 from binder.diagnostics import Span
 from binder.source.codes.file_codes import HIDDEN_CHARACTER
@@ -14,9 +15,8 @@ REPLACEMENT = "\ufffd"
 _ZERO_WIDTH_JOINER = "\u200d"  # joins signs that are seen
 _ALLOWED = frozenset("\t\n\r" + _ZERO_WIDTH_JOINER)
 _HIDDEN_KINDS = frozenset(("Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"))
-_WRITTEN_ESCAPE = re.compile(
-    r"\\(?:x[0-9A-Fa-f]{2}|u[0-9A-Fa-f]{4}|U[0-9A-Fa-f]{8}|[^xuU])", re.DOTALL
-)
+_ESCAPE = r"\\(?:x[0-9A-Fa-f]{2}|u[0-9A-Fa-f]{4}|U[0-9A-Fa-f]{8}|[^xuU\r\n])"
+_LAST_CHARACTER = 0x10FFFF
 _SHORT_ESCAPES = {"0": 0x00, "a": 0x07, "b": 0x08, "v": 0x0B, "f": 0x0C, "e": 0x1B} | {
     "N": 0x85,
     "L": 0x2028,
@@ -45,15 +45,10 @@ def cleaned(text: str, file: str, found: Findings) -> str:
     hidden = hidden_in(text)
     if not hidden:
         return text
-    pattern = re.compile("[" + "".join(map(re.escape, hidden)) + "]")
-    line_start, line = 0, 1
-    for match in re.finditer(r"\r\n|\r|\n|" + pattern.pattern, text):
-        if match[0] in ("\r\n", "\r", "\n"):
-            line_start, line = match.end(), line + 1
-        else:
-            column = match.start() - line_start + 1
-            _report(match[0], Span(file, line, column, line, column + 1), found)
-    return pattern.sub(REPLACEMENT, text)
+    pattern = "[" + "".join(map(re.escape, hidden)) + "]"
+    for match, line, column in _matches(pattern, text, 1, 1):
+        _report(match[0], Span(file, line, column, line, column + 1), found)
+    return re.sub(pattern, REPLACEMENT, text)
 
 
 def cleaned_value(value: str, raw: str, span: Span, found: Findings) -> str:
@@ -64,29 +59,38 @@ def cleaned_value(value: str, raw: str, span: Span, found: Findings) -> str:
     hidden = hidden_in(value)
     if not hidden:
         return value
-    for match in _WRITTEN_ESCAPE.finditer(raw):
+    for match, line, column in _matches(_ESCAPE, raw, span.line, span.column):
         character = _meant(match[0])
         if character in hidden:
-            _report(character, _place(raw, match, span), found)
+            place = Span(span.file, line, column, line, column + len(match[0]))
+            _report(character, place, found)
     return "".join(REPLACEMENT if mark in hidden else mark for mark in value)
+
+
+def _matches(
+    pattern: str, text: str, line: int, column: int
+) -> Iterator[tuple[re.Match[str], int, int]]:
+    """Each match with its line and column, for a text that begins at a line and column."""
+    line_start = 1 - column
+    for match in re.finditer(rf"(\r\n|\r|\n)|{pattern}", text):
+        if match[1] is None:
+            yield match, line, match.start() - line_start + 1
+        else:
+            line, line_start = line + 1, match.end()
 
 
 def _meant(escape: str) -> str:
     if escape[1] in "xuU":
-        number = int(escape[2:], 16)
-        return chr(number) if number <= 0x10FFFF else ""
+        number = int(f"0x{escape[2:]}", base=0)
+        return chr(number) if number <= _LAST_CHARACTER else ""
     short = _SHORT_ESCAPES.get(escape[1])
     return "" if short is None else chr(short)
 
 
-def _place(raw: str, match: re.Match[str], span: Span) -> Span:
-    before = re.split(r"\r\n|\r|\n", raw[: match.start()])
-    line = span.line + len(before) - 1
-    column = len(before[-1]) + (span.column if len(before) == 1 else 1)
-    return Span(span.file, line, column, line, column + len(match[0]))
-
-
 def _report(character: str, span: Span, found: Findings) -> None:
+    if found.is_full:
+        found.count_one()
+        return
     name = unicodedata.name(character, "a control or unassigned character").lower()
     found.add(
         HIDDEN_CHARACTER,

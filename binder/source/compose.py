@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from binder.diagnostics import NOWHERE, Diagnostic, Span
 from binder.source import bounds, refusals, traps
+from binder.source.bounds import TEXT_CHARACTERS
 from binder.source.characters import cleaned_value
 from binder.source.events import (
     PARSER_ERRORS,
@@ -24,8 +25,10 @@ from binder.source.events import (
     SequenceStartEvent,
     fault_of,
     open_events,
+    place_of,
+    raw_text,
 )
-from binder.source.findings import Findings
+from binder.source.findings import Findings, whole_file
 from binder.source.keys import is_plain_words, report_key
 from binder.source.syntax import explain
 from binder.source.text import SourceText
@@ -68,7 +71,7 @@ def compose(source: SourceText, found: Findings, room: int = bounds.VALUES) -> C
 
 
 class _Composer:
-    """Reads the events of one file; `_end` is where the last key or value ended."""
+    """Reads the events of one file; `_last` is the place of the last key or value."""
 
     def __init__(self, source: SourceText, found: Findings, room: int) -> None:
         self.room = room
@@ -76,7 +79,9 @@ class _Composer:
         self._source = source
         self._found = found
         self._next = open_events(source.text)
-        self._end = (1, 1)
+        self._last = whole_file(source.file)
+        self._file = source.file
+        self._has_marks = "&" in source.text or "!" in source.text
         self._good_keys: set[str] = set()
         self._cut_lines = traps.lines_with_numbered_comments(source)
         self._tab_lines = traps.lines_with_tabs_first(source)
@@ -94,15 +99,18 @@ class _Composer:
         self._next()
         more = self._next()
         if isinstance(more, DocumentStartEvent):
-            refusals.refuse_second_document(self._source, more.start_mark.line, self._found)
+            line = place_of(more)[0] - 1
+            refusals.refuse_second_document(self._source, line, self._found)
         return root
 
     def _root(self, event: Event | None) -> Table:
         if isinstance(event, MappingStartEvent):
             return self._table(event, 1)
-        if event is None or (isinstance(event, ScalarEvent) and not event.value):
-            raise _Stopped(refusals.nothing_in_file(self._source.file))
-        raise _Stopped(refusals.root_of_other_kind(self._source, event.start_mark.line))
+        if isinstance(event, ScalarEvent):
+            self._next()  # a line without its colon is said to be one by the parser
+            if not event.value:
+                raise _Stopped(refusals.nothing_in_file(self._source.file))
+        raise _Stopped(refusals.root_of_other_kind(self._source, self._start(event).line - 1))
 
     def _node(self, event: Event | None, depth: int) -> Node:
         if type(event) is ScalarEvent:
@@ -112,7 +120,7 @@ class _Composer:
         if type(event) is SequenceStartEvent:
             return self._row(event, depth)
         if isinstance(event, AliasEvent):
-            self._end = (event.end_mark.line + 1, event.end_mark.column + 1)
+            self._last = Span(self._file, *place_of(event))
             refusals.refuse_alias(self._source, event, self._found)
         return None
 
@@ -121,7 +129,7 @@ class _Composer:
         table = Table(NOWHERE)
         event = self._next()
         while type(event) is not MappingEndEvent:
-            self._entry(event, table, depth, start.flow_style)
+            self._entry(event, table, depth, in_flow=bool(start.flow_style))
             event = self._next()
         table.span = self._span_of_all(start, event)
         return table
@@ -141,7 +149,7 @@ class _Composer:
         row.span = self._span_of_all(start, event)
         return row
 
-    def _entry(self, event: Event | None, table: Table, depth: int, in_flow: bool) -> None:
+    def _entry(self, event: Event | None, table: Table, depth: int, *, in_flow: bool) -> None:
         if type(event) is not ScalarEvent:
             self._foreign_key(event, depth)
             return
@@ -153,7 +161,7 @@ class _Composer:
                 return
         elif type(value) is Written and value.span.line != span.end_line and not value.is_quoted:
             traps.check_own_line(self._source, value, self._found)
-        if key not in self._good_keys and not self._is_good(key, span, is_plain):
+        if key not in self._good_keys and not self._is_good(key, span, is_plain=is_plain):
             return
         if key in table:
             refusals.refuse_second(key, span, table.key_spans[key], self._found)
@@ -162,14 +170,13 @@ class _Composer:
         table.key_spans[key] = span
 
     def _foreign_key(self, event: Event | None, depth: int) -> None:
-        """A list or a table before a colon: reported, and left out with its value."""
+        """A list, a table or a repeat before a colon: reported, and left out with its value."""
+        place = self._start(event)
         node = self._node(event, depth + 1)
-        mark = event.start_mark if event else None
-        place = self._source.span(mark.line, mark.column) if mark else NOWHERE
         refusals.refuse_key_kind(place if node is None else node.span, self._found)
         self._node(self._next(), depth + 1)
 
-    def _is_good(self, key: str, span: Span, is_plain: bool) -> bool:
+    def _is_good(self, key: str, span: Span, *, is_plain: bool) -> bool:
         """Whether a new key is kept; one with a wrong letter is, so that it is not missed too."""
         if key == "<<" and is_plain:
             refusals.refuse_merge(span, self._found)
@@ -182,12 +189,10 @@ class _Composer:
 
     def _scalar(self, event: ScalarEvent) -> Written | None:
         if not event.value and not event.style:
-            return self._nothing(event)
+            self._nothing(event)
+            return None
         text, span = self._text(event)
-        if not event.style:
-            written = Written(text, span)
-        else:
-            written = Written(text, span, is_quoted=True)
+        written = Written(text, span, is_quoted=bool(event.style))
         if span[3] != span[1] and event.style not in ("|", ">"):
             traps.check_lines(self._source, written, self._found)
         if self._is_suspect:
@@ -195,11 +200,12 @@ class _Composer:
         return written
 
     def _nothing(self, event: ScalarEvent) -> None:
-        self._take_room(event)
-        if event.anchor is not None or event.tag is not None:
-            refusals.refuse_marks(self._source, event, self._found)
-        mark = event.start_mark
-        traps.check_nothing_written(self._source, mark.line, mark.column, self._found)
+        self.room -= 1
+        if self.room < 0:
+            raise self._no_room(event)
+        refusals.refuse_marks(self._source, event, self._found)
+        line, column, *_ = place_of(event)
+        traps.check_nothing_written(self._source, line - 1, column - 1, self._found)
 
     def _check_suspect(self, written: Written) -> None:
         span = written.span
@@ -212,21 +218,17 @@ class _Composer:
         """The text of a key or a value, within bounds and without hidden characters."""
         self.room -= 1
         if self.room < 0:
-            self._take_room(event)
+            raise self._no_room(event)
         text: str = event.value
-        start, end = event.start_mark, event.end_mark
-        span: Span = _new_tuple(
-            Span,
-            (self._source.file, start.line + 1, start.column + 1, end.line + 1, end.column + 1),
-        )
+        span = _new_tuple(Span, (self._file, *place_of(event)))
         if event.style:
             text, span = self._quoted(event, text, span)
-        if event.anchor is not None or event.tag is not None:
+        if self._has_marks:
             refusals.refuse_marks(self._source, event, self._found)
-        if len(text) > bounds.TEXT_CHARACTERS:
+        if len(text) > TEXT_CHARACTERS:
             refusals.refuse_long_text(len(text), span, self._found)
-            text = text[: bounds.TEXT_CHARACTERS]
-        self._end = span[3:]
+            text = text[:TEXT_CHARACTERS]
+        self._last = span
         return text, span
 
     def _quoted(self, event: ScalarEvent, text: str, span: Span) -> tuple[str, Span]:
@@ -234,7 +236,7 @@ class _Composer:
             return text, self._trimmed(span)
         self.last_quoted = span
         if event.style == '"' and not text.isprintable():
-            raw = self._source.text[event.start_mark.index : event.end_mark.index]
+            raw = raw_text(self._source.text, event)
             text = cleaned_value(text, raw, span, self._found)
         return text, span
 
@@ -248,21 +250,26 @@ class _Composer:
 
     def _enter(self, start: CollectionStartEvent, depth: int) -> None:
         if depth > bounds.DEPTH:
-            mark = start.start_mark
-            raise _Stopped(refusals.nested_too_deep(self._source.span(mark.line, mark.column)))
-        self._take_room(start)
-        if start.anchor is not None or start.tag is not None:
-            refusals.refuse_marks(self._source, start, self._found)
-
-    def _take_room(self, event: Event) -> None:
+            raise _Stopped(refusals.nested_too_deep(self._start(start)))
         self.room -= 1
         if self.room < 0:
-            mark = event.start_mark
-            raise _Stopped(refusals.too_many_values(self._source.span(mark.line, mark.column)))
+            raise self._no_room(start)
+        refusals.refuse_marks(self._source, start, self._found)
+
+    def _no_room(self, event: Event) -> _Stopped:
+        return _Stopped(refusals.too_many_values(self._start(event)))
+
+    def _start(self, event: Event | None) -> Span:
+        """The first character of what an event tells of."""
+        line, column, *_ = (1, 1) if event is None else place_of(event)
+        return self._source.span(line - 1, column - 1)
 
     def _span_of_all(self, start: CollectionStartEvent, end: Event | None) -> Span:
         """A table or a row from its start to the end of its last entry or its bracket."""
+        line, column, *_ = place_of(start)
+        last = self._last
+        end_line, end_column = last.end_line, last.end_column
         if start.flow_style and end is not None:
-            self._end = (end.end_mark.line + 1, end.end_mark.column + 1)
-        mark = start.start_mark
-        return Span(self._source.file, mark.line + 1, mark.column + 1, *self._end)
+            *_, end_line, end_column = place_of(end)
+        self._last = Span(self._file, line, column, end_line, end_column)
+        return self._last

@@ -38,6 +38,8 @@ __all__ = [
     "SyntaxFault",
     "fault_of",
     "open_events",
+    "place_of",
+    "raw_text",
 ]
 
 # The parser in Python lets a ValueError out for an escape past Unicode's end.
@@ -63,6 +65,20 @@ def open_events(text: str) -> Callable[[], Event | None]:
     has_libyaml = bool(getattr(yaml, "__with_libyaml__", False))
     parser = yaml.CBaseLoader(text) if has_libyaml else yaml.BaseLoader(text)
     return parser.get_event
+
+
+def place_of(event: Event) -> tuple[int, int, int, int]:
+    """Line and column where an event begins and where it ends, counted from 1."""
+    start, end = event.start_mark, event.end_mark
+    if start is None or end is None:
+        raise TypeError("an event of the parser always has its marks")
+    return start.line + 1, start.column + 1, end.line + 1, end.column + 1
+
+
+def raw_text(text: str, event: Event) -> str:
+    """What stands in the text between the marks of an event, quotes included."""
+    start, end = event.start_mark, event.end_mark
+    return text[start.index : end.index] if start and end else ""
 
 
 def fault_of(error: Exception) -> SyntaxFault:

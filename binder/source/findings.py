@@ -44,6 +44,15 @@ class Findings:
         if len(pile) < FINDINGS:
             pile.append(finding)
 
+    @property
+    def is_full(self) -> bool:
+        """Whether one more error would only be counted."""
+        return len(self._errors) >= FINDINGS
+
+    def count_one(self) -> None:
+        """Count an error that is not worth wording any more."""
+        self._count += 1
+
     def all(self) -> tuple[Diagnostic, ...]:
         """The findings by place; what was left out is counted in one more."""
         kept = [*self._errors, *self._others][:FINDINGS]

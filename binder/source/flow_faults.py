@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from itertools import islice
 
 from binder.diagnostics import Diagnostic, Labelled, Span
 from binder.source.block_faults import after_close
@@ -19,7 +20,8 @@ from binder.source.events import SyntaxFault
 from binder.source.quoting import quoted as shown
 from binder.source.text import SourceText, indent_of
 
-_COMMENT = re.compile(r"(?<![^\s,\[{])#\S.*[\]}].*")
+_COMMENT = re.compile(r"(?<![^\s,\[{])#(?=\S)")
+_CANDIDATES = 20  # a line may be a megabyte of `#`
 _TOP_KEY = re.compile(r"[^\s#\]}]")
 _TOKEN = re.compile(
     r"""(?<![^\s\[{,:])"(?:\\.|[^"\\])*"|(?<![^\s\[{,:])'(?:''|[^'])*'|(?<!\S)\#.*|[\[{\]}]"""
@@ -64,7 +66,7 @@ def nothing_there(source: SourceText, fault: SyntaxFault) -> Diagnostic:
 
 def _still_inside(source: SourceText, fault: SyntaxFault) -> bool:
     """Whether the fault lies on the opening line, or on one that stands further in."""
-    if fault.since is None or not source.line(fault.line).strip():
+    if fault.since is None or not source.line(fault.line)[fault.column :].strip():
         return False
     opening = fault.since[0]
     further_in = indent_of(source.line(fault.line)) > indent_of(source.line(opening))
@@ -75,12 +77,22 @@ def _swallowed(source: SourceText, fault: SyntaxFault) -> Diagnostic | None:
     """A comment within the brackets that holds the closing one: `[#4-40, M3]`."""
     first, column = fault.since or (fault.line, 0)
     for number in range(first, min(fault.line, len(source.lines) - 1) + 1):
-        match = _COMMENT.search(source.lines[number], column if number == first else 0)
-        if match and source.lines[number][: match.start()].count('"') % 2 == 0:
-            span = source.span(number, match.start(), len(match[0].rstrip()))
-            message = f"from `#` on this is read as a comment: {shown(match[0])}"
+        text = source.lines[number].rstrip()
+        start = _comment_start(text, column if number == first else 0)
+        if start is not None and any(mark in text[start:] for mark in "]}"):
+            comment = text[start:]
+            message = f"from `#` on this is read as a comment: {shown(comment)}"
             help = 'put quotes round a value that begins with `#`, such as "#4-40"'
+            span = source.span(number, start, len(comment))
             return VALUE_READ_AS_COMMENT.at(span, message, help=help)
+    return None
+
+
+def _comment_start(text: str, column: int) -> int | None:
+    """Where a comment without a space after its `#` begins, outside double quotes."""
+    for match in islice(_COMMENT.finditer(text, column), _CANDIDATES):
+        if text.count('"', 0, match.start()) % 2 == 0:
+            return match.start()
     return None
 
 

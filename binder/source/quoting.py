@@ -6,7 +6,10 @@ from binder.source.bounds import SHOWN_CHARACTERS
 
 
 def quoted(text: str) -> str:
-    """The text between backticks (or quotes, if it holds one), cut at 60 characters, what cannot be printed as `<U+202E>`."""
+    """The text between backticks, or quotes if it holds one, cut at 60 characters.
+
+    What cannot be printed is shown by its number.
+    """
     cut = text[:SHOWN_CHARACTERS]
     shown = "".join(mark if mark.isprintable() else named(mark) for mark in cut)
     mark = '"' if "`" in shown else "`"

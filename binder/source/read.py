@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import os
+from pathlib import Path
 
 from binder.diagnostics import Diagnostic
 from binder.source import bounds
@@ -37,7 +38,7 @@ def read_spec(path: str | os.PathLike[str]) -> Read:
     data = read_file(file, bounds.FILE_BYTES)
     if isinstance(data, Refusal):
         return None, (data.at(whole_file(file)),)
-    root = reading.read_bytes(os.path.basename(file), file, data)
+    root = reading.read_bytes(Path(file).name, file, data)
     return reading.finished(root, may_include=True)
 
 
@@ -87,18 +88,18 @@ class _Reading:
     def finished(self, root: Table | None, *, may_include: bool) -> Read:
         """The main tree with its includes as a document."""
         if root is not None:
-            root = self._with_includes(root, may_include)
+            root = self._with_includes(root, may_include=may_include)
         if root is None:
             return None, self._found.all()
         document = Document(self._file, root, self._texts, self._digest.hexdigest())
         return document, self._found.all()
 
-    def _with_includes(self, root: Table, may_include: bool) -> Table | None:
+    def _with_includes(self, root: Table, *, may_include: bool) -> Table | None:
         if not may_include and INCLUDE in root:
             message = "a spec that is no file has no folder to include from"
             self._found.add(INCLUDE_WITHOUT_FOLDER, root.key_spans[INCLUDE], message)
             return None
-        names = take_includes(root, os.path.basename(self._file), self._found)
+        names = take_includes(root, Path(self._file).name, self._found)
         if not names:
             return None if names is None else root
         trees = [self._include(name) for name in names]
@@ -106,7 +107,7 @@ class _Reading:
         return merged(root, whole, self._found) if len(whole) == len(trees) else None
 
     def _include(self, name: Written) -> Table | None:
-        folder = os.path.dirname(self._file)
+        folder = self._file[: -len(Path(self._file).name)]  # as it was given, `./` and all
         data = read_file_in(folder or os.curdir, name, bounds.FILE_BYTES)
         if isinstance(data, Refusal):
             self._found.take(data.at(name.span))
@@ -116,8 +117,7 @@ class _Reading:
             message = f"the included files have more than {bounds.megabytes(bounds.ALL_BYTES)}"
             self._found.add(TOO_MANY_INCLUDES, name.span, message)
             return None
-        file = f"{folder.rstrip('/')}/{name}" if folder else str(name)
-        tree = self.read_bytes(name, file, data)
+        tree = self.read_bytes(name, folder + name, data)
         return None if tree is None or self._includes_more(tree) else tree
 
     def _includes_more(self, tree: Table) -> bool:

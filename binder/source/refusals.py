@@ -15,7 +15,7 @@ from binder.source.codes.refused_codes import (
     TAG_REFUSED,
     YAML_DIRECTIVE,
 )
-from binder.source.events import AliasEvent, CollectionStartEvent, ScalarEvent
+from binder.source.events import AliasEvent, CollectionStartEvent, ScalarEvent, place_of
 from binder.source.findings import Findings, whole_file
 from binder.source.quoting import quoted
 from binder.source.text import SourceText
@@ -25,21 +25,22 @@ def refuse_marks(
     source: SourceText, event: ScalarEvent | CollectionStartEvent, found: Findings
 ) -> None:
     """An anchor or a tag before a value; the value itself is read all the same."""
-    line, column = event.start_mark.line, event.start_mark.column
+    line, column, *_ = place_of(event)
     if event.anchor is not None:
         message = f"{quoted('&' + event.anchor)} marks a value to be repeated"
-        span = source.span(line, column, len(event.anchor) + 1)
+        span = source.span(line - 1, column - 1, len(event.anchor) + 1)
         help = "give a shared size a name under `sizes:` and use the name"
         found.add(ANCHOR_OR_ALIAS, span, message, help=help)
     if event.tag is not None:
         message = "`!` before a value asks for a type of its own"
-        found.add(TAG_REFUSED, source.span(line, column), message, help="leave it out")
+        found.add(TAG_REFUSED, source.span(line - 1, column - 1), message, help="leave it out")
 
 
 def refuse_alias(source: SourceText, event: AliasEvent, found: Findings) -> None:
     """A repeat of a marked value."""
-    name = "*" + event.anchor
-    span = source.span(event.start_mark.line, event.start_mark.column, len(name))
+    name = f"*{event.anchor}"
+    line, column, *_ = place_of(event)
+    span = source.span(line - 1, column - 1, len(name))
     help = "give a shared size a name under `sizes:`; put quotes round a text with `*` first"
     found.add(ANCHOR_OR_ALIAS, span, f"{quoted(name)} repeats a value", help=help)
 

@@ -139,6 +139,12 @@ def _no_colon(source: SourceText, fault: SyntaxFault, quoted: Span | None) -> Di
     return block_faults.missing_colon(source, line, column)
 
 
+def _after_the_end(source: SourceText, fault: SyntaxFault, quoted: Span | None) -> Diagnostic:
+    if source.line(fault.line).startswith("%"):
+        return _directive(source, fault, quoted)
+    return block_faults.after_the_end(source, fault, quoted)
+
+
 def _nothing(source: SourceText, fault: SyntaxFault, quoted: Span | None) -> Diagnostic:
     return flow_faults.nothing_there(source, fault)
 
@@ -159,6 +165,6 @@ _RULES: tuple[tuple[tuple[str, ...], _Explain], ...] = (
     (("mapping keys are not allowed",), _cannot_begin),
     (("expected ',' or",), flow_faults.missing_comma),
     (("node content",), _nothing),
-    (("document start",), block_faults.after_the_end),
+    (("document start",), _after_the_end),
     (("expected key", "'-' indicator", "<block end>"), block_faults.unexpected_text),
 )

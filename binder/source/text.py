@@ -9,8 +9,10 @@ from binder.diagnostics import Span
 
 @dataclass(frozen=True, slots=True)
 class SourceText:
-    """A file's text, free of hidden characters; lines and columns count from 0, as in YAML's
-    marks, and the spans that are made here count from 1."""
+    """A file's text, free of hidden characters.
+
+    Lines and columns are counted from 0, as in YAML's marks; in spans from 1.
+    """
 
     file: str
     text: str

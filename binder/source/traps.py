@@ -3,33 +3,32 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from itertools import pairwise
 
 from binder.diagnostics import Span
 from binder.source.codes.syntax_codes import COLON_MISSING, TAB_IN_INDENT
 from binder.source.codes.trap_codes import (
-    COLON_WITHOUT_SPACE,
     COMMA_IN_NUMBER,
-    DASH_WITHOUT_SPACE,
     LINES_RUN_TOGETHER,
     VALUE_READ_AS_COMMENT,
 )
 from binder.source.findings import Findings
 from binder.source.quoting import quoted
+from binder.source.spacing import glued_colon, glued_dash
 from binder.source.text import SourceText
-from binder.source.tree import Node, Row, Written
+from binder.source.tree import Row, Written
 
 _NUMBERED_COMMENT = re.compile(r"\s#\s?[0-9]")
 _CUT_OFF = re.compile(r"[ \t]+(#[0-9][^\s]*)")
-_INSTEAD_OF_VALUE = re.compile(r"[ \t]*(#(?:[^\s#]|[ \t]?[0-9]).*?)[ \t]*$")
+_INSTEAD_OF_VALUE = re.compile(r"[ \t]*(#(?:[^\s#]|[ \t]?[0-9]).*)")
 _TAB_FIRST = re.compile(r" *\t[ \t]*(?=[^\s#])")
-_GLUED = re.compile(r"([A-Za-z][A-Za-z0-9_-]*):(?=[^\s/:])")
-_DASHED = re.compile(r"""-[A-Za-z"'\[{]""")
 _ENTRY_IN_QUOTES = re.compile(r"[A-Za-z][A-Za-z0-9_-]*(?: [A-Za-z][A-Za-z0-9_-]*){0,2}:(?:\s|$)")
 _NAME_AND_SIZE = re.compile(r"[A-Za-z][A-Za-z_-]* +[0-9]")
 _VALUE_BY_ITSELF = re.compile(r"[0-9]|[A-Za-z-]+$")
 _WHOLE_NUMBER = re.compile(r"[0-9]+")
 _NUMBER_WITH_UNIT = re.compile(r"[0-9]+ *[A-Za-z\"]")
+_BLANKS = re.compile(r"[ \t]*")
+_LONGEST_NUMBER = 40
 _DIGITS_AND_COMMA = re.compile(r"[0-9]+,$")
 
 
@@ -51,9 +50,10 @@ def check_nothing_written(source: SourceText, line: int, column: int, found: Fin
     """`thread: #4-40`: the value is empty, and what was meant is a comment."""
     match = _INSTEAD_OF_VALUE.match(source.line(line), column)
     if match:
-        help = f'write "{match[1][:20]}" with quotes; a comment has a space after the `#`'
-        message = f"{quoted(match[1])} is read as a comment, so that there is no value"
-        span = source.span(line, match.start(1), len(match[1]))
+        lost = match[1].rstrip()
+        message = f"{quoted(lost)} is read as a comment, so that there is no value"
+        help = "put quotes round the value; a comment has a space after the `#`"
+        span = source.span(line, match.start(1), len(lost))
         found.add(VALUE_READ_AS_COMMENT, span, message, help=help)
 
 
@@ -87,14 +87,14 @@ def check_entry_without_colon(source: SourceText, key: str, span: Span, found: F
     """An entry between braces that has no colon: `{b: 1,5 mm}`, `{b:1}`, `{b 1}`."""
     if _is_followed_by_colon(source, span):
         return False
-    before = source.line(span.line - 1)[: span.column - 1]
-    digits = _DIGITS_AND_COMMA.search(before)
-    glued = _GLUED.match(key)
+    column = span.column - 1
+    window = max(0, column - _LONGEST_NUMBER)  # the line may be a megabyte long
+    digits = _DIGITS_AND_COMMA.search(source.line(span.line - 1)[window:column])
+    glued = glued_colon(source, key, span.line - 1, column)
     if digits and key[:1].isdecimal():
-        start = digits.start()
-        _report_comma(source, span, start, found)
+        _report_comma(source, span, window + digits.start(), found)
     elif glued:
-        _report_glued(source, span.line - 1, span.column - 1 + glued.end() - 1, found)
+        found.take(glued)
     else:
         message = f"{quoted(key)} has no colon"
         help = "between braces each entry is `name: value`; a list has square brackets"
@@ -109,17 +109,16 @@ def check_own_line(source: SourceText, written: Written, found: Findings) -> Non
 
 def check_item(source: SourceText, written: Written, found: Findings) -> None:
     """`- length:19 mm`: one text where an entry was meant."""
-    glued = _GLUED.match(written)
+    glued = glued_colon(source, written, written.span.line - 1, written.span.column - 1)
     if glued:
-        column = written.span.column - 1 + glued.end() - 1
-        _report_glued(source, written.span.line - 1, column, found)
+        found.take(glued)
 
 
 def check_commas(source: SourceText, row: Row, found: Findings) -> None:
     """`[1,5 mm]`: two items where one size was meant."""
-    for first, second in zip(row, row[1:], strict=False):
+    plain = (item for item in row if isinstance(item, Written) and not item.is_quoted)
+    for first, second in pairwise(plain):
         if _is_divided_number(first, second):
-            assert isinstance(first, Written) and isinstance(second, Written)
             _report_comma(source, second.span, first.span.column - 1, found)
 
 
@@ -148,43 +147,28 @@ def _is_entry(first: str, text: str) -> bool:
 
 
 def _check_start(source: SourceText, text: str, line: int, column: int, found: Findings) -> bool:
-    glued = _GLUED.match(text)
+    glued = glued_colon(source, text, line, column) or glued_dash(source, text, line, column)
     if glued:
-        _report_glued(source, line, column + glued.end() - 1, found)
-    elif _DASHED.match(text):
-        message = "there is no space after this dash"
-        help = "write `- ` to begin an item of a list; put quotes round a text with a dash first"
-        found.add(DASH_WITHOUT_SPACE, source.span(line, column), message, help=help)
-    else:
-        return False
-    return True
+        found.take(glued)
+    return glued is not None
 
 
-def _is_divided_number(first: Node, second: Node) -> bool:
-    if not isinstance(first, Written) or not isinstance(second, Written):
-        return False
+def _is_divided_number(first: Written, second: Written) -> bool:
     is_close = second.span[1:3] == (first.span.end_line, first.span.end_column + 1)
-    is_plain = not first.is_quoted and not second.is_quoted
     is_number = _WHOLE_NUMBER.fullmatch(first) and _NUMBER_WITH_UNIT.match(second)
-    return is_close and is_plain and is_number is not None
+    return is_close and is_number is not None
 
 
 def _is_followed_by_colon(source: SourceText, span: Span) -> bool:
-    return next(_text_from(source, span.end_line - 1, span.end_column - 1), "").startswith(":")
-
-
-def _text_from(source: SourceText, line: int, column: int) -> Iterator[str]:
-    """What is written from a place on, line by line, without space, blanks and comments."""
-    for number in range(line, len(source.lines)):
-        text = source.lines[number][column if number == line else 0 :].strip()
-        if text and not text.startswith("#"):
-            yield text
-
-
-def _report_glued(source: SourceText, line: int, column: int, found: Findings) -> None:
-    message = "there is no space after this colon"
-    help = "write `name: value`; put quotes round a text that holds a colon"
-    found.add(COLON_WITHOUT_SPACE, source.span(line, column), message, help=help)
+    line, column = span.end_line - 1, span.end_column - 1
+    while line < len(source.lines):
+        text = source.lines[line]
+        after = _BLANKS.match(text, column)
+        column = after.end() if after else column
+        if column < len(text) and text[column] != "#":
+            return text[column] == ":"
+        line, column = line + 1, 0
+    return False
 
 
 def _report_comma(source: SourceText, span: Span, start: int, found: Findings) -> None:

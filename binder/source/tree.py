@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import Self
 
 from binder.diagnostics import Span
 
@@ -15,7 +16,8 @@ class Written(str):
     span: Span
     is_quoted: bool
 
-    def __new__(cls, text: str, span: Span, is_quoted: bool = False) -> Written:
+    def __new__(cls, text: str, span: Span, *, is_quoted: bool = False) -> Self:
+        """A text at its place."""
         made = super().__new__(cls, text)
         made.span = span
         made.is_quoted = is_quoted
@@ -23,7 +25,7 @@ class Written(str):
 
 
 class Table(dict[str, "Node"]):
-    """A mapping; `span` is all of it, `key_spans` the place of each key. Never changed once read."""
+    """A mapping; `span` is all of it, `key_spans` has each key's place. Never changed once read."""
 
     __slots__ = ("key_spans", "span")
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 import subprocess
 import sys
+import time
 from pathlib import Path
 
 import pytest
@@ -28,8 +29,13 @@ def test_the_lock_is_given_back_when_the_build_fails(tmp_path: Path) -> None:
 
 
 @pytest.mark.parametrize("content", ["", "0", "-1", "not a number", "٣", "9" * 30])
-def test_a_lock_that_names_nobody_is_taken_over(tmp_path: Path, content: str) -> None:
-    (tmp_path / NAME).write_text(content, encoding="utf-8")
+def test_a_lock_that_names_nobody_is_taken_over_after_a_while(tmp_path: Path, content: str) -> None:
+    lock = tmp_path / NAME
+    lock.write_text(content, encoding="utf-8")
+    with pytest.raises(FolderBusyError), folder_lock(tmp_path):
+        pytest.fail("its maker may be just writing it")
+    long_ago = time.time() - 60
+    os.utime(lock, (long_ago, long_ago))
     with folder_lock(tmp_path):
         assert (tmp_path / NAME).read_text(encoding="utf-8") == f"{os.getpid()}\n"
     assert list(tmp_path.iterdir()) == []
@@ -40,6 +46,18 @@ def test_the_lock_of_a_dead_process_is_taken_over(tmp_path: Path) -> None:
     dead.wait()
     assert not is_alive(dead.pid)
     (tmp_path / NAME).write_text(f"{dead.pid}\n", encoding="utf-8")
+    with folder_lock(tmp_path):
+        pass
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_a_lock_older_than_any_build_is_taken_over_though_its_number_lives(tmp_path: Path) -> None:
+    lock = tmp_path / NAME
+    lock.write_text(f"{os.getppid()}\n", encoding="utf-8")
+    with pytest.raises(FolderBusyError), folder_lock(tmp_path):
+        pytest.fail("a living process holds it")
+    long_ago = time.time() - 4000
+    os.utime(lock, (long_ago, long_ago))
     with folder_lock(tmp_path):
         pass
     assert list(tmp_path.iterdir()) == []

@@ -110,7 +110,7 @@ def test_advances_are_those_of_the_bundled_font() -> None:
     assert not features & {"kern", "liga"}
 
 
-# Measured in Chromium 1xx on the screw jack page, capitals 3.5 mm high: getComputedTextLength.
+# Measured in Chromium 156 on the screw jack page, capitals 3.5 mm high: getComputedTextLength.
 @pytest.mark.parametrize(
     ("words", "millimetres"),
     [("2 screw", 18.559), ("⌀20 h11", 19.659), ("M12 × 1.75", 27.990), ("48", 6.107)],
@@ -119,7 +119,7 @@ def test_a_browser_draws_words_as_wide_as_foretold(words: str, millimetres: floa
     assert text_width(words, 3.5) == pytest.approx(millimetres, rel=0.002)
 
 
-@pytest.mark.parametrize("sign", "⌀°±×½¼¾℄□☐✓→…⅛⅜⅝⅞≤≥−µΩ↧⌵²³")
+@pytest.mark.parametrize("sign", "⌀°±×½¼¾℄□☐✓→…⅛⅜⅝⅞≤≥−µΩ↧²³")
 def test_the_fonts_have_the_signs_of_the_drawing_office(sign: str) -> None:
     assert sign in font_metrics().advances
 

@@ -11,7 +11,7 @@ FILE_NOT_FOUND = Code(
     bench="Parts or pictures that the binder needs would be missing from it.",
     example="include: jibb.yaml        # the file is called jib.yaml",
     remedy=(
-        "Check the spelling, capitals too. A name in a spec is looked for in the folder of the spec."
+        "Check the spelling, capitals too. A name in a spec is looked for in the spec's own folder."
     ),
 )
 FILE_NOT_READABLE = Code(

@@ -7,7 +7,7 @@ from binder.diagnostics import Code, Severity
 ANCHOR_OR_ALIAS = Code(
     "anchor-or-alias",
     Severity.ERROR,
-    meaning="`&` and `*` at the start of a value mark and repeat a piece of YAML; a spec has no use.",
+    meaning="`&` and `*` at the start of a value mark and repeat a piece of text; not in a spec.",
     bench=(
         "A size that several parts share is named under `sizes:`, where the binder can show it and "
         "say why. Repeats of repeats could also make a short file endless."

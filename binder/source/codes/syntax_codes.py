@@ -10,7 +10,7 @@ TAB_IN_INDENT = Code(
     "tab-in-indent",
     Severity.ERROR,
     meaning="A tab stands at the start of the line where only spaces may.",
-    bench="A tab is as wide as each editor likes; how far a line stands in says what it belongs to.",
+    bench="Each editor has its own width of tab, and how far a line stands in says what it is for.",
     example="parts:\n\tdrum: {}",
     remedy="Put spaces, two for each step; most editors can do it for the whole file.",
 )
@@ -66,7 +66,7 @@ BAD_INDENT = Code(
     "bad-indent",
     Severity.ERROR,
     meaning="A line begins further in or further out than the lines that it belongs to.",
-    bench="How far a line stands in says which part a size belongs to; a guess could cut the wrong one.",
+    bench="How far a line stands in says which part a size is for; guess and scrap one.",
     example="drum:\n    material: brass\n  length: 19 mm",
     remedy="Begin all lines of one table in the same column.",
 )
@@ -121,7 +121,7 @@ COMMA_WITH_NOTHING = Code(
 BLOCK_TEXT_MARK = Code(
     "block-text-mark",
     Severity.ERROR,
-    meaning="`|` or `>` at the start of a value begins a text on the lines below; nothing follows it.",
+    meaning="`|` or `>` at the start of a value begins a text on the lines below it.",
     bench=_STOPS,
     example="bore: >6 mm",
     remedy="Begin the text on the next line, two spaces in, or put quotes round the value.",

@@ -18,7 +18,7 @@ COMMA_IN_NUMBER = Code(
     meaning="Between brackets a comma ends a value, and here it stands inside a number.",
     bench="1,5 mm would be cut as 1.",
     example="drum: {length: 1,5 mm}",
-    remedy="Write a decimal point: `1.5 mm`. Where two items are meant, put a space after the comma.",
+    remedy="Write a decimal point: `1.5 mm`. For two items put a space after the comma.",
 )
 COLON_WITHOUT_SPACE = Code(
     "colon-without-space",
@@ -42,5 +42,5 @@ LINES_RUN_TOGETHER = Code(
     meaning="A value goes on over several lines, and one of them looks like an entry of its own.",
     bench="A size could disappear into the text above it.",
     example="material: brass\n  length 19 mm",
-    remedy="Write the missing colon. Long text is clearest as a block: `note: |` and lines below it.",
+    remedy="Write the missing colon. Long text is clearest as a block: `note: |`, lines below.",
 )

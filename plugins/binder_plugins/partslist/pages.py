@@ -57,7 +57,13 @@ def list_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Se
     """The parts list, and the bought items with their critical sizes."""
     yield Section("parts-list", "Parts list", Place.PARTS_LIST, tuple(_lists(design)))
     if design.bought:
-        yield Section("shopping", "To buy and to find", Place.SHOPPING, tuple(_shopping(design)))
+        yield Section(
+            "shopping",
+            "To buy and to find",
+            Place.SHOPPING,
+            tuple(_shopping(design)),
+            starts_page=False,
+        )
 
 
 def _lists(design: Design) -> Iterator[Block]:
@@ -149,13 +155,22 @@ def _shopping(design: Design) -> Iterator[Block]:
     yield Facts((("Stock", ("see the cut list: it names each bar with its length.",)),))
 
 
+_COUNTED = ("teeth", "holes", "pins", "starts")
+
+
+def _unit(measured: str) -> str:
+    return "" if measured in _COUNTED else "mm"
+
+
 def _bought_rows(item: Bought, design: Design) -> Iterator[tuple[Text, ...]]:
     count = design.facts.about(NumberOff, item.name)
     sizes = dict(item.sizes)
     names = list(dict.fromkeys([*sizes, *item.measured])) or [""]
     for row, name in enumerate(names):
         size = f"{name} {shown(sizes[name].quantity)}" if name in sizes else name
-        blank: Text = (Blank(f"{item.name} {name}"),) if name in item.measured else ("",)
+        blank: Text = (
+            (Blank(f"{item.name} {name}", _unit(name)),) if name in item.measured else ("",)
+        )
         note = "; ".join(word for word in (item.note, item.because) if word)
         first: tuple[Text, ...] = (
             (_number(item.name, design),),

@@ -29,6 +29,7 @@ from binder.api import (
     Typed,
     shown,
     shown_length,
+    size_text,
 )
 from binder_plugins.shapes.kinds import TurnedStep
 from binder_plugins.shapes.turned import measured
@@ -88,12 +89,12 @@ def _head(part: Part, design: Design) -> Iterator[tuple[str, Text]]:
 
 def _sizes(part: Part, units: str) -> Iterator[tuple[str, Text]]:
     if isinstance(part.shape, Size):
-        yield "Length", (shown(part.shape.quantity, units),)
+        yield "Length", (size_text(part.shape, units),)
         return
     if isinstance(part.shape, Model):
         for name in type(part.shape).model_fields:
             size: Size = getattr(part.shape, name)
-            yield name.capitalize(), (shown(size.quantity, units),)
+            yield name.capitalize(), (size_text(size, units),)
 
 
 def _steps(part: Part, units: str) -> Table:
@@ -123,12 +124,12 @@ def _steps(part: Part, units: str) -> Table:
 
 def _section(step: TurnedStep, units: str) -> str:
     if step.diameter is not None:
-        return f"⌀{shown(step.diameter.quantity, units)}"
+        return f"⌀{size_text(step.diameter, units)}"
     if step.taper is not None:
         start, end = step.taper.start.quantity, step.taper.end.quantity
         return f"taper ⌀{shown(start, units)} to ⌀{shown(end, units)}"
     if step.hexagon is not None:
-        return f"hexagon {shown(step.hexagon.quantity, units)} across flats"
+        return f"hexagon {size_text(step.hexagon, units)} across flats"
     return f"square {shown(step.square.quantity, units)}" if step.square is not None else ""
 
 

@@ -16,6 +16,7 @@ from binder.api import (
     Stock,
     Working,
     shown_length,
+    size_text,
 )
 from binder_plugins.shapes import codes
 from binder_plugins.shapes.faults import feature_faults
@@ -111,7 +112,7 @@ def _cut(
     is_least: bool = False,
 ) -> CutSize:
     """The fact; a section of two sizes that was only worked out is said to be the least."""
-    words = " × ".join(shown_length(size) for size in section)
+    words = " × ".join(_section_words(part, section))
     if is_least and len(section) > 1:
         words = f"at least {words}"
     return CutSize(
@@ -123,6 +124,13 @@ def _cut(
         width=needed.width,
         at=part.stock.span if part.stock is not None else part.at,
     )
+
+
+def _section_words(part: Part, section: tuple[Fraction, ...]) -> list[str]:
+    """The sizes of the section, as they were written where they were."""
+    if part.stock is not None and part.stock.sizes:
+        return [size_text(size, "mm") for size in part.stock.sizes]
+    return [shown_length(size) for size in section]
 
 
 def _length(needed: Needed, form: str) -> Fraction:

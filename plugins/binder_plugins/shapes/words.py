@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from binder.api import Feature, Position, Size, ThreadName, shown
+from binder.api import Feature, Position, Size, ThreadName, shown, size_text
 from binder_plugins.shapes.features import Cut, Edge, Hole, Placed, Screwed
 
 _VERB = {
@@ -37,7 +37,7 @@ def what(feature: Feature, units: str) -> str:
 
 def _size(value: object, units: str) -> str:
     if isinstance(value, Size):
-        return shown(value.quantity, units)
+        return size_text(value, units)
     return value.text if isinstance(value, ThreadName) else str(value)
 
 
@@ -45,11 +45,9 @@ def _extent(entry: object, units: str) -> str:
     words: list[str] = []
     if isinstance(entry, (Hole, Cut)) and entry.depth is not None:
         depth = entry.depth
-        words.append(
-            f"{shown(depth.quantity, units)} deep" if isinstance(depth, Size) else "through"
-        )
+        words.append(f"{size_text(depth, units)} deep" if isinstance(depth, Size) else "through")
     if isinstance(entry, (Screwed, Cut)) and entry.length is not None:
-        words.append(f"{shown(entry.length.quantity, units)} long")
+        words.append(f"{size_text(entry.length, units)} long")
     if isinstance(entry, Edge) and entry.angle is not None:
         words.append(f"at {shown(entry.angle.quantity)}")
     return "".join(f", {word}" for word in words)
