@@ -10,16 +10,26 @@ from binder.render.fonts import FONT_FILES, SCHEME, font_bytes
 class OwnFonts(URLFetcher):  # type: ignore[misc]  # WeasyPrint declares no types
     """Answers `binder:fonts/NAME` from the package; our pages never ask for more.
 
-    Any other request is our bug or a stranger's trick, so it ends the run:
-    FatalURLFetchingError is the one exception that WeasyPrint does not swallow.
+    Any other request is our bug or a stranger's trick, so it ends the run.
     """
 
     def __init__(self) -> None:
         super().__init__(allowed_protocols=("binder",), allow_redirects=False)
+        self.refused: list[str] = []
 
     def fetch(self, url: str, *_headers: object) -> URLFetcherResponse:
         """The font of that name."""
         file = url.removeprefix(SCHEME)
         if url == file or file not in FONT_FILES:
-            raise FatalURLFetchingError(f"the pages asked for {url[:200]!r}")
+            self.refused.append(url)
+            self.stop_if_refused()
         return URLFetcherResponse(url, font_bytes(file), {"Content-Type": "font/woff2"})
+
+    def stop_if_refused(self) -> None:
+        """FatalURLFetchingError for the first refused request.
+
+        To be asked once more at the end: WeasyPrint lets this exception through everywhere
+        but inside an SVG.
+        """
+        if self.refused:
+            raise FatalURLFetchingError(f"the pages asked for {self.refused[0][:200]!r}")

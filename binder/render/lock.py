@@ -8,6 +8,7 @@ import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from typing import NamedTuple
 
 NAME = ".binder.lock"
 
@@ -18,12 +19,27 @@ _BUILD_SECONDS = 3600.0
 
 
 class FolderBusyError(Exception):
-    """Another build, whose process id is `pid`, is writing into the folder."""
+    """Another build is writing into the folder; `pid` is its process id, 0 if unknown."""
 
     def __init__(self, folder: Path, pid: int) -> None:
-        super().__init__(f"process {pid} is building into {folder}")
+        who = f"process {pid}" if pid else "another process"
+        super().__init__(f"{who} is building into {folder}")
         self.folder = folder
         self.pid = pid
+
+
+class _Lock(NamedTuple):
+    """Who holds the folder, 0 where the lock does not say, and for how many seconds."""
+
+    holder: int
+    age: float
+
+    @property
+    def is_held(self) -> bool:
+        """Whether its holder may still be building."""
+        if self.holder == 0:
+            return self.age < _WRITING_SECONDS
+        return is_alive(self.holder) and self.age < _BUILD_SECONDS
 
 
 @contextmanager
@@ -40,12 +56,26 @@ def folder_lock(folder: Path) -> Iterator[None]:
 def _take(lock: Path) -> None:
     if _made(lock, os.getpid()):
         return
-    holder = _holder(lock)
-    if _is_held(lock, holder):
-        raise FolderBusyError(lock.parent, holder)
-    _set_aside(lock, holder)
-    if not _made(lock, os.getpid()):
-        raise FolderBusyError(lock.parent, _holder(lock))
+    seen = _seen(lock)
+    if (seen and seen.is_held) or not _taken_over(lock):
+        raise FolderBusyError(lock.parent, seen.holder if seen else 0)
+
+
+def _taken_over(lock: Path) -> bool:
+    """Puts our lock in a dead one's place, under a second lock so that one alone does it."""
+    guard = lock.with_name(f"{NAME}.taking")
+    if not _made(guard, os.getpid()):
+        left = _seen(guard)
+        if left and left.age > _WRITING_SECONDS:
+            guard.unlink(missing_ok=True)
+        return False
+    try:
+        seen = _seen(lock)
+        if seen and not seen.is_held:
+            lock.unlink(missing_ok=True)
+        return _made(lock, os.getpid())
+    finally:
+        guard.unlink(missing_ok=True)
 
 
 def _made(lock: Path, pid: int) -> bool:
@@ -61,36 +91,15 @@ def _made(lock: Path, pid: int) -> bool:
     return True
 
 
-def _set_aside(lock: Path, holder: int) -> None:
-    """Takes a dead process's lock away, and gives it back if it turns out to be another's."""
-    aside = lock.with_name(f"{NAME}.{os.getpid()}.old")
+def _seen(lock: Path) -> _Lock | None:
+    """What a lock says, number and age of the same file; None where there is none."""
     try:
-        lock.rename(aside)
+        with lock.open("rb") as file:
+            text = file.read(20).strip()
+            age = time.time() - os.fstat(file.fileno()).st_mtime
     except FileNotFoundError:
-        return
-    found = _holder(aside)
-    aside.unlink()
-    if found != holder:
-        _made(lock, found)
-
-
-def _holder(lock: Path) -> int:
-    """The process id in a lock, 0 where there is none to read."""
-    try:
-        text = lock.read_text(encoding="ascii").strip()
-    except (FileNotFoundError, UnicodeDecodeError):
-        return 0
-    return int(text) if re.fullmatch(r"[0-9]{1,10}", text) else 0
-
-
-def _is_held(lock: Path, holder: int) -> bool:
-    try:
-        age = time.time() - lock.stat().st_mtime
-    except FileNotFoundError:
-        return False
-    if holder == 0:
-        return age < _WRITING_SECONDS
-    return is_alive(holder) and age < _BUILD_SECONDS
+        return None
+    return _Lock(int(text) if re.fullmatch(rb"[0-9]{1,10}", text) else 0, age)
 
 
 def is_alive(pid: int) -> bool:

@@ -81,6 +81,7 @@ def make_pdf(job: PdfJob) -> bytes:
         attachments=_attachments(job),
         finisher=None if job.made_on else _undate,
     )
+    fetcher.stop_if_refused()
     return content
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from binder.diagnostics import Diagnostic
+from binder.diagnostics import Diagnostic, Span
 from binder.source.codes.trap_codes import COLON_WITHOUT_SPACE, DASH_WITHOUT_SPACE
 from binder.source.text import SourceText
 
@@ -17,8 +17,13 @@ def glued_colon(source: SourceText, text: str, line: int, column: int) -> Diagno
     match = _GLUED.match(text)
     if match is None:
         return None
+    return no_space_after_colon(source.span(line, column + match.end() - 1))
+
+
+def no_space_after_colon(span: Span) -> Diagnostic:
+    """The finding for a colon that stands at `span`."""
     return COLON_WITHOUT_SPACE.at(
-        source.span(line, column + match.end() - 1),
+        span,
         "there is no space after this colon",
         help="write `name: value`; put quotes round a text that holds a colon",
     )

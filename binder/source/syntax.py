@@ -19,6 +19,8 @@ from binder.source.codes.syntax_codes import (
 )
 from binder.source.events import SyntaxFault
 from binder.source.quoting import quoted as shown
+from binder.source.refusals import nested_too_deep
+from binder.source.spacing import no_space_after_colon
 from binder.source.text import SourceText
 
 _ESCAPE = re.compile(r"\\(?:[xuU][0-9A-Fa-f]*|.?)")
@@ -145,6 +147,15 @@ def _after_the_end(source: SourceText, fault: SyntaxFault, quoted: Span | None) 
     return block_faults.after_the_end(source, fault, quoted)
 
 
+def _too_deep(source: SourceText, fault: SyntaxFault, quoted: Span | None) -> Diagnostic:
+    return nested_too_deep(source.span(fault.line, fault.column))
+
+
+def _colon_at_bracket(source: SourceText, fault: SyntaxFault, quoted: Span | None) -> Diagnostic:
+    """`{length:[1 mm]}` or `{length:}`."""
+    return no_space_after_colon(source.span(fault.line, fault.column))
+
+
 def _nothing(source: SourceText, fault: SyntaxFault, quoted: Span | None) -> Diagnostic:
     return flow_faults.nothing_there(source, fault)
 
@@ -159,6 +170,8 @@ _RULES: tuple[tuple[tuple[str, ...], _Explain], ...] = (
     (("chr() arg",), _escape_past_unicode),
     (("a block scalar",), _block_text),
     (("unexpected end of stream", "unexpected document"), _open_quote),
+    (("maximum nesting depth",), _too_deep),
+    (("found unexpected ':'",), _colon_at_bracket),
     (("mapping values are not allowed",), _colon),
     (("could not find expected ':'",), _no_colon),
     (("sequence entries are not allowed",), _dash),

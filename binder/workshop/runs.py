@@ -69,14 +69,19 @@ def read_run(value: object, info: ValidationInfo) -> Run:
     text = written(value, _WHAT)
     if not isinstance(info.context, SetReading):
         raise TypeError("a run of sizes is read within a SetReading")
-    members = _members(text, info, info.context.environment)
     totals = info.context.totals
-    total = len(members) + (totals[-1] if totals else 0)
-    if total > MOST_IN_ALL:
-        message = f"more than {MOST_IN_ALL} sizes in the runs of this file"
-        raise refused(codes.BAD_RUN, message, "take larger steps, or leave out what is not there")
-    totals.append(total)
+    if totals and totals[-1] > MOST_IN_ALL:
+        raise _too_many()
+    members = _members(text, info, info.context.environment)
+    totals.append(len(members) + (totals[-1] if totals else 0))
+    if totals[-1] > MOST_IN_ALL:
+        raise _too_many()
     return Run(members, text)
+
+
+def _too_many() -> PydanticCustomError:
+    message = f"more than {MOST_IN_ALL} sizes in the runs of this file"
+    return refused(codes.BAD_RUN, message, "take larger steps, or leave out what is not there")
 
 
 def _members(text: Written, info: ValidationInfo, environment: Environment) -> tuple[Member, ...]:

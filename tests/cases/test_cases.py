@@ -25,7 +25,7 @@ def _cases(name: str) -> dict[str, str]:
     return cases
 
 
-CASES = {**_cases("sizes"), **_cases("language")}
+CASES = _cases("language")
 
 
 def _marked(text: str) -> tuple[str, tuple[int, int, int, int]]:
@@ -54,7 +54,7 @@ def test_the_finding_points_at_the_mark(code: str, compile_text: Callable[..., O
 
 
 def test_every_code_has_a_case(host: Host) -> None:
-    """A code of a spec stands in the tables above; the others have tests of their own."""
+    """A code stands in the table of cases, or in the tests of its own package."""
     tests = "\n".join(
         path.read_text(encoding="utf-8") for path in sorted(HERE.parent.rglob("test_*.py"))
     )

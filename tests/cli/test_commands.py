@@ -77,7 +77,7 @@ def test_other_programs_can_read_the_findings(style: str, broken: Path) -> None:
         assert len(log["runs"][0]["results"]) == 2
     else:
         assert "::error file=" in text
-        assert "line=3,col=14" in text
+        assert "line=3,col=15" in text
 
 
 def test_a_cp1252_terminal_gets_every_message(broken: Path) -> None:
@@ -92,12 +92,12 @@ def test_a_cp1252_terminal_gets_every_message(broken: Path) -> None:
 def test_why_prints_the_chain_to_the_spec_lines() -> None:
     text = binder("why", JACK, "tommy").stdout.decode()
     assert "tommy = 3 mm" in text
-    assert "nearest(0.3 * 10 mm, drawn_rod)" in text
+    assert "nearest(0.3 × 10 mm, drawn_rod)" in text
     assert "rod = 10 mm" in text
     assert "bar = 25 mm" in text
     assert f"{JACK}:19:" in text
     cut = binder("why", JACK, "body.cut").stdout.decode()
-    assert "46 mm" in cut
+    assert "47 mm" in cut
     place = binder("why", JACK, "parts.screw.overall").stdout.decode()
     assert "51 mm" in place
     wrong = binder("why", JACK, "tomy")

@@ -59,7 +59,7 @@ def test_its_check_finds_the_small_letters(site: Path) -> None:
     done = _binder(site, "check", str(spec))
     assert done.returncode == 1
     assert "letters-too-small" in done.stderr
-    assert "example.yaml:10:48" in done.stderr
+    assert "example.yaml:10:47" in done.stderr
     assert done.stderr.count("warning[") == 1
 
 

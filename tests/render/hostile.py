@@ -41,7 +41,7 @@ INJECTIONS = (
     "</text><a href=\"javascript:document.title='taken'\">x</a>",
     '" onmouseover="document.title=\'taken\'" x="',
     "' onfocus='document.title=1' autofocus='",
-    "\" autofocus onfocus=\"document.title='taken'\" x=\"",
+    '" autofocus onfocus="document.title=\'taken\'" x="',
     "javascript:document.title='taken'",
     "<meta http-equiv=refresh content='0;url=http://127.0.0.1:9/'>",
     "<base href=http://127.0.0.1:9/>",

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import io
 import os
 import socket
 import subprocess
@@ -12,7 +11,6 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from weasyprint import HTML
 from weasyprint.urls import FatalURLFetchingError
 
 import binder.render.pdf as pdf_module
@@ -20,7 +18,7 @@ from binder.pages import Binder
 from binder.render.fetcher import OwnFonts
 from binder.render.html import render_html
 from binder.render.pdf import PdfOutcome, moment_of, write_pdf
-from binder.render.pdf_child import refuse_network
+from binder.render.pdf_child import make_pdf, refuse_network
 from binder.render.pdf_job import PdfJob
 from tests.render.hostile import INJECTIONS, binder_of
 from tests.render.sample import SPEC, sample
@@ -104,7 +102,11 @@ def test_every_page_says_which_of_how_many_and_of_what(made: Path) -> None:
 def test_contents_give_the_page_on_which_a_section_starts(made: Path) -> None:
     pages = pages_of(made)
     contents = next(words for words in pages if words.count("....") > 5)
-    for title, mark in (("2 Screw", "Set-up 1"), ("Inspection", "run-out"), ("The spec", "gunmetal, st")):
+    for title, mark in (
+        ("2 Screw", "Set-up 1"),
+        ("Inspection", "run-out"),
+        ("The spec", "gunmetal, st"),
+    ):
         line = next(line for line in contents.splitlines() if line.strip().startswith(title))
         found = next(number for number, words in enumerate(pages, 1) if mark in words)
         assert int(line.split()[-1]) == found
@@ -160,10 +162,10 @@ ASKING = (
     '<link rel="attachment" href="{url}">',
     '<a rel="attachment" href="{url}">x</a>',
     '<style>@import "{url}";</style>',
-    '<style>@font-face {{ font-family: x; src: url({url}) }} p {{ font-family: x }}</style><p>x',
-    '<style>p {{ background: url({url}) }}</style><p>x',
-    '<style>p::before {{ content: url({url}) }}</style><p>x',
-    '<style>li {{ list-style-image: url({url}) }}</style><ul><li>x</ul>',
+    "<style>@font-face {{ font-family: x; src: url({url}) }} p {{ font-family: x }}</style><p>x",
+    "<style>p {{ background: url({url}) }}</style><p>x",
+    "<style>p::before {{ content: url({url}) }}</style><p>x",
+    "<style>li {{ list-style-image: url({url}) }}</style><ul><li>x</ul>",
     '<object data="{url}"></object>',
     '<embed src="{url}">',
     '<svg width="9" height="9"><image href="{url}" width="9" height="9"/></svg>',
@@ -180,12 +182,14 @@ def test_the_fetcher_stops_at_any_request_but_for_our_fonts(
         "http": "http://127.0.0.1:9/x.png",
         "data": "data:text/plain,canary",
     }
-    html = HTML(string=markup.format(url=urls[scheme]), base_url="binder:", url_fetcher=OwnFonts())
+    job = PdfJob(markup.format(url=urls[scheme]))
     with pytest.raises(FatalURLFetchingError, match="the pages asked for"):
-        html.write_pdf(io.BytesIO())
+        make_pdf(job)
 
 
-@pytest.mark.parametrize("name", ["../html.py", "LICENSE.txt", "", "DejaVuSans.woff2/../../html.py"])
+@pytest.mark.parametrize(
+    "name", ["../html.py", "LICENSE.txt", "", "DejaVuSans.woff2/../../html.py"]
+)
 def test_the_fetcher_gives_fonts_and_no_other_file(name: str) -> None:
     with pytest.raises(FatalURLFetchingError):
         OwnFonts().fetch(f"binder:fonts/{name}")

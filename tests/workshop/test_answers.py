@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
 from fractions import Fraction
 
 import pytest
@@ -50,6 +51,7 @@ cutters:
 measuring:
   caliper: {{measures: [outside, inside], range: 0 mm to 150 mm, resolution: 0.01 mm}}
   micrometer: {{measures: [outside], range: 0 mm to 25 mm, resolution: 0.002 mm}}
+  large micrometer: {{measures: [outside], range: 25 mm to 50 mm, resolution: 0.001 mm}}
   rule: {{measures: [outside], range: 0 mm to 300 mm, resolution: 0.5 mm}}
 shelf:
   - {{stock: 20 mm round bar, material: mild  steel, length: 300 mm, quantity: 2, price: 4.50}}
@@ -129,7 +131,7 @@ def test_threads_are_known_by_meaning_not_by_spelling(shop: Workshop) -> None:
 def test_end_cutters(shop: Workshop) -> None:
     widest = shop.widest_end_cutter(F(5))
     assert widest is not None
-    assert (widest.mm, widest.plunges) == (3, False)
+    assert (widest.mm, widest.plunges) == (F(3), False)
     plunging = shop.widest_end_cutter(F(5), plunging=True)
     assert plunging is not None
     assert plunging.mm == 2
@@ -137,8 +139,8 @@ def test_end_cutters(shop: Workshop) -> None:
 
 
 def test_speeds_in_order(shop: Workshop) -> None:
-    assert shop.speeds("small") == ((130, 130), (340, 340), (900, 900))
-    assert shop.speeds("large") == ((50, 2000),)
+    assert shop.speeds("small") == ((F(130), F(130)), (F(340), F(340)), (F(900), F(900)))
+    assert shop.speeds("large") == ((F(50), F(2000)),)
     assert shop.speeds("none") == ()
 
 
@@ -187,6 +189,7 @@ def test_kerf(form: str, kerf: str | None, shop: Workshop) -> None:
     [
         (0, 20, "outside", "0.002"),
         (0, 30, "outside", "0.01"),
+        (25, 30, "outside", "0.001"),
         (0, 200, "outside", "0.5"),
         (0, 20, "inside", "0.01"),
         (0, 20, "depth", None),
@@ -201,18 +204,18 @@ def test_resolution(
 
 def test_the_shelf(shop: Workshop) -> None:
     (bar,) = shop.shelf()
-    assert (bar.form, bar.section, bar.material) == ("round bar", (20,), "mild steel")
-    assert (bar.length, bar.count, str(bar.price)) == (300, 2, "4.50")
+    assert (bar.form, bar.section, bar.material) == ("round bar", (F(20),), "mild steel")
+    assert (bar.length, bar.count, str(bar.price)) == (F(300), 2, "4.50")
 
 
 def test_what_is_sold(shop: Workshop) -> None:
     (bar,) = shop.sold()
-    assert (bar.section, bar.count, bar.price) == ((10, 3), None, 7)
-    assert shop.bar_lengths() == (300, 1000)
+    assert (bar.section, bar.count, bar.price) == ((F(10), F(3)), None, Decimal(7))
+    assert shop.bar_lengths() == (F(300), F(1000))
 
 
 def test_allowances_and_evening(shop: Workshop) -> None:
-    assert (shop.facing, shop.holding_length, shop.evening_hours) == (F("0.5"), 20, F("1.5"))
+    assert (shop.facing, shop.holding_length, shop.evening_hours) == (F("0.5"), F(20), F("1.5"))
     assert shop.parting_width is None
 
 

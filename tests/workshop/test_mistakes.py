@@ -7,7 +7,11 @@ from pathlib import Path
 import pytest
 
 from binder.parameters import Environment
+from binder.source import read_text
+from binder.spec.validate import typed
 from binder.workshop import read_workshop
+from binder.workshop.models import WorkshopEntry
+from binder.workshop.runs import SetReading
 from tests.workshop.conftest import HEAD, WITH_SAW, Read, covered
 
 LATHE = "swing: 180 mm, between_centres: 300 mm, spindle_bore: 20 mm, speeds: 300 r/min"
@@ -71,6 +75,10 @@ REFUSED = {
     "range backwards": (
         HEAD + "holding: {drill_chucks: {keyed chuck: 13 mm to 1 mm}}", "range-backwards",
         "13 mm to 1 mm",
+    ),
+    "range of no width": (
+        HEAD + "holding: {drill_chucks: {keyed chuck: 13 mm to 13 mm}}", "range-backwards",
+        "13 mm to 13 mm",
     ),
     "pitch without unit": (
         HEAD + f"machines: {{lathes: {{one: {{{LATHE}, leadscrew: 8}}}}}}", "bad-pitch", "8",
@@ -174,14 +182,24 @@ def test_a_warning_leaves_the_workshop(read: Read) -> None:
     assert not finding.is_error
 
 
+MANY_RUNS = f"{HEAD}drills:\n" + "".join(
+    f"  drawer{index}: 0.1 mm to 50 mm by 0.1 mm\n" for index in range(200)
+)
+
+
 def test_a_short_file_stands_for_no_million_sizes(read: Read) -> None:
-    run = "0.1 mm to 50 mm by 0.1 mm"
-    drawers = "".join(f"  drawer{index}: {run}\n" for index in range(200))
-    text = f"{HEAD}drills:\n{drawers}"
-    workshop, findings = read(text)
+    workshop, findings = read(MANY_RUNS)
     assert workshop is None
-    assert {finding.code.name for finding in findings} <= {"bad-run", "too-many-findings"}
+    assert {finding.code.name for finding in findings} == {"bad-run", "too-many-findings"}
     assert findings[0].span.line == len(HEAD.splitlines()) + 1 + 11
+
+
+def test_runs_past_the_bound_are_not_worked_out(environment: Environment) -> None:
+    document, _ = read_text(MANY_RUNS)
+    assert document is not None
+    reading = SetReading(environment)
+    typed(document, document.root, WorkshopEntry, reading)
+    assert reading.totals == [500 * count for count in range(1, 12)]
 
 
 def test_a_file_that_is_not_there(environment: Environment, tmp_path: Path) -> None:

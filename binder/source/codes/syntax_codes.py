@@ -131,6 +131,6 @@ NOT_YAML = Code(
     Severity.ERROR,
     meaning="The text cannot be read from here on.",
     bench=_STOPS,
-    example="parts: ? drum",
+    example="length: *bar more",
     remedy="Compare the line with the ones around it; quotes round a value help most often.",
 )

@@ -63,7 +63,8 @@ def _step(needed: Needed, entry: Hole) -> Measured | None:
 def _limit(needed: Needed, entry: Hole) -> Fraction | None:
     """How far a hole can go before it comes out, where that is known."""
     if not needed.steps:
-        return max(size for size in (needed.length, *(needed.flat or ())) if size)
+        sizes: list[Fraction] = [needed.length, *(needed.flat or ())]
+        return max(sizes)
     if entry.across is not None:
         step = _step(needed, entry)
         if step is None or step.step.diameter is None:

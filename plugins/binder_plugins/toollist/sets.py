@@ -22,10 +22,9 @@ def cutting_sets(design: Design) -> Iterator[Block]:
         yield Subheading("Drills")
         yield Table(columns, rows)
     if entry.reamers:
-        columns = (Column("Set", 2), Column("Sizes", 5), Column("Leaves"), Column("Used"))
         yield Subheading("Reamers")
         yield Table(
-            columns,
+            (Column("Set", 2), Column("Sizes", 5), Column("Leaves"), Column("Used")),
             tuple(
                 ((name,), (said(one.sizes),), (said(one.gives),), (_USED[one.by_hand],))
                 for name, one in entry.reamers.items()

@@ -34,7 +34,7 @@ def test_every_reason_is_kept_and_the_order_is_stable(
     assert sorted(order) == sorted(TASKS)
     assert all(order.index(TASKS[a]) < order.index(TASKS[b]) for a, b in pairs)
     shuffled = list(pairs)
-    random.Random(seed).shuffle(shuffled)  # noqa: S311 - a test's shuffle
+    random.Random(seed).shuffle(shuffled)
     assert ordered(TASKS, _befores(shuffled)) == order
     layers = layered(order, _befores(pairs))
     assert all(layers[TASKS[a]] < layers[TASKS[b]] for a, b in pairs)
@@ -63,7 +63,11 @@ def _reach(edges: list[tuple[str, str]]) -> set[tuple[str, str]]:
 
 
 def test_a_ring_is_named_and_only_the_ring() -> None:
-    befores = _befores([(0, 1), (1, 2)]) + [Before("t2", "t0", "back"), Before("t2", "t3", "on")]
+    befores = [
+        *_befores([(0, 1), (1, 2)]),
+        Before("t2", "t0", "back"),
+        Before("t2", "t3", "on"),
+    ]
     order = ordered(TASKS, befores)
     ring = find_ring(set(TASKS) - set(order), befores)
     assert {one.earlier for one in ring} == {"t0", "t1", "t2"}

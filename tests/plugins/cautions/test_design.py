@@ -164,8 +164,9 @@ def test_a_thing_under_pressure_is_found(section: str, outcome_of: Compile) -> N
     outcome = outcome_of(f"{rest}{section}:\n  boiler: {entry}\n")
     found = [one for one in outcome.findings if one.code.name == "pressure-needs-inspector"]
     assert len(found) == 1
-    line = outcome.document.texts[found[0].span.file].splitlines()[found[0].span.line - 1]  # type: ignore[union-attr]
     span = found[0].span
+    assert outcome.document is not None
+    line = outcome.document.texts[span.file].splitlines()[span.line - 1]
     assert line[span.column - 1 : span.end_column - 1] == "boiler"
 
 

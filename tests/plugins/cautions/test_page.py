@@ -58,16 +58,17 @@ def test_a_caution_names_what_it_applies_to_and_its_source(page_of: Page) -> Non
 
 
 def test_of_many_items_the_first_six_are_named(page_of: Page) -> None:
-    body = "parts:\n" + "".join(f"  p{number}: {{material: brass}}\n" for number in range(1, 10))
+    rest = "{material: brass, cut: 9 mm, stock: 6 mm round bar}"
+    body = "parts:\n" + "".join(f"  p{number}: {rest}\n" for number in range(1, 10))
     notices = [block for block in page_of(body).blocks if isinstance(block, Notice)]
     (lead,) = (one for one in notices if one.title == "Lead in the metal")
     assert text_of(lead.text).endswith("Applies to: p1, p2, p3, p4, p5, p6 and 3 more.")
 
 
 def test_what_is_not_known_is_on_the_page(page_of: Page) -> None:
-    words = _words(page_of("parts:\n  x: {material: unobtainium}\n"))
+    words = _words(page_of(BRASS.replace("brass", "unobtainium")))
     assert "Not known to this tool" in words
-    assert "No caution known to this tool; read the data sheet. Applies to: x." in words
+    assert "No caution known to this tool; read the data sheet. Applies to: rod." in words
 
 
 def test_the_makers_own_stand_in_a_block_marked_as_his(page_of: Page) -> None:

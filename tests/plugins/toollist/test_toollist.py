@@ -4,25 +4,27 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from importlib.metadata import EntryPoint
+from importlib.resources import files
 from pathlib import Path
 
 import pytest
 
-from binder.api import Facts, Paragraph, Section, Subheading, Table
+from binder.api import Facts, Model, Paragraph, Section, Subheading, Table
 from binder.compiler import Job, compiled
 from binder.host import Host
 from binder.pages import Place, text_of
-from binder.source import Document, Written
+from binder.source import read_text
 
 SPEC = """format: 1
 model: {title: Trial, issue: A, units: mm}
 parts:
-  rod: {material: brass}
+  rod: {material: brass, cut: 9 mm, stock: 6 mm round bar}
 """
 HEAD = "format: 1\nname: shed at the end of the garden\nunits: mm\n"
+BUILT_IN = files("binder.workshop").joinpath("default.yaml").read_text(encoding="utf-8")
 FULL = (Path(__file__).parent / "full.yaml").read_text(encoding="utf-8")
 
-PageOf = Callable[[str], tuple[Section, Document]]
+PageOf = Callable[[str], tuple[Section, Model]]
 
 
 @pytest.fixture(scope="module")
@@ -35,9 +37,9 @@ def tools() -> Host:
 
 @pytest.fixture
 def page_of(tools: Host, tmp_path: Path) -> PageOf:
-    """The section of the workshop, and the document behind it; '' is the built-in one."""
+    """The section of the workshop, and the file as typed; '' is the built-in one."""
 
-    def run(workshop: str) -> tuple[Section, Document]:
+    def run(workshop: str) -> tuple[Section, Model]:
         spec, file = tmp_path / "trial.yaml", tmp_path / "workshop.yaml"
         spec.write_text(SPEC, encoding="utf-8")
         file.write_text(workshop, encoding="utf-8")
@@ -45,7 +47,7 @@ def page_of(tools: Host, tmp_path: Path) -> PageOf:
         assert outcome.binder is not None, outcome.findings
         assert outcome.design is not None
         (page,) = (one for one in outcome.binder.sections if one.place is Place.WORKSHOP)
-        return page, outcome.design.workshop.document
+        return page, outcome.design.workshop.entry
 
     return run
 
@@ -64,7 +66,7 @@ def _texts(page: Section) -> Iterator[str]:
 
 def _written(node: object, path: tuple[str, ...] = ()) -> Iterator[tuple[tuple[str, ...], str]]:
     """Every value of a file, and every name in it that a maker chose."""
-    if isinstance(node, Written):
+    if isinstance(node, str):
         yield path, " ".join(node.split())
     elif isinstance(node, dict):
         for key, value in node.items():
@@ -76,9 +78,11 @@ def _written(node: object, path: tuple[str, ...] = ()) -> Iterator[tuple[tuple[s
 
 @pytest.mark.parametrize("workshop", ["", FULL], ids=["built in", "full"])
 def test_all_that_the_file_says_is_on_the_page(workshop: str, page_of: PageOf) -> None:
-    page, document = page_of(workshop)
+    page, _ = page_of(workshop)
     words = "\n".join(_texts(page))
     flags = ("true", "false")
+    document, _ = read_text(workshop or BUILT_IN, "workshop.yaml")
+    assert document is not None
     values = [(path, text) for path, text in _written(document.root) if path != ("format",)]
     assert len(values) > 50
     missing = [one for one in values if one[1] not in flags and one[1] not in words]
@@ -87,8 +91,28 @@ def test_all_that_the_file_says_is_on_the_page(workshop: str, page_of: PageOf) -
     assert all(name in words for name in flagged)
 
 
-def test_a_full_file_uses_every_key(page_of: PageOf) -> None:
+def _written_keys(model: Model, found: dict[type[Model], set[str]]) -> None:
+    """Gathers, for each table of the language, the keys that are written somewhere."""
+    found.setdefault(type(model), set()).update(model.model_fields_set)
+    for name in type(model).model_fields:
+        value = getattr(model, name)
+        below = value.values() if isinstance(value, dict) else value
+        for one in [below] if isinstance(below, Model) else below or ():
+            if isinstance(one, Model):
+                _written_keys(one, found)
+
+
+def test_the_full_file_writes_every_key(page_of: PageOf) -> None:
     """So that the test above means what it says."""
+    _, entry = page_of(FULL)
+    found: dict[type[Model], set[str]] = {}
+    _written_keys(entry, found)
+    assert len(found) > 20
+    for model, keys in found.items():
+        assert set(model.model_fields) == keys, model.__name__
+
+
+def test_a_full_file_has_every_heading(page_of: PageOf) -> None:
     page, _ = page_of(FULL)
     headings = {block.text for block in page.blocks if isinstance(block, Subheading)}
     assert {
@@ -122,11 +146,11 @@ def test_drills_are_counted_by_set(page_of: PageOf) -> None:
 
 
 def test_each_thread_tells_its_taps_and_its_die(page_of: PageOf) -> None:
-    page, _ = page_of(f"{HEAD}taps:\n  M3: [taper, plug]\ndies: [M3, 2 BA]\n")
+    page, _ = page_of(f"{HEAD}taps: {{taper: [M3], plug: [M3]}}\ndies: [M3, 2 BA]\n")
     texts = list(_texts(page))
     assert "M3 | taper, plug | yes" in texts
     assert "2 BA | none | yes" in texts
-    page, _ = page_of(f"{HEAD}taps:\n  M4: [second]\n")
+    page, _ = page_of(f"{HEAD}taps: {{second: [M4]}}\n")
     assert "M4 | second | none" in _texts(page)
 
 
