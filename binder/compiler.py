@@ -8,7 +8,6 @@ from enum import StrEnum
 from pathlib import Path
 
 from binder.checks import accepted, check_structure
-from binder.compose import compose
 from binder.design import Design
 from binder.design.draft import drafted
 from binder.diagnostics import Diagnostic, sorted_findings
@@ -75,6 +74,8 @@ def compiled(job: Job, host: Host, upto: Phase = Phase.COMPOSE) -> Outcome:
     outcome = _designed(job, host, outcome)
     design = outcome.design
     if upto is Phase.COMPOSE and design is not None and not outcome.has_errors:
+        from binder.compose import compose
+
         outcome = _tidy(outcome)
         binder, faults = compose(design, outcome.findings, host)
         outcome = replace(outcome, binder=binder, findings=(*outcome.findings, *faults))

@@ -2,20 +2,41 @@
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
 import traceback
+from importlib import import_module
 
 import click
 
 from binder import __version__
-from binder.cli import build, check, doctor, explain, new, plugins, schema, show, why
 from binder.cli.streams import prepare_streams
 
 OUR_FAULT = 3
 
 
-@click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 96})
+class Commands(click.Group):
+    """The commands by name; each module is imported when its command is asked for."""
+
+    def list_commands(self, ctx: click.Context) -> list[str]:
+        """In the order of a first visit."""
+        return list(_COMMANDS)
+
+    def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:
+        """The command of a name, None where there is none."""
+        if cmd_name not in _COMMANDS:
+            return None
+        command: click.Command = import_module(f"binder.cli.{cmd_name}").command
+        return command
+
+
+_COMMANDS = ("new", "check", "build", "show", "why", "explain", "plugins", "schema", "doctor")
+
+
+@click.group(
+    cls=Commands, context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 96}
+)
 @click.version_option(__version__, prog_name="binder")
 def cli() -> None:
     """Compile a build spec of a small machine into one workshop binder.
@@ -25,13 +46,11 @@ def cli() -> None:
     """
 
 
-for _module in (new, check, build, show, why, explain, plugins, schema, doctor):
-    cli.add_command(_module.command)
-
-
 def main() -> None:
     """Runs the command line and never shows a traceback for a fault in the input."""
     prepare_streams()
+    # One short run: nothing is gained by looking for rings among values that all stay.
+    gc.disable()
     try:
         cli.main(prog_name="binder")
     except BrokenPipeError:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
+from itertools import pairwise
 from typing import Literal
 
 from binder.source.tree import Written
@@ -39,7 +40,7 @@ class Series:
     def __post_init__(self) -> None:
         amounts = [quantity.amount for _, quantity in self.members]
         kinds = {quantity.dimension for _, quantity in self.members}
-        rising = all(small < large for small, large in zip(amounts, amounts[1:], strict=False))
+        rising = all(small < large for small, large in pairwise(amounts))
         if len(kinds) != 1 or not rising:
             raise ValueError(f"series {self.name} does not rise")
 

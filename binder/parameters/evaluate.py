@@ -57,23 +57,24 @@ class Work:
         """What a node comes to; ExpressionFault at the characters at fault."""
         match node:
             case Literal():
-                return node.quantity
+                found = node.quantity
             case SizeName():
-                return _size(node, self.environment)
+                found = _size(node, self.environment)
             case Joined():
-                return self._joined(node)
+                found = self._joined(node)
             case Bracketed():
-                return self.value(node.inside)
+                found = self.value(node.inside)
             case Negated():
-                return -self.value(node.positive)
+                found = -self.value(node.positive)
             case GaugeSize():
-                return _gauge_size(node, self.environment)
+                found = _gauge_size(node, self.environment)
             case Combined():
-                return self._combined(node)
+                found = self._combined(node)
             case Choice():
-                return self.pick(node).taken
+                found = self.pick(node).taken
             case Measure():
-                return self._measured(node)
+                found = self._measured(node)
+        return found
 
     def pick(self, node: Choice) -> Pick:
         """What a choice takes and from where; ExpressionFault."""

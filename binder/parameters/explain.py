@@ -30,16 +30,16 @@ def working_of(
     `unit` is mm or inch, as printed. A named size has the id `sizes.NAME`.
     """
     if isinstance(size, Named):
-        id, title, text, quantity = f"sizes.{size.name}", size.name, size.text, size.quantity
+        name, title, text, quantity = f"sizes.{size.name}", size.name, size.text, size.quantity
     else:
-        id, text, quantity = size
-        title = id
+        name, text, quantity = size
+        title = name
     explained = _Explained(parse(text), text, environment, unit)
     because = explained.because()
     if isinstance(size, Named) and size.origin == "command line":
         because = "set on the command line"
     return Working(
-        id=id,
+        id=name,
         title=title,
         given=tuple(explained.given()),
         formula=explained.formula(),

@@ -7,7 +7,7 @@ from binder.diagnostics import Code
 MOST_QUOTED = 40
 
 
-class ExpressionFault(Exception):  # noqa: N818 - not an error of ours but a finding to be
+class ExpressionFault(Exception):
     """A code, its headline and help, and which characters of the text are meant.
 
     Raised inside this package and by `parse` and `evaluate`; whoever knows the place of

@@ -23,11 +23,12 @@ _KEYS = ("file", "known", "pixel_error", "tilt", "depth")
 _KNOWN = ("pixels", "is")
 _DEPTH = ("offset", "distance")
 _KILOMETRE = Fraction(10**6)
+_LEAST = Fraction(1, 1000)
 _WANTED = {
-    "is": (LENGTH, _KILOMETRE, True),
-    "tilt": (ANGLE, Fraction(60), False),
-    "offset": (LENGTH, _KILOMETRE, False),
-    "distance": (LENGTH, _KILOMETRE, True),
+    "is": (LENGTH, _LEAST, _KILOMETRE),
+    "tilt": (ANGLE, Fraction(0), Fraction(60)),
+    "offset": (LENGTH, Fraction(0), _KILOMETRE),
+    "distance": (LENGTH, _LEAST, _KILOMETRE),
 }
 
 
@@ -112,8 +113,9 @@ def _read_errors(picture: WrittenPicture, table: Table) -> None:
     if "depth" in table:
         at = table.key_spans["depth"]
         depth = picture.table(table["depth"], at, "depth", _DEPTH)
-        for part in _DEPTH if depth is not None else ():
-            picture.size(part, depth.get(part), depth.key_spans.get(part, at))
+        if depth is not None:
+            for part in _DEPTH:
+                picture.size(part, depth.get(part), depth.key_spans.get(part, at))
 
 
 def _must_name_file(picture: WrittenPicture, table: Table, key: Span) -> None:
@@ -163,15 +165,13 @@ def _known(picture: WrittenPicture, sizes: dict[str, Quantity]) -> KnownLength:
     )
 
 
-def _checked(size: Quantity, dimension: Dimension, most: Fraction, is_positive: bool) -> Quantity:
+def _checked(size: Quantity, dimension: Dimension, least: Fraction, most: Fraction) -> Quantity:
     """The same size; ExpressionFault where it is of another kind or out of its range."""
-    message = ""
     if size.dimension != dimension:
         message = f"{dimension.title} is wanted here, this is {size.dimension.title}"
-    elif size.amount < 0 or (is_positive and not size.amount) or size.amount > most:
-        least = "over" if is_positive else "from"
-        zero, top = (shown(Quantity(end, dimension)) for end in (Fraction(0), most))
-        message = f"{shown(size)} is out of range: {least} {zero} to {top}"
-    if message:
+        raise ExpressionFault(codes.PICTURE_MALFORMED, message, 0, 0)
+    if not least <= size.amount <= most:
+        low, high = (shown(Quantity(end, dimension)) for end in (least, most))
+        message = f"{shown(size)} does not lie between {low} and {high}"
         raise ExpressionFault(codes.PICTURE_MALFORMED, message, 0, 0)
     return size

@@ -71,8 +71,9 @@ def tokens_of(text: str) -> tuple[Token, ...]:
     found: list[Token] = []
     for token in _scan(text):
         if found and _are_feet_and_inches(found[-1], token):
-            token = _feet_and_inches(found.pop(), token)
-        found.append(token)
+            found.append(_feet_and_inches(found.pop(), token))
+        else:
+            found.append(token)
         if len(found) > MOST_TOKENS:
             message = f"more than {MOST_TOKENS} numbers, names and signs"
             raise ExpressionFault(codes.EXPRESSION_TOO_LONG, message, token.start, 1)
@@ -81,10 +82,11 @@ def tokens_of(text: str) -> tuple[Token, ...]:
 
 def _scan(text: str) -> Iterator[Token]:
     brackets = _Brackets()
+    has_gauge = _GAUGE.search(text) is not None
     last: Token | None = None
     at = _past_spaces(text, 0)
     while at < len(text):
-        token = _token(text, at, last)
+        token = _token(text, at, last, may_be_gauge=has_gauge)
         if token.text == "," and not brackets.may_list:
             raise _stray_comma(text, token, last)
         brackets.pass_by(token, last)
@@ -112,10 +114,12 @@ class _Brackets:
             if len(self._open) > MOST_BRACKETS:
                 message = f"more than {MOST_BRACKETS} brackets inside one another"
                 raise ExpressionFault(codes.BRACKETS_TOO_DEEP, message, token.start, 1)
-        elif token.text in _CLOSES:
-            if not self._open or self._open.pop()[0].text != _CLOSES[token.text]:
-                message = f"'{token.text}' closes nothing"
-                raise ExpressionFault(codes.BRACKET_UNMATCHED, message, token.start, 1)
+        elif token.text in _CLOSES and not self._closes(_CLOSES[token.text]):
+            message = f"'{token.text}' closes nothing"
+            raise ExpressionFault(codes.BRACKET_UNMATCHED, message, token.start, 1)
+
+    def _closes(self, opening: str) -> bool:
+        return bool(self._open) and self._open.pop()[0].text == opening
 
     def must_be_closed(self) -> None:
         """ExpressionFault where a bracket is still open."""
@@ -130,8 +134,8 @@ def _past_spaces(text: str, at: int) -> int:
     return spaces.end() if spaces else at
 
 
-def _token(text: str, at: int, last: Token | None) -> Token:
-    gauge = _GAUGE.match(text, at)
+def _token(text: str, at: int, last: Token | None, *, may_be_gauge: bool) -> Token:
+    gauge = _GAUGE.match(text, at) if may_be_gauge else None
     if gauge:
         return _gauge_token(gauge)
     if last is None or last.text in ("(", "[", ","):

@@ -96,12 +96,18 @@ def _amount(found: re.Match[str]) -> Fraction:
         if len(exponent) > _MOST_EXPONENT_FIGURES:
             message = f"an exponent of {len(exponent)} figures is too much"
             raise _fault(codes.NUMBER_TOO_LARGE, message, found)
-        return Fraction(found["decimal"])
+        return _decimal(found["decimal"]) if not exponent else Fraction(found["decimal"])
     if found["vulgar"] is not None:
         return int(found["before"] or 0) + _VULGAR[found["vulgar"]]
     if found["whole"] is not None:
         return int(found["whole"]) + _fraction(found, "top", "bottom")
     return _fraction(found, "over", "under")
+
+
+def _decimal(text: str) -> Fraction:
+    """What Fraction(text) gives, without its own regular expression."""
+    whole, _, decimals = text.partition(".")
+    return Fraction(int(whole + decimals), 10 ** len(decimals))
 
 
 def _fraction(found: re.Match[str], top: str, bottom: str) -> Fraction:

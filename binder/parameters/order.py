@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from contextlib import suppress
 from graphlib import CycleError, TopologicalSorter
 
 Follows = Mapping[str, Sequence[str]]
@@ -16,10 +17,8 @@ def ordered(follows: Follows) -> tuple[tuple[str, ...], tuple[tuple[str, ...], .
     the number of names and links, without recursion.
     """
     sorter = TopologicalSorter(follows)
-    try:
+    with suppress(CycleError):  # what is outside circles still comes out below
         sorter.prepare()
-    except CycleError:
-        pass  # what is outside circles still comes out below
     done: list[str] = []
     while ready := sorter.get_ready():
         done.extend(ready)

@@ -8,11 +8,11 @@ from binder.source.tree import Written
 
 
 def place_of(text: Written, start: int, length: int) -> Span:
-    """Where some characters stand; the whole value where it is folded or has escapes."""
+    """Where some characters stand; the whole value for none, or where it is folded or escaped."""
     span = text.span
     quotes = 1 if text.is_quoted else 0
     is_plain = span.end_column - span.column == len(text) + 2 * quotes
-    if span.line != span.end_line or not is_plain:
+    if span.line != span.end_line or not is_plain or not length:
         return span
     return span.within(start + quotes, length)
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Annotated
 
-from pydantic import PlainValidator, ValidationInfo, WithJsonSchema
+from pydantic import ValidationInfo, WithJsonSchema
 
 from binder.parameters import Environment, ExpressionFault, parse
 from binder.source import Written
@@ -16,6 +16,7 @@ from binder.spec import codes
 from binder.spec.forms import FORMS
 from binder.spec.near import did_you_mean
 from binder.spec.pieces import Piece, read_piece, split_at
+from binder.spec.read_by import ReadBy
 from binder.spec.refusal import refused
 from binder.spec.values import Member, Position, Reference, Size, Stock, Taper
 from binder.units import (
@@ -282,45 +283,45 @@ def _text_schema(description: str) -> WithJsonSchema:
 
 Length = Annotated[
     Size,
-    PlainValidator(size_reader(LENGTH, LEAST_LENGTH, MOST_LENGTH)),
+    ReadBy(size_reader(LENGTH, LEAST_LENGTH, MOST_LENGTH)),
     _text_schema("a length: 12 mm, 1/2 in, 0.8 * bar"),
 ]
 Offset = Annotated[
     Size,
-    PlainValidator(size_reader(LENGTH, -MOST_LENGTH, MOST_LENGTH)),
+    ReadBy(size_reader(LENGTH, -MOST_LENGTH, MOST_LENGTH)),
     _text_schema("a distance, which may be zero or negative"),
 ]
 Angle = Annotated[
     Size,
-    PlainValidator(size_reader(ANGLE, Fraction(-360), Fraction(360))),
+    ReadBy(size_reader(ANGLE, Fraction(-360), Fraction(360))),
     _text_schema("an angle: 30 deg"),
 ]
 Number = Annotated[
     Size,
-    PlainValidator(size_reader(NUMBER, None, None)),
+    ReadBy(size_reader(NUMBER, None, None)),
     _text_schema("a plain number"),
 ]
 LengthOrRest = Annotated[
     Size | Written,
-    PlainValidator(read_length_or("rest")),
+    ReadBy(read_length_or("rest")),
     _text_schema("a length, or `rest` for what is left over"),
 ]
 LengthOrThrough = Annotated[
     Size | Written,
-    PlainValidator(read_length_or("through")),
+    ReadBy(read_length_or("through")),
     _text_schema("a depth, or `through`"),
 ]
-At = Annotated[Position, PlainValidator(read_position), _text_schema("6 mm from flange")]
-Thread = Annotated[ThreadName, PlainValidator(read_thread_name), _text_schema("M3, 2 BA")]
-Words = Annotated[Written, PlainValidator(read_words), _text_schema("plain text")]
-Name = Annotated[Written, PlainValidator(read_name), _text_schema("a name")]
-Flag = Annotated[bool, PlainValidator(read_flag), WithJsonSchema({"type": "boolean"})]
+At = Annotated[Position, ReadBy(read_position), _text_schema("6 mm from flange")]
+Thread = Annotated[ThreadName, ReadBy(read_thread_name), _text_schema("M3, 2 BA")]
+Words = Annotated[Written, ReadBy(read_words), _text_schema("plain text")]
+Name = Annotated[Written, ReadBy(read_name), _text_schema("a name")]
+Flag = Annotated[bool, ReadBy(read_flag), WithJsonSchema({"type": "boolean"})]
 Count = Annotated[
     int,
-    PlainValidator(read_count),
+    ReadBy(read_count),
     WithJsonSchema({"type": "integer", "minimum": 1, "maximum": 999}),
 ]
-Ref = Annotated[Reference, PlainValidator(read_reference), _text_schema("part.feature")]
-MemberOf = Annotated[Member, PlainValidator(read_member), _text_schema("2 off part")]
-StockOf = Annotated[Stock, PlainValidator(read_stock), _text_schema("20 mm round bar")]
-TaperOf = Annotated[Taper, PlainValidator(read_taper), _text_schema("22 mm to 16 mm")]
+Ref = Annotated[Reference, ReadBy(read_reference), _text_schema("part.feature")]
+MemberOf = Annotated[Member, ReadBy(read_member), _text_schema("2 off part")]
+StockOf = Annotated[Stock, ReadBy(read_stock), _text_schema("20 mm round bar")]
+TaperOf = Annotated[Taper, ReadBy(read_taper), _text_schema("22 mm to 16 mm")]

@@ -27,10 +27,18 @@ Format = Annotated[Written, OneOf("a format", "1")]
 
 
 class Model(BaseModel):
-    """A table of the spec: strict, closed and never changed."""
+    """A table of the spec: strict, closed and never changed.
+
+    Each is built when it is first asked for: most are only parts of a whole language, which
+    is built once all plugins are known.
+    """
 
     model_config = ConfigDict(
-        strict=True, extra="forbid", frozen=True, arbitrary_types_allowed=True
+        strict=True,
+        extra="forbid",
+        frozen=True,
+        arbitrary_types_allowed=True,
+        defer_build=True,
     )
 
 

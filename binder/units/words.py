@@ -40,9 +40,9 @@ def _unit(factor: Fraction | int, dimension: Dimension, pint: str, words: str) -
 
 
 UNITS = (
-    _unit(1, kind.LENGTH, "millimeter", "mm"),
+    _unit(1, kind.LENGTH, "millimeter", "mm millimetre millimetres"),
     _unit(10, kind.LENGTH, "centimeter", "cm"),
-    _unit(_METRE, kind.LENGTH, "meter", "m"),
+    _unit(_METRE, kind.LENGTH, "meter", "m metre metres"),
     _unit(Fraction(1, 1000), kind.LENGTH, "micrometer", "\u00b5m \u03bcm um micron microns"),
     _unit(INCH, kind.LENGTH, "inch", 'in inch inches " \u2033 \u201d'),
     _unit(FOOT, kind.LENGTH, "foot", "ft foot feet ' \u2032 \u2019"),

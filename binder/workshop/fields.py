@@ -8,9 +8,10 @@ from decimal import Decimal
 from fractions import Fraction
 from typing import Annotated, Any
 
-from pydantic import PlainValidator, ValidationInfo, WithJsonSchema
+from pydantic import ValidationInfo, WithJsonSchema
 
 from binder.spec.fields import LEAST_LENGTH, MOST_LENGTH, size_reader, written
+from binder.spec.read_by import ReadBy
 from binder.spec.refusal import refused
 from binder.spec.values import Size
 from binder.units import (
@@ -87,43 +88,39 @@ def _wholes(what: str, least: int, most: int) -> OneOrMany:
     return OneOrMany(whole_reader(what, least, most), {"type": "integer"})
 
 
-PitchOf = Annotated[Size, PlainValidator(read_pitch), WithJsonSchema(_text)]
+PitchOf = Annotated[Size, ReadBy(read_pitch), WithJsonSchema(_text)]
 Pitches = Annotated[tuple[Size, ...], OneOrMany(read_pitch, _text)]
 Lengths = Annotated[
     tuple[Size, ...], OneOrMany(size_reader(LENGTH, LEAST_LENGTH, MOST_LENGTH), _text)
 ]
 Allowance = Annotated[
     Size,
-    PlainValidator(size_reader(LENGTH, Fraction(0), Fraction(500))),
+    ReadBy(size_reader(LENGTH, Fraction(0), Fraction(500))),
     WithJsonSchema(_text),
 ]
 CutterAngle = Annotated[
     Size,
-    PlainValidator(size_reader(ANGLE, Fraction(1), Fraction(179))),
+    ReadBy(size_reader(ANGLE, Fraction(1), Fraction(179))),
     WithJsonSchema(_text),
 ]
 Turn = Annotated[
     Size,
-    PlainValidator(size_reader(ANGLE, Fraction(1, 3600), Fraction(90))),
+    ReadBy(size_reader(ANGLE, Fraction(1, 3600), Fraction(90))),
     WithJsonSchema(_text),
 ]
 PowerOf = Annotated[
     Size,
-    PlainValidator(size_reader(POWER, _WATT, 100_000 * _WATT)),
+    ReadBy(size_reader(POWER, _WATT, 100_000 * _WATT)),
     WithJsonSchema(_text),
 ]
 Evening = Annotated[
     Size,
-    PlainValidator(size_reader(TIME, _HOUR / 4, 16 * _HOUR)),
+    ReadBy(size_reader(TIME, _HOUR / 4, 16 * _HOUR)),
     WithJsonSchema(_text),
 ]
-Price = Annotated[Decimal, PlainValidator(read_price), WithJsonSchema(_text)]
+Price = Annotated[Decimal, ReadBy(read_price), WithJsonSchema(_text)]
 Teeth = Annotated[tuple[int, ...], _wholes("teeth", 8, 300)]
 Holes = Annotated[tuple[int, ...], _wholes("holes", 2, 500)]
 CutterNumbers = Annotated[tuple[int, ...], _wholes("the cutters of a set", 1, 8)]
-Ratio = Annotated[
-    int, PlainValidator(whole_reader("turns", 1, 360)), WithJsonSchema({"type": "integer"})
-]
-Jaws = Annotated[
-    int, PlainValidator(whole_reader("jaws", 2, 6)), WithJsonSchema({"type": "integer"})
-]
+Ratio = Annotated[int, ReadBy(whole_reader("turns", 1, 360)), WithJsonSchema({"type": "integer"})]
+Jaws = Annotated[int, ReadBy(whole_reader("jaws", 2, 6)), WithJsonSchema({"type": "integer"})]

@@ -7,12 +7,13 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Annotated
 
-from pydantic import PlainValidator, ValidationInfo, WithJsonSchema
+from pydantic import ValidationInfo, WithJsonSchema
 
 from binder.diagnostics import Span
 from binder.source import Written
 from binder.spec.fields import MOST_LENGTH, size_reader, written
 from binder.spec.pieces import read_piece, split_at
+from binder.spec.read_by import ReadBy
 from binder.spec.refusal import refused
 from binder.spec.values import Size
 from binder.units import LENGTH, SPEED, UNIT_WORDS, shown
@@ -68,7 +69,7 @@ def range_reader(
 _SPEED_WORDS = "350 r/min or 80 r/min to 2500 r/min"
 LengthRange = Annotated[
     Range,
-    PlainValidator(range_reader(_read_length, "two ends, as 2 mm to 80 mm", may_be_one=False)),
+    ReadBy(range_reader(_read_length, "two ends, as 2 mm to 80 mm", may_be_one=False)),
     WithJsonSchema({"type": "string"}),
 ]
 Speeds = Annotated[

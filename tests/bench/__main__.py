@@ -25,8 +25,7 @@ try:
 except SystemExit:
     pass
 names = [name for name in sys.modules if sys.modules[name] is not None]
-own = ("binder", "binder_plugins", "__main__", "__mp_main__")
-names = [name for name in names if name.split(".")[0] not in own]
+names = [name for name in names if name not in ("__main__", "__mp_main__", "binder.__main__")]
 keep = [name for name in names if getattr(sys.modules[name], "__spec__", None)]
 open({out!r}, "w", encoding="utf-8").write("\\n".join(keep))
 """

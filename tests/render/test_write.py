@@ -11,7 +11,7 @@ import sys
 import time
 from collections.abc import Callable
 from pathlib import Path
-from typing import Any
+from typing import BinaryIO, Self
 
 import pytest
 
@@ -78,10 +78,10 @@ def test_a_full_disk_in_the_middle_of_the_file_leaves_the_old_one(
 ) -> None:
     path = tmp_path / "a.html"
     path.write_bytes(OLD)
-    real: Callable[..., Any] = os.fdopen
+    real = os.fdopen
 
-    def half(*args: Any, **kwargs: Any) -> Any:
-        return Half(real(*args, **kwargs))
+    def half(handle: int, _mode: str) -> Half:
+        return Half(real(handle, "wb"))
 
     monkeypatch.setattr(os, "fdopen", half)
     with pytest.raises(OSError, match="half way"):
@@ -93,10 +93,10 @@ def test_a_full_disk_in_the_middle_of_the_file_leaves_the_old_one(
 class Half:
     """A file that takes half of what it is given and then has no room."""
 
-    def __init__(self, file: Any) -> None:
+    def __init__(self, file: BinaryIO) -> None:
         self.file = file
 
-    def __enter__(self) -> Half:
+    def __enter__(self) -> Self:
         return self
 
     def __exit__(self, *_: object) -> None:

@@ -21,7 +21,7 @@ ANSWERED: Mapping[SignKind, str] = {
 
 @dataclass(frozen=True, slots=True)
 class Applied:
-    """A caution and the items that call for it; none where the model as a whole does."""
+    """A caution and the items that call for it; none where it is the model as a whole."""
 
     caution: Caution
     items: tuple[str, ...]
@@ -52,7 +52,8 @@ def applied(table: CautionTable, signs: Iterable[Sign]) -> Iterator[Applied]:
                 met.setdefault(row, {})[sign.item] = None
     for caution in table.cautions:
         if caution.is_general or caution.id in met:
-            yield Applied(caution, _items(met.get(caution.id, {})))
+            items = {} if caution.is_whole else met.get(caution.id, {})
+            yield Applied(caution, _items(items))
 
 
 def _by_word(table: CautionTable) -> dict[SignKind, dict[str, list[str]]]:
@@ -77,4 +78,4 @@ def unanswered(table: CautionTable, signs: Iterable[Sign]) -> Iterator[Unanswere
 
 
 def _items(met: Mapping[str, None]) -> tuple[str, ...]:
-    return () if "" in met else tuple(met)
+    return tuple(item for item in met if item)

@@ -66,13 +66,13 @@ def _notice(fact: CautionFact, design: Design) -> Notice:
 def _where(names: tuple[str, ...], design: Design) -> str:
     """The titles of the items, the first few where they are many."""
     if not names:
-        return "the model as a whole"
+        return "the whole model"
     titles = []
     for name in names[:MOST_NAMED]:
         item = design.item(name)
         titles.append(item.title if item is not None else name)
     more = len(names) - MOST_NAMED
-    return ", ".join(titles) + (f" and {more} more" if more > 0 else "")
+    return "; ".join(titles) + (f" and {more} more" if more > 0 else "")
 
 
 def _added(design: Design) -> Iterator[Block]:

@@ -90,6 +90,6 @@ def _of_machines(design: Design) -> Iterator[Sign]:
             yield _said(SignKind.TOOL, f"{name}; {machine.note or ''}", "")
     for name, saw in machines.saws.items():
         if not saw.by_hand:
-            yield _said(SignKind.TOOL, f"power saw; {name}", "")
+            yield _said(SignKind.TOOL, f"power saw; {name}; {saw.note or ''}", "")
     for name, words in machines.others.items():
         yield _said(SignKind.TOOL, f"{name}; {words}", "")

@@ -17,7 +17,8 @@ ALWAYS = "always"
 class Caution:
     """A usual caution and what calls for it.
 
-    `verified` is the day on which its source was read (YYYY-MM-DD), or one of the two marks
+    `is_whole` is one about the model as a whole, whatever part of it calls for it. `verified`
+    is the day on which its source was read (YYYY-MM-DD), or one of the two marks
     FROM_MEMORY and NO_SOURCE. `triggers` is empty where it always applies.
     """
 
@@ -30,6 +31,7 @@ class Caution:
     verified: str
     defers_to: str
     is_general: bool
+    is_whole: bool
     triggers: Mapping[SignKind, frozenset[str]]
 
     @property
@@ -88,6 +90,7 @@ def _caution(row: Mapping[str, Any]) -> Caution:
         verified=row["verified"],
         defers_to=row.get("defers_to", ""),
         is_general=is_general,
+        is_whole=row.get("whole", False),
         triggers={} if is_general else _triggers(triggers),
     )
 

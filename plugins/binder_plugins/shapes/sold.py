@@ -24,8 +24,9 @@ def sold_section(form: str, needed: tuple[Fraction, ...], design: Design) -> tup
     if names is None or len(needed) != 1:
         return needed
     name = names[0] if design.spec.written.model.units == "mm" else names[1]
-    larger = [size.amount for size in _members(name, design) if size.amount >= needed[0]]
-    return (min(larger),) if larger else needed
+    larger = (size.amount for size in _members(name, design) if size.amount >= needed[0])
+    # Members stand smallest first.
+    return (next(larger, needed[0]),)
 
 
 def _members(name: str, design: Design) -> Iterator[Quantity]:

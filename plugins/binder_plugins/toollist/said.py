@@ -31,7 +31,7 @@ def _fields(model: Model) -> Iterator[tuple[str, object]]:
 
 
 def _joined(pairs: Mapping[str, object]) -> str:
-    """`jaws 3, grips 2 mm to 80 mm`; things within things are parted by semicolons."""
+    """`jaws 3, grips 2 mm to 80 mm`; where there are lists in it, semicolons part them."""
     is_deep = any(isinstance(one, Model | Mapping | list | tuple) for one in pairs.values())
     phrases = [_phrase(name, one) for name, one in pairs.items()]
     return ("; " if is_deep else ", ").join(phrases)
@@ -40,5 +40,6 @@ def _joined(pairs: Mapping[str, object]) -> str:
 def _phrase(name: str, value: object) -> str:
     if value is True:
         return name
-    colon = ":" if isinstance(value, Model | Mapping) else ""
-    return f"{name}{colon} {said(value)}"
+    if isinstance(value, Model | Mapping):
+        return f"{name} ({said(value)})"
+    return f"{name}: {said(value)}" if name == "note" else f"{name} {said(value)}"

@@ -68,8 +68,13 @@ def test_a_row_gathers_its_items_once_in_order() -> None:
     assert _called(*signs)["nip"] == ("b", "a")
 
 
-def test_the_model_as_a_whole_takes_the_place_of_items() -> None:
-    assert _called(_words("crane", "jib"), _words("crane", ""))["not-lifting-gear"] == ()
+def test_items_are_named_where_the_model_calls_as_well() -> None:
+    assert _called(_words("gears", ""), _words("gear", "wheel"))["nip"] == ("wheel",)
+    assert _called(_words("gears", ""))["nip"] == ()
+
+
+def test_what_is_about_the_whole_model_names_no_items() -> None:
+    assert _called(_words("crane", "jib"))["not-lifting-gear"] == ()
 
 
 def test_a_word_counts_only_where_it_was_looked_for() -> None:

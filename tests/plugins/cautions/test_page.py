@@ -62,7 +62,7 @@ def test_of_many_items_the_first_six_are_named(page_of: Page) -> None:
     body = "parts:\n" + "".join(f"  p{number}: {rest}\n" for number in range(1, 10))
     notices = [block for block in page_of(body).blocks if isinstance(block, Notice)]
     (lead,) = (one for one in notices if one.title == "Lead in the metal")
-    assert text_of(lead.text).endswith("Applies to: p1, p2, p3, p4, p5, p6 and 3 more.")
+    assert text_of(lead.text).endswith("Applies to: p1; p2; p3; p4; p5; p6 and 3 more.")
 
 
 def test_what_is_not_known_is_on_the_page(page_of: Page) -> None:

@@ -65,7 +65,7 @@ def _texts(page: Section) -> Iterator[str]:
 
 
 def _written(node: object, path: tuple[str, ...] = ()) -> Iterator[tuple[tuple[str, ...], str]]:
-    """Every value of a file, and every name in it that a maker chose."""
+    """Every value of a file, with the keys on the way to it."""
     if isinstance(node, str):
         yield path, " ".join(node.split())
     elif isinstance(node, dict):
@@ -91,25 +91,39 @@ def test_all_that_the_file_says_is_on_the_page(workshop: str, page_of: PageOf) -
     assert all(name in words for name in flagged)
 
 
-def _written_keys(model: Model, found: dict[type[Model], set[str]]) -> None:
-    """Gathers, for each table of the language, the keys that are written somewhere."""
-    found.setdefault(type(model), set()).update(model.model_fields_set)
-    for name in type(model).model_fields:
-        value = getattr(model, name)
-        below = value.values() if isinstance(value, dict) else value
-        for one in [below] if isinstance(below, Model) else below or ():
-            if isinstance(one, Model):
-                _written_keys(one, found)
+def _models(value: object) -> Iterator[Model]:
+    """A table of the language and all tables in it."""
+    if isinstance(value, Model):
+        yield value
+        for name in type(value).model_fields:
+            yield from _models(getattr(value, name))
+    elif isinstance(value, dict):
+        for one in value.values():
+            yield from _models(one)
+    elif isinstance(value, list | tuple):
+        for one in value:
+            yield from _models(one)
+
+
+@pytest.mark.parametrize("workshop", ["", FULL], ids=["built in", "full"])
+def test_every_name_that_the_maker_chose_is_on_the_page(workshop: str, page_of: PageOf) -> None:
+    page, entry = page_of(workshop)
+    words = "\n".join(_texts(page))
+    tables = (getattr(model, name) for model in _models(entry) for name in type(model).model_fields)
+    names = [name for table in tables if isinstance(table, dict) for name in table]
+    assert len(names) > 10
+    assert not [name for name in names if name not in words]
 
 
 def test_the_full_file_writes_every_key(page_of: PageOf) -> None:
-    """So that the test above means what it says."""
+    """So that the tests above mean what they say."""
     _, entry = page_of(FULL)
-    found: dict[type[Model], set[str]] = {}
-    _written_keys(entry, found)
-    assert len(found) > 20
-    for model, keys in found.items():
-        assert set(model.model_fields) == keys, model.__name__
+    written: dict[type[Model], set[str]] = {}
+    for model in _models(entry):
+        written.setdefault(type(model), set()).update(model.model_fields_set)
+    assert len(written) > 20
+    for kind, keys in written.items():
+        assert set(kind.model_fields) == keys, kind.__name__
 
 
 def test_a_full_file_has_every_heading(page_of: PageOf) -> None:
