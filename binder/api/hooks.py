@@ -11,8 +11,9 @@ The life of one run:
    that fails to import, or whose name is taken, becomes a finding that names its
    distribution; the rest go on.
 2. *Collecting.* Every hook (`binder_codes` too, for `binder explain`) is called once for
-   each plugin, before the spec is read. What comes back is checked for type and for clashes (two plugins, one key). Data that is slow
-   to read is best read when it is first asked for, not here.
+   each plugin, before the spec is read. What comes back is checked for type and for clashes
+   (two plugins, one key). Data that is slow to read is best read when it is first asked
+   for, not here.
 3. *Reading and validating.* `binder_series` gives the sizes that `nearest(...)` and gauge
    names look up; `binder_kinds` gives the words of the language. The spec is typed by them.
 4. *Expanding.* The steps of `binder_steps` run one after another, each on the frozen design

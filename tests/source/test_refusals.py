@@ -91,7 +91,10 @@ def test_alias_bomb_stays_small() -> None:
 
 
 def test_merge_bomb_stays_small() -> None:
-    lines = ["a0: &a0 {k: v}", *(f"a{n}: &a{n} {{<<: [*a{n - 1}, *a{n - 1}]}}" for n in range(1, 21))]
+    lines = [
+        "a0: &a0 {k: v}",
+        *(f"a{n}: &a{n} {{<<: [*a{n - 1}, *a{n - 1}]}}" for n in range(1, 21)),
+    ]
     document, findings = read_text("\n".join(lines))
     assert document is not None
     assert document.root["a20"] == {}
