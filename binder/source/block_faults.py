@@ -17,6 +17,7 @@ from binder.source.codes.syntax_codes import (
     TEXT_AFTER_CLOSE,
 )
 from binder.source.events import SyntaxFault
+from binder.source.keys import no_name
 from binder.source.spacing import glued_colon, glued_dash
 from binder.source.text import SourceText, indent_of
 
@@ -99,6 +100,8 @@ def unexpected_text(source: SourceText, fault: SyntaxFault, quoted: Span | None)
             "this does not belong to the value before it",
             help="put quotes round the whole value",
         )
+    if text.startswith(":", fault.column):
+        return no_name(source.span(fault.line, fault.column))
     same_column = fault.since is not None and fault.since[1] == fault.column
     is_item = text[fault.column :].startswith("-")
     if same_column and is_item != fault.context.endswith("block collection"):

@@ -17,6 +17,7 @@ from binder.source.codes.syntax_codes import (
 )
 from binder.source.codes.trap_codes import VALUE_READ_AS_COMMENT
 from binder.source.events import SyntaxFault
+from binder.source.keys import no_name
 from binder.source.quoting import quoted as shown
 from binder.source.text import SourceText, indent_of
 
@@ -50,6 +51,8 @@ def nothing_there(source: SourceText, fault: SyntaxFault) -> Diagnostic:
     """A bracket, a comma or the end where a value should be."""
     here = source.line(fault.line)[fault.column : fault.column + 1]
     span = source.span(fault.line, fault.column)
+    if here == ":":
+        return no_name(span)
     opened = _innermost_open(source, fault)
     if opened is None and here in ("]", "}"):
         message = f"`{here}` closes nothing"

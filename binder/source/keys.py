@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from binder.diagnostics import Span
+from binder.diagnostics import Diagnostic, Span
 from binder.source.bounds import KEY_CHARACTERS
 from binder.source.characters import REPLACEMENT
 from binder.source.codes.key_codes import KEY_NOT_PLAIN_WORDS, KEY_TOO_LONG
@@ -35,13 +35,17 @@ def report_key(key: str, span: Span, found: Findings) -> None:
         help = f"write `- {key[1:]}:` for an item of a list"
         found.add(DASH_WITHOUT_SPACE, span, message, help=help)
     elif not key:
-        help = "write a name before the colon"
-        place = span.within(0, 1)
-        found.add(KEY_NOT_PLAIN_WORDS, place, "there is no name before this colon", help=help)
+        found.take(no_name(span.within(0, 1)))
     else:
         help = "use letters a to z, digits, `-` and `_`; each word begins with a letter"
         message = f"{quoted(key)} is not made of plain words"
         found.add(KEY_NOT_PLAIN_WORDS, span, message, label=_why(key), help=help)
+
+
+def no_name(span: Span) -> Diagnostic:
+    """The finding for a colon with nothing before it."""
+    message = "there is no name before this colon"
+    return KEY_NOT_PLAIN_WORDS.at(span, message, help="write a name before the colon")
 
 
 def _why(key: str) -> str:

@@ -175,6 +175,15 @@ def test_styles_take_no_text_from_the_binder() -> None:
     assert inline == ["width:{{ share }}", "counter-reset:line {{ block.first - 1 }}"]
 
 
+def test_headings_and_cells_of_figures_are_marked_as_such(page: Page) -> None:
+    marked = [
+        tag for tag, found in page.elements if found.get("class") == "figure" and tag != "span"
+    ]
+    # Parts list: 3 of 6 columns, 4 rows; inspection: 2 of 5 columns, 3 rows.
+    assert marked.count("th") == 3 + 2
+    assert marked.count("td") == 3 * 4 + 2 * 3
+
+
 def test_kind_names_the_macro() -> None:
     picture = next(noun for noun in nouns(sample()) if isinstance(noun, Picture))
     assert kind(picture) == "picture"

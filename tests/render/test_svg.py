@@ -48,6 +48,11 @@ def test_an_arrow_is_a_filled_path_whose_tip_is_the_second_end() -> None:
     assert "marker" not in svg
 
 
+def test_the_barbs_of_an_upright_arrow_lie_on_either_side() -> None:
+    svg = drawn(Line(5, 30, 5, 10, Stroke.ARROW))
+    assert 'd="M5 10L5.42 12.5L4.58 12.5"' in svg
+
+
 def test_a_bent_arrow_has_its_head_at_the_last_point() -> None:
     svg = drawn(Polyline(((0, 0), (10, 0), (10, 20)), Stroke.ARROW))
     assert 'd="M10 20L' in svg

@@ -26,7 +26,7 @@ CASES: list[tuple[str, str, Place]] = [
     ("2nd drum: 1", "key-not-plain-words", (1, 1, 1, 9)),
     ("drum  on axle: 1", "key-not-plain-words", (1, 1, 1, 14)),
     ("a.b: 1", "key-not-plain-words", (1, 1, 1, 4)),
-    (": 1", "key-not-plain-words", (1, 1, 1, 2)),
+    ('"": 1', "key-not-plain-words", (1, 1, 1, 2)),
     # Look-alikes: a Cyrillic o, a French accent composed and apart, Arabic digits.
     ("r\u043ed: 1", "key-not-plain-words", (1, 1, 1, 4)),
     ("pi\u00e8ce: 1", "key-not-plain-words", (1, 1, 1, 6)),

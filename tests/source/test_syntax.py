@@ -47,6 +47,8 @@ CASES: list[tuple[str, str, Place]] = [
     ("a: |\n   x\n  y\n", "bad-indent", (3, 3, 3, 4)),
     ("a:\n  - b\n  c: d", "list-among-keys", (3, 3, 3, 7)),
     ("a:\n  b: c\n  - d", "list-among-keys", (3, 3, 3, 6)),
+    ("a:\n  : 1", "key-not-plain-words", (2, 3, 2, 4)),
+    ("a: {: 1}", "key-not-plain-words", (1, 5, 1, 6)),
     ("a: - b", "dash-after-key", (1, 4, 1, 5)),
     ("a: @x", "character-starts-nothing", (1, 4, 1, 5)),
     ("a: `x", "character-starts-nothing", (1, 4, 1, 5)),

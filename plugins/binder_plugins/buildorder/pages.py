@@ -35,7 +35,10 @@ def order_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
     blocks: list[Block] = []
     drawing = picture(sequence, design) if len(sequence.steps) <= _MOST_IN_PICTURE else None
     if drawing is not None:
-        words = "What comes before what: left to right. Boxes in one column may come in any order."
+        words = (
+            "What comes before what: left to right. A box without a verb is a part to make; "
+            "boxes in one column may come in any order."
+        )
         blocks.append(Picture(drawing, "the build order as a graph in layers", words))
     else:
         words = "The order is too wide to be drawn on one page; the list below has every reason."

@@ -14,6 +14,7 @@ from binder.api import (
     Polyline,
     Step,
     Stroke,
+    TaskKind,
     text_width,
 )
 from binder_plugins.buildorder.columns import Columns, arranged
@@ -99,13 +100,12 @@ def _arrow(path: tuple[str, ...], grid: Grid) -> Polyline:
 
 
 def _box(step: Step, grid: Grid, design: Design) -> list[DrawnBox | DrawnLabel]:
-    """The box with its verb above its name, or with both in one line where rows are low."""
+    """The box with what is done in it; a box without a verb is a part to make."""
     x, y = grid.place(step.task)
     task = design.tasks[step.task]
     left, top = x, y - grid.box_height / 2
     box = DrawnBox(left, top, grid.box_width, grid.box_height, _TINTS[task.kind], Stroke.THIN)
-    name = _fitting(_short_title(step.task, design), grid.box_width - 1.5)
-    lines = [str(task.kind), name] if grid.row >= _ROOMY - 2 else [name]
+    lines = _lines(step.task, design, grid)
     middle = x + grid.box_width / 2
     first = y + _LETTER / 2 - _LINE * (len(lines) - 1) / 2
     return [
@@ -115,6 +115,29 @@ def _box(step: Step, grid: Grid, design: Design) -> list[DrawnBox | DrawnLabel]:
             for n, words in enumerate(lines)
         ),
     ]
+
+
+def _lines(task: str, design: Design, grid: Grid) -> list[str]:
+    """At most two lines, or one where the rows are low: the verb, unless it is `make`, and name."""
+    width = grid.box_width - 1.0
+    kind = design.tasks[task].kind
+    name = _short_title(task, design)
+    if grid.row < _ROOMY - 2:
+        return [_fitting(name, width)]
+    if kind is not TaskKind.MAKE:
+        return [str(kind), _fitting(name, width)]
+    return _wrapped(name, width)
+
+
+def _wrapped(words: str, width: float) -> list[str]:
+    """The words in two lines where one is too short."""
+    pieces = words.split()
+    for count in range(len(pieces), 0, -1):
+        first = " ".join(pieces[:count])
+        if text_width(first, _LETTER) <= width or count == 1:
+            rest = " ".join(pieces[count:])
+            return [_fitting(first, width), *([_fitting(rest, width)] if rest else [])]
+    return [words]
 
 
 def _short_title(task: str, design: Design) -> str:

@@ -141,9 +141,10 @@ def _suits(piece: StockPiece, group: Group) -> bool:
 def _too_long(plan: Plan, group: Group) -> Iterable[Diagnostic]:
     places = {cut.subject: cut.at for cut in group.cuts}
     for left in plan.unplaced:
+        why = "no bar gives" if left.is_too_long else "the bars on the shelf are used up before"
         yield codes.BAR_TOO_SHORT.at(
             places[left.piece.label],
-            f"no bar gives '{left.piece.label}', {shown_length(left.piece.length)} as sawn",
+            f"{why} '{left.piece.label}', {shown_length(left.piece.length)} as sawn",
             help="join it from two, or list a longer bar on the shelf",
         )
 

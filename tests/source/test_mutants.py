@@ -1,0 +1,105 @@
+"""A spec spoiled at random: always an answer, never an exception, and places that exist."""
+
+from __future__ import annotations
+
+import random
+import time
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from binder.diagnostics import Span
+from binder.source import CODES, Document, read_text
+
+SPEC = Path(__file__).with_name("mutants.yaml").read_text(encoding="utf-8")
+RUNS = 4
+MUTANTS_IN_A_RUN = 500
+_BITS = [
+    ":", ": ", "-", "- ", "#", " #3", "'", '"', "[", "]", "{", "}", ",", "&a ", "*a", "!", "|", ">",
+    "%", "@", "`", "?", "\t", "\n", "\r", " ", "  ", "\\", "\\x", "<<: ", "---\n", "...\n", "\x00",
+    "\u202e", "\u2028", "é", "½", "\ud800", "1,5", "0", "include: x\n", "~", "\ufeff",
+]  # fmt: skip
+
+
+def _insert(text: str, chance: random.Random) -> str:
+    at = chance.randrange(len(text) + 1)
+    return text[:at] + chance.choice(_BITS) + text[at:]
+
+
+def _delete(text: str, chance: random.Random) -> str:
+    at = chance.randrange(len(text))
+    return text[:at] + text[at + chance.randint(1, 8) :]
+
+
+def _swap_lines(text: str, chance: random.Random) -> str:
+    lines = text.split("\n")
+    first, second = chance.randrange(len(lines)), chance.randrange(len(lines))
+    lines[first], lines[second] = lines[second], lines[first]
+    return "\n".join(lines)
+
+
+def _repeat_line(text: str, chance: random.Random) -> str:
+    lines = text.split("\n")
+    lines.insert(chance.randrange(len(lines)), chance.choice(lines))
+    return "\n".join(lines)
+
+
+def _indent_line(text: str, chance: random.Random) -> str:
+    lines = text.split("\n")
+    at = chance.randrange(len(lines))
+    lines[at] = chance.choice([" ", "  ", "\t"]) + lines[at]
+    return "\n".join(lines)
+
+
+_MUTATIONS: list[Callable[[str, random.Random], str]] = [
+    _insert,
+    _insert,
+    _delete,
+    _swap_lines,
+    _repeat_line,
+    _indent_line,
+]
+
+
+def _mutant(chance: random.Random) -> str:
+    text = SPEC
+    for _ in range(chance.choice([1, 1, 2, 4])):
+        text = chance.choice(_MUTATIONS)(text, chance)
+    return text
+
+
+def test_the_spec_itself_is_good() -> None:
+    document, findings = read_text(SPEC)
+    assert findings == ()
+    assert document is not None
+    assert SPEC.count("\n") >= 60
+
+
+@pytest.mark.parametrize("run", range(RUNS))
+def test_mutants_get_an_answer(run: int) -> None:
+    chance = random.Random(run)  # noqa: S311
+    good = 0
+    for _ in range(MUTANTS_IN_A_RUN):
+        text = _mutant(chance)
+        start = time.perf_counter()
+        document, findings = read_text(text, "f")
+        assert time.perf_counter() - start < 1
+        assert document is not None or any(finding.is_error for finding in findings)
+        good += document is not None and not findings
+        for finding in findings:
+            assert finding.code in CODES
+            assert finding.message.isprintable()
+            assert _exists(finding.span, text, document), (finding, text)
+    # Fewer good ones would mean that hardly any mutant gets past the parser.
+    assert MUTANTS_IN_A_RUN * 0.05 < good < MUTANTS_IN_A_RUN
+
+
+def _exists(span: Span, text: str, document: Document | None) -> bool:
+    """Whether a place lies in the text (or just past a line's end, where something lacks)."""
+    if span.line == 0:
+        return document is None or span.column == 0
+    lines = text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n").split("\n")
+    begins = 1 <= span.line <= len(lines) and 1 <= span.column <= len(lines[span.line - 1]) + 1
+    ends = (span.line, span.column) < (span.end_line, span.end_column)
+    return begins and ends and span.end_line <= len(lines)
