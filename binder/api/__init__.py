@@ -65,6 +65,7 @@ from binder.pages import Disc as DrawnDisc
 from binder.pages import Label as DrawnLabel
 from binder.pages.font_metrics import text_width
 from binder.parameters import Gauge, Given, Series, Working, series_of
+from binder.parameters.near import did_you_mean
 from binder.spec.choices import OneOf
 from binder.spec.fields import (
     Angle,
@@ -85,7 +86,6 @@ from binder.spec.fields import (
 )
 from binder.spec.kinds import Kind, Slot
 from binder.spec.models import FeatureEntry, JointEntry, Model, Noted
-from binder.spec.near import did_you_mean
 from binder.spec.values import Member, Position, Reference, Size, Stock, Taper
 from binder.units import LENGTH, NUMBER, Quantity, ThreadName, shown
 from binder.workshop import Workshop

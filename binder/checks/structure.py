@@ -10,7 +10,7 @@ from binder.checks import codes
 from binder.checks.places import places_of
 from binder.design import Assembly, Bought, Design, End, Fabrication, Joint
 from binder.diagnostics import Diagnostic, Labelled, Span
-from binder.spec.near import did_you_mean
+from binder.parameters.near import did_you_mean
 from binder.spec.values import Member
 
 

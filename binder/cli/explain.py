@@ -8,7 +8,7 @@ import click
 
 from binder.diagnostics import Code
 from binder.host import Host
-from binder.spec.near import did_you_mean
+from binder.parameters.near import did_you_mean
 
 
 @click.command("explain")

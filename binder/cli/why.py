@@ -11,8 +11,8 @@ from binder.cli.options import spec_argument, spec_options
 from binder.cli.report import report
 from binder.compiler import Job, Phase, compiled
 from binder.host import Host
+from binder.parameters.near import did_you_mean
 from binder.reasons import chain, known_names
-from binder.spec.near import did_you_mean
 
 
 @click.command("why")

@@ -139,6 +139,8 @@ def _list_among_keys(source: SourceText, fault: SyntaxFault) -> Diagnostic:
 
 def _bad_indent(source: SourceText, fault: SyntaxFault) -> Diagnostic:
     above = source.line_before(fault.line)
+    if above >= 0 and _lacks_colon(source.line(above), fault.column):
+        return missing_colon(source, above, 0)
     related = [Labelled(source.rest(above), "the line above")] if above >= 0 else []
     return BAD_INDENT.at(
         source.rest(fault.line),
@@ -146,6 +148,13 @@ def _bad_indent(source: SourceText, fault: SyntaxFault) -> Diagnostic:
         related=related,
         help="begin all lines of one table in the same column",
     )
+
+
+def _lacks_colon(line: str, column: int) -> bool:
+    """Whether a line at that column, less its comment, is neither an entry nor an item."""
+    text = line.partition(" #")[0]
+    is_item = text.lstrip().startswith("- ")
+    return indent_of(text) == column and not is_item and not _KEY.search(text)
 
 
 def after_the_end(source: SourceText, fault: SyntaxFault, quoted: Span | None) -> Diagnostic:

@@ -120,6 +120,7 @@ class _Composer:
         if type(event) is SequenceStartEvent:
             return self._row(event, depth)
         if isinstance(event, AliasEvent):
+            self._take_room(event)
             self._last = Span(self._file, *place_of(event))
             refusals.refuse_alias(self._source, event, self._found)
         return None
@@ -160,7 +161,7 @@ class _Composer:
             if in_flow and traps.check_entry_without_colon(self._source, key, span, self._found):
                 return
         elif type(value) is Written and value.span.line != span.end_line and not value.is_quoted:
-            traps.check_own_line(self._source, value, self._found)
+            traps.check_own_line(self._source, value, span, self._found)
         if key not in self._good_keys and not self._is_good(key, span, is_plain=is_plain):
             return
         if key in table:
@@ -200,9 +201,7 @@ class _Composer:
         return written
 
     def _nothing(self, event: ScalarEvent) -> None:
-        self.room -= 1
-        if self.room < 0:
-            raise self._no_room(event)
+        self._take_room(event)
         refusals.refuse_marks(self._source, event, self._found)
         line, column, *_ = place_of(event)
         traps.check_nothing_written(self._source, line - 1, column - 1, self._found)
@@ -251,10 +250,13 @@ class _Composer:
     def _enter(self, start: CollectionStartEvent, depth: int) -> None:
         if depth > bounds.DEPTH:
             raise _Stopped(refusals.nested_too_deep(self._start(start)))
+        self._take_room(start)
+        refusals.refuse_marks(self._source, start, self._found)
+
+    def _take_room(self, event: Event) -> None:
         self.room -= 1
         if self.room < 0:
-            raise self._no_room(start)
-        refusals.refuse_marks(self._source, start, self._found)
+            raise self._no_room(event)
 
     def _no_room(self, event: Event) -> _Stopped:
         return _Stopped(refusals.too_many_values(self._start(event)))

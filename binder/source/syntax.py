@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from dataclasses import replace
 
 from binder.diagnostics import Diagnostic, Span
 from binder.source import block_faults, flow_faults
@@ -142,8 +143,9 @@ def _no_colon(source: SourceText, fault: SyntaxFault, quoted: Span | None) -> Di
 
 
 def _after_the_end(source: SourceText, fault: SyntaxFault, quoted: Span | None) -> Diagnostic:
-    if source.line(fault.line).startswith("%"):
-        return _directive(source, fault, quoted)
+    for number, text in enumerate(source.lines[: fault.line + 1]):
+        if text.startswith("%"):
+            return _directive(source, replace(fault, since=(number, 0)), quoted)
     return block_faults.after_the_end(source, fault, quoted)
 
 

@@ -102,8 +102,10 @@ def check_entry_without_colon(source: SourceText, key: str, span: Span, found: F
     return True
 
 
-def check_own_line(source: SourceText, written: Written, found: Findings) -> None:
-    """A value that begins on a line of its own and looks like an entry or an item there."""
+def check_own_line(source: SourceText, written: Written, key: Span, found: Findings) -> None:
+    """A value that begins below its key, and looks like an entry or an item there."""
+    colon = source.line(key.end_line - 1).find(":", key.end_column - 1)
+    check_nothing_written(source, key.end_line - 1, colon + 1, found)
     _check_start(source, written, written.span.line - 1, written.span.column - 1, found)
 
 

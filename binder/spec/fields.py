@@ -11,10 +11,10 @@ from typing import Annotated
 from pydantic import ValidationInfo, WithJsonSchema
 
 from binder.parameters import Environment, ExpressionFault, parse
+from binder.parameters.near import did_you_mean
 from binder.source import Written
 from binder.spec import codes
 from binder.spec.forms import FORMS
-from binder.spec.near import did_you_mean
 from binder.spec.pieces import Piece, read_piece, split_at
 from binder.spec.read_by import ReadBy
 from binder.spec.refusal import refused

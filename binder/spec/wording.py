@@ -9,10 +9,10 @@ from pydantic import BaseModel
 from pydantic_core import ErrorDetails
 
 from binder.diagnostics import Diagnostic
+from binder.parameters.near import did_you_mean
 from binder.source import Document, Path, Row, Table
 from binder.spec import codes
 from binder.spec.kinds import Kinds, Slot
-from binder.spec.near import did_you_mean
 from binder.spec.refusal import Refusal
 
 _SLOT_OF = {"features": Slot.FEATURE, "joints": Slot.JOINT}

@@ -42,12 +42,14 @@ def test_choices(text: str, bench: Environment) -> None:
 
 
 # A7-016: the R20 series (ISO 3:1973, from memory), here in mm over two decades.
-R20 = "1 1.12 1.25 1.4 1.6 1.8 2 2.24 2.5 2.8 3.15 3.55 4 4.5 5 5.6 6.3 7.1 8 9".split()
+R20 = """
+    1 1.12 1.25 1.4 1.6 1.8 2 2.24 2.5 2.8 3.15 3.55 4 4.5 5 5.6 6.3 7.1 8 9
+"""
 
 
 @pytest.fixture(scope="module")
 def preferred() -> Environment:
-    labels = [f"{number}e{power} mm" for power in (0, 1) for number in R20]
+    labels = [f"{number}e{power} mm" for power in (0, 1) for number in R20.split()]
     return Environment(series={"R20": series_of("R20", "R20", labels, "ISO 3:1973")})
 
 

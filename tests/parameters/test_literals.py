@@ -122,7 +122,7 @@ plain = st.from_regex(r"[0-9]{1,10}(\.[0-9]{1,10})? ?(mm|in|thou|deg|m|kg|mmm|x)
 
 @given(plain)
 def test_the_short_way_gives_what_the_grammar_gives(text: str) -> None:
-    outcomes = []
+    outcomes: list[object] = []
     for read in (parse, parsed_expression):
         try:
             outcomes.append(read(text))

@@ -12,12 +12,18 @@ from binder.parameters import Environment, KnownLength, parse
 from binder.units import LENGTH, Quantity
 
 
-def picture(bench: Environment, **changes: object) -> Environment:
-    """The bench with a picture that is off in one way only."""
+def picture(
+    bench: Environment,
+    length: Quantity | None = None,
+    tilt: Fraction = Fraction(0),
+    depth: Fraction = Fraction(0),
+) -> Environment:
+    """The bench with a picture that is off in the given ways, and its ends placed exactly."""
     known = bench.picture
     assert known is not None
-    quiet = {"pixel_error": Fraction(0), **changes}
-    return replace(bench, picture=replace(known, **quiet))  # type: ignore[arg-type]
+    length = length or known.length
+    new = KnownLength(known.pixels, length, known.text, Fraction(0), tilt, depth)
+    return replace(bench, picture=new)
 
 
 def relative(text: str, environment: Environment) -> float:

@@ -43,6 +43,7 @@ model:
   title: Screw jack, half size
   issue: B
   units: mm
+
 sizes:
   bar: 20 mm
   screw: 0.6 * bar

@@ -109,6 +109,15 @@ def test_contents_give_the_page_on_which_a_section_starts(made: Path) -> None:
         assert int(line.split()[-1]) == found
 
 
+def test_an_empty_line_of_the_spec_has_its_own_number(made: Path) -> None:
+    words = next(words for words in pages_of(made) if "gunmetal, st" in words)
+    numbers = [line.split()[0] for line in words.splitlines() if line.strip()]
+    lines = SPEC.splitlines()
+    empty = lines.index("") + 1
+    for number in (empty - 1, empty, empty + 1, len(lines)):
+        assert str(number) in numbers
+
+
 def pages_of(path: Path) -> list[str]:
     pdftotext = ["pdftotext", "-layout", str(path), "-"]
     try:

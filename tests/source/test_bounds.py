@@ -82,7 +82,7 @@ def test_errors_are_kept_before_warnings() -> None:
     assert "21 more" in findings[0].message
 
 
-_M = bounds.FILE_BYTES
+_M = bounds.FILE_BYTES // 2  # twice the time of a quarter, if no step is quadratic
 _BOMBS = {
     "control characters": "a: " + "\x1b" * (_M - 3),
     "escapes": 'a: "' + "\\0" * (_M // 2 - 5) + '"',
@@ -103,10 +103,10 @@ _BOMBS = {
 
 
 @pytest.mark.parametrize("name", _BOMBS)
-def test_a_full_megabyte_of_faults_is_answered_in_seconds(name: str) -> None:
+def test_a_fault_repeated_to_the_bounds_is_answered_in_seconds(name: str) -> None:
     start = time.perf_counter()
     _, findings = read_text(_BOMBS[name])
-    assert time.perf_counter() - start < 5  # measured: at most 1.4 s on one noisy core
+    assert time.perf_counter() - start < 5  # measured: at most 0.7 s; a quadratic step: minutes
     assert len(findings) <= bounds.FINDINGS + 1
     assert all(len(finding.message) < 300 for finding in findings)
 

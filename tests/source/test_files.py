@@ -96,19 +96,23 @@ def test_socket_is_refused(folder: Path, monkeypatch: pytest.MonkeyPatch) -> Non
     assert refusal.code.name == "not-a-file"
 
 
+def _open_descriptors() -> int:
+    return sum(1 for _ in Path("/proc/self/fd").iterdir())
+
+
 def test_no_descriptor_is_left_open(folder: Path) -> None:
-    before = len(os.listdir("/proc/self/fd"))
+    before = _open_descriptors()
     for name in ("a.yaml", "link", "up/secret.yaml", "pipe", "sub", "big", "b.yaml", "../x"):
         read_file_in(folder, name, LIMIT)
     read_file(folder, LIMIT)
-    assert len(os.listdir("/proc/self/fd")) == before
+    assert _open_descriptors() == before
 
 
 def test_refusal_by_the_system_is_said(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
     def closed(*_: object, **__: object) -> int:
         raise PermissionError(13, "Permission denied")
 
-    monkeypatch.setattr(files.os, "open", closed)
+    monkeypatch.setattr(os, "open", closed)
     document, (finding,) = read_spec(tmp_path / "a.yaml")
     assert document is None
     assert (finding.code.name, finding.span.line) == ("file-not-readable", 0)
@@ -123,7 +127,13 @@ def test_spec_itself_may_be_a_link_but_not_a_folder_or_a_pipe(folder: Path) -> N
         refusal = read_file(str(folder / name), LIMIT)
         assert isinstance(refusal, Refusal)
         codes.append(refusal.code.name)
-    assert codes == ["not-a-file", "not-a-file", "file-not-found", "file-too-large", "file-not-found"]
+    assert codes == [
+        "not-a-file",
+        "not-a-file",
+        "file-not-found",
+        "file-too-large",
+        "file-not-found",
+    ]
 
 
 def test_device_is_refused() -> None:

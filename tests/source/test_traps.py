@@ -11,6 +11,7 @@ Place = tuple[int, int, int, int]
 CASES: list[tuple[str, str, Place]] = [
     ("thread: #4-40", "value-read-as-comment", (1, 9, 1, 14)),
     ("a:\n  - #30\n  - b", "value-read-as-comment", (2, 5, 2, 8)),
+    ("because: #the head\n  is large", "value-read-as-comment", (1, 10, 1, 19)),
     ("a: # 30 drill", "value-read-as-comment", (1, 4, 1, 14)),
     ("drill: no. #30", "value-read-as-comment", (1, 12, 1, 15)),
     ("a: {b: 1,5 mm}", "comma-in-number", (1, 8, 1, 14)),

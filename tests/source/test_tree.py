@@ -29,7 +29,9 @@ def test_nothing_gets_a_type() -> None:
 def test_nothing_written_is_none_and_quotes_are_kept_in_mind() -> None:
     document = _document("a:\nb: ''\nc: x\nd: 'y'\ne: |\n  z\n")
     assert document.root == {"a": None, "b": "", "c": "x", "d": "y", "e": "z\n"}
-    quoted = {key: value.is_quoted for key, value in document.root.items() if isinstance(value, Written)}
+    quoted = {
+        key: value.is_quoted for key, value in document.root.items() if isinstance(value, Written)
+    }
     assert quoted == {"b": True, "c": False, "d": True, "e": True}
 
 
@@ -50,7 +52,9 @@ def test_columns_count_characters_and_not_bytes() -> None:
 
 
 def test_places_of_tables_and_rows_end_with_their_last_entry() -> None:
-    document = _document("a:\n  b: 1\n  c:\n    - x\n    - y  # z\n\nd: {e: 1, f: [2, 3] }\ng:\n  h:\n")
+    document = _document(
+        "a:\n  b: 1\n  c:\n    - x\n    - y  # z\n\nd: {e: 1, f: [2, 3] }\ng:\n  h:\n"
+    )
     assert document.root.span == Span("f", 1, 1, 9, 4)
     assert _place(document, "a") == (2, 3, 5, 8)
     assert _place(document, "a", "c") == (4, 5, 5, 8)
@@ -79,7 +83,7 @@ def test_every_plain_place_holds_what_was_read() -> None:
     document = _document(text)
     lines = text.split("\n")
     checked = [_check(node, lines) for node in _all(document.root)]
-    assert sum(checked) > 150
+    assert sum(checked) == 71 + 46  # keys, and values in one line without quotes, by hand
 
 
 def _check(node: object, lines: list[str]) -> bool:
@@ -132,6 +136,7 @@ def test_digest_of_a_text_is_that_of_the_same_file(tmp_path: Path) -> None:
     (tmp_path / "jack.yaml").write_text("a: 1", encoding="utf-8")
     by_file, _ = read_spec(tmp_path / "jack.yaml")
     by_text, _ = read_text("a: 1", "jack.yaml")
-    assert by_file and by_text
+    assert by_file is not None
+    assert by_text is not None
     assert by_file.digest == by_text.digest
     assert len(by_file.digest) == 64

@@ -18,7 +18,7 @@ INCLUDE_TWICE = Code(
     meaning="The same file is named twice under `include:`, or the spec includes itself.",
     bench="Every part in it would be there twice.",
     example="include: [jib.yaml, post.yaml, jib.yaml]",
-    remedy="Leave one of them.",
+    remedy="Name each file once, and never the spec itself.",
 )
 INCLUDE_IN_INCLUDE = Code(
     "include-in-include",
