@@ -15,7 +15,6 @@ def summary(design: Design) -> tuple[tuple[str, str], ...]:
         ("To be bought", _bought(design)),
         ("Drawn in", "millimetres" if head.units == "mm" else "inches"),
         ("Worked out for", design.workshop.name),
-        ("Issue", str(head.issue) + (f", {head.date}" if head.date else "")),
     ]
     return tuple((name, " ".join(value.split())) for name, value in pairs if value)
 

@@ -33,6 +33,11 @@ class Design:
     befores: tuple[Before, ...] = ()
     workings: Mapping[str, Working] = field(default_factory=dict)
 
+    @property
+    def units(self) -> str:
+        """The master system of the drawings: `mm` or `inch`."""
+        return str(self.spec.written.model.units)
+
     def item(self, name: str) -> Item | None:
         """The part, bought item, fabrication or assembly of a name."""
         for table in (self.parts, self.bought, self.fabrications, self.assemblies):

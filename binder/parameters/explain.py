@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
-from binder.parameters.environment import Environment, KnownLength, Named
+from binder.parameters.environment import Environment, Named
 from binder.parameters.evaluate import Work
 from binder.parameters.expression import Expression, parse
 from binder.parameters.functions import NEAREST, NEXT_DOWN, NEXT_UP
@@ -62,9 +62,7 @@ class _Explained:
     def given(self) -> Iterator[Given]:
         """The sizes, gauges, choices and the known length that the expression uses."""
         for name in self.names():
-            named = self.environment.values[name]
-            value = shown(named.quantity, self.unit)
-            yield Given(name, value, named.text.span, f"sizes.{name}")
+            yield _given_size(name, self.environment, self.unit)
         for node in walked(self.expression.root):
             if isinstance(node, GaugeSize):
                 place = place_of(self.text, node.start, node.end - node.start)
@@ -72,7 +70,7 @@ class _Explained:
             elif isinstance(node, Choice):
                 yield self.chosen(node)
         if any(True for _ in self.expression.measures()):
-            yield from _given_picture(self.environment.picture, self.unit)
+            yield from _given_picture(self.environment, self.unit)
 
     def names(self) -> tuple[str, ...]:
         """The sizes that are named, in the order of the text, each once."""
@@ -113,14 +111,12 @@ class _Explained:
     def put_in(self, node: SizeName | Measure) -> str:
         """What stands in the formula for a name or a measure."""
         if isinstance(node, SizeName):
-            value = self.value(node)
-            text = shown(value, self.unit)
-            return f"({text})" if value.amount < 0 or value.spread else text
+            return _bracketed(self.value(node), self.unit)
         known = self.environment.picture
         if known is None:
             return str(self.text[node.start : node.end])
-        length = shown(known.length, self.unit)
-        sum_of = f"{_plain(node.pixels)} px * ({length}) / {_plain(known.pixels)} px"
+        length = _bracketed(known.length, self.unit)
+        sum_of = f"{_plain(node.pixels)} px * {length} / {_plain(known.pixels)} px"
         return sum_of if self.expression.root is node else f"({sum_of})"
 
     def because(self) -> str:
@@ -148,18 +144,32 @@ class _Explained:
                 yield PICTURE_SOURCE
 
 
-def _given_picture(known: KnownLength | None, unit: str) -> Iterator[Given]:
-    """The known length and how well the picture can be read."""
+def _given_size(name: str, environment: Environment, unit: str) -> Given:
+    named = environment.values[name]
+    return Given(name, shown(named.quantity, unit), named.text.span, f"sizes.{name}")
+
+
+def _given_picture(environment: Environment, unit: str) -> Iterator[Given]:
+    """The known length, what it follows from, and how well the picture can be read."""
+    known = environment.picture
     if known is None:
         return
     span = known.text.span
     yield Given("known length", f"{shown(known.length, unit)} is {_plain(known.pixels)} px", span)
+    for name in sorted(parse(known.text).names):
+        yield _given_size(name, environment, unit)
     error = _plain(known.pixel_error)
     yield Given("each end is placed to", f"\u00b1 {error} px", span)
     if known.tilt:
         yield Given("tilt", shown(Quantity(known.tilt, ANGLE)), span)
     if known.depth:
         yield Given("depth over distance", _plain(known.depth), span)
+
+
+def _bracketed(value: Quantity, unit: str) -> str:
+    """A value inside a sum: in brackets where its sign or its error could be misread."""
+    text = shown(value, unit)
+    return f"({text})" if value.amount < 0 or value.spread else text
 
 
 def _plain(number: Fraction) -> str:

@@ -127,7 +127,7 @@ def _must_name_file(picture: WrittenPicture, table: Table, key: Span) -> None:
 def _must_be_long(picture: WrittenPicture, node: Node) -> None:
     """The warning for a known length of few pixels."""
     if isinstance(node, Written) and 0 < picture.pixels < LEAST_PIXELS:
-        message = f"the known length has {node} on the picture, under {LEAST_PIXELS} pixels"
+        message = f"the known length has {float(picture.pixels):g} px, under {LEAST_PIXELS}"
         picture.findings.append(codes.PICTURE_KNOWN_TOO_SHORT.at(node.span, message))
 
 

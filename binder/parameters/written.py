@@ -97,22 +97,29 @@ def _why_unusable(name: str, taken: Mapping[str, str]) -> tuple[str, str] | None
 def _override(found: WrittenSizes, overrides: Sequence[str]) -> None:
     done: set[str] = set()
     for override in overrides:
-        name, equals, text = override.partition("=")
+        name, _, text = override.partition("=")
         name = name.strip()
-        if not equals or not text.strip() or name in done:
-            why = "is set twice" if name in done else "is not name=value"
-            message = f"--set {quoted(override)}: {quoted(name) if name in done else 'this'} {why}"
+        if not name or not text.strip():
+            message = f"--set {quoted(override)} is not name=value"
             found.findings.append(codes.SET_MALFORMED.at(_span(0, len(override)), message))
-        elif name not in found.texts and name not in found.faulty:
-            message = f"--set {quoted(override)}: no size is called {quoted(name)}"
-            help = did_you_mean(name, found.texts)
-            span = _span(override.find(name), len(name))
-            found.findings.append(codes.SET_NAME_UNKNOWN.at(span, message, help=help))
-        elif name in found.texts:
-            start = len(override) - len(text.lstrip())
-            span = _span(start, len(text.strip()))
-            found.texts[name] = WrittenSize(Written(text.strip(), span), "command line")
-        done.add(name)
+        elif name in done:
+            message = f"{quoted(name)} is set twice"
+            found.findings.append(codes.SET_MALFORMED.at(_span(0, len(override)), message))
+        else:
+            done.add(name)
+            _set(found, override, name, text)
+
+
+def _set(found: WrittenSizes, override: str, name: str, text: str) -> None:
+    """Puts the text of a `--set` in the place of the spec's, if it has the name."""
+    if name not in found.texts and name not in found.faulty:
+        message = f"--set {quoted(override)}: no size is called {quoted(name)}"
+        help = did_you_mean(name, found.texts)
+        span = _span(override.find(name), len(name))
+        found.findings.append(codes.SET_NAME_UNKNOWN.at(span, message, help=help))
+    elif name in found.texts:
+        span = _span(len(override) - len(text.lstrip()), len(text.strip()))
+        found.texts[name] = WrittenSize(Written(text.strip(), span), "command line")
 
 
 def _span(start: int, length: int) -> Span:

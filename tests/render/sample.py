@@ -168,7 +168,7 @@ def screw_leaf() -> Section:
             Facts(
                 (
                     ("Material", text("mild steel, bright drawn")),
-                    ("Stock", (Reckoned("⌀20 × 70", "bar in hand", ("bar = 20 mm (line 7)",)),)),
+                    ("Stock", (Reckoned("⌀20 × 70", "bar in hand", ("bar = 20 mm (line 8)",)),)),
                     ("Runs in", (Link("body, threaded bore", "joint.screw"),)),
                 )
             ),
@@ -181,7 +181,7 @@ def screw_leaf() -> Section:
                         "screw.1.turn",
                         (
                             "Turn to ",
-                            Reckoned("⌀12.00", "0.6 × bar", ("0.6 × 20 mm = 12 mm", "line 8")),
+                            Reckoned("⌀12.00", "0.6 × bar", ("0.6 × 20 mm = 12 mm", "line 9")),
                             " for 48 mm.",
                         ),
                         (

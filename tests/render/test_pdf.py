@@ -1,25 +1,15 @@
-"""The PDF is whole, tagged and closed in itself; a failed one is an outcome, not an exception."""
+"""The PDF is whole, tagged, dated as told, and carries its spec."""
 
 from __future__ import annotations
 
-import os
-import socket
 import subprocess
-import sys
 from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from weasyprint.urls import FatalURLFetchingError
 
-import binder.render.pdf as pdf_module
 from binder.pages import Binder
-from binder.render.fetcher import OwnFonts
-from binder.render.html import render_html
 from binder.render.pdf import PdfOutcome, moment_of, write_pdf
-from binder.render.pdf_child import make_pdf, refuse_network
-from binder.render.pdf_job import PdfJob
-from tests.render.hostile import INJECTIONS, binder_of
 from tests.render.sample import SPEC, sample
 
 pikepdf = pytest.importorskip("pikepdf")
@@ -145,178 +135,6 @@ def test_dates_come_from_the_epoch_variable_then_from_the_binder() -> None:
     assert moment_of(replace(sample(), date=""), {}) == ""
 
 
-@pytest.mark.parametrize("epoch", ["soon", "-5", "1.5", "٣", "9" * 30])
-def test_a_wrong_epoch_variable_is_an_outcome(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, epoch: str
-) -> None:
-    monkeypatch.setenv("SOURCE_DATE_EPOCH", epoch)
-    outcome = write_pdf(sample(), tmp_path / "a.pdf")
-    assert not outcome.ok
-    assert "SOURCE_DATE_EPOCH" in outcome.reason
-
-
-@pytest.fixture
-def canary(tmp_path: Path) -> Path:
-    path = tmp_path / "canary.txt"
-    path.write_text("the canary sings", encoding="utf-8")
-    return path
-
-
-ASKING = (
-    '<img src="{url}">',
-    '<link rel="stylesheet" href="{url}">',
-    '<link rel="attachment" href="{url}">',
-    '<a rel="attachment" href="{url}">x</a>',
-    '<style>@import "{url}";</style>',
-    "<style>@font-face {{ font-family: x; src: url({url}) }} p {{ font-family: x }}</style><p>x",
-    "<style>p {{ background: url({url}) }}</style><p>x",
-    "<style>p::before {{ content: url({url}) }}</style><p>x",
-    "<style>li {{ list-style-image: url({url}) }}</style><ul><li>x</ul>",
-    '<object data="{url}"></object>',
-    '<embed src="{url}">',
-    '<svg width="9" height="9"><image href="{url}" width="9" height="9"/></svg>',
-)
-
-
-@pytest.mark.parametrize("markup", ASKING)
-@pytest.mark.parametrize("scheme", ["file", "http", "data"])
-def test_the_fetcher_stops_at_any_request_but_for_our_fonts(
-    canary: Path, markup: str, scheme: str
-) -> None:
-    urls = {
-        "file": canary.as_uri(),
-        "http": "http://127.0.0.1:9/x.png",
-        "data": "data:text/plain,canary",
-    }
-    job = PdfJob(markup.format(url=urls[scheme]))
-    with pytest.raises(FatalURLFetchingError, match="the pages asked for"):
-        make_pdf(job)
-
-
-@pytest.mark.parametrize(
-    "name", ["../html.py", "LICENSE.txt", "", "DejaVuSans.woff2/../../html.py"]
-)
-def test_the_fetcher_gives_fonts_and_no_other_file(name: str) -> None:
-    with pytest.raises(FatalURLFetchingError):
-        OwnFonts().fetch(f"binder:fonts/{name}")
-    assert OwnFonts().fetch("binder:fonts/DejaVuSans.woff2").read()[:4] == b"wOF2"
-
-
-def test_a_request_in_the_pages_is_an_outcome_and_no_file(
-    tmp_path: Path, canary: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    asking = f'<link rel="attachment" href="{canary.as_uri()}"><p>x'
-    monkeypatch.setattr(pdf_module, "render_paper", lambda *_: asking)
-    outcome = write_pdf(sample(), tmp_path / "a.pdf")
-    assert not outcome.ok
-    assert "asked for something outside" in outcome.reason
-    assert not (tmp_path / "a.pdf").exists()
-
-
-def test_a_strangers_words_make_no_link_script_or_attachment(tmp_path: Path) -> None:
-    first = binder_of(INJECTIONS[0])
-    more = (binder_of(words).sections[0] for words in INJECTIONS[1:])
-    binder = replace(first, digest="d" * 64, language="en", sections=(*first.sections, *more))
-    path = tmp_path / "a.pdf"
-    assert write_pdf(binder, path).ok
-    with pikepdf.open(path) as pdf:
-        assert len(pdf.attachments) == 0
-        for item in pdf.objects:
-            if isinstance(item, pikepdf.Dictionary):
-                keys = {"/JS", "/JavaScript", "/URI", "/Launch", "/OpenAction", "/AA"}
-                assert not keys & set(item.keys())
-                assert item.get("/S") not in ("/URI", "/JavaScript", "/Launch", "/GoToR")
-
-
-def test_too_little_memory_is_an_outcome_and_the_html_stands(tmp_path: Path) -> None:
-    path = tmp_path / "a.pdf"
-    path.write_bytes(b"old binder")
-    outcome = write_pdf(sample(), path, memory=60_000_000)
-    assert not outcome.ok
-    assert "memory" in outcome.reason
-    assert outcome.help
-    assert path.read_bytes() == b"old binder"
-    assert "Screw jack" in render_html(sample())
-
-
-def test_too_little_time_is_an_outcome(tmp_path: Path) -> None:
-    outcome = write_pdf(sample(), tmp_path / "a.pdf", timeout=0.05)
-    assert outcome.reason == "the PDF was not ready after 0.05 s"
-    assert list(tmp_path.iterdir()) == []
-
-
-# What stands in for WeasyPrint here is a module of that name on the child's own path.
-STANDING_IN = {
-    "raise OSError(\"cannot load library 'libpango-1.0-0': not found\")": "Pango is not installed",
-    "raise ModuleNotFoundError('x', name='weasyprint')": "WeasyPrint is not installed",
-    "raise MemoryError": "more memory",
-    "import os; os.kill(os.getpid(), 9)": "ended by signal 9",
-    "raise ZeroDivisionError('its own fault')": "ZeroDivisionError: its own fault",
-    "import os; os._exit(0)": "it said nothing",
-    "import socket; socket.create_connection(('127.0.0.1', {port}))": "without a network",
-}
-
-
-@pytest.mark.parametrize("body", STANDING_IN)
-def test_the_childs_death_is_an_outcome_with_its_reason(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, body: str
-) -> None:
-    path = tmp_path / "a.pdf"
-    with socket.create_server(("127.0.0.1", 0)) as server:
-        server.settimeout(0.2)
-        stand_in(tmp_path, monkeypatch, body.format(port=server.getsockname()[1]))
-        outcome = write_pdf(sample(), path)
-        with pytest.raises(TimeoutError):
-            server.accept()
-    assert not outcome.ok
-    assert STANDING_IN[body] in outcome.reason
-    assert outcome.help
-    assert not path.exists()
-
-
-def stand_in(folder: Path, monkeypatch: pytest.MonkeyPatch, body: str) -> None:
-    (folder / "weasyprint.py").write_text(body, encoding="utf-8")
-    real = pdf_module._environment()
-    paths = os.pathsep.join((str(folder), real["PYTHONPATH"]))
-    monkeypatch.setattr(pdf_module, "_environment", lambda: {**real, "PYTHONPATH": paths})
-
-
-def test_what_a_library_prints_does_not_get_into_the_pdf(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    body = "print('chatter', flush=True)\nraise MemoryError"
-    stand_in(tmp_path, monkeypatch, body)
-    assert "chatter" in write_pdf(sample(), tmp_path / "a.pdf").log
-
-
-def test_a_module_in_the_callers_folder_is_not_run(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    (tmp_path / "weasyprint.py").write_text("raise MemoryError", encoding="utf-8")
-    monkeypatch.chdir(tmp_path)
-    assert write_pdf(sample(), tmp_path / "a.pdf").ok
-
-
-def test_a_folder_that_is_not_there_is_an_outcome(tmp_path: Path) -> None:
-    outcome = write_pdf(sample(), tmp_path / "nowhere" / "a.pdf")
-    assert not outcome.ok
-    assert "cannot be written" in outcome.reason
-
-
-@pytest.mark.parametrize("event", ["socket.connect", "socket.getaddrinfo", "socket.sendto"])
-def test_network_events_are_refused_and_others_pass(event: str) -> None:
-    with pytest.raises(PermissionError):
-        refuse_network(event, ())
-    refuse_network("open", ())
-
-
-def test_a_job_comes_back_from_its_bytes() -> None:
-    binder = sample()
-    job = PdfJob("<p>⌀ ½</p>", binder.attachments, "2026-03-14T00:00:00Z")
-    assert PdfJob.from_bytes(job.to_bytes()) == job
-    assert job.to_bytes().isascii()
-
-
 def test_a_long_title_does_not_run_into_the_section(tmp_path: Path) -> None:
     binder: Binder = replace(sample(), title="Screw jack " * 20)
     path = tmp_path / "a.pdf"
@@ -324,9 +142,3 @@ def test_a_long_title_does_not_run_into_the_section(tmp_path: Path) -> None:
     heads = [page.strip("\n").splitlines()[0] for page in pages_of(path)[1:]]
     assert all("…" in head for head in heads)
     assert any(head.endswith("Inspection") for head in heads)
-
-
-def test_importing_render_loads_no_pdf_maker() -> None:
-    code = "import sys, binder.render; print('weasyprint' in sys.modules)"
-    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
-    assert done.stdout.strip() == "False"

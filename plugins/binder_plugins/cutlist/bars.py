@@ -21,6 +21,7 @@ from binder.api import (
     StockPiece,
     Working,
     load_data,
+    parse_size,
     shown_length,
 )
 from binder_plugins.cutlist import codes
@@ -58,7 +59,7 @@ class Losses:
 
 def plan_bars(design: Design) -> Contribution:
     """A plan for each group of parts that are cut from bars."""
-    lengths: Mapping[str, list[int]] = load_data(PACKAGE, "sold.yaml")["lengths"]
+    lengths: Mapping[str, list[str]] = load_data(PACKAGE, "sold.yaml")[design.units]
     plans: list[BarPlan] = []
     workings: list[Working] = []
     findings: list[Diagnostic] = []
@@ -74,12 +75,13 @@ def plan_bars(design: Design) -> Contribution:
         findings.extend(_too_long(plan, group))
         plans.append(_fact(group, pieces, plan, losses))
         workings.extend(
-            _working(piece, cut, losses) for piece, cut in zip(pieces, group.cuts, strict=True)
+            _working(piece, cut, losses, design.units)
+            for piece, cut in zip(pieces, group.cuts, strict=True)
         )
     return Contribution(facts=plans, workings=workings, findings=findings)
 
 
-def _groups(design: Design, lengths: Mapping[str, list[int]]) -> list[Group]:
+def _groups(design: Design, lengths: Mapping[str, list[str]]) -> list[Group]:
     found: dict[tuple[str, str, tuple[Fraction, ...]], list[CutSize]] = {}
     for cut in design.facts.all(CutSize):
         if cut.form in lengths:
@@ -115,7 +117,7 @@ def _piece(cut: CutSize, losses: Losses, design: Design) -> CutPiece:
 
 
 def _bars(
-    group: Group, losses: Losses, design: Design, lengths: Mapping[str, list[int]]
+    group: Group, losses: Losses, design: Design, lengths: Mapping[str, list[str]]
 ) -> list[Bar]:
     """Bars on the shelf that fit, and the lengths that can be bought."""
     shop = design.workshop
@@ -125,7 +127,7 @@ def _bars(
         if piece.count is not None and _suits(piece, group)
     ]
     priced = [piece.length for piece in shop.sold() if _suits(piece, group)]
-    sold = priced or shop.bar_lengths() or [Fraction(mm) for mm in lengths[group.form]]
+    sold = priced or shop.bar_lengths() or [parse_size(one).amount for one in lengths[group.form]]
     return [*owned, *(Bar("to buy", length, None, losses.holding) for length in sold)]
 
 
@@ -168,15 +170,15 @@ def _bar(cut: CutBar) -> BarCut:
     return BarCut(cut.bar.length, cut.bar.is_owned, placed, cut.left_in_hand)
 
 
-def _working(piece: CutPiece, cut: CutSize, losses: Losses) -> Working:
-    length = shown_length(cut.length)
-    facing = shown_length(losses.facing)
+def _working(piece: CutPiece, cut: CutSize, losses: Losses, units: str) -> Working:
+    length = shown_length(cut.length, units)
+    facing = shown_length(losses.facing, units)
     return Working(
         id=f"{piece.item}.cut",
         title=f"length to saw, {piece.item}",
         given=(Given("finished length", length, cut.at, f"{piece.item}.stock"),),
         formula=f"{length} + 2 × {facing} to face",
-        result=shown_length(piece.length),
+        result=shown_length(piece.length, units),
         because="both ends are faced after sawing",
         source="common practice, no source",
         span=cut.at,

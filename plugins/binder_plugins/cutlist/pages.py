@@ -44,7 +44,7 @@ def cut_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Sec
     blanks = [cut for cut in design.facts.all(CutSize) if not _is_planned(cut, plans)]
     blocks: list[Block] = []
     if plans:
-        blocks += _bars_to_have(plans)
+        blocks += _bars_to_have(plans, design.units)
         for plan in plans:
             blocks += _cutting(plan, design)
     if blanks:
@@ -57,7 +57,7 @@ def _is_planned(cut: CutSize, plans: tuple[BarPlan, ...]) -> bool:
     return any(piece.item == cut.subject for plan in plans for piece in plan.pieces)
 
 
-def _bars_to_have(plans: tuple[BarPlan, ...]) -> list[Block]:
+def _bars_to_have(plans: tuple[BarPlan, ...], units: str) -> list[Block]:
     words = (
         "Lengths to saw have the facing of both ends in them; the grip is lost once on each bar."
     )
@@ -67,14 +67,14 @@ def _bars_to_have(plans: tuple[BarPlan, ...]) -> list[Block]:
         Column("Bars", 5),
         Column("Least", 3),
     )
-    return [Paragraph((words,)), Table(columns, tuple(_plan_row(plan) for plan in plans))]
+    return [Paragraph((words,)), Table(columns, tuple(_plan_row(plan, units) for plan in plans))]
 
 
-def _plan_row(plan: BarPlan) -> tuple[Text, ...]:
+def _plan_row(plan: BarPlan, units: str) -> tuple[Text, ...]:
     bars: dict[str, int] = {}
     for bar in plan.bars:
         where = "on the shelf" if bar.is_owned else "to buy"
-        name = f"{shown_length(bar.length)} ({where})"
+        name = f"{shown_length(bar.length, units)} ({where})"
         bars[name] = bars.get(name, 0) + 1
     words = ", ".join(f"{count} off {name}" for name, count in bars.items())
     said = "proven" if plan.is_proven else f"best found; at least {plan.least} needed"
@@ -86,10 +86,10 @@ def _plan_row(plan: BarPlan) -> tuple[Text, ...]:
 def _cutting(plan: BarPlan, design: Design) -> Iterator[Block]:
     yield Subheading(f"{plan.material}, {plan.section_text}")
     for number, bar in enumerate(plan.bars, 1):
-        left = shown_length(bar.left)
+        left = shown_length(bar.left, design.units)
         caption = (
-            f"Bar {number} of {len(plan.bars)}, {shown_length(bar.length)}: "
-            f"{left} left, of which {shown_length(plan.holding)} is grip"
+            f"Bar {number} of {len(plan.bars)}, {shown_length(bar.length, design.units)}: "
+            f"{left} left, of which {shown_length(plan.holding, design.units)} is grip"
         )
         described = "a bar with its pieces in order of sawing"
         yield Picture(_bar_drawing(bar, design), described, caption)
@@ -99,9 +99,10 @@ def _cutting(plan: BarPlan, design: Design) -> Iterator[Block]:
 
 def _tick(plan: BarPlan, index: int, design: Design) -> Tick:
     piece = plan.pieces[index]
-    text = f"{piece.count} off {_numbered(piece.item, design)}: saw {shown_length(piece.length)}"
+    saw = shown_length(piece.length, design.units)
+    text = f"{piece.count} off {_numbered(piece.item, design)}: saw {saw}"
     cut = design.facts.about(CutSize, piece.item)
-    finished = (f"finished {shown_length(cut.length)}",) if cut is not None else ()
+    finished = (f"finished {shown_length(cut.length, design.units)}",) if cut is not None else ()
     return Tick(f"saw {piece.item}", (text,), (finished,) if finished else ())
 
 
@@ -151,7 +152,7 @@ def _blanks(cuts: list[CutSize], design: Design) -> Table:
     rows: list[tuple[Text, ...]] = []
     for cut in cuts:
         count = design.facts.about(NumberOff, cut.subject)
-        width = f" × {shown_length(cut.width)}" if cut.width is not None else ""
+        width = f" × {shown_length(cut.width, design.units)}" if cut.width is not None else ""
         part = design.parts.get(cut.subject)
         material = f"{part.material}, " if part is not None else ""
         rows.append(
@@ -159,7 +160,7 @@ def _blanks(cuts: list[CutSize], design: Design) -> Table:
                 (_numbered(cut.subject, design),),
                 (str(count.count) if count else "1",),
                 (f"{material}{cut.section_text}",),
-                (f"{shown_length(cut.length)}{width}",),
+                (f"{shown_length(cut.length, design.units)}{width}",),
             )
         )
     return Table(columns, tuple(rows))

@@ -31,12 +31,12 @@ from binder.api import (
     Subheading,
     Table,
     Text,
-    shown,
     shown_length,
+    size_text,
 )
 from binder_plugins.partslist.counting import members_of
 
-_COLUMNS = (
+_MADE = (
     Column("Item", 1.5, is_figure=True),
     Column("Off", 1.3, is_figure=True),
     Column("Designation", 4.5),
@@ -44,6 +44,13 @@ _COLUMNS = (
     Column("Material", 4),
     Column("Stock, finished length", 5),
     Column("Remarks", 4),
+)
+_OTHERS = (
+    Column("Item", 1.5, is_figure=True),
+    Column("Off", 1.3, is_figure=True),
+    Column("Designation", 8),
+    Column("Reference", 5),
+    Column("Remarks", 11),
 )
 
 
@@ -68,32 +75,31 @@ def list_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Se
 
 def _lists(design: Design) -> Iterator[Block]:
     made: list[Item] = [*design.parts.values(), *design.fabrications.values()]
-    groups: tuple[tuple[str, Iterable[Item]], ...] = (
-        ("Made", made),
-        ("Bought in, or from the scrap box", design.bought.values()),
-        ("Assemblies", design.assemblies.values()),
+    groups: tuple[tuple[str, Iterable[Item], bool], ...] = (
+        ("Made", made, True),
+        ("Bought in, or from the scrap box", design.bought.values(), False),
+        ("Assemblies", design.assemblies.values(), False),
     )
-    for title, items in groups:
-        rows = tuple(_row(item, design) for item in items)
+    for title, items, is_made in groups:
+        rows = tuple(_row(item, design, is_made=is_made) for item in items)
         if rows:
             yield Subheading(title)
-            yield Table(_COLUMNS, rows)
+            yield Table(_MADE if is_made else _OTHERS, rows)
 
 
-def _row(item: Item, design: Design) -> tuple[Text, ...]:
+def _row(item: Item, design: Design, *, is_made: bool) -> tuple[Text, ...]:
     number = design.facts.about(ItemNumber, item.name)
     count = design.facts.about(NumberOff, item.name)
     target = _target(item)
     name: Text = (Link(item.title, target),) if target else (item.title,)
-    return (
+    first: tuple[Text, ...] = (
         (str(number.number) if number else "",),
         (str(count.count) if count else "",),
         name,
         (item.name,),
-        (_material(item, design),),
-        (_stock(item, design),),
-        (_remarks(item, design),),
     )
+    stock: tuple[Text, ...] = ((_material(item, design),), (_stock(item, design),))
+    return (*first, *(stock if is_made else ()), (_remarks(item, design),))
 
 
 def _target(item: Item) -> str:
@@ -113,8 +119,8 @@ def _stock(item: Item, design: Design) -> str:
     cut = design.facts.about(CutSize, item.name)
     if cut is None:
         return ""
-    width = f" × {shown_length(cut.width)}" if cut.width is not None else ""
-    return f"{cut.section_text}, {shown_length(cut.length)}{width}"
+    width = f" × {shown_length(cut.width, design.units)}" if cut.width is not None else ""
+    return f"{cut.section_text}, {shown_length(cut.length, design.units)}{width}"
 
 
 def _remarks(item: Item, design: Design) -> str:
@@ -167,7 +173,7 @@ def _bought_rows(item: Bought, design: Design) -> Iterator[tuple[Text, ...]]:
     sizes = dict(item.sizes)
     names = list(dict.fromkeys([*sizes, *item.measured])) or [""]
     for row, name in enumerate(names):
-        size = f"{name} {shown(sizes[name].quantity)}" if name in sizes else name
+        size = f"{name} {size_text(sizes[name], design.units)}" if name in sizes else name
         blank: Text = (
             (Blank(f"{item.name} {name}", _unit(name)),) if name in item.measured else ("",)
         )

@@ -46,7 +46,7 @@ def part_leaves(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
 
 def _leaf(part: Part, design: Design) -> Section:
     blocks: list[Block] = [Facts(tuple(_head(part, design)))]
-    units = str(design.spec.written.model.units)
+    units = design.units
     if isinstance(part.shape, list):
         blocks.append(_steps(part, units))
     elif part.shape is not None:
@@ -80,7 +80,10 @@ def _head(part: Part, design: Design) -> Iterator[tuple[str, Text]]:
     yield "Material", (f"{part.material}{grade}",)
     cut = design.facts.about(CutSize, part.name)
     if cut is not None:
-        yield "Stock", (f"{cut.section_text}, {shown_length(cut.length)} long when finished",)
+        yield (
+            "Stock",
+            (f"{cut.section_text}, {shown_length(cut.length, design.units)} long when finished",),
+        )
     if part.finish:
         yield "Finish", (part.finish,)
     if part.is_dummy:
@@ -160,7 +163,7 @@ def _joined(one: Fabrication, design: Design) -> Section:
     pieces = ", ".join(
         f"{member.count} off {_item_title(member.item, design)}" for member in one.pieces
     )
-    units = str(design.spec.written.model.units)
+    units = design.units
     joined = one.joined.replace("_", " ")
     blocks: list[Block] = [
         Facts((("Pieces", (pieces,)), ("Joined", (f"{joined}, then machined as one",))))

@@ -50,7 +50,7 @@ def size_parts(design: Design) -> Contribution:
         findings.extend(faults)
         if fact is not None:
             facts.append(fact)
-            workings.append(_working(part, needed, fact))
+            workings.append(_working(part, needed, fact, design.units))
     return Contribution(facts=facts, workings=workings, findings=findings)
 
 
@@ -86,8 +86,9 @@ def _from_stock(
         findings = tuple(_too_small(part, stock, section, fit))
         if findings:
             return None, findings
-        return _cut(part, needed, form, section), ()
-    return _cut(part, needed, form, sold_section(form, fit, design), is_least=True), ()
+        return _cut(part, needed, form, section, design.units), ()
+    sold = sold_section(form, fit, design)
+    return _cut(part, needed, form, sold, design.units, is_least=True), ()
 
 
 def _too_small(
@@ -108,11 +109,12 @@ def _cut(
     needed: Needed,
     form: str,
     section: tuple[Fraction, ...],
+    units: str,
     *,
     is_least: bool = False,
 ) -> CutSize:
     """The fact; a section of two sizes that was only worked out is said to be the least."""
-    words = " × ".join(_section_words(part, section))
+    words = " × ".join(_section_words(part, section, units))
     if is_least and len(section) > 1:
         words = f"at least {words}"
     return CutSize(
@@ -126,11 +128,11 @@ def _cut(
     )
 
 
-def _section_words(part: Part, section: tuple[Fraction, ...]) -> list[str]:
+def _section_words(part: Part, section: tuple[Fraction, ...], units: str) -> list[str]:
     """The sizes of the section, as they were written where they were."""
     if part.stock is not None and part.stock.sizes:
-        return [size_text(size, "mm") for size in part.stock.sizes]
-    return [shown_length(size) for size in section]
+        return [size_text(size, units) for size in part.stock.sizes]
+    return [shown_length(size, units) for size in section]
 
 
 def _length(needed: Needed, form: str) -> Fraction:
@@ -140,14 +142,16 @@ def _length(needed: Needed, form: str) -> Fraction:
     return needed.length
 
 
-def _working(part: Part, needed: Needed, fact: CutSize) -> Working:
-    given = tuple(Given(name, shown_length(size.exact), size.span) for name, size in _sizes(part))
+def _working(part: Part, needed: Needed, fact: CutSize, units: str) -> Working:
+    given = tuple(
+        Given(name, shown_length(size.exact, units), size.span) for name, size in _sizes(part)
+    )
     return Working(
         id=f"{part.name}.stock",
         title=f"stock for the {part.title}",
         given=given,
         formula=needed.because,
-        result=f"{fact.section_text}, {shown_length(fact.length)} finished length",
+        result=f"{fact.section_text}, {shown_length(fact.length, units)} finished length",
         because="the largest section and the overall length",
         source="geometry",
         span=part.at,
