@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from binder.compiler import Outcome
-from binder.parameters import ExpressionFault, Working, parse, working_of
+from binder.diagnostics import Span
+from binder.parameters import ExpressionFault, Given, Working, parse, working_of
 from binder.source import Path, Row, Table, Written
+from binder.units import shown
 
 _DEEPEST = 12
 
@@ -15,7 +17,9 @@ def chain(name: str, outcome: Outcome) -> list[str]:
     """The lines to print, the asked-for number first; empty where nothing is known of it."""
     workings = known_workings(outcome)
     first = workings.get(name) or workings.get(f"sizes.{name}") or _at_place(name, outcome)
-    return list(_lines(first, workings, 0, set())) if first is not None else []
+    if first is None:
+        return []
+    return list(_lines(first, _Behind(workings, outcome), 0, set()))
 
 
 def known_workings(outcome: Outcome) -> Mapping[str, Working]:
@@ -63,9 +67,43 @@ def _scalar(root: Table, path: Path) -> Written | None:
     return here if isinstance(here, Written) else None
 
 
-def _lines(
-    working: Working, workings: Mapping[str, Working], depth: int, seen: set[str]
-) -> Iterator[str]:
+class _Behind:
+    """What stands behind a given: a working by its id, or the sum at its place in the spec."""
+
+    def __init__(self, workings: Mapping[str, Working], outcome: Outcome) -> None:
+        self.workings = workings
+        self.outcome = outcome
+        document = outcome.document
+        self.texts = dict(_places(document.root)) if document is not None else {}
+
+    def working(self, given: Given) -> Working | None:
+        """The working, None for what was simply written."""
+        found = self.workings.get(given.working)
+        text = self.texts.get(given.span)
+        if found is not None or text is None or self.outcome.resolved is None:
+            return found
+        environment = self.outcome.resolved.environment
+        try:
+            expression = parse(str(text))
+            if not expression.names:
+                return None
+            quantity = expression.evaluate(environment)
+        except ExpressionFault:
+            return None
+        if given.value not in (shown(quantity), shown(quantity, "inch")):
+            return None  # Another figure that was written in the same place.
+        return working_of((given.name, text, quantity), environment)
+
+
+def _places(node: object) -> Iterator[tuple[Span, Written]]:
+    if isinstance(node, Written):
+        yield node.span, node
+    elif isinstance(node, (Table, Row)):
+        for inner in node.values() if isinstance(node, Table) else node:
+            yield from _places(inner)
+
+
+def _lines(working: Working, behind: _Behind, depth: int, seen: set[str]) -> Iterator[str]:
     indent = "  " * depth
     yield f"{indent}{working.title} = {working.result}"
     yield f"{indent}  from: {working.formula}"
@@ -77,11 +115,11 @@ def _lines(
         yield f"{indent}  source: {working.source}"
     seen.add(working.id)
     for given in working.given:
-        behind = workings.get(given.working)
-        if behind is None or depth >= _DEEPEST:
+        inner = behind.working(given)
+        if inner is None or depth >= _DEEPEST:
             place = f", {given.span}" if given.span.line else ""
             yield f"{indent}  given: {given.name} = {given.value}{place}"
-        elif behind.id in seen:
+        elif inner.id in seen:
             yield f"{indent}  given: {given.name} = {given.value}, as above"
         else:
-            yield from _lines(behind, workings, depth + 1, seen)
+            yield from _lines(inner, behind, depth + 1, seen)

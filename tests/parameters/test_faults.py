@@ -46,6 +46,7 @@ FAULTS = [
     ("number-too-large", "\u27ea1e100\u27eb mm"),
     ("number-too-large", "\u27ea1e1000000000\u27eb"),
     ("number-too-large", "\u27ea" + "9" * 200 + "\u27eb"),
+    ("number-too-large", "bar + \u27ea1e-100\u27eb mm"),
     ("number-too-large", "1e99 * \u27ea1e99\u27eb"),
     ("decimal-comma", "\u27ea1,5\u27eb mm"),
     ("decimal-comma", "bar + \u27ea1,000\u27eb mm"),
@@ -71,6 +72,7 @@ FAULTS = [
     ("function-misused", "round(bar, 1 mm, 2 mm\u27ea)\u27eb"),
     ("function-misused", "picture(\u27ea412\u27eb)"),
     ("function-misused", "picture(\u27ea0 px\u27eb)"),
+    ("sign-missing", "nearest(bar, rod \u27ea3 mm\u27eb)"),
     ("function-misused", "picture(4 px\u27ea,\u27eb 5 px)"),
     ("function-misused", "2 * \u27eamin\u27eb"),
     ("series-unknown", "nearest(bar, \u27earods\u27eb)"),
@@ -133,6 +135,13 @@ def test_a_picture_at_fault(bench: Environment) -> None:
     assert caught.value.code.name == "size-at-fault"
 
 
+def test_what_is_asked_and_what_there_is_are_named(bench: Environment) -> None:
+    with pytest.raises(ExpressionFault, match=r"from 6 mm to 1/2 in"):
+        parse("next_up(13 mm, rod)").evaluate(bench)
+    with pytest.raises(ExpressionFault, match="a plain number and a length"):
+        parse("nearest(3, rod)").evaluate(bench)
+
+
 HELP = {
     "1,5 mm": "write 1.5 mm",
     "1,000 mm": "write 1.000 mm, or 1000 mm for thousands",
@@ -149,6 +158,9 @@ HELP = {
     "80 %": "0.8 * bar",
     "34 drill": "no. 34 drill",
     "mm": "1 mm",
+    "1,00 mm": "write 1.00 mm",
+    "1,5 kg * bar": "write 1.5 kg",
+    "1,5": "write 1.5",
     "rod": "nearest(20 mm, rod)",
 }
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import unicodedata
 from fractions import Fraction
 
 import pytest
@@ -94,6 +95,27 @@ EQUIVALENTS = {
 def test_fractions_of_an_inch(text: str, mark: str, bench: Environment) -> None:
     found = parse(text + mark).evaluate(bench)
     assert (found.amount, found.dimension) == (Fraction(EQUIVALENTS[text]), LENGTH)
+
+
+VULGAR = {
+    "\u00bc": "1/4",
+    "\u00bd": "1/2",
+    "\u00be": "3/4",
+    "\u2153": "1/3",
+    "\u2154": "2/3",
+    "\u215b": "1/8",
+    "\u215c": "3/8",
+    "\u215d": "5/8",
+    "\u215e": "7/8",
+}
+
+
+@pytest.mark.parametrize("sign", VULGAR)
+def test_vulgar_fractions_are_those_of_unicode(sign: str) -> None:
+    assert unicodedata.numeric(sign) == pytest.approx(float(Fraction(VULGAR[sign])))
+    assert parse(f"2{sign} in").evaluate(Environment()).amount == INCH * (
+        2 + Fraction(VULGAR[sign])
+    )
 
 
 @given(

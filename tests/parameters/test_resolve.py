@@ -48,8 +48,10 @@ def test_sizes_follow_from_one_another_in_any_order(resolved: Resolve) -> None:
 
 
 def test_no_sizes_at_all(resolved: Resolve) -> None:
-    found, findings = resolved("format: 1\n")
-    assert (amounts(found), findings) == ({}, ())
+    for text in ("format: 1\n", "sizes:\n", "sizes: {}\n"):
+        found, findings = resolved(text)
+        assert amounts(found) == {}
+        assert findings == ()
 
 
 FAULTS = [
@@ -62,6 +64,7 @@ FAULTS = [
     ("sizes-malformed", "sizes: \u27ea20 mm\u27eb"),
     ("sizes-malformed", "sizes:\n  \u27eabar\u27eb: [20 mm]"),
     ("sizes-malformed", "sizes:\n  \u27eabar\u27eb:"),
+    ("sizes-malformed", "sizes: \u27ea''\u27eb"),
     ("size-name-unusable", "sizes:\n  \u27eajib-long\u27eb: 120 mm"),
     ("size-name-unusable", "sizes:\n  \u27eamm\u27eb: 120 mm"),
     ("size-name-unusable", "sizes:\n  \u27eamin\u27eb: 120 mm"),
@@ -109,6 +112,18 @@ def test_one_finding_at_the_mark(code: str, text: str, resolved: Resolve) -> Non
     plain, where = marked(text)
     _, findings = resolved(plain)
     assert [place(finding) for finding in findings] == [(code, *where)]
+
+
+def test_a_size_hangs_on_a_hundred_measures_at_most(resolved: Resolve) -> None:
+    # Twelve readings a line, each with its own ends; the ends of the known length are shared.
+    twelve = " + ".join(["picture(90 px)"] * 12)
+    lines = "".join(f"  {name}: {twelve}\n" for name in "pqrtuvwxy")
+    text = f"sizes:\n  bar: 20 mm\n{lines}  most: p + q + r + t + u + v + w + x\n"
+    found, findings = resolved(text + QUAY)
+    assert findings == ()
+    assert len(found.sizes["most"].quantity.errors) == 8 * 12 + 1
+    _, findings = resolved(f"{text}  over: most + y\n{QUAY}")
+    assert [place(one) for one in findings] == [("too-many-measures", 13, 16, 17)]
 
 
 def test_the_bounds_of_the_warnings(resolved: Resolve) -> None:

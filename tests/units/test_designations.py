@@ -106,6 +106,8 @@ def test_inch_threads_are_exact(over: int, under: int, tpi: int) -> None:
         ("3/0 swg", "swg", "3/0"),
         ("20 awg", "awg", "20"),
         ("no. 34 drill", "number_drill", "34"),
+        ("no. 1 drill", "number_drill", "1"),
+        ("no. 80 drill", "number_drill", "80"),
         ("no 34 drill", "number_drill", "34"),
         ("No. 34 drill", "number_drill", "34"),
         ("#34 drill", "number_drill", "34"),
@@ -118,7 +120,7 @@ def test_gauges(text: str, series: str, member: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["", "swg", "112 swg", "8/0 swg", "no. 0 drill", "no. 99 drill", "34 drill", "F drill"]
+    "text", ["", "swg", "112 swg", "8/0 swg", "no. 0 drill", "no. 81 drill", "34 drill", "F drill"]
 )
 def test_no_gauges(text: str) -> None:
     assert isinstance(read_gauge(text), Misread)
