@@ -48,3 +48,21 @@ def test_each_mistake_is_found_at_its_place(compile_text: Callable[..., Outcome]
     found = {(one.code.name, one.span.line, one.span.column) for one in outcome.findings}
     assert found == EXPECTED
     assert all(one.message for one in outcome.findings)
+
+
+def test_what_follows_from_a_bad_size_is_silent(compile_text: Callable[..., Outcome]) -> None:
+    outcome = compile_text(
+        "format: 1\nmodel: {title: One, issue: A, units: mm}\nsizes: {bar: 6 furlong}\n"
+        "parts: {pin: {material: brass, stock: 6 mm wire, cut: 2 * bar}}\n"
+    )
+    assert [one.code.name for one in outcome.findings] == ["unit-unknown"]
+
+
+def test_a_doubtful_pick_in_a_part_is_remarked(compile_text: Callable[..., Outcome]) -> None:
+    outcome = compile_text(
+        "format: 1\nmodel: {title: Pick, issue: A, units: mm}\n"
+        "picture: {file: quay.png, known: {pixels: 260, is: 60 mm}, pixel_error: 3 px}\n"
+        "parts:\n  pin: {material: brass, stock: 6 mm wire,\n"
+        "        cut: 'nearest(picture(28 px), [6 mm, 6.5 mm, 7 mm])'}\n"
+    )
+    assert [(one.code.name, one.span.line) for one in outcome.findings] == [("pick-in-doubt", 6)]

@@ -10,7 +10,8 @@ from typing import Annotated
 
 from pydantic import ValidationInfo, WithJsonSchema
 
-from binder.parameters import Environment, ExpressionFault, parse
+from binder.diagnostics import Diagnostic
+from binder.parameters import Environment, ExpressionFault, parse, remarks_on
 from binder.parameters.near import did_you_mean
 from binder.source import Written
 from binder.spec import codes
@@ -47,7 +48,8 @@ MOST_PIECES = 999
 class Reading:
     """What a field may look at while it reads: the sizes, and the unit of bare numbers.
 
-    `used` gathers the names of the sizes that fields ask for. `bare_help` is the way out
+    `used` gathers the names of the sizes that fields ask for, and `remarks` what is doubtful
+    about the sums in them. `bare_help` is the way out
     that is offered for a bare number, after that of writing a unit.
     """
 
@@ -55,6 +57,7 @@ class Reading:
     bare_unit: str = ""
     bare_help: str = ", or state `bare_numbers: mm` under `model`"
     used: set[str] = field(default_factory=set)
+    remarks: list[Diagnostic] = field(default_factory=list)
 
 
 def written(value: object, what: str) -> Written:
@@ -71,9 +74,11 @@ def evaluated(text: Written, info: ValidationInfo) -> Quantity:
     try:
         expression = parse(str(text))
         reading.used.update(expression.names)
-        return expression.evaluate(reading.environment)
+        quantity = expression.evaluate(reading.environment)
     except ExpressionFault as fault:
         raise refused(fault.code, fault.message, fault.help, fault.start, fault.length) from None
+    reading.remarks.extend(remarks_on(expression, text, reading.environment))
+    return quantity
 
 
 def _with_unit(text: Written, info: ValidationInfo, dimension: Dimension) -> Quantity:

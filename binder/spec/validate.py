@@ -10,6 +10,7 @@ from pydantic import BaseModel, ValidationError
 
 from binder.diagnostics import Diagnostic
 from binder.parameters import ExpressionFault, Resolved, parse
+from binder.parameters.codes import SIZE_AT_FAULT
 from binder.source import Document, Table
 from binder.spec import codes
 from binder.spec.fields import Reading
@@ -44,9 +45,10 @@ def validate(resolved: Resolved, kinds: Kinds) -> tuple[Spec | None, tuple[Diagn
     entry = {key: value for key, value in root.items() if key not in _NOT_OURS}
     reading = Reading(resolved.environment, _bare_unit(entry))
     written, findings = typed(resolved.document, entry, model, reading, kinds)
+    findings = (*findings, *reading.remarks)
     if written is None:
         return None, findings
-    return Spec(written, resolved, kinds, _used(resolved, reading)), ()
+    return Spec(written, resolved, kinds, _used(resolved, reading)), findings
 
 
 def typed(
@@ -97,4 +99,5 @@ def _findings(
     if rest > 0:
         span = document.root.span
         shown.append(codes.TOO_MANY_FINDINGS.at(span, f"and {rest} more faults not shown"))
-    return tuple(shown)
+    # What follows from a size at fault is silent: the size itself is reported.
+    return tuple(finding for finding in shown if finding.code is not SIZE_AT_FAULT)
