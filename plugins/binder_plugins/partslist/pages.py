@@ -18,7 +18,6 @@ from binder.api import (
     Design,
     Diagnostic,
     Fabrication,
-    Facts,
     Item,
     ItemNumber,
     Link,
@@ -56,7 +55,7 @@ _OTHERS = (
 
 _FIRST_WORDS = (
     "Measure what is told by a size before anything is made to fit it, and write the figure "
-    "down here."
+    "down here. Bars, plate and sheet stand in the cut list, each with its length."
 )
 
 
@@ -158,7 +157,6 @@ def _shopping(design: Design) -> Iterator[Block]:
     )
     rows = [row for item in design.bought.values() for row in _bought_rows(item, design)]
     yield Table(columns, tuple(rows))
-    yield Facts((("Stock", ("see the cut list: it names each bar with its length.",)),))
 
 
 _COUNTED = ("teeth", "holes", "pins", "starts")
