@@ -24,7 +24,7 @@ HEIGHT = 205.0
 MOST_COLUMNS = 9
 _LETTER = 2.5
 _LINE = 3.4
-_ROOMY = 11.0
+_ROOMY = 13.0
 _TIGHT = 6.0
 _SHARE = 0.78
 _TINTS = {"measure": 0.0, "make": 0.06, "join": 0.12, "assemble": 0.2, "test": 0.0}
@@ -107,25 +107,26 @@ def _box(step: Step, grid: Grid, design: Design) -> list[DrawnBox | DrawnLabel]:
     box = DrawnBox(left, top, grid.box_width, grid.box_height, _TINTS[task.kind], Stroke.THIN)
     lines = _lines(step.task, design, grid)
     middle = x + grid.box_width / 2
-    first = y + _LETTER / 2 - _LINE * (len(lines) - 1) / 2
+    line = min(_LINE, (grid.box_height - 0.6) / len(lines))
+    first = y + _LETTER / 2 - line * (len(lines) - 1) / 2
     return [
         box,
         *(
-            DrawnLabel(middle, first + _LINE * n, words, _LETTER, Anchor.MIDDLE)
+            DrawnLabel(middle, first + line * n, words, _LETTER, Anchor.MIDDLE)
             for n, words in enumerate(lines)
         ),
     ]
 
 
 def _lines(task: str, design: Design, grid: Grid) -> list[str]:
-    """At most two lines, or one where the rows are low: the verb, unless it is `make`, and name."""
+    """The verb, unless it is `make`, and the name; the name alone where the rows are low."""
     width = grid.box_width - 1.0
     kind = design.tasks[task].kind
     name = _short_title(task, design)
-    if grid.row < _ROOMY - 2:
+    if grid.row < _ROOMY - 4:
         return [_fitting(name, width)]
     if kind is not TaskKind.MAKE:
-        return [str(kind), _fitting(name, width)]
+        return [str(kind), *_wrapped(name, width)]
     return _wrapped(name, width)
 
 
