@@ -59,6 +59,9 @@ CASES = {
     "size-unused": f"{HEAD}sizes: {{⟪bar⟫: 20 mm}}\nparts:\n{PIN}",
     "holder-missing": joined("⟪a⟫: {pinned: [pin, arm.bore]}"),
     "surface-claimed": joined("a: {slides: [pin, arm.bore]}\n  b: {runs_in: [pin, ⟪arm.bore⟫]}"),
+    "threaded-backwards": joined("a: {threaded: [⟪arm.tap⟫, pin]}").replace(
+        "eye: {reamed: 3 mm}", "tap: {tapped: M3}"
+    ),
     "count-disagrees": parts(
         "  ⟪pin⟫: {material: brass, stock: 6 mm drawn rod, cut: 40 mm, quantity: 3}\n"
         "assemblies:\n  all: {of: [2 off pin]}\n"

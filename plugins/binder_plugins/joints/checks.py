@@ -25,6 +25,7 @@ def check_joints(design: Design) -> Iterator[Diagnostic]:
     claimed: dict[str, Joint] = {}
     for joint in design.joints.values():
         yield from _holder(joint)
+        yield from _backwards(joint, design)
         if joint.kind in rows() and rows()[joint.kind].group == "fit":
             yield from _claims(joint, claimed, design)
 
@@ -39,11 +40,25 @@ def _holder(joint: Joint) -> Iterator[Diagnostic]:
         )
 
 
-def _is_bore(end: End, design: Design) -> bool:
-    """A bore fits one shaft; one shaft may well run in several bores."""
+def _backwards(joint: Joint, design: Design) -> Iterator[Diagnostic]:
+    if joint.kind == "threaded" and _kind_of(joint.ends[0], design) == "tapped":
+        yield codes.THREADED_BACKWARDS.at(
+            joint.ends[0].at,
+            f"'{joint.ends[0]}' is tapped, so the other half screws into it",
+            help="name the half with the outside thread first",
+        )
+
+
+def _kind_of(end: End, design: Design) -> str:
+    """The kind of the feature at an end, '' where it is a step or a whole item."""
     item = design.item(end.item)
     features = item.features if isinstance(item, (Part, Fabrication)) else ()
-    return any(one.name == end.place and one.kind in _BORES for one in features)
+    return next((one.kind for one in features if one.name == end.place), "")
+
+
+def _is_bore(end: End, design: Design) -> bool:
+    """A bore fits one shaft; one shaft may well run in several bores."""
+    return _kind_of(end, design) in _BORES
 
 
 def _claims(joint: Joint, claimed: dict[str, Joint], design: Design) -> Iterator[Diagnostic]:

@@ -21,4 +21,13 @@ SURFACE_CLAIMED = Code(
     "Give each its own feature, or say `because:` where both really share it.",
 )
 
-CODES = (HOLDER_MISSING, SURFACE_CLAIMED)
+THREADED_BACKWARDS = Code(
+    "threaded-backwards",
+    Severity.WARNING,
+    "In a threaded joint the tapped half is named first, as if it screwed into the other.",
+    "The half that is made first, and so the order of the work, would be the wrong one.",
+    "joints:\n  knob on bar: {threaded: [knob.thread, bar.end]}   # the bar screws into the knob",
+    "Name the half with the outside thread first.",
+)
+
+CODES = (HOLDER_MISSING, SURFACE_CLAIMED, THREADED_BACKWARDS)
