@@ -20,7 +20,11 @@ import binder
 ROOT = Path(__file__).resolve().parent.parent
 PLUGINS = ROOT / "plugins" / "binder_plugins"
 LOCKS = ROOT / ".ci" / "locks"
-PACKAGES = {"binder": ROOT / "binder", "binder_plugins": PLUGINS}
+PACKAGES = {
+    "binder": ROOT / "binder",
+    "binder_plugins": PLUGINS,
+    "binder_trade": PLUGINS.parent / "binder_trade",
+}
 STALE = "stale: run `make test`, which installs anew"
 
 # The least release of each library that is trusted with a stranger's file or picture.

@@ -1,6 +1,7 @@
 """Everything that a plugin may import."""
 
-from binder.api.contributions import Check, Page, PlanStep
+from binder.api.answers import Answer, Reason, Result
+from binder.api.contributions import Check, Page, PlanStep, Reckoning
 from binder.api.data import load_data
 from binder.api.hooks import GROUP, hookimpl
 from binder.api.lengths import parse_size, shown_length, size_text
@@ -20,6 +21,9 @@ from binder.design import (
     Fabrication,
     Fact,
     Feature,
+    FitFact,
+    HalfFact,
+    HardwareFact,
     Item,
     ItemNumber,
     Joint,
@@ -28,9 +32,14 @@ from binder.design import (
     NumberOff,
     Part,
     PlacedPiece,
+    PlaceFact,
     Step,
     Task,
     TaskKind,
+    ThreadFact,
+    exact,
+    implied_feature,
+    made_size,
 )
 from binder.diagnostics import NOWHERE, Code, Diagnostic, Labelled, Severity, Span
 from binder.pages import (
@@ -72,19 +81,25 @@ from binder.spec.fields import (
     At,
     Count,
     Flag,
+    Force,
     Length,
     LengthOrRest,
+    LengthOrSuit,
     LengthOrThrough,
     MemberOf,
     Name,
     Number,
     Offset,
     Ref,
+    Speed,
     TaperOf,
     Thread,
+    ThreadOrSuit,
     Words,
 )
 from binder.spec.kinds import Kind, Slot
+from binder.spec.meeting import Meeting
+from binder.spec.meetings import joint_kinds
 from binder.spec.models import FeatureEntry, JointEntry, Model, Noted
 from binder.spec.values import Member, Position, Reference, Size, Stock, Taper
 from binder.units import LENGTH, NUMBER, Quantity, ThreadName, shown

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
+from binder.api.answers import Answer
 from binder.design import Contribution, Design, Fact
 from binder.diagnostics import Diagnostic
 from binder.pages import Section
+from binder.workshop import Workshop
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,3 +41,17 @@ class Page:
 
     name: str
     run: Callable[[Design, tuple[Diagnostic, ...]], Iterable[Section]]
+
+
+@dataclass(frozen=True, slots=True)
+class Reckoning:
+    """A one-off question at the bench: `usage` shows its words, `says` what comes out.
+
+    `run` takes the words as typed and the workshop, and gives the answer, or the finding
+    that says why there is none.
+    """
+
+    name: str
+    usage: str
+    says: str
+    run: Callable[[Sequence[str], Workshop], Answer | Diagnostic]

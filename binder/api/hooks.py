@@ -25,6 +25,9 @@ The life of one run:
 6. *Composing.* The pages of `binder_pages` turn design and findings into sections. They
    know no HTML; where a section stands is its `Place`.
 
+Apart from any spec, `binder reckon` answers one question at the bench: the plugin that knows
+gives it by `binder_reckonings`.
+
 What one plugin needs of another travels as a typed fact on the design: a step names the
 fact types it needs and gives, and never imports another plugin.
 """
@@ -35,7 +38,7 @@ from collections.abc import Sequence
 
 import pluggy
 
-from binder.api.contributions import Check, Page, PlanStep
+from binder.api.contributions import Check, Page, PlanStep, Reckoning
 from binder.diagnostics import Code
 from binder.parameters import Gauge, Series
 from binder.spec.kinds import Kind
@@ -74,3 +77,8 @@ def binder_checks() -> Sequence[Check]:  # type: ignore[empty-body]
 @hookspec
 def binder_pages() -> Sequence[Page]:  # type: ignore[empty-body]
     """Makers of sections of the binder."""
+
+
+@hookspec
+def binder_reckonings() -> Sequence[Reckoning]:  # type: ignore[empty-body]
+    """One-off questions that `binder reckon` answers without a spec."""

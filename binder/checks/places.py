@@ -16,7 +16,17 @@ def places_of(item: Item) -> frozenset[str]:
     return frozenset()
 
 
-_ANY = ("ends", "middle", "top", "underside", "outside")
+_ANY = (
+    "ends",
+    "middle",
+    "top",
+    "underside",
+    "front",
+    "back",
+    "left",
+    "right",
+    "outside",
+)
 
 
 def _names(features: Iterable[object]) -> Iterable[str]:

@@ -31,7 +31,18 @@ class Commands(click.Group):
         return command
 
 
-_COMMANDS = ("new", "check", "build", "show", "why", "explain", "plugins", "schema", "doctor")
+_COMMANDS = (
+    "new",
+    "check",
+    "build",
+    "show",
+    "why",
+    "reckon",
+    "explain",
+    "plugins",
+    "schema",
+    "doctor",
+)
 
 
 @click.group(

@@ -12,13 +12,13 @@ from binder.design.facts import (
     Fact,
     Facts,
     ItemNumber,
-    JointFact,
     MaterialFact,
     NumberOff,
     PlacedPiece,
     Step,
 )
 from binder.design.graph import Before, Task, TaskKind
+from binder.design.implied import exact, implied_feature, made_size
 from binder.design.items import (
     Assembly,
     Bought,
@@ -29,6 +29,14 @@ from binder.design.items import (
     Item,
     Joint,
     Part,
+)
+from binder.design.meeting_facts import (
+    FitFact,
+    HalfFact,
+    HardwareFact,
+    JointFact,
+    PlaceFact,
+    ThreadFact,
 )
 
 __all__ = [
@@ -49,6 +57,9 @@ __all__ = [
     "Fact",
     "Facts",
     "Feature",
+    "FitFact",
+    "HalfFact",
+    "HardwareFact",
     "Item",
     "ItemNumber",
     "Joint",
@@ -56,8 +67,13 @@ __all__ = [
     "MaterialFact",
     "NumberOff",
     "Part",
+    "PlaceFact",
     "PlacedPiece",
     "Step",
     "Task",
     "TaskKind",
+    "ThreadFact",
+    "exact",
+    "implied_feature",
+    "made_size",
 ]

@@ -89,4 +89,11 @@ def _with_features(owners: Mapping[str, Owner], features: Sequence[Feature]) -> 
 
 
 def _with(owner: Owner, more: Sequence[Feature]) -> Owner:
-    return replace(owner, features=(*owner.features, *more)) if more else owner
+    return replace(owner, features=_settled(owner.features, more)) if more else owner
+
+
+def _settled(written: Sequence[Feature], more: Sequence[Feature]) -> tuple[Feature, ...]:
+    """A feature of the same name takes the place of the one that was left to suit."""
+    fresh = {feature.name: feature for feature in more}
+    kept = tuple(fresh.pop(feature.name, feature) for feature in written)
+    return (*kept, *fresh.values())

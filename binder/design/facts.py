@@ -123,22 +123,6 @@ class CautionFact(Fact):
 
 
 @dataclass(frozen=True, slots=True)
-class JointFact(Fact):
-    """How a joint reads and is done: `phrase` says what meets, `step` what is done.
-
-    A lasting joint cannot be taken apart; a hot one brings a flame to its parts; in a
-    fitted one a half is made to the measured size of the other.
-    """
-
-    phrase: str
-    step: str
-    group: str
-    is_lasting: bool = False
-    is_hot: bool = False
-    is_fitted: bool = False
-
-
-@dataclass(frozen=True, slots=True)
 class Step:
     """A task in the build order with the layer that it stands in and why it waits."""
 

@@ -46,6 +46,8 @@ def _claims(plugin: Plugin) -> Iterator[str]:
         yield f"series '{series.name}'"
     for code in plugin.codes:
         yield f"code '{code.name}'"
+    for reckoning in plugin.reckonings:
+        yield f"reckoning '{reckoning.name}'"
 
 
 def _clash(plugin: Plugin, claim: str, owner: str) -> Diagnostic:

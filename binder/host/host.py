@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from importlib.metadata import EntryPoint
 
-from binder.api.contributions import PlanStep
+from binder.api.contributions import PlanStep, Reckoning
 from binder.design import Design
 from binder.diagnostics import Code, Diagnostic, Span
 from binder.host.catalogue import CORE_CODES
@@ -54,6 +54,10 @@ class Host:
         """Every code that can be reported, by name."""
         own = (code for plugin in self.plugins for code in plugin.codes)
         return {code.name: code for code in (*CORE_CODES, *own)}
+
+    def reckonings(self) -> Mapping[str, Reckoning]:
+        """The one-off questions that can be asked, by name."""
+        return {one.name: one for plugin in self.plugins for one in plugin.reckonings}
 
     def expand(self, design: Design) -> tuple[Design, tuple[Diagnostic, ...]]:
         """The design after every step; a step that fails is a finding and is left out."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from binder.api.contributions import Check, Page, PlanStep
+from binder.api.contributions import Check, Page, PlanStep, Reckoning
 from binder.diagnostics import Code
 from binder.parameters import Gauge, Series
 from binder.spec.kinds import Kind
@@ -23,3 +23,4 @@ class Plugin:
     steps: tuple[PlanStep, ...] = ()
     checks: tuple[Check, ...] = ()
     pages: tuple[Page, ...] = ()
+    reckonings: tuple[Reckoning, ...] = ()

@@ -10,7 +10,7 @@ from pydantic_core import CoreSchema, core_schema
 from binder.parameters.near import did_you_mean
 from binder.source import Written
 from binder.spec import codes
-from binder.spec.fields import written
+from binder.spec.reading import written
 from binder.spec.refusal import refused
 
 

@@ -9,6 +9,7 @@ from pydantic import BaseModel, ConfigDict, Field
 from binder.source import Written
 from binder.spec.choices import OneOf
 from binder.spec.fields import Count, Flag, Length, MemberOf, Name, Ref, StockOf, Words
+from binder.spec.meeting import Meeting
 from binder.spec.values import Reference
 
 UnitWord = Annotated[Written, OneOf("a unit", "mm", "inch")]
@@ -99,14 +100,19 @@ class BoughtEntry(Noted):
 
 
 class JointEntry(Noted):
-    """A relation between features of two or more parts; its kinds come from plugins."""
+    """A relation between features of two or more parts; its kinds come from plugins.
+
+    `fixed` is one that is not undone in use.
+    """
 
     master: Ref | None = None
     made: Made | None = None
     held_by: Name | None = None
     feel: Words | None = None
+    fixed: Flag = False
 
     kind: ClassVar[str] = ""
+    meeting: ClassVar[Meeting | None] = None
 
     @property
     def ends(self) -> tuple[Reference, ...]:

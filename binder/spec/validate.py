@@ -13,10 +13,10 @@ from binder.parameters import ExpressionFault, Resolved, parse
 from binder.parameters.codes import SIZE_AT_FAULT
 from binder.source import Document, Table
 from binder.spec import codes
-from binder.spec.fields import Reading
 from binder.spec.kinds import Kinds
 from binder.spec.language import language
 from binder.spec.models import SpecEntry
+from binder.spec.reading import Reading
 from binder.spec.wording import finding_of
 
 MOST_FINDINGS = 100

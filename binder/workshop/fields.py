@@ -10,8 +10,8 @@ from typing import Annotated, Any
 
 from pydantic import ValidationInfo, WithJsonSchema
 
-from binder.spec.fields import LEAST_LENGTH, MOST_LENGTH, size_reader, written
 from binder.spec.read_by import ReadBy
+from binder.spec.reading import LEAST_LENGTH, MOST_LENGTH, size_reader, written
 from binder.spec.refusal import refused
 from binder.spec.values import Size
 from binder.units import (

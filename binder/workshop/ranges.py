@@ -11,9 +11,9 @@ from pydantic import ValidationInfo, WithJsonSchema
 
 from binder.diagnostics import Span
 from binder.source import Written
-from binder.spec.fields import MOST_LENGTH, size_reader, written
 from binder.spec.pieces import read_piece, split_at
 from binder.spec.read_by import ReadBy
+from binder.spec.reading import MOST_LENGTH, size_reader, written
 from binder.spec.refusal import refused
 from binder.spec.values import Size
 from binder.units import LENGTH, SPEED, UNIT_WORDS, shown

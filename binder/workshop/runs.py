@@ -14,8 +14,8 @@ from binder.diagnostics import Span
 from binder.parameters import Environment, Gauge
 from binder.parameters.near import did_you_mean
 from binder.source import Written
-from binder.spec.fields import LEAST_LENGTH, MOST_LENGTH, Reading, size_reader, written
 from binder.spec.pieces import Piece, read_piece, split_at
+from binder.spec.reading import LEAST_LENGTH, MOST_LENGTH, Reading, size_reader, written
 from binder.spec.refusal import refused
 from binder.units import LENGTH, Quantity, shown
 from binder.workshop import codes

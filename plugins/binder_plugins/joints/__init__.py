@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from binder.api import Check, Code, JointFact, Kind, Page, PlanStep, hookimpl
 from binder_plugins.joints.checks import check_joints
 from binder_plugins.joints.codes import CODES
-from binder_plugins.joints.kinds import joint_kinds
+from binder_plugins.joints.kinds import kinds
 from binder_plugins.joints.order import state_joints
 from binder_plugins.joints.page import joint_pages
 
@@ -15,7 +15,7 @@ from binder_plugins.joints.page import joint_pages
 @hookimpl
 def binder_kinds() -> Sequence[Kind]:
     """One kind of joint for each row of the table."""
-    return joint_kinds()
+    return kinds()
 
 
 @hookimpl

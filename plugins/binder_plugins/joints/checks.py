@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from binder.api import Design, Diagnostic, End, Fabrication, Joint, Labelled, Part
 from binder_plugins.joints import codes
-from binder_plugins.joints.kinds import rows
+from binder_plugins.joints.order import meeting_of, met
 
 _BORES = ("drilled", "reamed", "bored")
 _ITEM_OF = {
@@ -23,10 +23,10 @@ _ITEM_OF = {
 def check_joints(design: Design) -> Iterator[Diagnostic]:
     """All findings about joints."""
     claimed: dict[str, Joint] = {}
-    for joint in design.joints.values():
+    for joint in met(design):
         yield from _holder(joint)
         yield from _backwards(joint, design)
-        if joint.kind in rows() and rows()[joint.kind].group == "fit":
+        if meeting_of(joint).group == "fit":
             yield from _claims(joint, claimed, design)
 
 

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Before, Contribution, Design, End, Joint, JointFact, Working
-from binder_plugins.joints.kinds import JointKind, rows
+from binder.api import Before, Contribution, Design, End, Joint, JointFact, Meeting, Working
 
 _TOGETHER = {
     "spotted through": "its holes are spotted through the other half",
@@ -14,11 +13,12 @@ _TOGETHER = {
     "lapped together": "the two are lapped together",
 }
 SOURCE = "common practice, no source"
+_ANY = Meeting("meets", "fixing", "put {a} and {b} together")
 
 
 def state_joints(design: Design) -> Contribution:
     """The facts of all joints, and the order of making that follows from their masters."""
-    joints = [joint for joint in design.joints.values() if joint.kind in rows()]
+    joints = met(design)
     befores = [before for joint in joints for before in _befores(joint, design)]
     return Contribution(
         facts=[_fact(joint, design) for joint in joints],
@@ -27,9 +27,19 @@ def state_joints(design: Design) -> Contribution:
     )
 
 
+def met(design: Design) -> list[Joint]:
+    """The joints of which their kind says how the halves meet."""
+    return [joint for joint in design.joints.values() if joint.entry.meeting is not None]
+
+
+def meeting_of(joint: Joint) -> Meeting:
+    """How the halves of a joint meet."""
+    return joint.entry.meeting or _ANY
+
+
 def first_half(joint: Joint) -> End | None:
     """The half that is made first: the master where one is named, else the trade's choice."""
-    row = rows()[joint.kind]
+    row = meeting_of(joint)
     if joint.master is not None:
         return joint.master
     return joint.ends[row.first - 1] if row.first else None
@@ -43,7 +53,7 @@ def title_of(end: End, design: Design) -> str:
 
 
 def _fact(joint: Joint, design: Design) -> JointFact:
-    row = rows()[joint.kind]
+    row = meeting_of(joint)
     names = [title_of(end, design) for end in joint.ends]
     a, b = f"the {names[0]}", " and ".join(f"the {name}" for name in names[1:])
     held = design.item(joint.held_by) if joint.held_by else None
@@ -65,7 +75,7 @@ def _befores(joint: Joint, design: Design) -> Iterator[Before]:
     first = first_half(joint)
     if first is None:
         return
-    reason = _reason(joint, rows()[joint.kind])
+    reason = _reason(joint, meeting_of(joint))
     for item in joint.items:
         if item != first.item:
             yield from _between(first.item, item, reason, joint, design)
@@ -85,11 +95,11 @@ def _between(
     yield Before(f"{kind} {earlier}", f"make {later}", reason, is_must=True, at=joint.at)
 
 
-def _reason(joint: Joint, row: JointKind) -> str:
+def _reason(joint: Joint, row: Meeting) -> str:
     return f"{joint.name}: {_TOGETHER.get(joint.made) or why_first(joint, row)}"
 
 
-def why_first(joint: Joint, row: JointKind) -> str:
+def why_first(joint: Joint, row: Meeting) -> str:
     """Why a half is made first, at most ten words: the trade's reason, or the maker's choice."""
     usual = joint.ends[row.first - 1] if row.first else None
     chosen = joint.master is not None and (usual is None or str(joint.master) != str(usual))
@@ -98,7 +108,7 @@ def why_first(joint: Joint, row: JointKind) -> str:
 
 def _working(joint: Joint, design: Design) -> Working:
     first = first_half(joint)
-    row = rows()[joint.kind]
+    row = meeting_of(joint)
     named = (
         "named as master"
         if joint.master is not None

@@ -18,8 +18,7 @@ from binder.api import (
     Table,
     Text,
 )
-from binder_plugins.joints.kinds import rows
-from binder_plugins.joints.order import first_half, title_of, why_first
+from binder_plugins.joints.order import first_half, meeting_of, met, title_of, why_first
 
 _COLUMNS = (
     Column("Joint", 3),
@@ -32,7 +31,7 @@ _COLUMNS = (
 
 def joint_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
     """One table of all joints."""
-    joints = [joint for joint in design.joints.values() if joint.kind in rows()]
+    joints = met(design)
     if joints:
         words = (
             "The half named under `made first` is the master: finish it, write its size down, "
@@ -54,7 +53,7 @@ def _row(joint: Joint, design: Design) -> tuple[Text, ...]:
     first = first_half(joint)
     master: Text = ("either",)
     if first is not None:
-        master = (Reckoned(title_of(first, design), why_first(joint, rows()[joint.kind])),)
-    is_fit = rows()[joint.kind].group == "fit"
+        master = (Reckoned(title_of(first, design), why_first(joint, meeting_of(joint))),)
+    is_fit = meeting_of(joint).group == "fit"
     blank: Text = (Blank(f"joint {joint.name}"),) if is_fit else ("",)
     return ((joint.name,), (fact.phrase if fact else "",), master, (joint.made,), blank)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from binder.api import Code, ItemNumber, NumberOff, Page, PlanStep, hookimpl
+from binder.api import Code, HardwareFact, ItemNumber, NumberOff, Page, PlanStep, hookimpl
 from binder_plugins.partslist.codes import CODES
 from binder_plugins.partslist.counting import count_items, number_items
 from binder_plugins.partslist.pages import list_pages
@@ -20,7 +20,7 @@ def binder_codes() -> Sequence[Code]:
 def binder_steps() -> Sequence[PlanStep]:
     """Item numbers, and numbers off over all assemblies."""
     return [
-        PlanStep("number the items", number_items, gives=(ItemNumber,)),
+        PlanStep("number the items", number_items, gives=(ItemNumber,), after=(HardwareFact,)),
         PlanStep("count the items", count_items, gives=(NumberOff,)),
     ]
 

@@ -4,11 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from binder.api import Check, Code, CutSize, Kind, Page, PlanStep, hookimpl
+from binder.api import (
+    Check,
+    Code,
+    CutSize,
+    Kind,
+    Page,
+    PlaceFact,
+    PlanStep,
+    hookimpl,
+)
 from binder_plugins.shapes.codes import CODES
 from binder_plugins.shapes.features import feature_kinds
 from binder_plugins.shapes.kinds import shape_kinds
 from binder_plugins.shapes.leaves import part_leaves
+from binder_plugins.shapes.placing import place_surfaces
 from binder_plugins.shapes.sizing import size_parts
 from binder_plugins.shapes.sold import check_sections
 
@@ -27,8 +37,11 @@ def binder_codes() -> Sequence[Code]:
 
 @hookimpl
 def binder_steps() -> Sequence[PlanStep]:
-    """What each part needs of stock."""
-    return [PlanStep("size the parts", size_parts, gives=(CutSize,))]
+    """What each part needs of stock, and what is known of its places."""
+    return [
+        PlanStep("size the parts", size_parts, gives=(CutSize,)),
+        PlanStep("place the surfaces", place_surfaces, needs=(CutSize,), gives=(PlaceFact,)),
+    ]
 
 
 @hookimpl

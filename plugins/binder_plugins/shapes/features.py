@@ -14,10 +14,11 @@ from binder.api import (
     Flag,
     Kind,
     Length,
+    LengthOrSuit,
     LengthOrThrough,
     Name,
     Slot,
-    Thread,
+    ThreadOrSuit,
     Words,
 )
 
@@ -63,23 +64,23 @@ class Edge(Placed):
 
 
 _KINDS: tuple[tuple[str, type[Placed], Any, str], ...] = (
-    ("drilled", Hole, Length, "a drilled hole: its diameter"),
-    ("reamed", Hole, Length, "a reamed hole: its diameter"),
-    ("bored", Hole, Length, "a bored hole: its diameter"),
+    ("drilled", Hole, LengthOrSuit, "a drilled hole: its diameter"),
+    ("reamed", Hole, LengthOrSuit, "a reamed hole: its diameter"),
+    ("bored", Hole, LengthOrSuit, "a bored hole: its diameter"),
     ("counterbored", Hole, Length, "a counterbore: its diameter"),
     ("countersunk", Hole, Length, "a countersink: its diameter at the surface"),
     ("spotfaced", Hole, Length, "a spotface: its diameter"),
-    ("tapped", Hole, Thread, "a tapped hole: its thread"),
-    ("screwed", Screwed, Thread, "an outside thread"),
+    ("tapped", Hole, ThreadOrSuit, "a tapped hole: its thread"),
+    ("screwed", Screwed, ThreadOrSuit, "an outside thread"),
     ("chamfered", Edge, Length, "a chamfer: its width"),
     ("rounded", Edge, Length, "a rounded edge or end: its radius"),
     ("knurled", Cut, Length, "a knurl: its pitch"),
-    ("grooved", Cut, Length, "a groove: its width"),
+    ("grooved", Cut, LengthOrSuit, "a groove: its width"),
     ("undercut", Cut, Length, "an undercut: its width"),
-    ("slotted", Cut, Length, "a slot: its width"),
+    ("slotted", Cut, LengthOrSuit, "a slot: its width"),
     ("flatted", Cut, Length, "a flat: its distance from the opposite side"),
     ("recessed", Cut, Length, "a recess: its diameter or width"),
-    ("keywayed", Cut, Length, "a keyway: its width"),
+    ("keywayed", Cut, LengthOrSuit, "a keyway: its width"),
     ("filed", Edge, Words, "an outline or shape filed by eye, in words"),
 )
 

@@ -9,14 +9,18 @@ from typing import Any
 from binder.api import Gauge, Series, load_data, parse_size, series_of
 
 PACKAGE = "binder_plugins.stock"
-_FILES = ("sections.yaml", "drills.yaml", "gauges.yaml")
+_TABLES = (
+    (PACKAGE, "sections.yaml"),
+    ("binder_trade.drills", "drills.yaml"),
+    (PACKAGE, "gauges.yaml"),
+)
 Rows = Iterable[Mapping[str, Any]]
 
 
 @cache
 def all_sizes() -> tuple[Series | Gauge, ...]:
     """Every series and gauge of the tables, read once; pairs and decades are no plain series."""
-    tables = [load_data(PACKAGE, name) for name in _FILES]
+    tables = [load_data(package, name) for package, name in _TABLES]
     series = [_series(row) for table in tables for row in table.get("series", ())]
     gauges = [_gauge(row) for table in tables for row in table.get("gauges", ())]
     return (*series, *gauges)

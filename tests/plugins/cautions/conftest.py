@@ -13,7 +13,7 @@ from binder.host import Host
 from binder.pages import Place
 
 HEAD = "format: 1\nmodel: {title: Trial, issue: A, units: mm}\n"
-PLUGINS = ("cautions", "joints", "materials", "shapes", "stock")
+PLUGINS = ("cautions", "fasteners", "fits", "joints", "materials", "partslist", "shapes", "stock")
 Facts = dict[str, CautionFact]
 
 

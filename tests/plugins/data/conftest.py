@@ -15,7 +15,7 @@ PLUGINS = Path(__file__).parents[3] / "plugins" / "binder_plugins"
 FILES = (
     PLUGINS / "materials" / "data" / "materials.yaml",
     PLUGINS / "stock" / "data" / "gauges.yaml",
-    PLUGINS / "stock" / "data" / "drills.yaml",
+    PLUGINS.parent / "binder_trade" / "drills" / "data" / "drills.yaml",
     PLUGINS / "stock" / "data" / "sections.yaml",
 )
 UNITS = {"mm": Fraction(1), "in": Fraction("25.4"), "": Fraction(1)}

@@ -1,0 +1,161 @@
+"""Typed facts of where parts meet: places, halves of joints, fits, threads and hardware."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from binder.design.facts import Fact
+from binder.diagnostics import NOWHERE, Span
+from binder.units import ThreadName
+
+
+@dataclass(frozen=True, slots=True)
+class JointFact(Fact):
+    """How a joint reads and is done: `phrase` says what meets, `step` what is done.
+
+    A lasting joint cannot be taken apart; a hot one brings a flame to its parts; in a
+    fitted one a half is made to the measured size of the other.
+    """
+
+    phrase: str
+    step: str
+    group: str
+    is_lasting: bool = False
+    is_hot: bool = False
+    is_fitted: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class PlaceFact(Fact):
+    """What is known of a place of an item; the subject is `item.place`, or `item` alone.
+
+    `form` is face, step, hole, thread, bore of a bought item (`size`) or the item as a
+    whole (`whole`). Lengths are exact mm and None where they are not known: `diameter` of
+    a step, hole or thread; `thickness`, the metal along the axis of a hole made here;
+    `depth` of a hole (None where through); `length` and `width` of a face, or the length of
+    a step; `recess`, how deep a counterbore lets a head in. `kind` is that of the feature
+    (reamed, tapped ...), `on` the step or face that it stands on; `count` how many alike on
+    one item. A hole that is `is_to_suit` gets its size from its joint; `is_bought_rod` is
+    an outside that is left as the drawn rod came.
+    """
+
+    item: str
+    place: str
+    form: str
+    diameter: Fraction | None = None
+    thickness: Fraction | None = None
+    depth: Fraction | None = None
+    length: Fraction | None = None
+    width: Fraction | None = None
+    recess: Fraction | None = None
+    is_through: bool = False
+    is_round: bool = True
+    is_bought_rod: bool = False
+    is_to_suit: bool = False
+    thread: ThreadName | None = None
+    kind: str = ""
+    on: str = ""
+    across: str = ""
+    count: int = 1
+    pattern: str = ""
+    at: Span = NOWHERE
+
+
+@dataclass(frozen=True, slots=True)
+class HalfFact(Fact):
+    """One half of a joint as its part's leaf prints it; the subject is `joint: item.place`.
+
+    `what` is the size and its limits (`ream ⌀6 H7, 6.000 to 6.012`), `mate` the other half,
+    `how` the way it is made. `lower` and `upper` are sizes in mm where there are limits.
+    """
+
+    joint: str
+    item: str
+    place: str
+    what: str
+    mate: str
+    how: str
+    is_master: bool = False
+    lower: float | None = None
+    upper: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class FitFact(Fact):
+    """The fit of a joint: classes, deviations and clearances in µm from a nominal in mm.
+
+    A class is '' where that half is as bought or made to suit; negative clearance is
+    interference. `suit` is the half that is made to the measured size of the other, and
+    `wanted_um` the clearance to aim at then.
+    """
+
+    nominal: Fraction
+    says: str
+    hole: str
+    shaft: str
+    hole_class: str
+    shaft_class: str
+    hole_upper_um: float
+    hole_lower_um: float
+    shaft_upper_um: float
+    shaft_lower_um: float
+    suit: str = ""
+    wanted_um: float = 0.0
+    why: str = ""
+    source: str = ""
+
+    @property
+    def clearance_max_um(self) -> float:
+        """The loosest that the limits allow."""
+        return self.hole_upper_um - self.shaft_lower_um
+
+    @property
+    def clearance_min_um(self) -> float:
+        """The tightest; negative is interference."""
+        return self.hole_lower_um - self.shaft_upper_um
+
+
+@dataclass(frozen=True, slots=True)
+class ThreadFact(Fact):
+    """A thread of the model; the subject is `item.place`.
+
+    Diameters and depths are in mm; `drill` is the tapping drill by name, '' for an outside
+    thread; `percent` the depth of thread that it gives, with its basis in words.
+    """
+
+    item: str
+    place: str
+    designation: str
+    is_internal: bool
+    major: float
+    effective: float
+    pitch: float
+    drill: str = ""
+    drill_mm: float = 0.0
+    percent: str = ""
+    full_depth: Fraction | None = None
+    drill_depth: float | None = None
+    turn_to: float | None = None
+    over_wires: str = ""
+    count: int = 1
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class HardwareFact(Fact):
+    """Bought hardware that a joint needs; the subject is the joint and the item's name.
+
+    `name` is the name of the bought item, `what` its designation; `count` for one model.
+    Lengths are in mm: what is gripped, and what engages.
+    """
+
+    joint: str
+    name: str
+    what: str
+    count: int
+    length: float | None = None
+    grip: float | None = None
+    engagement: float | None = None
+    why: str = ""
+    spares: int = 0

@@ -1,0 +1,23 @@
+"""How a kind of joint reads and is done, apart from any one joint."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Meeting:
+    """A kind of joint: `says` completes "A ... B", `step` says what is done with {a} and {b}.
+
+    `group` is fit, fixing or drive. `first` is the position of the half that is made first
+    (1 or 2, 0 where neither is), `why` the reason in ten words at most. A lasting joint
+    cannot be taken apart; one with heat brings a flame to its parts.
+    """
+
+    says: str
+    group: str
+    step: str
+    first: int = 0
+    why: str = ""
+    lasting: bool = False
+    heat: bool = False

@@ -1,0 +1,35 @@
+"""The joints of this plugin: what holds two parts by hardware."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from binder.api import Flag, JointEntry, Kind, Length, OneOf, Words, joint_kinds, load_data
+
+PACKAGE = "binder_plugins.fasteners"
+Clearance = Annotated[str, OneOf("a clearance", "close", "medium", "free")]
+Head = Annotated[
+    str, OneOf("a seat for a head", "on top", "counterbored", "countersunk", "spotfaced")
+]
+
+
+class FasteningEntry(JointEntry):
+    """What a fastened joint may say beside its halves.
+
+    `fastener` is the hardware as it is asked for in a shop, with or without its length
+    (`M3 socket cap screw`); `pattern` how many and where (`4 off on 16 mm PCD`). `grip` is
+    what is clamped, where the parts do not tell it; `serviced` one that is often undone.
+    """
+
+    fastener: Words | None = None
+    pattern: Words | None = None
+    clearance: Clearance | None = None
+    head: Head | None = None
+    grip: Length | None = None
+    engagement: Length | None = None
+    serviced: Flag = False
+
+
+def kinds() -> list[Kind]:
+    """A kind for each row of the table."""
+    return joint_kinds(load_data(PACKAGE, "joints.yaml")["kinds"], FasteningEntry)

@@ -1,0 +1,14 @@
+"""Plugin `fits`: how two parts fit by size, and what is joined over a gap."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from binder.api import Kind, hookimpl
+from binder_plugins.fits.kinds import kinds
+
+
+@hookimpl
+def binder_kinds() -> Sequence[Kind]:
+    """One kind of joint for each row of the table."""
+    return kinds()

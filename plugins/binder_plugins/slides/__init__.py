@@ -1,0 +1,14 @@
+"""Plugin `slides`: dovetail slides, both halves from one definition."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from binder.api import Kind, hookimpl
+from binder_plugins.slides.kinds import kinds
+
+
+@hookimpl
+def binder_kinds() -> Sequence[Kind]:
+    """One kind of joint for each row of the table."""
+    return kinds()

@@ -1,0 +1,27 @@
+"""Limits and fits of ISO 286 for sizes over 0 to 500 mm."""
+
+from binder_trade.limits.class_limits import Limits, limits
+from binder_trade.limits.fits import Fit, fit
+from binder_trade.limits.preferred import PreferredFit, name_of, preferred_fits
+from binder_trade.limits.reading import read_class, read_fit, shaft_letters
+from binder_trade.limits.refusal import NotDefined
+from binder_trade.limits.tolerances import GRADES, tolerance_um
+from binder_trade.limits.working import Step, working
+
+__all__ = [
+    "GRADES",
+    "Fit",
+    "Limits",
+    "NotDefined",
+    "PreferredFit",
+    "Step",
+    "fit",
+    "limits",
+    "name_of",
+    "preferred_fits",
+    "read_class",
+    "read_fit",
+    "shaft_letters",
+    "tolerance_um",
+    "working",
+]
