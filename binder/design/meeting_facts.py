@@ -34,7 +34,8 @@ class PlaceFact(Fact):
     whole (`whole`). Lengths are exact mm and None where they are not known: `diameter` of
     a step, hole or thread; `thickness`, the metal along the axis of a hole made here;
     `depth` of a hole (None where through); `length` and `width` of a face, or the length of
-    a step; `recess`, how deep a counterbore lets a head in. `kind` is that of the feature
+    a step, which `start` places along the axis; `recess`, how deep a counterbore lets a head
+    in. `kind` is that of the feature
     (reamed, tapped ...), `on` the step or face that it stands on; `count` how many alike on
     one item. A hole that is `is_to_suit` gets its size from its joint; `is_bought_rod` is
     an outside that is left as the drawn rod came.
@@ -49,6 +50,7 @@ class PlaceFact(Fact):
     length: Fraction | None = None
     width: Fraction | None = None
     recess: Fraction | None = None
+    start: Fraction | None = None
     is_through: bool = False
     is_round: bool = True
     is_bought_rod: bool = False

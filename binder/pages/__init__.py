@@ -26,7 +26,17 @@ from binder.pages.drawing import (
     Stroke,
 )
 from binder.pages.sections import Attachment, Binder, Place, Section
-from binder.pages.text import Blank, Code, Link, Reckoned, Run, Strong, Text, text_of
+from binder.pages.text import (
+    Blank,
+    Code,
+    Follows,
+    Link,
+    Reckoned,
+    Run,
+    Strong,
+    Text,
+    text_of,
+)
 
 __all__ = [
     "Anchor",
@@ -42,6 +52,7 @@ __all__ = [
     "Disc",
     "Drawing",
     "Facts",
+    "Follows",
     "Label",
     "Line",
     "Link",

@@ -48,7 +48,19 @@ class Blank:
     unit: str = "mm"
 
 
-Run = str | Strong | Code | Link | Reckoned | Blank
+@dataclass(frozen=True, slots=True)
+class Follows:
+    """A figure that follows from a measured one: the blank `key` and `add`, in one unit.
+
+    The tablet works it out as the size is written; on paper it is a box for the sum.
+    """
+
+    key: str
+    add: float
+    unit: str = "mm"
+
+
+Run = str | Strong | Code | Link | Reckoned | Blank | Follows
 Text = tuple[Run, ...]
 
 
@@ -62,6 +74,6 @@ def text_of(runs: Text | str) -> str:
 def _words(run: Run) -> str:
     if isinstance(run, str):
         return run
-    if isinstance(run, Blank):
+    if isinstance(run, (Blank, Follows)):
         return f"____ {run.unit}"
     return run.text

@@ -126,6 +126,14 @@ BAD_TAPER = Code(
     "taper: 22 mm",
     "Write both, as `22 mm to 16 mm`.",
 )
+BAD_RANGE = Code(
+    "bad-range",
+    E,
+    "A range is told by its least and its most.",
+    "A float of one figure cannot be made; one from least to most can.",
+    "end_float: 0.2 mm",
+    "Write both, the lesser first, as `0.1 mm to 0.2 mm`.",
+)
 THREAD_UNKNOWN = Code(
     "thread-unknown",
     E,

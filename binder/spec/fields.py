@@ -17,6 +17,7 @@ from binder.spec.readers import (
     read_member,
     read_name,
     read_position,
+    read_range,
     read_reference,
     read_stock,
     read_taper,
@@ -96,4 +97,5 @@ Count = Annotated[
 Ref = Annotated[Reference, ReadBy(read_reference), _text_schema("part.feature")]
 MemberOf = Annotated[Member, ReadBy(read_member), _text_schema("2 off part")]
 StockOf = Annotated[Stock, ReadBy(read_stock), _text_schema("20 mm round bar")]
+RangeOf = Annotated[Taper, ReadBy(read_range), _text_schema("a least and a most: 0.1 mm to 0.2 mm")]
 TaperOf = Annotated[Taper, ReadBy(read_taper), _text_schema("22 mm to 16 mm")]

@@ -170,13 +170,32 @@ def read_thread_or_suit(value: object) -> ThreadName | Written:
 def read_taper(value: object, info: ValidationInfo) -> Taper:
     """`22 mm to 16 mm`: the diameters at both ends."""
     text = written(value, "a taper, as 22 mm to 16 mm")
-    ends = split_at(text, " to ")
-    if len(ends) != 2:
+    if len(split_at(text, " to ")) != 2:
         raise refused(
             codes.BAD_TAPER,
             f"'{text}' is no taper",
             "write the diameters at its ends, as 22 mm to 16 mm",
         )
+    return Taper(*_both(text, info), text.span)
+
+
+def read_range(value: object, info: ValidationInfo) -> Taper:
+    """`0.1 mm to 0.2 mm`: the least and the most."""
+    text = written(value, "a least and a most, as 0.1 mm to 0.2 mm")
+    pieces = split_at(text, " to ")
+    least, most = _both(text, info) if len(pieces) == 2 else (None, None)
+    if least is None or most is None or least.exact > most.exact:
+        raise refused(
+            codes.BAD_RANGE,
+            f"'{text}' is no range",
+            "write the least and the most, as 0.1 mm to 0.2 mm",
+        )
+    return Taper(least, most, text.span)
+
+
+def _both(text: Written, info: ValidationInfo) -> tuple[Size, Size]:
     read = size_reader(LENGTH, LEAST_LENGTH, MOST_LENGTH)
-    start, end = (read_piece(text, piece, lambda part: read(part, info)) for piece in ends)
-    return Taper(start, end, text.span)
+    first, second = (
+        read_piece(text, piece, lambda part: read(part, info)) for piece in split_at(text, " to ")
+    )
+    return first, second

@@ -44,6 +44,12 @@
       const size = sizes.get(field.dataset.blank) || "";
       if (field.value !== size) field.value = size;
     });
+    each("[data-follows]", (figure) => {
+      const { follows, add } = figure.dataset;
+      const size = parseFloat((sizes.get(follows) || "").replace(",", "."));
+      const places = figure.dataset.unit === "in" ? 4 : 3;
+      figure.textContent = Number.isFinite(size) ? (size + Number(add)).toFixed(places) : "____";
+    });
     const boxes = new Set();
     each("[data-tick]", (box) => boxes.add(box.dataset.tick));
     const done = [...boxes].filter((key) => ticks.has(key)).length;

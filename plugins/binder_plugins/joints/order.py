@@ -4,7 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Before, Contribution, Design, End, Joint, JointFact, Meeting, Working
+from binder.api import (
+    Before,
+    Contribution,
+    Design,
+    End,
+    HardwareFact,
+    Joint,
+    JointFact,
+    Meeting,
+    Working,
+)
 
 _TOGETHER = {
     "spotted through": "its holes are spotted through the other half",
@@ -56,18 +66,27 @@ def _fact(joint: Joint, design: Design) -> JointFact:
     row = meeting_of(joint)
     names = [title_of(end, design) for end in joint.ends]
     a, b = f"the {names[0]}", " and ".join(f"the {name}" for name in names[1:])
-    held = design.item(joint.held_by) if joint.held_by else None
-    by = f", held by {held.title}" if held is not None else ""
+    held = _hardware(joint, design)
+    by = f", held by {held}" if held else ""
     step = row.step.format(a=a, b=b)
     return JointFact(
         subject=joint.name,
         phrase=f"{names[0]} {row.says} {' and '.join(names[1:])}{by}",
-        step=f"{step}{f' ({held.title})' if held is not None else ''}",
+        step=f"{step}{f' ({held})' if held else ''}",
         group=row.group,
         is_lasting=row.lasting,
         is_hot=row.heat,
         is_fitted=bool(row.first),
     )
+
+
+def _hardware(joint: Joint, design: Design) -> str:
+    """`2 off M3 x 8 socket cap screw`, or the item that the maker names."""
+    chosen = [one for one in design.facts.all(HardwareFact) if one.joint == joint.name]
+    if chosen:
+        return " and ".join(f"{one.count} off {one.what}" for one in chosen)
+    item = design.item(joint.held_by) if joint.held_by else None
+    return item.title if item is not None else ""
 
 
 def _befores(joint: Joint, design: Design) -> Iterator[Before]:

@@ -54,6 +54,7 @@ def _row(joint: Joint, design: Design) -> tuple[Text, ...]:
     master: Text = ("either",)
     if first is not None:
         master = (Reckoned(title_of(first, design), why_first(joint, meeting_of(joint))),)
-    is_fit = meeting_of(joint).group == "fit"
-    blank: Text = (Blank(f"joint {joint.name}"),) if is_fit else ("",)
+    blank: Text = ("",)
+    if first is not None and meeting_of(joint).group == "fit":
+        blank = (Blank(f"joint {joint.name} {first.place}", design.units),)
     return ((joint.name,), (fact.phrase if fact else "",), master, (joint.made,), blank)

@@ -14,6 +14,7 @@ from binder.api import (
     Fabrication,
     Facts,
     Feature,
+    HalfFact,
     ItemNumber,
     MaterialFact,
     Model,
@@ -53,6 +54,7 @@ def _leaf(part: Part, design: Design) -> Section:
         blocks.append(Facts(tuple(_sizes(part, units))))
     if part.features:
         blocks.append(_features(part.name, part.features, units))
+    blocks += _halves(part.name, design)
     if part.note:
         blocks.append(Paragraph((Strong("Note: "), part.note)))
     if part.because:
@@ -159,6 +161,27 @@ def _feature(owner: str, feature: Feature, units: str) -> tuple[Text, ...]:
     )
 
 
+def _halves(owner: str, design: Design) -> Iterator[Block]:
+    """What the joints ask of this part: the size, what it meets, how the half is made."""
+    columns = (
+        Column("Place", 2),
+        Column("To size", 5),
+        Column("Meets", 4),
+        Column("How", 3),
+        Column("Measured", 2),
+    )
+    halves = [half for half in design.facts.all(HalfFact) if half.item == owner]
+    if halves:
+        rows = tuple(_half(half, design.units) for half in halves)
+        yield Table(columns, rows, caption="Where it meets other parts")
+
+
+def _half(half: HalfFact, units: str) -> tuple[Text, ...]:
+    how = f"{half.how}; make this half first" if half.is_master else half.how
+    blank: Text = (Blank(f"joint {half.joint} {half.place}", units),)
+    return ((Typed(half.place),), (half.what,), (half.mate,), (how,), blank)
+
+
 def _joined(one: Fabrication, design: Design) -> Section:
     pieces = ", ".join(
         f"{member.count} off {_item_title(member.item, design)}" for member in one.pieces
@@ -170,6 +193,7 @@ def _joined(one: Fabrication, design: Design) -> Section:
     ]
     if one.features:
         blocks.append(_features(one.name, one.features, units))
+    blocks += _halves(one.name, design)
     if one.note:
         blocks.append(Paragraph((Strong("Note: "), one.note)))
     return _as_leaf(one, design, blocks)

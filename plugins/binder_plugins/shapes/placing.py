@@ -67,6 +67,7 @@ def _surface(owner: Part | Fabrication, name: str, surface: Surface) -> PlaceFac
         width=surface.width,
         is_round=surface.is_round,
         is_bought_rod=surface.is_bought_rod,
+        start=surface.start,
         at=owner.at,
     )
 

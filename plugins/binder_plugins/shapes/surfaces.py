@@ -24,6 +24,7 @@ class Surface:
     diameter: Fraction | None = None
     is_round: bool = False
     is_bought_rod: bool = False
+    start: Fraction | None = None
 
 
 def surfaces_of(part: Part, design: Design) -> dict[str, Surface]:
@@ -107,6 +108,7 @@ def _step(step: Measured, part: Part, overall: Fraction) -> Surface:
         across,
         is_round=is_round,
         is_bought_rod=drawn and is_round and across == widest,
+        start=step.start,
     )
 
 

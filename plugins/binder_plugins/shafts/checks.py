@@ -1,0 +1,118 @@
+"""Shafts to findings: does it stay in place, has it room, can it be put together."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import Design, Diagnostic, Joint, Part, did_you_mean, shown_length
+from binder_plugins.shafts import codes
+from binder_plugins.shafts.facts import Located, ShaftFact
+from binder_plugins.shafts.kinds import ShaftEntry
+from binder_plugins.shafts.roles import ends_of
+from binder_plugins.shafts.stacking import bearings, entries
+
+
+def check_shafts(design: Design) -> Iterator[Diagnostic]:
+    """All findings about shafts and about what is slid on them."""
+    for name, entry in entries(design).items():
+        yield from _unknown(name, entry, design)
+    for fact in design.facts.all(ShaftFact):
+        yield from _located(fact)
+        yield from _float(fact, design.units)
+    for joint in design.joints.values():
+        yield from _assembled(joint, design)
+
+
+def _unknown(name: str, entry: ShaftEntry, design: Design) -> Iterator[Diagnostic]:
+    if name not in design.parts:
+        yield codes.SHAFT_UNKNOWN.at(
+            entry.along[0].span,
+            f"there is no part '{name}' to be a shaft",
+            help=did_you_mean(name, design.parts) or "call it by the name of its part",
+        )
+    known = [item.name for item in design.items()]
+    for reference in entry.along:
+        if design.item(reference.item) is None:
+            yield codes.SHAFT_UNKNOWN.at(
+                reference.span,
+                f"there is no '{reference.item}'",
+                help=did_you_mean(reference.item, known) or "write it under parts or bought",
+            )
+    if entry.to_suit is not None and entry.to_suit not in [one.item for one in entry.along]:
+        yield codes.SHAFT_UNKNOWN.at(
+            entry.to_suit.span,
+            f"'{entry.to_suit}' is not in the row",
+            help="name a piece that stands along the shaft",
+        )
+
+
+def _located(fact: ShaftFact) -> Iterator[Diagnostic]:
+    if not bearings(fact.pieces):
+        yield codes.NOTHING_CARRIES.at(
+            fact.at,
+            f"nothing in the row carries '{fact.subject}'",
+            help="say by a joint what it runs in",
+        )
+    elif fact.located is Located.NOT:
+        yield codes.NOT_LOCATED.at(
+            fact.at,
+            f"'{fact.subject}' can slide {_free_way(fact)}",
+            help="fix a collar, circlip or hub on it beside a bearing",
+        )
+    elif fact.located is Located.TWICE:
+        yield codes.LOCATED_TWICE.at(
+            fact.at,
+            f"'{fact.subject}' is held both ways at one bearing and takes thrust at the other",
+            help="leave one of the pieces beside the other bearing 0.5 mm clear of it",
+        )
+
+
+def _free_way(fact: ShaftFact) -> str:
+    if not fact.stops:
+        return "both ways"
+    first = bearings(fact.pieces)[0]
+    return "to the left" if fact.stops[0] < first else "one way"
+
+
+def _float(fact: ShaftFact, units: str) -> Iterator[Diagnostic]:
+    if fact.located is Located.INSIDE and fact.play is None:
+        yield codes.APART_MISSING.at(
+            fact.at,
+            f"the row on '{fact.subject}' cannot be added up",
+            help="write `apart:`, and the length of " + _unmeasured(fact),
+        )
+    if fact.play is None:
+        return
+    play = shown_length(fact.play, units)
+    wanted = f"{shown_length(fact.least, units)} to {shown_length(fact.most, units)}"
+    middle = (fact.least + fact.most) / 2
+    if fact.play <= 0:
+        yield codes.NO_END_FLOAT.at(
+            fact.at,
+            f"'{fact.subject}' has {play} of end float",
+            help=f"take {shown_length(middle - fact.play, units)} off a piece of the row",
+        )
+    elif not fact.least <= fact.play <= fact.most:
+        change = shown_length(abs(middle - fact.play), units)
+        way = "longer" if fact.play > middle else "shorter"
+        yield codes.END_FLOAT_OFF.at(
+            fact.at,
+            f"'{fact.subject}' has {play} of end float, {wanted} is wanted",
+            help=f"make the piece that closes the row {change} {way}",
+        )
+
+
+def _unmeasured(fact: ShaftFact) -> str:
+    names = [piece.title for piece in fact.pieces if piece.length is None]
+    return ", ".join(dict.fromkeys(names)) or "every piece"
+
+
+def _assembled(joint: Joint, design: Design) -> Iterator[Diagnostic]:
+    for end in joint.ends:
+        shaft = design.parts.get(end.item)
+        if isinstance(shaft, Part) and ends_of(joint, shaft, design) == (False, False):
+            yield codes.CANNOT_BE_ASSEMBLED.at(
+                joint.at,
+                f"'{joint.name}': the bore passes over neither end of '{shaft.name}'",
+                help=f"thin one end of '{shaft.name}' below the bore, or split the piece",
+            )

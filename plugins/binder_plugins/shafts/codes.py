@@ -1,0 +1,83 @@
+"""What the plugin can report."""
+
+from __future__ import annotations
+
+from binder.api import Code, Severity
+
+_EXAMPLE = "shafts:\n  axle: {along: [collar, cheek.bore, drum, cheek.bore, collar], apart: 24 mm}"
+
+SHAFT_UNKNOWN = Code(
+    "shaft-unknown",
+    Severity.ERROR,
+    "The section of shafts names a part or a piece that is not there.",
+    "A piece that nobody makes leaves a hole in the row, and every length behind it is wrong.",
+    "shafts:\n  axel: {along: [drum]}   # the part is called axle",
+    "Name the part, or the part and its bore, as cheek.bore.",
+)
+NO_END_FLOAT = Code(
+    "no-end-float",
+    Severity.ERROR,
+    "What stands between two bearings is as long as the gap, or longer.",
+    "The shaft locks when the nuts are tightened, and the last evening goes into filing.",
+    _EXAMPLE,
+    "Shorten a piece, widen the gap, or name a washer `to_suit:` and turn it last.",
+)
+END_FLOAT_OFF = Code(
+    "end-float-off",
+    Severity.WARNING,
+    "The end float that the lengths give lies outside what is wanted.",
+    "Too little binds when it is warm; too much lets a gear walk half out of mesh.",
+    _EXAMPLE,
+    "Change the piece that closes the row by the difference, or write the float you want.",
+)
+NOT_LOCATED = Code(
+    "not-located",
+    Severity.ERROR,
+    "Nothing stops the shaft from sliding one way along its axis.",
+    "It works its way out, and the gear on it leaves its mate.",
+    "shafts:\n  axle: {along: [cheek.bore, drum, cheek.bore]}   # drum is loose on the axle",
+    "Fix a piece on the shaft beside a bearing: a collar, a circlip, a pinned hub.",
+)
+LOCATED_TWICE = Code(
+    "located-twice",
+    Severity.WARNING,
+    "One bearing holds the shaft both ways, and the other takes thrust as well.",
+    "A little warmth or a small error in a length locks it.",
+    "shafts:\n  axle: {along: [collar, cheek.bore, hub, cheek.bore, collar]}",
+    "Let one bearing locate it; leave the other end free, or give it more float.",
+)
+CANNOT_BE_ASSEMBLED = Code(
+    "cannot-be-assembled",
+    Severity.ERROR,
+    "A bore sits on a step that is thinner than the steps on both sides of it.",
+    "It was possible on paper only; the shaft has to be sawn to get it on.",
+    "joints:\n  wheel on axle: {retained: [wheel.bore, axle.waist]}",
+    "Thin one end of the shaft, make the piece in two halves, or screw on a collar.",
+)
+APART_MISSING = Code(
+    "shaft-gap-missing",
+    Severity.WARNING,
+    "The row cannot be added up: the gap between the bearings or a length is not told.",
+    "The end float is then found at the bench, mostly too late to turn anything longer.",
+    "shafts:\n  axle: {along: [cheek.bore, drum, cheek.bore]}",
+    "Write `apart:` for the gap, and the length of each bought piece under its `sizes:`.",
+)
+NOTHING_CARRIES = Code(
+    "nothing-carries-shaft",
+    Severity.WARNING,
+    "No piece of the row carries the shaft.",
+    "A shaft that runs in nothing turns nothing.",
+    "shafts:\n  axle: {along: [drum]}",
+    "Name the bearings in the row, and say by a joint that the shaft runs in them.",
+)
+
+CODES = (
+    SHAFT_UNKNOWN,
+    NO_END_FLOAT,
+    END_FLOAT_OFF,
+    NOT_LOCATED,
+    LOCATED_TWICE,
+    CANNOT_BE_ASSEMBLED,
+    APART_MISSING,
+    NOTHING_CARRIES,
+)

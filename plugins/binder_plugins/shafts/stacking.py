@@ -1,0 +1,164 @@
+"""Pieces along a shaft to what stops it, and the play that is left."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+
+from binder.api import Contribution, Design, Given, Part, Working, shown_length
+from binder_plugins.shafts.facts import Located, Piece, Role, ShaftFact
+from binder_plugins.shafts.kinds import ShaftEntry
+from binder_plugins.shafts.roles import pieces_of
+
+# Common practice, no source: the float of a small spindle that is set by hand.
+LEAST_FLOAT = Fraction(1, 10)
+MOST_FLOAT = Fraction(2, 10)
+SOURCE = "sum of the lengths along the axis"
+
+
+def entries(design: Design) -> dict[str, ShaftEntry]:
+    """The section `shafts` as written."""
+    return getattr(design.spec.written, "shafts", None) or {}
+
+
+def stack_shafts(design: Design) -> Contribution:
+    """A `ShaftFact` for each shaft of the section that names a part."""
+    facts: list[ShaftFact] = []
+    for name, entry in entries(design).items():
+        part = design.parts.get(name)
+        if part is not None:
+            facts.append(_fact(part, entry, design))
+    return Contribution(facts=facts, workings=[one for f in facts for one in _workings(f, design)])
+
+
+def _fact(part: Part, entry: ShaftEntry, design: Design) -> ShaftFact:
+    pieces = pieces_of(part, list(entry.along), design)
+    located, stops = _stops(pieces)
+    apart = entry.apart.exact if entry.apart is not None else None
+    inside = _inside(pieces)
+    wanted = entry.end_float
+    return ShaftFact(
+        subject=part.name,
+        pieces=pieces,
+        located=located,
+        stops=stops,
+        apart=apart,
+        inside=inside,
+        play=_play(located, apart, inside),
+        span=_span(pieces, located, apart),
+        least=wanted.start.exact if wanted is not None else LEAST_FLOAT,
+        most=wanted.end.exact if wanted is not None else MOST_FLOAT,
+        to_suit=_closing(pieces, entry, located),
+        at=entry.along[0].span,
+    )
+
+
+def _play(located: Located, apart: Fraction | None, inside: Fraction | None) -> Fraction | None:
+    if located is not Located.INSIDE or apart is None or inside is None:
+        return None
+    return apart - inside
+
+
+def bearings(pieces: Sequence[Piece]) -> list[int]:
+    """The positions of the pieces that carry the shaft."""
+    return [n for n, piece in enumerate(pieces) if piece.role is Role.BEARING]
+
+
+def _stops(pieces: Sequence[Piece]) -> tuple[Located, tuple[int, ...]]:
+    """How the shaft is located, and the positions of the fixed pieces that stop it."""
+    found = [(n, _fixed(pieces, n, -1), _fixed(pieces, n, +1)) for n in bearings(pieces)]
+    stopped_right = [left for _, left, _ in found if left is not None]
+    stopped_left = [right for _, _, right in found if right is not None]
+    if not stopped_right or not stopped_left:
+        return Located.NOT, (*stopped_right, *stopped_left)
+    stops = tuple(dict.fromkeys((*stopped_right, *stopped_left)))
+    whole = [n for n, left, right in found if left is not None and right is not None]
+    if whole:
+        others = [n for n, left, right in found if n not in whole and (left or right) is not None]
+        return (Located.TWICE if len(whole) > 1 or others else Located.ONE), stops
+    first, last = found[0], found[-1]
+    inside = first[2] is not None and last[1] is not None
+    return (Located.INSIDE if inside else Located.OUTSIDE), stops
+
+
+def _fixed(pieces: Sequence[Piece], bearing: int, way: int) -> int | None:
+    """The fixed piece that meets a bearing from one side, over what is loose between them."""
+    n = bearing + way
+    while 0 <= n < len(pieces) and pieces[n].role is Role.LOOSE:
+        n += way
+    return n if 0 <= n < len(pieces) and pieces[n].role is Role.FIXED else None
+
+
+def _between(pieces: Sequence[Piece]) -> Sequence[Piece]:
+    places = bearings(pieces)
+    return pieces[places[0] + 1 : places[-1]] if len(places) > 1 else ()
+
+
+def _inside(pieces: Sequence[Piece]) -> Fraction | None:
+    """The length of all that is between the outer bearings, None where one is not known."""
+    lengths = [piece.length for piece in _between(pieces)]
+    known = [length for length in lengths if length is not None]
+    return sum(known, Fraction(0)) if lengths and len(known) == len(lengths) else None
+
+
+def _span(pieces: Sequence[Piece], located: Located, apart: Fraction | None) -> Fraction | None:
+    """What lies between the faces of the shaft that stop it, in mm."""
+    places = bearings(pieces)
+    if located is Located.ONE:
+        whole = [n for n in places if None not in (_fixed(pieces, n, -1), _fixed(pieces, n, 1))]
+        return _with_loose(pieces, whole[0], whole[0])
+    if located is Located.OUTSIDE and apart is not None:
+        ends = _with_loose(pieces, places[0], places[-1], only_outside=True)
+        return apart + ends if ends is not None else None
+    return apart if located is Located.INSIDE else None
+
+
+def _with_loose(
+    pieces: Sequence[Piece], first: int, last: int, *, only_outside: bool = False
+) -> Fraction | None:
+    """The length of bearings and of what is loose outside them, up to the stops."""
+    chosen = [first, last] if first != last else [first]
+    n = first - 1
+    while n >= 0 and pieces[n].role is Role.LOOSE:
+        chosen.append(n)
+        n -= 1
+    n = last + 1
+    while n < len(pieces) and pieces[n].role is Role.LOOSE:
+        chosen.append(n)
+        n += 1
+    lengths = [pieces[one].length for one in chosen]
+    known = [one for one in lengths if one is not None]
+    return sum(known, Fraction(0)) if len(known) == len(lengths) else None
+
+
+def _closing(pieces: Sequence[Piece], entry: ShaftEntry, located: Located) -> int | None:
+    """The piece that is made to suit: the named one, else a loose one that closes the row."""
+    if entry.to_suit is not None:
+        found = (n for n, piece in enumerate(pieces) if piece.item == entry.to_suit)
+        return next(found, None)
+    if located is not Located.INSIDE:
+        return None
+    places = bearings(pieces)
+    loose = [n for n in range(places[0], places[-1]) if pieces[n].role is Role.LOOSE]
+    return loose[-1] if loose else None
+
+
+def _workings(fact: ShaftFact, design: Design) -> Iterator[Working]:
+    if fact.play is None or fact.apart is None or fact.inside is None:
+        return
+    given = [Given("between the bearings", shown_length(fact.apart, design.units), fact.at)]
+    given += [
+        Given(piece.title, shown_length(piece.length, design.units), piece.at)
+        for piece in _between(fact.pieces)
+        if piece.length is not None
+    ]
+    yield Working(
+        id=f"{fact.subject}.float",
+        title=f"end float of the {fact.subject.replace('_', ' ')}",
+        given=tuple(given),
+        formula="between the bearings − all that stands between them",
+        result=shown_length(fact.play, design.units),
+        because="what the lengths leave along the axis",
+        source=SOURCE,
+        span=fact.at,
+    )
