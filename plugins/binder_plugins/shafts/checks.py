@@ -62,8 +62,8 @@ def _located(fact: ShaftFact) -> Iterator[Diagnostic]:
     elif fact.located is Located.TWICE:
         yield codes.LOCATED_TWICE.at(
             fact.at,
-            f"'{fact.subject}' is held both ways at one bearing and takes thrust at the other",
-            help="leave one of the pieces beside the other bearing 0.5 mm clear of it",
+            f"'{fact.subject}' is located between its bearings and outside them as well",
+            help="leave the outer pieces out, or let what is between stand 1 mm clear",
         )
 
 

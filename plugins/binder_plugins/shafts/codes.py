@@ -41,9 +41,9 @@ NOT_LOCATED = Code(
 LOCATED_TWICE = Code(
     "located-twice",
     Severity.WARNING,
-    "One bearing holds the shaft both ways, and the other takes thrust as well.",
+    "What stands between the bearings locates the shaft, and so do the pieces outside them.",
     "A little warmth or a small error in a length locks it.",
-    "shafts:\n  axle: {along: [collar, cheek.bore, hub, cheek.bore, collar]}",
+    "shafts:\n  axle: {along: [collar, cheek.bore, hub, cheek.bore, collar], apart: 20 mm}",
     "Let one bearing locate it; leave the other end free, or give it more float.",
 )
 CANNOT_BE_ASSEMBLED = Code(

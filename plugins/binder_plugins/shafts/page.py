@@ -54,7 +54,14 @@ def shaft_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
             "Each row is read from left to right, as the pieces stand on the shaft. Grey pieces "
             "carry it; lightly shaded ones are fixed on it; white ones are loose."
         )
-        yield Section("shafts", "Shafts", Place.JOINTS, (Paragraph((words,)),), sections=sheets)
+        yield Section(
+            "shafts",
+            "Shafts",
+            Place.JOINTS,
+            (Paragraph((words,)),),
+            starts_page=False,
+            sections=sheets,
+        )
 
 
 def _sheet(fact: ShaftFact, design: Design) -> Section:

@@ -13,6 +13,8 @@ from binder_plugins.shafts.roles import pieces_of
 # Common practice, no source: the float of a small spindle that is set by hand.
 LEAST_FLOAT = Fraction(1, 10)
 MOST_FLOAT = Fraction(2, 10)
+# With more room than this a piece between the bearings stands clear of one of them.
+SLACK = Fraction(1)
 SOURCE = "sum of the lengths along the axis"
 
 
@@ -26,15 +28,16 @@ def stack_shafts(design: Design) -> Contribution:
     facts: list[ShaftFact] = []
     for name, entry in entries(design).items():
         part = design.parts.get(name)
-        if part is not None:
+        is_known = all(design.item(one.item) is not None for one in entry.along)
+        if part is not None and is_known:
             facts.append(_fact(part, entry, design))
     return Contribution(facts=facts, workings=[one for f in facts for one in _workings(f, design)])
 
 
 def _fact(part: Part, entry: ShaftEntry, design: Design) -> ShaftFact:
     pieces = pieces_of(part, list(entry.along), design)
-    located, stops = _stops(pieces)
     apart = entry.apart.exact if entry.apart is not None else None
+    located, stops = _stops(pieces, apart)
     inside = _inside(pieces)
     wanted = entry.end_float
     return ShaftFact(
@@ -45,7 +48,7 @@ def _fact(part: Part, entry: ShaftEntry, design: Design) -> ShaftFact:
         apart=apart,
         inside=inside,
         play=_play(located, apart, inside),
-        span=_span(pieces, located, apart),
+        span=_span(pieces, located, apart, stops),
         least=wanted.start.exact if wanted is not None else LEAST_FLOAT,
         most=wanted.end.exact if wanted is not None else MOST_FLOAT,
         to_suit=_closing(pieces, entry, located),
@@ -64,21 +67,31 @@ def bearings(pieces: Sequence[Piece]) -> list[int]:
     return [n for n, piece in enumerate(pieces) if piece.role is Role.BEARING]
 
 
-def _stops(pieces: Sequence[Piece]) -> tuple[Located, tuple[int, ...]]:
-    """How the shaft is located, and the positions of the fixed pieces that stop it."""
-    found = [(n, _fixed(pieces, n, -1), _fixed(pieces, n, +1)) for n in bearings(pieces)]
-    stopped_right = [left for _, left, _ in found if left is not None]
-    stopped_left = [right for _, _, right in found if right is not None]
-    if not stopped_right or not stopped_left:
-        return Located.NOT, (*stopped_right, *stopped_left)
-    stops = tuple(dict.fromkeys((*stopped_right, *stopped_left)))
-    whole = [n for n, left, right in found if left is not None and right is not None]
-    if whole:
-        others = [n for n, left, right in found if n not in whole and (left or right) is not None]
-        return (Located.TWICE if len(whole) > 1 or others else Located.ONE), stops
-    first, last = found[0], found[-1]
-    inside = first[2] is not None and last[1] is not None
-    return (Located.INSIDE if inside else Located.OUTSIDE), stops
+def _stops(pieces: Sequence[Piece], apart: Fraction | None) -> tuple[Located, tuple[int, ...]]:
+    """How the shaft is located, and the positions of the fixed pieces that stop it.
+
+    What stands between the bearings stops the shaft both ways only where it fills the gap;
+    a fixed piece with room beside it is set against one of them.
+    """
+    places = bearings(pieces)
+    if not places:
+        return Located.NOT, ()
+    left, right = _fixed(pieces, places[0], -1), _fixed(pieces, places[-1], +1)
+    inner = [n for n in range(places[0], places[-1]) if pieces[n].role is Role.FIXED]
+    outer = tuple(n for n in (left, right) if n is not None)
+    if inner and (_fills(pieces, apart) or not outer):
+        return (Located.TWICE if len(outer) > 1 else Located.INSIDE), tuple(inner)
+    if len(outer) > 1:
+        one = len(places) == 1
+        return (Located.ONE if one else Located.OUTSIDE), outer
+    if outer and inner:
+        return Located.ONE, (*outer, inner[0] if left is not None else inner[-1])
+    return Located.NOT, outer
+
+
+def _fills(pieces: Sequence[Piece], apart: Fraction | None) -> bool:
+    inside = _inside(pieces)
+    return apart is not None and inside is not None and apart - inside <= SLACK
 
 
 def _fixed(pieces: Sequence[Piece], bearing: int, way: int) -> int | None:
@@ -101,21 +114,21 @@ def _inside(pieces: Sequence[Piece]) -> Fraction | None:
     return sum(known, Fraction(0)) if lengths and len(known) == len(lengths) else None
 
 
-def _span(pieces: Sequence[Piece], located: Located, apart: Fraction | None) -> Fraction | None:
+def _span(
+    pieces: Sequence[Piece], located: Located, apart: Fraction | None, stops: tuple[int, ...]
+) -> Fraction | None:
     """What lies between the faces of the shaft that stop it, in mm."""
     places = bearings(pieces)
     if located is Located.ONE:
-        whole = [n for n in places if None not in (_fixed(pieces, n, -1), _fixed(pieces, n, 1))]
-        return _with_loose(pieces, whole[0], whole[0])
+        place = min(places, key=lambda n: abs(2 * n - sum(stops)))
+        return _with_loose(pieces, place, place)
     if located is Located.OUTSIDE and apart is not None:
-        ends = _with_loose(pieces, places[0], places[-1], only_outside=True)
+        ends = _with_loose(pieces, places[0], places[-1])
         return apart + ends if ends is not None else None
     return apart if located is Located.INSIDE else None
 
 
-def _with_loose(
-    pieces: Sequence[Piece], first: int, last: int, *, only_outside: bool = False
-) -> Fraction | None:
+def _with_loose(pieces: Sequence[Piece], first: int, last: int) -> Fraction | None:
     """The length of bearings and of what is loose outside them, up to the stops."""
     chosen = [first, last] if first != last else [first]
     n = first - 1

@@ -82,9 +82,6 @@ def _turned(part: Part, shape: list[TurnedStep]) -> Iterator[tuple[str, Surface]
     if not steps:
         return
     overall = steps[-1].end
-    for step in steps:
-        if step.step.name:
-            yield str(step.step.name), _step(step, part, overall)
     first, last = (_across(steps[0].step), _across(steps[-1].step))
     yield "underside", _end(overall, first)
     yield "left", _end(overall, first)
@@ -93,6 +90,9 @@ def _turned(part: Part, shape: list[TurnedStep]) -> Iterator[tuple[str, Surface]
     yield "ends", _end(overall, min(first, last))
     widest = max(steps, key=lambda one: _across(one.step))
     yield "outside", _step(widest, part, overall)
+    for step in steps:  # Last, so that a step may be called top.
+        if step.step.name:
+            yield str(step.step.name), _step(step, part, overall)
 
 
 def _step(step: Measured, part: Part, overall: Fraction) -> Surface:

@@ -1,0 +1,37 @@
+"""A size with limits to the tool that can tell it, out of those in the workshop.
+
+The step that a tool reads is held to a tenth of the limits' width, a fifth at the most: the
+rule of ten, common practice, no source.
+"""
+
+from __future__ import annotations
+
+from binder.api import HalfFact, Workshop, exact
+
+_BEST = 10
+_LEAST = 5
+
+
+def tool_for(half: HalfFact, workshop: Workshop) -> str:
+    """What to measure with; a half that no owned tool can tell is tried with its mate."""
+    if half.lower is None or half.upper is None:
+        return ""
+    width = half.upper - half.lower
+    way = "inside" if is_hole(half) else "outside"
+    tool = workshop.finest(exact(half.lower), exact(half.upper), way)
+    if tool is None or float(tool.resolution) * _LEAST > width:
+        return "a plug turned to size" if is_hole(half) else "its own mate"
+    doubt = "" if float(tool.resolution) * _BEST <= width else ", read twice"
+    return f"{tool.name}{doubt}"
+
+
+def is_hole(half: HalfFact) -> bool:
+    """Whether metal is around it: what is too large there cannot be put back."""
+    return half.what.startswith(("ream", "bore", "drill", "lap", "hole"))
+
+
+def if_out(half: HalfFact) -> str:
+    """What to do next where the size came out wrong."""
+    if is_hole(half):
+        return "write it down, make the other half to it"
+    return "too large: polish down; too small: bush or make again"

@@ -1,0 +1,63 @@
+"""Halves of joints to the list of what is measured."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import (
+    Blank,
+    Column,
+    Design,
+    Diagnostic,
+    HalfFact,
+    ItemNumber,
+    Paragraph,
+    Place,
+    Section,
+    Table,
+    Text,
+    Typed,
+)
+from binder_plugins.inspection.gauging import if_out, tool_for
+
+_COLUMNS = (
+    Column("Item", 1, is_figure=True),
+    Column("Part", 3),
+    Column("Place", 2),
+    Column("Size and limits", 5),
+    Column("With", 3),
+    Column("Measured", 2),
+    Column("If it is out", 4),
+)
+_WORDS = (
+    "Let the work cool before it is measured: limits hold at 20 °C (ISO 1). Deburr first. A half "
+    "that is made to suit is measured against the other as it was really made."
+)
+
+
+def inspection_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
+    """One list, in the order of the parts."""
+    rows = tuple(_row(half, design) for half in _measured(design))
+    if rows:
+        blocks = (Paragraph((_WORDS,)), Table(_COLUMNS, rows))
+        yield Section("inspection", "Inspection", Place.INSPECTION, blocks)
+
+
+def _measured(design: Design) -> Iterator[HalfFact]:
+    halves = design.facts.all(HalfFact)
+    for item in design.items():
+        yield from (one for one in halves if one.item == item.name and one.lower is not None)
+
+
+def _row(half: HalfFact, design: Design) -> tuple[Text, ...]:
+    item = design.item(half.item)
+    number = design.facts.about(ItemNumber, half.item)
+    return (
+        (str(number.number) if number else "",),
+        (item.title if item is not None else half.item,),
+        (Typed(half.place),),
+        (half.what,),
+        (tool_for(half, design.workshop),),
+        (Blank(f"joint {half.joint} {half.place}", design.units),),
+        (if_out(half),),
+    )

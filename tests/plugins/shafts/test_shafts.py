@@ -1,0 +1,160 @@
+"""Shafts told as one list: what stops them, what play is left, what is found.
+
+The sums are lengths added along an axis, done by hand beside each case; common practice, no
+source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from fractions import Fraction
+
+import pytest
+
+from binder.compiler import Outcome, Phase
+from binder.pages import Facts, Place, text_of
+from binder_plugins.shafts.facts import Located, ShaftFact
+
+PARTS = """\
+format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  axle:
+    material: silver steel
+    stock: drawn rod
+    turned:
+      - {name: journal, diameter: 4 mm, length: 40 mm}
+  cheek:
+    material: brass
+    plate: {length: 30 mm, width: 20 mm, thickness: 3 mm}
+    features: {bore: {reamed: 4 mm, on: top, depth: through}}
+  drum:
+    material: brass
+    turned: [{name: barrel, diameter: 10 mm, length: 19.8 mm}]
+    features: {bore: {reamed: 4 mm, on: barrel, depth: through}}
+  washer:
+    material: bronze
+    disc: {diameter: 8 mm, thickness: 1 mm}
+    features: {bore: {drilled: 4.1 mm, depth: through}}
+bought:
+  collar: {what: steel collar, sizes: {bore: 4 mm, length: 5 mm}}
+  ring: {what: a ring of felt}
+joints:
+  axle in cheeks: {runs_in: [axle.journal, cheek.bore]}
+  drum on axle: {retained: [drum.bore, axle.journal]}
+"""
+Compile = Callable[..., Outcome]
+
+
+def shaft(line: str) -> str:
+    """The spec with one shaft."""
+    return f"{PARTS}shafts:\n  axle: {line}\n"
+
+
+def of(compile_text: Compile, line: str) -> ShaftFact:
+    """The fact of the one shaft."""
+    design = compile_text(shaft(line)).design
+    assert design is not None
+    (fact,) = design.facts.all(ShaftFact)
+    return fact
+
+
+def codes_of(compile_text: Compile, line: str) -> set[str]:
+    """The codes of this plugin that are found."""
+    own = {
+        "shaft-unknown",
+        "no-end-float",
+        "end-float-off",
+        "not-located",
+        "located-twice",
+        "cannot-be-assembled",
+        "shaft-gap-missing",
+        "nothing-carries-shaft",
+    }
+    return {one.code.name for one in compile_text(shaft(line)).findings} & own
+
+
+INSIDE = "[cheek.bore, drum, washer, cheek.bore]"
+
+
+def test_what_fills_the_gap_locates_the_shaft(compile_text: Compile) -> None:
+    fact = of(compile_text, f"{{along: {INSIDE}, apart: 21 mm}}")
+    assert fact.located is Located.INSIDE
+    assert fact.inside == Fraction("20.8")  # 19.8 + 1
+    assert fact.play == Fraction("0.2")  # 21 - 20.8
+    assert not codes_of(compile_text, f"{{along: {INSIDE}, apart: 21 mm}}")
+
+
+def test_collars_outside_are_set_apart_by_span_and_float(compile_text: Compile) -> None:
+    line = "{along: [collar, cheek.bore, drum, cheek.bore, washer, collar], apart: 30 mm}"
+    fact = of(compile_text, line)
+    assert fact.located is Located.OUTSIDE
+    assert fact.span == 30 + 3 + 3 + 1  # gap, both cheeks, the loose washer
+    assert not codes_of(compile_text, line)
+
+
+def test_a_collar_and_a_hub_at_one_bearing_locate_it_there(compile_text: Compile) -> None:
+    line = "{along: [collar, cheek.bore, drum, cheek.bore], apart: 30 mm}"
+    fact = of(compile_text, line)
+    assert fact.located is Located.ONE
+    assert fact.span == 3
+    assert not codes_of(compile_text, line)
+
+
+@pytest.mark.parametrize(
+    ("line", "code"),
+    [
+        (f"{{along: {INSIDE}, apart: 20.8 mm}}", "no-end-float"),
+        (f"{{along: {INSIDE}, apart: 20.85 mm}}", "end-float-off"),
+        (f"{{along: {INSIDE}, apart: 21 mm, end_float: 0.3 mm to 0.4 mm}}", "end-float-off"),
+        (f"{{along: {INSIDE}}}", "shaft-gap-missing"),
+        ("{along: [cheek.bore, drum, ring, cheek.bore], apart: 21 mm}", "shaft-gap-missing"),
+        ("{along: [cheek.bore, washer, cheek.bore], apart: 21 mm}", "not-located"),
+        ("{along: [collar, cheek.bore, washer, cheek.bore], apart: 21 mm}", "not-located"),
+        (
+            "{along: [collar, cheek.bore, drum, washer, cheek.bore, collar], apart: 21 mm}",
+            "located-twice",
+        ),
+        ("{along: [drum]}", "nothing-carries-shaft"),
+        ("{along: [cheek.bore, drumm, cheek.bore], apart: 21 mm}", "shaft-unknown"),
+        (f"{{along: {INSIDE}, apart: 21 mm, to_suit: collar}}", "shaft-unknown"),
+    ],
+)
+def test_what_is_wrong_is_found(compile_text: Compile, line: str, code: str) -> None:
+    assert codes_of(compile_text, line) == {code}
+
+
+def test_a_shaft_that_is_no_part(compile_text: Compile) -> None:
+    outcome = compile_text(shaft("{along: [drum]}").replace("  axle: {along", "  axel: {along"))
+    (finding,) = (one for one in outcome.findings if one.code.name == "shaft-unknown")
+    assert finding.help == "did you mean 'axle'?"
+
+
+WAIST = "      - {name: waist, diameter: 3 mm, length: 10 mm}\n"
+FAR = "      - {name: far, diameter: 4 mm, length: 10 mm}\n"
+
+
+def test_a_bore_between_two_thicker_steps_cannot_be_put_on(compile_text: Compile) -> None:
+    journal = "      - {name: journal, diameter: 4 mm, length: 40 mm}\n"
+    spec = PARTS.replace(journal, journal + WAIST + FAR)
+    spec = spec.replace("drum.bore, axle.journal", "drum.bore, axle.waist")
+    spec = spec.replace(
+        "features: {bore: {reamed: 4 mm, on: barrel", "features: {bore: {reamed: 3 mm, on: barrel"
+    )
+    found = [one.code.name for one in compile_text(spec).findings]
+    assert "cannot-be-assembled" in found
+    open_end = spec.replace(FAR, "")
+    assert "cannot-be-assembled" not in [one.code.name for one in compile_text(open_end).findings]
+
+
+def test_the_piece_made_to_suit_has_its_sum_on_the_sheet(compile_text: Compile) -> None:
+    line = f"{{along: {INSIDE}, apart: 21 mm, to_suit: washer}}"
+    binder = compile_text(shaft(line), Phase.COMPOSE).binder
+    assert binder is not None
+    (section,) = (one for one in binder.sections if one.id == "shafts")
+    assert section.place is Place.JOINTS
+    facts = section.sections[0].blocks[-1]
+    assert isinstance(facts, Facts)
+    words = {label: text_of(text) for label, text in facts.pairs}
+    assert words["Made to suit"].endswith("0.15 mm = length of the washer")
+    assert words["End float as drawn"] == "0.2 mm"
