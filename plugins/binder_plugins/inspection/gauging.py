@@ -16,7 +16,7 @@ def tool_for(half: HalfFact, workshop: Workshop) -> str:
     """What to measure with; a half that no owned tool can tell is tried with its mate."""
     if half.lower is None or half.upper is None:
         return ""
-    width = half.upper - half.lower
+    width = float(exact(half.upper) - exact(half.lower))
     way = "inside" if is_hole(half) else "outside"
     tool = workshop.finest(exact(half.lower), exact(half.upper), way)
     if tool is None or float(tool.resolution) * _LEAST > width:

@@ -1,0 +1,54 @@
+"""Which tool of a workshop can tell a size: the rule of ten, common practice, no source.
+
+The default workshop owns a micrometer (0 to 25 mm, 0.01 mm) and a caliper (0 to 150 mm, 0.01).
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from binder.api import HalfFact, Workshop
+from binder.parameters import Environment
+from binder.workshop import read_workshop
+from binder_plugins.inspection.gauging import if_out, is_hole, tool_for
+
+
+@pytest.fixture(scope="module")
+def workshop() -> Workshop:
+    """The built-in one."""
+    found, findings = read_workshop(None, Environment({}, {}, {}, None))
+    assert found is not None
+    assert not findings
+    return found
+
+
+def half(what: str, lower: float | None, upper: float | None) -> HalfFact:
+    """One half of a joint with its limits in mm."""
+    return HalfFact("j: a.b", "j", "a", "b", what, "c", "to drawing", lower=lower, upper=upper)
+
+
+@pytest.mark.parametrize(
+    ("what", "lower", "upper", "tool"),
+    [
+        ("turn ⌀12", 11.9, 12.0, "micrometer"),  # 0.1 wide: a step of 0.01 is a tenth
+        ("turn ⌀12", 11.95, 12.0, "micrometer, read twice"),  # a fifth
+        ("turn ⌀12", 11.98, 11.99, "its own mate"),  # as wide as the step
+        ("ream ⌀6 H7", 6.0, 6.012, "a plug turned to size"),
+        ("bore ⌀40", 40.0, 40.16, "digital caliper"),
+        ("turn ⌀300", 299.0, 300.0, "its own mate"),  # over every range but the rule's
+    ],
+)
+def test_the_step_is_a_tenth_of_the_limits(
+    workshop: Workshop, what: str, lower: float, upper: float, tool: str
+) -> None:
+    assert tool_for(half(what, lower, upper), workshop) == tool
+
+
+def test_a_half_without_limits_needs_no_tool(workshop: Workshop) -> None:
+    assert not tool_for(half("as bought", None, None), workshop)
+
+
+def test_what_is_out_is_made_good_the_other_way_round() -> None:
+    assert is_hole(half("ream ⌀6 H7", 6.0, 6.012))
+    assert "other half" in if_out(half("bore ⌀6 H7", 6.0, 6.012))
+    assert "polish" in if_out(half("turn ⌀6 f7", 5.978, 5.99))
