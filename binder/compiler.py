@@ -71,7 +71,7 @@ def compiled(job: Job, host: Host, upto: Phase = Phase.COMPOSE) -> Outcome:
     outcome = _written(job, host, upto)
     if outcome.spec is None or outcome.has_errors or upto.rank <= Phase.VALIDATE.rank:
         return _tidy(outcome)
-    outcome = _designed(job, host, outcome)
+    outcome = _designed(job, host, outcome, upto)
     design = outcome.design
     if upto is Phase.COMPOSE and design is not None and not outcome.has_errors:
         from binder.compose import compose
@@ -96,7 +96,7 @@ def _written(job: Job, host: Host, upto: Phase) -> Outcome:
     return Outcome(document, resolved, spec, findings=(*findings, *found))
 
 
-def _designed(job: Job, host: Host, outcome: Outcome) -> Outcome:
+def _designed(job: Job, host: Host, outcome: Outcome, upto: Phase) -> Outcome:
     """Expand and check."""
     if outcome.spec is None:
         return outcome
@@ -108,7 +108,7 @@ def _designed(job: Job, host: Host, outcome: Outcome) -> Outcome:
     findings = (*findings, *check_structure(design))
     if any(finding.is_error for finding in findings):
         return replace(outcome, design=design, findings=findings)
-    design, found = host.expand(design)
+    design, found = host.expand(design, for_pages=upto is Phase.COMPOSE)
     findings = (*findings, *found, *host.check(design))
     findings = accepted(findings, design.departures)
     return replace(outcome, design=design, findings=findings)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -11,6 +11,14 @@ from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
 
 Compile = Callable[..., Outcome]
+
+
+@pytest.fixture(scope="session", autouse=True)
+def own_cache(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
+    """Solids are kept in a folder of this run, not among the user's own."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setenv("BINDER_CACHE", str(tmp_path_factory.mktemp("cache")))
+        yield
 
 
 @pytest.fixture(scope="session")

@@ -20,6 +20,8 @@ CORE = "The core names no plugin"
 API_ALONE = "A plugin imports binder.api alone"
 NOT_WHOLE = "A plugin does not import binder whole"
 INDEPENDENT = "No plugin imports another"
+SHARED = "What plugins share knows no plugin"
+KERNEL = "Only the kernel's own package opens the kernel"
 
 
 def contracts() -> dict[str, dict[str, Any]]:
@@ -88,6 +90,9 @@ PLANTED = [
     Planted("plugins/binder_plugins/stock/planted.py", "from binder import units", API_ALONE),
     Planted("plugins/binder_plugins/stock/planted.py", "import binder", NOT_WHOLE),
     Planted("plugins/binder_plugins/stock/planted.py", "import binder_plugins.joints", INDEPENDENT),
+    Planted("plugins/binder_trade/planted.py", "import binder_plugins.joints", SHARED),
+    Planted("plugins/binder_trade/planted.py", "import binder.design", API_ALONE),
+    Planted("plugins/binder_drafting/planted.py", "import OCP", KERNEL),
 ]
 
 

@@ -23,6 +23,8 @@ LOCKS = ROOT / ".ci" / "locks"
 PACKAGES = {
     "binder": ROOT / "binder",
     "binder_plugins": PLUGINS,
+    "binder_drafting": PLUGINS.parent / "binder_drafting",
+    "binder_solid": PLUGINS.parent / "binder_solid",
     "binder_trade": PLUGINS.parent / "binder_trade",
 }
 STALE = "stale: run `make test`, which installs anew"

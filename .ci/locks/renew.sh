@@ -22,6 +22,6 @@ lock() {
         --custom-compile-command .ci/locks/renew.sh --output-file ".ci/locks/$name.txt"
 }
 
-lock run --group build
+lock run --group build --extra solid
 # The run lock binds the dev lock, so that tests meet the releases that users get.
-lock dev --group build --group dev --constraints .ci/locks/run.txt
+lock dev --group build --group dev --extra solid --constraints .ci/locks/run.txt

@@ -51,6 +51,7 @@ from binder.pages import (
     Drawing,
     Facts,
     Follows,
+    Inset,
     Line,
     Link,
     Listing,
@@ -68,13 +69,16 @@ from binder.pages import (
     Table,
     Text,
 )
+from binder.pages import Arc as DrawnArc
+from binder.pages import Area as DrawnArea
 from binder.pages import Box as DrawnBox
 from binder.pages import Check as Tick
 from binder.pages import Code as Typed
 from binder.pages import Disc as DrawnDisc
 from binder.pages import Label as DrawnLabel
+from binder.pages import Shape as DrawnShape
 from binder.pages.font_metrics import text_width
-from binder.parameters import Gauge, Given, Series, Working, series_of
+from binder.parameters import ExpressionFault, Gauge, Given, Series, Working, series_of
 from binder.parameters.near import did_you_mean
 from binder.spec.choices import OneOf
 from binder.spec.fields import (
@@ -104,7 +108,15 @@ from binder.spec.meeting import Meeting
 from binder.spec.meetings import joint_kinds
 from binder.spec.models import FeatureEntry, JointEntry, Model, Noted
 from binder.spec.values import Member, Position, Reference, Size, Stock, Taper
-from binder.units import LENGTH, NUMBER, Quantity, ThreadName, shown
+from binder.units import (
+    LENGTH,
+    NUMBER,
+    Misread,
+    Quantity,
+    ThreadName,
+    read_thread,
+    shown,
+)
 from binder.workshop import Workshop
 from binder.workshop.tools import StockPiece
 

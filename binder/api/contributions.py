@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from binder.api.answers import Answer
 from binder.design import Contribution, Design, Fact
 from binder.diagnostics import Diagnostic
-from binder.pages import Section
+from binder.pages import Inset, Section
 from binder.workshop import Workshop
 
 
@@ -17,7 +17,8 @@ class PlanStep:
     """A step of the expand phase.
 
     It runs after every step that gives a fact type in `needs`; `after` are fact types of
-    which it uses what there is, without needing them.
+    which it uses what there is, without needing them. A step `for_pages` is slow and serves
+    the binder alone: it is left out where a spec is only checked.
     """
 
     name: str
@@ -25,6 +26,7 @@ class PlanStep:
     needs: tuple[type[Fact], ...] = ()
     gives: tuple[type[Fact], ...] = ()
     after: tuple[type[Fact], ...] = ()
+    for_pages: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,10 +39,10 @@ class Check:
 
 @dataclass(frozen=True, slots=True)
 class Page:
-    """A maker of sections, from the finished design and all findings about it."""
+    """A maker of sections, or of insets in them, from the finished design and its findings."""
 
     name: str
-    run: Callable[[Design, tuple[Diagnostic, ...]], Iterable[Section]]
+    run: Callable[[Design, tuple[Diagnostic, ...]], Iterable[Section | Inset]]
 
 
 @dataclass(frozen=True, slots=True)

@@ -114,7 +114,12 @@ def _as_text(answer: Answer) -> str:
 def _line(one: Result) -> str:
     title = one.title or one.name.replace("_", " ")
     name = f" ({one.designation})" if one.designation else ""
-    return f"  {title:26} {_figure(one.value)}{f' {one.unit}' if one.unit else ''}{name}"
+    unit = f" {_PRINTED.get(one.unit, one.unit)}" if one.unit else ""
+    return f"  {title:26} {_figure(one.value)}{unit}{name}"
+
+
+# Units in scripts are plain letters; on the screen they are the trade's signs.
+_PRINTED = {"um": "µm", "deg": "°"}
 
 
 def _figure(value: float) -> str:

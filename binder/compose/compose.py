@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+
 from binder.compose.cover import summary
 from binder.compose.reading import read_this
 from binder.compose.record import changes, departures, sources, the_spec
@@ -10,7 +13,7 @@ from binder.compose.sizes import sizes
 from binder.design import Design
 from binder.diagnostics import Diagnostic
 from binder.host import Host
-from binder.pages import Attachment, Binder, Section
+from binder.pages import Attachment, Binder, Block, Inset, Section
 
 
 def compose(
@@ -27,8 +30,24 @@ def compose(
         sources(design, host),
         the_spec(design),
     )
-    sections = sorted((*own, *of_plugins), key=_place)
+    whole = (one for one in of_plugins if isinstance(one, Section))
+    insets: dict[str, list[Block]] = {}
+    for one in of_plugins:
+        if isinstance(one, Inset):
+            insets.setdefault(one.section, []).extend(one.blocks)
+    sections = [_with(section, insets) for section in sorted((*own, *whole), key=_place)]
     return _binder(design, tuple(sections)), faults
+
+
+def _with(section: Section, insets: Mapping[str, Sequence[Block]]) -> Section:
+    """A section with the blocks that plugins set in it and in what it holds."""
+    if not insets:
+        return section
+    return replace(
+        section,
+        blocks=(*insets.get(section.id, ()), *section.blocks),
+        sections=tuple(_with(one, insets) for one in section.sections),
+    )
 
 
 def _place(section: Section) -> tuple[int, str]:

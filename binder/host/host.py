@@ -14,7 +14,7 @@ from binder.host.clashes import without_clashes
 from binder.host.discover import broken, installed, load
 from binder.host.order import ordered_steps
 from binder.host.plugin import Plugin
-from binder.pages import Section
+from binder.pages import Inset, Section
 from binder.parameters import Gauge, Series
 from binder.spec.kinds import Kinds
 
@@ -59,10 +59,14 @@ class Host:
         """The one-off questions that can be asked, by name."""
         return {one.name: one for plugin in self.plugins for one in plugin.reckonings}
 
-    def expand(self, design: Design) -> tuple[Design, tuple[Diagnostic, ...]]:
+    def expand(
+        self, design: Design, *, for_pages: bool = False
+    ) -> tuple[Design, tuple[Diagnostic, ...]]:
         """The design after every step; a step that fails is a finding and is left out."""
         findings: list[Diagnostic] = []
         for plugin, step in self.steps:
+            if step.for_pages and not for_pages:
+                continue
             try:
                 more = step.run(design)
                 design = design.with_contribution(more)
@@ -85,9 +89,9 @@ class Host:
 
     def sections(
         self, design: Design, findings: tuple[Diagnostic, ...]
-    ) -> tuple[tuple[Section, ...], tuple[Diagnostic, ...]]:
+    ) -> tuple[tuple[Section | Inset, ...], tuple[Diagnostic, ...]]:
         """The sections of all plugins; a page that fails is a finding and is left out."""
-        sections: list[Section] = []
+        sections: list[Section | Inset] = []
         faults: list[Diagnostic] = []
         for plugin in self.plugins:
             for page in plugin.pages:

@@ -16,6 +16,8 @@ from binder.pages.blocks import (
 )
 from binder.pages.drawing import (
     Anchor,
+    Arc,
+    Area,
     Box,
     Disc,
     Drawing,
@@ -25,7 +27,7 @@ from binder.pages.drawing import (
     Shape,
     Stroke,
 )
-from binder.pages.sections import Attachment, Binder, Place, Section
+from binder.pages.sections import Attachment, Binder, Inset, Place, Section
 from binder.pages.text import (
     Blank,
     Code,
@@ -40,6 +42,8 @@ from binder.pages.text import (
 
 __all__ = [
     "Anchor",
+    "Arc",
+    "Area",
     "Attachment",
     "Binder",
     "Blank",
@@ -53,6 +57,7 @@ __all__ = [
     "Drawing",
     "Facts",
     "Follows",
+    "Inset",
     "Label",
     "Line",
     "Link",

@@ -13,6 +13,9 @@ class Stroke(StrEnum):
     THIN = "thin"
     HIDDEN = "hidden"
     CENTRE = "centre"
+    PHANTOM = "phantom"
+    CUTTING = "cutting"
+    SYMBOL = "symbol"
     ARROW = "arrow"
 
 
@@ -44,6 +47,29 @@ class Polyline:
 
 
 @dataclass(frozen=True, slots=True)
+class Arc:
+    """Part of a circle from `start` to `end`, degrees anticlockwise from the right as it is seen.
+
+    `end` is the greater of the two, by less than a turn; an arc has no head.
+    """
+
+    x: float
+    y: float
+    radius: float
+    start: float
+    end: float
+    stroke: Stroke = Stroke.OUTLINE
+
+
+@dataclass(frozen=True, slots=True)
+class Area:
+    """The inside of closed chains of points, filled with a grey; a chain in another is a hole."""
+
+    chains: tuple[tuple[tuple[float, float], ...], ...]
+    tint: float = 1.0
+
+
+@dataclass(frozen=True, slots=True)
 class Box:
     """A rectangle; `tint` is a grey from 0 (none) to 1 (black) that fills it."""
 
@@ -68,7 +94,11 @@ class Disc:
 
 @dataclass(frozen=True, slots=True)
 class Label:
-    """Words on the drawing; `height` is the letter height in mm, never under 2.5."""
+    """Words on the drawing; `height` is the letter height in mm, never under 2.5.
+
+    `turn` is how far the words are turned about their anchor, in degrees anticlockwise; 90 reads
+    from the right (ISO 129-1).
+    """
 
     x: float
     y: float
@@ -76,9 +106,10 @@ class Label:
     height: float = 3.5
     anchor: Anchor = Anchor.START
     target: str = ""
+    turn: float = 0.0
 
 
-Shape = Line | Polyline | Box | Disc | Label
+Shape = Line | Polyline | Arc | Area | Box | Disc | Label
 
 
 @dataclass(frozen=True, slots=True)

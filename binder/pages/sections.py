@@ -51,6 +51,14 @@ class Section:
 
 
 @dataclass(frozen=True, slots=True)
+class Inset:
+    """Blocks of one plugin for the head of another's section, named by its `id`."""
+
+    section: str
+    blocks: tuple[Block, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Attachment:
     """A file that travels inside the PDF."""
 

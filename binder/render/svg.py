@@ -5,18 +5,33 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from html import escape
 from itertools import groupby
-from math import hypot, isfinite
+from math import ceil, cos, hypot, isfinite, radians, sin
 
-from binder.pages import Anchor, Box, Disc, Drawing, Label, Line, Polyline, Shape, Stroke
+from binder.pages import (
+    Anchor,
+    Arc,
+    Area,
+    Box,
+    Disc,
+    Drawing,
+    Label,
+    Line,
+    Polyline,
+    Shape,
+    Stroke,
+)
 from binder.pages.font_metrics import font_size
 
-# ISO 128-2:2020 lines 01.2, 01.1, 02.1 and 04.1 in a 0.5 mm line group; dashes are 12 and 24
-# line widths, gaps 3, dots half a width.
+# ISO 128-2:2020 lines 01.2, 01.1, 02.1, 04.1, 05.1 and 04.2 in a 0.5 mm line group, symbols at
+# 0.35; dashes are 12 and 24 line widths, gaps 3, dots half a width.
 _PENS = {
     Stroke.OUTLINE: 'stroke-width=".5" stroke-linecap="round" stroke-linejoin="round"',
     Stroke.THIN: 'stroke-width=".25"',
     Stroke.HIDDEN: 'stroke-width=".25" stroke-dasharray="3 .75"',
     Stroke.CENTRE: 'stroke-width=".25" stroke-dasharray="6 .75 .125 .75"',
+    Stroke.PHANTOM: 'stroke-width=".25" stroke-dasharray="6 .75 .125 .75 .125 .75"',
+    Stroke.CUTTING: 'stroke-width=".5" stroke-dasharray="12 1.5 .25 1.5"',
+    Stroke.SYMBOL: 'stroke-width=".35"',
     Stroke.ARROW: 'stroke-width=".25"',
 }
 _INK = "#111"
@@ -25,6 +40,9 @@ _ACCENT = "#8f2d12"
 # A filled head ten narrow lines long: common practice, no source.
 _HEAD_LENGTH = 2.5
 _HEAD_HALF_WIDTH = 0.42
+
+# WeasyPrint draws one longer than this wrong.
+_LONGEST_BOW = 60
 
 Href = Callable[[str], str]
 Point = tuple[float, float]
@@ -54,15 +72,25 @@ def _parts(shapes: tuple[Shape, ...], href: Href) -> Iterator[str]:
 
 
 def _pen(shape: Shape) -> Stroke | None:
+    if isinstance(shape, Area):
+        return Stroke.THIN
     return None if isinstance(shape, Label) else shape.stroke
 
 
 def _strokes(shapes: tuple[Shape, ...]) -> Iterator[str]:
-    for is_path, group in groupby(shapes, key=lambda shape: isinstance(shape, Line | Polyline)):
-        if is_path:
+    for kind, group in groupby(shapes, key=_family):
+        if kind == "chain":
             yield from _paths([_points(shape) for shape in group], shapes[0])
+        elif kind == "bow":
+            yield f'<path d="{"".join(_bow(shape) for shape in group if isinstance(shape, Arc))}"/>'
         else:
             yield from map(_area, group)
+
+
+def _family(shape: Shape) -> str:
+    if isinstance(shape, Arc):
+        return "bow"
+    return "chain" if isinstance(shape, Line | Polyline) else "area"
 
 
 def _paths(chains: list[tuple[Point, ...]], first: Shape) -> Iterator[str]:
@@ -77,6 +105,22 @@ def _paths(chains: list[tuple[Point, ...]], first: Shape) -> Iterator[str]:
 
 def _path(chains: list[tuple[Point, ...]]) -> str:
     return f'<path d="{"".join(map(_moves, chains))}"/>'
+
+
+def _bow(arc: Arc) -> str:
+    turn = arc.end - arc.start
+    pieces = max(1, ceil(turn / _LONGEST_BOW))
+    joints = [_on(arc, arc.start + turn * n / pieces) for n in range(pieces + 1)]
+    radius = _number(arc.radius)
+    first = f"M{_number(joints[0][0])} {_number(joints[0][1])}"
+    return first + "".join(
+        f"A{radius} {radius} 0 0 0 {_number(x)} {_number(y)}" for x, y in joints[1:]
+    )
+
+
+def _on(arc: Arc, degrees: float) -> Point:
+    turn = radians(degrees)
+    return (arc.x + arc.radius * cos(turn), arc.y - arc.radius * sin(turn))
 
 
 def _moves(points: tuple[Point, ...]) -> str:
@@ -104,6 +148,9 @@ def _head(tail: Point, tip: Point) -> tuple[Point, Point, Point, Point]:
 
 
 def _area(shape: Shape) -> str:
+    if isinstance(shape, Area):
+        body = "".join(_moves(chain) + "Z" for chain in shape.chains)
+        return f'<path fill-rule="evenodd" stroke="none"{_fill(shape.tint)} d="{body}"/>'
     if isinstance(shape, Box):
         sizes = zip(
             ("x", "y", "width", "height"),
@@ -131,8 +178,10 @@ def _fill(tint: float) -> str:
 def _label(label: Label, href: Href) -> str:
     target = href(label.target)
     anchor = "" if label.anchor is Anchor.START else f' text-anchor="{label.anchor.value}"'
+    x, y = _number(label.x), _number(label.y)
+    turn = f' transform="rotate({_number(-label.turn)} {x} {y})"' if label.turn else ""
     words = (
-        f'<text x="{_number(label.x)}" y="{_number(label.y)}"{anchor} '
+        f'<text x="{x}" y="{y}"{anchor}{turn} '
         f'font-family="Binder Sans, sans-serif" font-size="{_number(font_size(label.height))}" '
         f'stroke="none" fill="{_ACCENT if target else _INK}">{escape(label.text)}</text>'
     )

@@ -10,7 +10,8 @@ class Meeting:
     """A kind of joint: `says` completes "A ... B", `step` says what is done with {a} and {b}.
 
     `group` is fit, fixing or drive. `first` is the position of the half that is made first
-    (1 or 2, 0 where neither is), `why` the reason in ten words at most. A lasting joint
+    (1 or 2, 0 where neither is), `why` the reason in ten words at most; where it is `through`,
+    the order holds only for halves that are made through one another. A lasting joint
     cannot be taken apart; one with heat brings a flame to its parts.
     """
 
@@ -19,5 +20,6 @@ class Meeting:
     step: str
     first: int = 0
     why: str = ""
+    through: bool = False
     lasting: bool = False
     heat: bool = False

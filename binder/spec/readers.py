@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from dataclasses import replace
 
 from pydantic import ValidationInfo
 
@@ -133,8 +134,15 @@ def _sizes(text: Written, sizes: str, form: str, info: ValidationInfo) -> tuple[
 
 
 def read_position(value: object, info: ValidationInfo) -> Position:
-    """`6 mm from flange`, `height above base`, or plain words (`middle`)."""
+    """`6 mm from flange`, `height above base, 4 mm from front`, or plain words (`middle`)."""
     text = written(value, "a place, as 6 mm from flange")
+    first, *others = (
+        read_piece(text, piece, lambda part: _place(part, info)) for piece in split_at(text, ", ")
+    )
+    return replace(first, more=tuple(others))
+
+
+def _place(text: Written, info: ValidationInfo) -> Position:
     found = _ALONG.fullmatch(text)
     if not found:
         return Position(text)

@@ -44,11 +44,20 @@ class Taper:
 
 @dataclass(frozen=True, slots=True)
 class Position:
-    """Where along a part: so far from something, or plain words such as `middle`."""
+    """Where along a part: so far from something, or plain words such as `middle`.
+
+    `more` are further places in the same text: `6 mm from left, 4 mm from front`.
+    """
 
     text: Written
     distance: Size | None = None
     rest: str = ""
+    more: tuple[Position, ...] = ()
+
+    @property
+    def all(self) -> tuple[Position, ...]:
+        """This place and the further ones."""
+        return (self, *self.more)
 
 
 @dataclass(frozen=True, slots=True)

@@ -40,7 +40,12 @@ def positive(value: float, what: str) -> float:
 
 def not_negative(value: float, what: str) -> float:
     """The value, where it is nothing or a size below a kilometre; else NotDefined."""
-    return 0.0 if value == 0 else positive(value, what)
+    if math.isfinite(value) and 0 <= value <= _MOST:
+        return value
+    raise NotDefined(
+        f"{what} of {value:g} is not nothing or a size that can be made",
+        f"give {what} of nothing or more",
+    )
 
 
 def within(value: float, low: float, high: float, what: str) -> float:

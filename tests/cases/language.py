@@ -39,6 +39,7 @@ CASES = {
     "bad-reference": joined("a: {slides: [⟪pin rod⟫, arm.bore]}"),
     "bad-member": parts(f"{PIN}assemblies:\n  all: {{of: [⟪2 pins⟫]}}\n"),
     "bad-taper": pin("turned: [{taper: ⟪6 mm⟫, length: 4 mm}]"),
+    "bad-range": parts(f"{PIN}shafts:\n  pin: {{along: [pin], end_float: ⟪0.2 mm⟫}}\n"),
     "thread-unknown": pin("cut: 40 mm, features: {hole: {tapped: ⟪M3 x⟫}}"),
     "stock-unknown": pin("stock: ⟪6 mm rodd⟫, cut: 40 mm"),
     "stock-sizes": pin("stock: ⟪6 mm flat bar⟫, cut: 40 mm"),
@@ -57,6 +58,10 @@ CASES = {
         "  arm:", "  ⟪arm⟫:"
     ),
     "size-unused": f"{HEAD}sizes: {{⟪bar⟫: 20 mm}}\nparts:\n{PIN}",
+    "still-to-suit": parts(
+        "  arm: {material: brass, stock: 10 mm x 6 mm flat bar, cut: 40 mm,"
+        " features: {bore: {reamed: ⟪to suit⟫}}}\n"
+    ),
     "holder-missing": joined("⟪a⟫: {pinned: [pin, arm.bore]}"),
     "surface-claimed": joined("a: {slides: [pin, arm.bore]}\n  b: {runs_in: [pin, ⟪arm.bore⟫]}"),
     "threaded-backwards": joined("a: {threaded: [⟪arm.tap⟫, pin]}").replace(

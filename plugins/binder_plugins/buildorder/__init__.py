@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from binder.api import (
     BuildSequence,
     Code,
+    FitFact,
     ItemNumber,
     JointFact,
     Page,
@@ -37,7 +38,7 @@ def binder_steps() -> Sequence[PlanStep]:
             put_in_order,
             needs=(TasksKnown,),
             gives=(BuildSequence,),
-            after=(JointFact, ItemNumber),
+            after=(FitFact, JointFact, ItemNumber),
         ),
     ]
 

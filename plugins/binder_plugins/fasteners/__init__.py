@@ -4,11 +4,73 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from binder.api import Kind, hookimpl
-from binder_plugins.fasteners.kinds import kinds
+from binder.api import (
+    Code,
+    Contribution,
+    Design,
+    FitFact,
+    HalfFact,
+    HardwareFact,
+    Kind,
+    MaterialFact,
+    NumberOff,
+    Page,
+    PlaceFact,
+    PlanStep,
+    Reckoning,
+    hookimpl,
+)
+from binder_plugins.fasteners.codes import CODES
+from binder_plugins.fasteners.kinds import KINDS, kinds
+from binder_plugins.fasteners.page import hardware_pages
+from binder_plugins.fasteners.reckonings import reckonings
+
+_MINE = KINDS | {"belted"}  # whose belt is missing like a screw
 
 
 @hookimpl
 def binder_kinds() -> Sequence[Kind]:
     """One kind of joint for each row of the table."""
     return kinds()
+
+
+@hookimpl
+def binder_codes() -> Sequence[Code]:
+    """What can be wrong with holes and hardware."""
+    return CODES
+
+
+@hookimpl
+def binder_steps() -> Sequence[PlanStep]:
+    """The holes of both halves, the hardware and its length, from each fastened joint."""
+    return [
+        PlanStep(
+            "choose hardware",
+            _choose,
+            needs=(PlaceFact, MaterialFact),
+            gives=(HardwareFact, HalfFact),
+            after=(NumberOff, FitFact),
+        )
+    ]
+
+
+@hookimpl
+def binder_pages() -> Sequence[Page]:
+    """The list of hardware."""
+    return [Page("hardware", hardware_pages)]
+
+
+@hookimpl
+def binder_reckonings() -> Sequence[Reckoning]:
+    """Screws, keys and circlips, asked for at the bench."""
+    return reckonings()
+
+
+def _choose(design: Design) -> Contribution:
+    """The tables of hardware are read only for a design that has any."""
+    has_pattern = any(getattr(one.entry, "pattern", None) for one in design.features())
+    if not has_pattern and not any(one.kind in _MINE for one in design.joints.values()):
+        return Contribution()
+    from binder_plugins.fasteners.deciding import decide
+
+    return decide(design)

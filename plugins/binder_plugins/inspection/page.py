@@ -21,12 +21,12 @@ from binder.api import (
 from binder_plugins.inspection.gauging import if_out, tool_for
 
 _COLUMNS = (
-    Column("Item", 1, is_figure=True),
-    Column("Part", 3),
-    Column("Place", 2),
-    Column("Size and limits", 5),
-    Column("With", 3),
-    Column("Measured", 2),
+    Column("Item", 1.4, is_figure=True),
+    Column("Part", 2.6),
+    Column("Place", 2.2),
+    Column("Size and limits", 4),
+    Column("With", 2.6),
+    Column("Measured", 3.2),
     Column("If it is out", 4),
 )
 _WORDS = (

@@ -32,8 +32,8 @@ def binder_steps() -> Sequence[PlanStep]:
 
 @hookimpl
 def binder_checks() -> Sequence[Check]:
-    """Is every joint held by something, and every surface claimed once."""
-    return [Check("joints are held and claim their own surfaces", check_joints)]
+    """Is the right half named first, and every surface claimed once."""
+    return [Check("joints claim their own surfaces", check_joints)]
 
 
 @hookimpl

@@ -1,4 +1,4 @@
-"""Joints to findings: what holds them, and which surfaces they claim."""
+"""Joints to findings: which half is named first, and which surfaces they claim."""
 
 from __future__ import annotations
 
@@ -9,35 +9,15 @@ from binder_plugins.joints import codes
 from binder_plugins.joints.order import meeting_of, met
 
 _BORES = ("drilled", "reamed", "bored")
-_ITEM_OF = {
-    "screwed": "screw",
-    "bolted": "bolt",
-    "pinned": "pin",
-    "keyed": "key",
-    "clamped": "grub screw",
-    "riveted": "rivet",
-    "belted": "belt",
-}
 
 
 def check_joints(design: Design) -> Iterator[Diagnostic]:
     """All findings about joints."""
     claimed: dict[str, Joint] = {}
     for joint in met(design):
-        yield from _holder(joint)
         yield from _backwards(joint, design)
         if meeting_of(joint).group == "fit":
             yield from _claims(joint, claimed, design)
-
-
-def _holder(joint: Joint) -> Iterator[Diagnostic]:
-    item = _ITEM_OF.get(joint.kind)
-    if item and not joint.held_by:
-        yield codes.HOLDER_MISSING.at(
-            joint.at,
-            f"'{joint.name}' names no {item}",
-            help=f"list the {item} under bought and name it with `held_by:`",
-        )
 
 
 def _backwards(joint: Joint, design: Design) -> Iterator[Diagnostic]:

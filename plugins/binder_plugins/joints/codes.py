@@ -4,14 +4,6 @@ from __future__ import annotations
 
 from binder.api import Code, Severity
 
-HOLDER_MISSING = Code(
-    "holder-missing",
-    Severity.WARNING,
-    "A joint that needs a screw, bolt, pin, key or rivet, and none is named.",
-    "The item is missing on the shopping list, and on the last evening in the shop.",
-    "joints:\n  cap on post: {screwed: [cap.face, post.top]}",
-    "List the item under bought and name it with `held_by:`.",
-)
 SURFACE_CLAIMED = Code(
     "surface-claimed",
     Severity.WARNING,
@@ -30,4 +22,4 @@ THREADED_BACKWARDS = Code(
     "Name the half with the outside thread first.",
 )
 
-CODES = (HOLDER_MISSING, SURFACE_CLAIMED, THREADED_BACKWARDS)
+CODES = (SURFACE_CLAIMED, THREADED_BACKWARDS)

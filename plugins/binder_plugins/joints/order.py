@@ -52,7 +52,8 @@ def first_half(joint: Joint) -> End | None:
     row = meeting_of(joint)
     if joint.master is not None:
         return joint.master
-    return joint.ends[row.first - 1] if row.first else None
+    is_free = row.through and joint.made == "to drawing"
+    return joint.ends[row.first - 1] if row.first and not is_free else None
 
 
 def title_of(end: End, design: Design) -> str:

@@ -23,9 +23,9 @@ from binder_plugins.joints.order import first_half, meeting_of, met, title_of, w
 _COLUMNS = (
     Column("Joint", 3),
     Column("What meets", 5),
-    Column("Made first", 3),
-    Column("How made", 2),
-    Column("Measured", 2),
+    Column("Made first", 3.2),
+    Column("How made", 2.2),
+    Column("Measured", 3),
 )
 
 

@@ -18,6 +18,7 @@ from binder.api import (
     Design,
     Diagnostic,
     Fabrication,
+    HardwareFact,
     Item,
     ItemNumber,
     Link,
@@ -55,14 +56,14 @@ _OTHERS = (
 
 _FIRST_WORDS = (
     "Measure what is told by a size before anything is made to fit it, and write the figure "
-    "down here. Bars, plate and sheet stand in the cut list, each with its length."
+    "down here. Screws and pins stand under Hardware; bars, plate and sheet in the cut list."
 )
 
 
 def list_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
     """The parts list, and the bought items with their critical sizes."""
     yield Section("parts-list", "Parts list", Place.PARTS_LIST, tuple(_lists(design)))
-    if design.bought:
+    if _unlisted(design):
         yield Section(
             "shopping",
             "To buy and to find",
@@ -70,6 +71,12 @@ def list_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Se
             tuple(_shopping(design)),
             starts_page=False,
         )
+
+
+def _unlisted(design: Design) -> list[Bought]:
+    """What is bought and stands in no list of hardware, or has to be measured."""
+    listed = {fact.name for fact in design.facts.all(HardwareFact)}
+    return [one for one in design.bought.values() if one.name not in listed or one.measured]
 
 
 def _lists(design: Design) -> Iterator[Block]:
@@ -155,7 +162,7 @@ def _shopping(design: Design) -> Iterator[Block]:
         Column("Measured", 3),
         Column("Note", 4),
     )
-    rows = [row for item in design.bought.values() for row in _bought_rows(item, design)]
+    rows = [row for item in _unlisted(design) for row in _bought_rows(item, design)]
     yield Table(columns, tuple(rows))
 
 

@@ -8,19 +8,33 @@ from binder.api import (
     Check,
     Code,
     CutSize,
+    FitFact,
+    HalfFact,
+    HardwareFact,
     Kind,
     Page,
     PlaceFact,
     PlanStep,
+    ThreadFact,
     hookimpl,
 )
 from binder_plugins.shapes.codes import CODES
-from binder_plugins.shapes.features import feature_kinds
+from binder_plugins.shapes.feature_kinds import feature_kinds
+from binder_plugins.shapes.form_codes import FORM_CODES
+from binder_plugins.shapes.forming.form import form_parts
+from binder_plugins.shapes.judging.edges import check_angles, check_edges
+from binder_plugins.shapes.judging.machines import check_machines
+from binder_plugins.shapes.judging.meeting import check_swallowed
+from binder_plugins.shapes.judging.reach import check_reach
+from binder_plugins.shapes.judging.walls import check_walls
 from binder_plugins.shapes.kinds import shape_kinds
 from binder_plugins.shapes.leaves import part_leaves
 from binder_plugins.shapes.placing import place_surfaces
+from binder_plugins.shapes.shape_codes import SHAPE_CODES
 from binder_plugins.shapes.sizing import size_parts
 from binder_plugins.shapes.sold import check_sections
+from binder_plugins.shapes.suiting import check_suited
+from binder_solid.facts import FormFact
 
 
 @hookimpl
@@ -32,7 +46,7 @@ def binder_kinds() -> Sequence[Kind]:
 @hookimpl
 def binder_codes() -> Sequence[Code]:
     """Sizes that do not add up, are missing, or do not come out of the stock."""
-    return CODES
+    return [*CODES, *SHAPE_CODES, *FORM_CODES]
 
 
 @hookimpl
@@ -41,13 +55,29 @@ def binder_steps() -> Sequence[PlanStep]:
     return [
         PlanStep("size the parts", size_parts, gives=(CutSize,)),
         PlanStep("place the surfaces", place_surfaces, needs=(CutSize,), gives=(PlaceFact,)),
+        PlanStep(
+            "form the parts",
+            form_parts,
+            needs=(PlaceFact,),
+            gives=(FormFact,),
+            after=(FitFact, HalfFact, HardwareFact, ThreadFact),
+        ),
     ]
 
 
 @hookimpl
 def binder_checks() -> Sequence[Check]:
-    """Is the section of each bar one that is sold."""
-    return [Check("sections are sold", check_sections)]
+    """Is the stock sold, the metal there, and does a tool of this workshop get at it."""
+    return [
+        Check("sections are sold", check_sections),
+        Check("nothing waits for a size", check_suited),
+        Check("walls are left", check_walls),
+        Check("features leave each other alone", check_swallowed),
+        Check("edges have room", check_edges),
+        Check("angles can be cut", check_angles),
+        Check("cutters reach", check_reach),
+        Check("parts fit the machines", check_machines),
+    ]
 
 
 @hookimpl

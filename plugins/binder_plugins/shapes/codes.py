@@ -52,6 +52,14 @@ STOCK_WRONG_FORM = Code(
     "stock: 2 mm sheet\nturned: [...]",
     "Take a form that fits the shape.",
 )
+STILL_TO_SUIT = Code(
+    "still-to-suit",
+    Severity.ERROR,
+    "A feature is left to suit, and no joint says what it has to suit.",
+    "It cannot be drilled: nobody knows how large.",
+    "features:\n  bore: {reamed: to suit, on: boss, depth: through}   # and no joint names it",
+    "Write its size, or the joint in which it meets another part.",
+)
 PLACE_ON_NOTHING = Code(
     "place-on-nothing",
     Severity.ERROR,
@@ -95,6 +103,7 @@ CODES = (
     STOCK_TOO_SMALL,
     STOCK_WRONG_FORM,
     PLACE_ON_NOTHING,
+    STILL_TO_SUIT,
     DEEPER_THAN_PART,
     HOLE_OUT_OF_STEP,
     SECTION_NOT_SOLD,

@@ -10,8 +10,30 @@ from binder_plugins.shapes import codes
 from binder_plugins.shapes.features import Hole, Placed
 from binder_plugins.shapes.needed import Needed
 from binder_plugins.shapes.turned import Measured
+from binder_plugins.shapes.vocabulary.rods import Sheet
 
-_FACES = ("top", "underside", "front", "back", "left", "right", "outside", "ends", "edges", "all")
+_FACES = (
+    "top",
+    "underside",
+    "front",
+    "back",
+    "left",
+    "right",
+    "outside",
+    "ends",
+    "edges",
+    "corners",
+    "middle",
+    "all",
+)
+_PARTS_OF = {
+    "gear": ["hub"],
+    "ratchet": ["hub"],
+    "sprocket": ["hub"],
+    "pulley": ["hub", *(f"step{n}" for n in range(1, 9))],
+    "flywheel": ["hub"],
+    "handwheel": ["hub"],
+}
 _ON_AXIS = ("drilled", "reamed", "bored")
 
 
@@ -27,7 +49,8 @@ def feature_faults(part: Part, needed: Needed) -> Iterator[Diagnostic]:
 def _place_faults(part: Part, feature: Feature, entry: Placed) -> Iterator[Diagnostic]:
     known = [*_FACES, *(one.name for one in part.features), *_step_names(part)]
     for place in (entry.on, entry.across):
-        if place is not None and (place not in known or place == feature.name):
+        is_own = place == feature.name and place not in _FACES
+        if place is not None and (place not in known or is_own):
             yield codes.PLACE_ON_NOTHING.at(
                 place.span,
                 f"'{part.name}' has no '{place}'",
@@ -36,8 +59,11 @@ def _place_faults(part: Part, feature: Feature, entry: Placed) -> Iterator[Diagn
 
 
 def _step_names(part: Part) -> list[str]:
-    steps = part.shape if isinstance(part.shape, list) else []
-    return [str(step.name) for step in steps if step.name]
+    if isinstance(part.shape, Sheet):
+        return [f"leg{n}" for n in range(1, len(part.shape.bends) + 2)] if part.shape.bends else []
+    if not isinstance(part.shape, list):
+        return _PARTS_OF.get(part.shape_kind, [])
+    return [str(step.name) for step in part.shape if step.name]
 
 
 def _hole_faults(part: Part, feature: Feature, entry: Hole, needed: Needed) -> Iterator[Diagnostic]:
@@ -63,7 +89,8 @@ def _step(needed: Needed, entry: Hole) -> Measured | None:
 def _limit(needed: Needed, entry: Hole) -> Fraction | None:
     """How far a hole can go before it comes out, where that is known."""
     if not needed.steps:
-        sizes: list[Fraction] = [needed.length, *(needed.flat or ())]
+        across = (needed.round,) if needed.round is not None else ()
+        sizes: list[Fraction] = [needed.length, *(needed.flat or across)]
         return max(sizes)
     if entry.across is not None:
         step = _step(needed, entry)

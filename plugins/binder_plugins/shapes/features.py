@@ -1,10 +1,8 @@
-"""What can be cut or formed in a part."""
+"""What can be cut or formed in a part: the fields that each family of features has."""
 
 from __future__ import annotations
 
-from typing import Any
-
-from pydantic import create_model
+from typing import Annotated
 
 from binder.api import (
     Angle,
@@ -12,36 +10,44 @@ from binder.api import (
     Count,
     FeatureEntry,
     Flag,
-    Kind,
     Length,
-    LengthOrSuit,
     LengthOrThrough,
     Name,
-    Slot,
-    ThreadOrSuit,
+    OneOf,
     Words,
 )
+
+Way = Annotated[str, OneOf("a direction", "along", "across")]
+
+Style = Annotated[str, OneOf("a knurl", "straight", "diamond")]
 
 
 class Placed(FeatureEntry):
     """A feature with its place: on which step or face, across which, and where along it.
 
-    `off` is how many alike, `pattern` how they stand (`on 16 mm PCD`, `in a row at 8 mm`).
+    `off` is how many alike, `pattern` how they stand (`on 16 mm PCD`, `in a row at 8 mm`);
+    `clock` is the angle round the axis from the top, for what lies across turned work.
     """
 
     on: Name | None = None
     across: Name | None = None
     at: At | None = None
+    clock: Angle | None = None
     off: Count | None = None
     pattern: Words | None = None
     each_end: Flag = False
 
 
 class Hole(Placed):
-    """A hole: its depth is that of the full diameter, without the point of the drill."""
+    """A hole: its depth is that of the full diameter, without the point of the drill.
+
+    `angle` is the included angle of a countersink, `lean` how far a hole leans along the part.
+    """
 
     depth: LengthOrThrough | None = None
     counterbore: Length | None = None
+    angle: Angle | None = None
+    lean: Angle | None = None
 
 
 class Screwed(Placed):
@@ -51,50 +57,57 @@ class Screwed(Placed):
 
 
 class Cut(Placed):
-    """A groove, slot or flat."""
+    """A groove, slot or flat; a slot runs along its face, or across it."""
 
     depth: LengthOrThrough | None = None
     length: Length | None = None
+    runs: Way | None = None
+
+
+class Knurl(Placed):
+    """A knurl, all over its step or over a length of it; diamond where nothing is said."""
+
+    length: Length | None = None
+    style: Style | None = None
+
+
+class TeeSlot(Cut):
+    """A T-slot: its neck is the size that opens it, `depth` goes to the floor of its head."""
+
+    head: Length
+    head_depth: Length
+
+
+class Pocket(Placed):
+    """A pocket: its length, width, depth, and the radius of its upright corners."""
+
+    width: Length
+    depth: LengthOrThrough
+    corner: Length | None = None
+    runs: Way | None = None
+
+
+class Rebate(Placed):
+    """A step milled off: how far in from `side`, and how deep below the face it is on."""
+
+    side: Name
+    depth: Length
+
+
+class Bevel(Placed):
+    """The edge between a face and a `side` taken off at an angle to the face."""
+
+    side: Name
+    angle: Angle | None = None
+
+
+class Boss(Placed):
+    """A round boss left standing, or put on: its diameter and height."""
+
+    height: Length
 
 
 class Edge(Placed):
     """A broken, chamfered or rounded edge."""
 
     angle: Angle | None = None
-
-
-_KINDS: tuple[tuple[str, type[Placed], Any, str], ...] = (
-    ("drilled", Hole, LengthOrSuit, "a drilled hole: its diameter"),
-    ("reamed", Hole, LengthOrSuit, "a reamed hole: its diameter"),
-    ("bored", Hole, LengthOrSuit, "a bored hole: its diameter"),
-    ("counterbored", Hole, Length, "a counterbore: its diameter"),
-    ("countersunk", Hole, Length, "a countersink: its diameter at the surface"),
-    ("spotfaced", Hole, Length, "a spotface: its diameter"),
-    ("tapped", Hole, ThreadOrSuit, "a tapped hole: its thread"),
-    ("screwed", Screwed, ThreadOrSuit, "an outside thread"),
-    ("chamfered", Edge, Length, "a chamfer: its width"),
-    ("rounded", Edge, Length, "a rounded edge or end: its radius"),
-    ("knurled", Cut, Length, "a knurl: its pitch"),
-    ("grooved", Cut, LengthOrSuit, "a groove: its width"),
-    ("undercut", Cut, Length, "an undercut: its width"),
-    ("slotted", Cut, LengthOrSuit, "a slot: its width"),
-    ("flatted", Cut, Length, "a flat: its distance from the opposite side"),
-    ("recessed", Cut, Length, "a recess: its diameter or width"),
-    ("keywayed", Cut, LengthOrSuit, "a keyway: its width"),
-    ("filed", Edge, Words, "an outline or shape filed by eye, in words"),
-)
-
-
-def feature_kinds() -> list[Kind]:
-    """All features of this plugin."""
-    return [
-        Kind(Slot.FEATURE, key, _model(key, model, value), says)
-        for key, model, value, says in _KINDS
-    ]
-
-
-def _model(key: str, base: type[Placed], value: Any) -> type[Placed]:  # noqa: ANN401
-    fields: dict[str, Any] = {key: (value, ...)}
-    model = create_model(f"Feature_{key}", __base__=base, **fields)
-    model.kind = key
-    return model

@@ -17,7 +17,6 @@ from binder.api import (
     HalfFact,
     ItemNumber,
     MaterialFact,
-    Model,
     NumberOff,
     Paragraph,
     Part,
@@ -32,9 +31,12 @@ from binder.api import (
     shown_length,
     size_text,
 )
+from binder_plugins.shapes.forming.turned import section_text
 from binder_plugins.shapes.kinds import TurnedStep
 from binder_plugins.shapes.turned import measured
 from binder_plugins.shapes.words import what, where
+from binder_plugins.shapes.written import written_rows
+from binder_solid.facts import ViewsFact
 
 
 def part_leaves(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
@@ -46,12 +48,9 @@ def part_leaves(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
 
 
 def _leaf(part: Part, design: Design) -> Section:
-    blocks: list[Block] = [Facts(tuple(_head(part, design)))]
+    is_drawn = design.facts.about(ViewsFact, part.name) is not None
+    blocks: list[Block] = [] if is_drawn else list(_told(part, design))
     units = design.units
-    if isinstance(part.shape, list):
-        blocks.append(_steps(part, units))
-    elif part.shape is not None:
-        blocks.append(Facts(tuple(_sizes(part, units))))
     if part.features:
         blocks.append(_features(part.name, part.features, units))
     blocks += _halves(part.name, design)
@@ -60,6 +59,15 @@ def _leaf(part: Part, design: Design) -> Section:
     if part.because:
         blocks.append(Paragraph((Strong("Because: "), part.because)))
     return _as_leaf(part, design, blocks)
+
+
+def _told(part: Part, design: Design) -> Iterator[Block]:
+    """What a drawing and its title block would say, where there is none."""
+    yield Facts(tuple(_head(part, design)))
+    if isinstance(part.shape, list):
+        yield _steps(part, design.units)
+    elif part.shape is not None:
+        yield Facts(tuple(_sizes(part, design.units)))
 
 
 def _as_leaf(item: Part | Fabrication, design: Design, blocks: list[Block]) -> Section:
@@ -96,10 +104,8 @@ def _sizes(part: Part, units: str) -> Iterator[tuple[str, Text]]:
     if isinstance(part.shape, Size):
         yield "Length", (size_text(part.shape, units),)
         return
-    if isinstance(part.shape, Model):
-        for name in type(part.shape).model_fields:
-            size: Size = getattr(part.shape, name)
-            yield name.capitalize(), (size_text(size, units),)
+    for label, text in written_rows(part.shape, units):
+        yield label, (text,)
 
 
 def _steps(part: Part, units: str) -> Table:
@@ -128,14 +134,13 @@ def _steps(part: Part, units: str) -> Table:
 
 
 def _section(step: TurnedStep, units: str) -> str:
-    if step.diameter is not None:
-        return f"⌀{size_text(step.diameter, units)}"
+    words = section_text(step, units)
     if step.taper is not None:
-        start, end = step.taper.start.quantity, step.taper.end.quantity
-        return f"taper ⌀{shown(start, units)} to ⌀{shown(end, units)}"
-    if step.hexagon is not None:
-        return f"hexagon {size_text(step.hexagon, units)} across flats"
-    return f"square {shown(step.square.quantity, units)}" if step.square is not None else ""
+        return f"taper {words}"
+    if step.throw is None:
+        return words
+    clock = f", {shown(step.clock.quantity)} from the top" if step.clock is not None else ""
+    return f"{words}, thrown {size_text(step.throw, units)}{clock}"
 
 
 def _features(owner: str, features: tuple[Feature, ...], units: str) -> Table:
@@ -154,11 +159,18 @@ def _feature(owner: str, feature: Feature, units: str) -> tuple[Text, ...]:
     dummy = " (dummy)" if feature.is_dummy else ""
     note = f"; {'; '.join(notes)}" if notes else ""
     return (
-        (Typed(feature.name),),
+        (_name(feature),),
         (what(feature, units) + dummy + note,),
         (where(feature, units),),
         (Blank(f"{owner} {feature.name}", units),),
     )
+
+
+def _name(feature: Feature) -> Typed | str:
+    """The name as the maker typed it, or that of the joint which asked for the feature."""
+    if feature.implied_by:
+        return feature.name.replace("_", " ")
+    return Typed(feature.name)
 
 
 def _halves(owner: str, design: Design) -> Iterator[Block]:
@@ -167,19 +179,29 @@ def _halves(owner: str, design: Design) -> Iterator[Block]:
         Column("Place", 2),
         Column("To size", 5),
         Column("Meets", 4),
-        Column("How", 3),
-        Column("Measured", 2),
+        Column("How", 3.4),
+        Column("Measured", 3),
     )
     halves = [half for half in design.facts.all(HalfFact) if half.item == owner]
     if halves:
-        rows = tuple(_half(half, design.units) for half in halves)
+        rows = tuple(_half(half, design) for half in halves)
         yield Table(columns, rows, caption="Where it meets other parts")
 
 
-def _half(half: HalfFact, units: str) -> tuple[Text, ...]:
+def _half(half: HalfFact, design: Design) -> tuple[Text, ...]:
+    units = design.units
     how = f"{half.how}; make this half first" if half.is_master else half.how
     blank: Text = (Blank(f"joint {half.joint} {half.place}", units),)
-    return ((Typed(half.place),), (half.what,), (half.mate,), (how,), blank)
+    return ((Typed(half.place),), (half.what,), (_mate(half.mate, design),), (how,), blank)
+
+
+def _mate(mate: str, design: Design) -> str:
+    """`bore of the arm` for `arm.bore`; what is in words already stays."""
+    item, _, place = mate.partition(".")
+    found = design.item(item)
+    if found is None or " " in place:
+        return mate
+    return f"{place.replace('_', ' ')} of the {found.title}" if place else found.title
 
 
 def _joined(one: Fabrication, design: Design) -> Section:

@@ -7,9 +7,12 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from binder.api import Part, Size, Stock
+from binder_plugins.shapes.blanks import flat_size, round_size, wire_size
 from binder_plugins.shapes.kinds import Block, Board, Disc, Plate
 from binder_plugins.shapes.turned import Measured, bar_needed
+from binder_plugins.shapes.vocabulary.rods import Tube
 
+ZERO = Fraction(0)
 _ROUND = ("round bar", "drawn rod", "wire", "tube")
 
 
@@ -18,7 +21,7 @@ class Needed:
     """Length and section in mm: `round` is a diameter, `flat` are width and thickness.
 
     `width` is that of a blank of sheet or plate. `because` says how length and section
-    were found.
+    were found; `wall` is that of a tube.
     """
 
     length: Fraction
@@ -28,6 +31,7 @@ class Needed:
     width: Fraction | None = None
     as_bought: Stock | None = None
     steps: tuple[Measured, ...] = ()
+    wall: Fraction = ZERO
 
     def in_form(self, form: str) -> tuple[Fraction, ...] | None:
         """The least section of a form that holds the shape; None where it cannot be."""
@@ -41,7 +45,7 @@ class Needed:
 
     def _round_in(self, form: str, diameter: Fraction) -> tuple[Fraction, ...] | None:
         if form == "tube":
-            return (diameter, Fraction(0))
+            return (diameter, self.wall)
         if form in (*_ROUND, "hexagon bar", "square bar"):
             return (
                 (bar_needed([one.step for one in self.steps], form),) if self.steps else (diameter,)
@@ -71,9 +75,11 @@ class Needed:
         return ("flat bar", "square bar", "plate", "sheet", "strip", "board")
 
 
-def needed_of(part: Part, steps: Sequence[Measured]) -> Needed:
-    """What a part with a whole shape needs."""
+def needed_of(part: Part, steps: Sequence[Measured]) -> Needed | None:
+    """What a part needs; None where its shape is not whole."""
     shape = part.shape
+    if not isinstance(shape, (Disc, Block, Plate, Board, Size, list)):
+        return _wider(part, shape)
     if isinstance(shape, Disc):
         size = shape.diameter.exact
         return Needed(shape.thickness.exact, "thickness, and diameter", round=size, width=size)
@@ -93,3 +99,19 @@ def needed_of(part: Part, steps: Sequence[Measured]) -> Needed:
     across = bar_needed([step.step for step in steps], "round bar")
     words = "sum of the steps' lengths, and the largest section among them"
     return Needed(length, words, round=across, steps=tuple(steps))
+
+
+def _wider(part: Part, shape: object) -> Needed | None:
+    """What a shape of the wider vocabulary needs."""
+    size = round_size(part, shape)
+    if size is not None:
+        wall = (shape.outside.exact - shape.bore.exact) / 2 if isinstance(shape, Tube) else ZERO
+        return Needed(size[1], "length and diameter over all", round=size[0], wall=wall)
+    flat = flat_size(shape)
+    if flat is not None:
+        words = "the flat blank: length, and width by thickness"
+        return Needed(flat[0], words, flat=flat[1:], width=flat[1])
+    wire = wire_size(shape)
+    if wire is not None:
+        return Needed(wire[1], "the length of the wire, laid straight", round=wire[0])
+    return None

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from binder.api import (
+    LENGTH,
     Contribution,
     CutSize,
     Design,
@@ -15,15 +16,18 @@ from binder.api import (
     Size,
     Stock,
     Working,
+    shown,
     shown_length,
     size_text,
 )
 from binder_plugins.shapes import codes
 from binder_plugins.shapes.faults import feature_faults
-from binder_plugins.shapes.kinds import Block, Board, Disc, Plate
+from binder_plugins.shapes.flat import laid_flat
 from binder_plugins.shapes.needed import Needed, needed_of
+from binder_plugins.shapes.shape_faults import shape_faults
 from binder_plugins.shapes.sold import sold_section
 from binder_plugins.shapes.turned import measured
+from binder_plugins.shapes.written import written_sizes
 
 _USUAL_FORM = {
     "turned": "round bar",
@@ -32,6 +36,18 @@ _USUAL_FORM = {
     "disc": "plate",
     "board": "board",
     "cut": "round bar",
+    "profile": "round bar",
+    "tube": "tube",
+    "wire": "wire",
+    "sheet": "sheet",
+    "gear": "round bar",
+    "rack": "flat bar",
+    "ratchet": "round bar",
+    "sprocket": "round bar",
+    "pulley": "round bar",
+    "flywheel": "round bar",
+    "handwheel": "round bar",
+    "spring": "wire",
 }
 
 
@@ -51,6 +67,7 @@ def size_parts(design: Design) -> Contribution:
         if fact is not None:
             facts.append(fact)
             workings.append(_working(part, needed, fact, design.units))
+            workings += laid_flat(part, design.units)
     return Contribution(facts=facts, workings=workings, findings=findings)
 
 
@@ -59,13 +76,14 @@ def _needed(part: Part) -> tuple[Needed | None, tuple[Diagnostic, ...]]:
         finding = codes.SIZE_MISSING.at(
             part.at,
             f"'{part.name}' has no shape",
-            help="give it one of: turned, block, plate, disc, board, cut",
+            help=f"give it one of: {', '.join(_USUAL_FORM)}",
         )
         return None, (finding,)
     if isinstance(part.shape, list):
         steps, findings = measured(part, part.shape)
         return (needed_of(part, steps) if steps else None), findings
-    return needed_of(part, ()), ()
+    findings = tuple(shape_faults(part))
+    return (needed_of(part, ()) if not findings else None), findings
 
 
 def _from_stock(
@@ -143,9 +161,7 @@ def _length(needed: Needed, form: str) -> Fraction:
 
 
 def _working(part: Part, needed: Needed, fact: CutSize, units: str) -> Working:
-    given = tuple(
-        Given(name, shown_length(size.exact, units), size.span) for name, size in _sizes(part)
-    )
+    given = tuple(Given(name, _shown(size, units), size.span) for name, size in _sizes(part))
     return Working(
         id=f"{part.name}.stock",
         title=f"stock for the {part.title}",
@@ -158,14 +174,16 @@ def _working(part: Part, needed: Needed, fact: CutSize, units: str) -> Working:
     )
 
 
+def _shown(size: Size, units: str) -> str:
+    is_length = size.quantity.dimension == LENGTH
+    return shown_length(size.exact, units) if is_length else shown(size.quantity)
+
+
 def _sizes(part: Part) -> Iterator[tuple[str, Size]]:
     if part.overall is not None:
         yield "overall", part.overall
     shape = part.shape
-    if isinstance(shape, (Block, Board, Disc, Plate)):
-        for name in type(shape).model_fields:
-            yield name, getattr(shape, name)
-    elif isinstance(shape, Size):
+    if isinstance(shape, Size):
         yield "length", shape
     elif isinstance(shape, list):
         for number, step in enumerate(shape, 1):
@@ -173,3 +191,5 @@ def _sizes(part: Part) -> Iterator[tuple[str, Size]]:
                 yield f"length of {step.name or f'step {number}'}", step.length
             if step.diameter is not None:
                 yield f"diameter of {step.name or f'step {number}'}", step.diameter
+    else:
+        yield from written_sizes(shape)

@@ -7,8 +7,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from binder.api import CutSize, Design, Part, Size
+from binder_plugins.shapes.blanks import round_size
 from binder_plugins.shapes.kinds import Block, Board, Disc, Plate, TurnedStep
-from binder_plugins.shapes.turned import Measured, bar_needed, measured
+from binder_plugins.shapes.turned import Measured, measured
+from binder_plugins.shapes.vocabulary.rods import Sheet
 
 _RODS = ("round bar", "drawn rod", "wire", "tube")
 
@@ -40,7 +42,15 @@ def surfaces_of(part: Part, design: Design) -> dict[str, Surface]:
         return _disc(shape.diameter.exact, shape.thickness.exact)
     if isinstance(shape, Size):
         return _as_bought(part, shape.exact, design)
-    return {}
+    return _wider(part, shape)
+
+
+def _wider(part: Part, shape: object) -> dict[str, Surface]:
+    """Of the wider vocabulary, what is flat and what is round."""
+    if isinstance(shape, Sheet) and not shape.bends:
+        return _box(shape.length.exact, shape.width.exact, shape.thickness.exact)
+    size = round_size(part, shape)
+    return _disc(*size) if size is not None else {}
 
 
 def _box(length: Fraction, width: Fraction, height: Fraction) -> dict[str, Surface]:
@@ -120,5 +130,5 @@ def _across(step: TurnedStep) -> Fraction:
     """Diameter, least diameter of a taper, or size across flats."""
     if step.taper is not None:
         return min(step.taper.start.exact, step.taper.end.exact)
-    flats = step.hexagon or step.square
-    return flats.exact if flats is not None else bar_needed([step], "round bar")
+    across = step.hexagon or step.square or step.diameter or step.ball or step.web
+    return across.exact if across is not None else Fraction(0)

@@ -76,13 +76,34 @@ def _faults(part: Part, steps: Sequence[TurnedStep]) -> Iterator[Diagnostic]:
         yield from _overall_faults(part, part.overall, known, has_rest=bool(open_ends))
 
 
+_SECTIONS = ("diameter", "taper", "hexagon", "square", "ball", "web")
+
+
 def _section_faults(step: TurnedStep) -> Iterator[Diagnostic]:
-    given = [one for one in (step.diameter, step.taper, step.hexagon, step.square) if one]
+    given = [one for name in _SECTIONS if (one := getattr(step, name)) is not None]
     if len(given) != 1:
         yield codes.SECTION_UNCLEAR.at(
             given[1].span if given else step.length.span,
             "a step needs one section" if not given else "a step has two sections",
-            help="write one of diameter, taper, hexagon or square",
+            help="write one of diameter, taper, hexagon, square, ball or web",
+        )
+    elif step.web is not None and step.throw is None:
+        yield codes.SIZE_MISSING.at(
+            step.web.span,
+            "a web does not say how far its pin is thrown",
+            help="add `throw:`, from the axis to the middle of the pin",
+        )
+    elif step.throw is not None and step.diameter is None and step.web is None:
+        yield codes.SECTION_UNCLEAR.at(
+            step.throw.span,
+            "only a round step or a web is thrown off the axis",
+            help="give it a `diameter:`, or leave `throw:` out",
+        )
+    elif step.ball is not None and _exact(step) > step.ball.exact:
+        yield codes.SIZES_DO_NOT_ADD.at(
+            step.length.span,
+            f"a ball of {shown_length(step.ball.exact)} is not {shown_length(_exact(step))} long",
+            help="make it shorter: a stem is a step of its own",
         )
 
 
@@ -110,12 +131,17 @@ def bar_needed(steps: Sequence[TurnedStep], form: str) -> Fraction:
 
 
 def _across(step: TurnedStep, form: str) -> Fraction:
-    if step.diameter is not None:
-        return step.diameter.exact
+    """Over the axis: a step with a throw swings its far side round."""
+    throw = step.throw.exact if step.throw is not None else Fraction(0)
+    return _section(step, form) + 2 * throw
+
+
+def _section(step: TurnedStep, form: str) -> Fraction:
     if step.taper is not None:
         return max(step.taper.start.exact, step.taper.end.exact)
     if step.hexagon is not None:
         return step.hexagon.exact * (1 if form == "hexagon bar" else HEXAGON_CORNERS)
     if step.square is not None:
         return step.square.exact * (1 if form == "square bar" else SQUARE_CORNERS)
-    return Fraction(0)
+    across = step.diameter or step.ball or step.web
+    return across.exact if across is not None else Fraction(0)

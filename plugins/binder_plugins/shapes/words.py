@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Iterator
+
 from binder.api import Feature, Position, Size, ThreadName, shown, size_text
-from binder_plugins.shapes.features import Cut, Edge, Hole, Placed, Screwed
+from binder_plugins.shapes.features import Placed
 
 _VERB = {
     "drilled": "drill ⌀",
@@ -12,27 +15,58 @@ _VERB = {
     "counterbored": "counterbore ⌀",
     "countersunk": "countersink to ⌀",
     "spotfaced": "spotface ⌀",
+    "centred": "centre ISO 6411 A ",
     "tapped": "tap ",
     "screwed": "thread ",
     "chamfered": "chamfer ",
     "rounded": "round to R",
+    "bevelled": "bevel ",
     "knurled": "knurl, pitch ",
     "grooved": "groove, width ",
     "undercut": "undercut, width ",
     "slotted": "slot, width ",
+    "t_slotted": "T-slot, neck ",
+    "dovetailed": "dovetail, narrow ",
+    "pocketed": "pocket ",
+    "stepped": "step ",
+    "bossed": "boss ⌀",
     "flatted": "flat, to ",
     "recessed": "recess ",
     "keywayed": "keyway, width ",
     "filed": "file: ",
 }
+# Further sizes of a feature in the order in which they are read out.
+_SIZES = (
+    ("width", "× {}"),
+    ("depth", "{} deep"),
+    ("length", "{} long"),
+    ("height", "{} high"),
+    ("head", "head {}"),
+    ("head_depth", "head {} deep"),
+    ("counterbore", "counterbored ⌀{}"),
+    ("corner", "corners R{}"),
+)
+_WORDS = (("side", "at the {}"), ("style", "{}"), ("runs", "{} the face"))
+_ANGLES = (("angle", "at {}"), ("lean", "leaning {}"), ("clock", "{} from the top"))
+_FLATS = {2: "two flats, ", 4: "square, ", 6: "hexagon, "}
+
+_COUNTED = re.compile(r"[0-9]+ off")
 
 
 def what(feature: Feature, units: str) -> str:
     """`drill ⌀3.1 mm, through`."""
-    entry = feature.entry
-    value = getattr(entry, feature.kind, "")
-    size = _size(value, units)
-    return f"{_VERB.get(feature.kind, feature.kind + ' ')}{size}{_extent(entry, units)}"
+    value = getattr(feature.entry, feature.kind, "")
+    extent = "".join(
+        word if word.startswith(" ") else f", {word}" for word in _extent(feature, units)
+    )
+    return f"{_verb(feature)}{_size(value, units)}{extent}"
+
+
+def _verb(feature: Feature) -> str:
+    count = getattr(feature.entry, "off", None)
+    if feature.kind == "flatted" and count in _FLATS:
+        return _FLATS[count]
+    return _VERB.get(feature.kind, f"{feature.kind} ")
 
 
 def _size(value: object, units: str) -> str:
@@ -41,22 +75,33 @@ def _size(value: object, units: str) -> str:
     return value.text if isinstance(value, ThreadName) else str(value)
 
 
-def _extent(entry: object, units: str) -> str:
-    words: list[str] = []
-    if isinstance(entry, (Hole, Cut)) and entry.depth is not None:
-        depth = entry.depth
-        words.append(f"{size_text(depth, units)} deep" if isinstance(depth, Size) else "through")
-    if isinstance(entry, (Screwed, Cut)) and entry.length is not None:
-        words.append(f"{size_text(entry.length, units)} long")
-    if isinstance(entry, Edge) and entry.angle is not None:
-        words.append(f"at {shown(entry.angle.quantity)}")
-    return "".join(f", {word}" for word in words)
+def _extent(feature: Feature, units: str) -> Iterator[str]:
+    entry = feature.entry
+    for name, words in _SIZES:
+        size = getattr(entry, name, None)
+        if isinstance(size, Size):
+            said = words.format(size_text(size, units))
+            yield f" {said}" if said.startswith("×") else said
+        elif size is not None and name == "depth":
+            yield "through"
+    for name, words in _WORDS:
+        word = getattr(entry, name, None)
+        if word:
+            yield words.format(word)
+    for name, words in _ANGLES:
+        angle = getattr(entry, name, None)
+        if isinstance(angle, Size):
+            yield words.format(shown(angle.quantity))
 
 
 def _along(position: Position, units: str) -> str:
-    if position.distance is None:
-        return str(position.text)
-    return f"{shown(position.distance.quantity, units)} {position.rest}"
+    return ", ".join(_one(place, units) for place in position.all)
+
+
+def _one(place: Position, units: str) -> str:
+    if place.distance is None:
+        return str(place.text)
+    return f"{shown(place.distance.quantity, units)} {place.rest}"
 
 
 def where(feature: Feature, units: str) -> str:
@@ -68,8 +113,9 @@ def where(feature: Feature, units: str) -> str:
     words += [f"across {entry.across}"] if entry.across else []
     words += [f"at {_along(entry.at, units)}"] if entry.at else []
     words += ["at each end"] if entry.each_end else []
-    if entry.off:
-        words.append(f"{entry.off} off" + (f" {entry.pattern}" if entry.pattern else ""))
-    elif entry.pattern:
-        words.append(str(entry.pattern))
+    pattern = str(entry.pattern or "")
+    # The words of a pattern often say how many; saying it twice would read as a product.
+    if entry.off and not _COUNTED.match(pattern):
+        pattern = f"{entry.off} off {pattern}".strip()
+    words += [pattern] if pattern else []
     return ", ".join(words)

@@ -1,17 +1,30 @@
-"""The joints of this plugin: slides that a gib adjusts."""
+"""The joints of this plugin, and the dovetail as a feature of a part."""
 
 from __future__ import annotations
 
-from binder.api import Angle, JointEntry, Kind, Length, joint_kinds, load_data
+from binder.api import (
+    Angle,
+    At,
+    FeatureEntry,
+    Flag,
+    JointEntry,
+    Kind,
+    Length,
+    LengthOrSuit,
+    Name,
+    Slot,
+    joint_kinds,
+    load_data,
+)
 
 PACKAGE = "binder_plugins.slides"
 
 
 class DovetailEntry(JointEntry):
-    """A dovetail told once: `width` across the narrow side of the tail, its depth and angle.
+    """A dovetail told once: `width` across the root of the tail, depth of the slot, angle.
 
-    `gib` is the thickness of its strip, `clearance` what the gib takes up; `pins` the
-    diameter of the pins to measure over, where the maker chooses it.
+    `gib` is the thickness of its strip, `clearance` the sideways play before it is set;
+    `pins` the diameter of the pins to measure over, where the maker chooses it.
     """
 
     width: Length | None = None
@@ -22,6 +35,25 @@ class DovetailEntry(JointEntry):
     pins: Length | None = None
 
 
+class DovetailFeature(FeatureEntry):
+    """One half of a dovetail: its narrow width, as drawn at sharp corners.
+
+    `inside` is a slot, left out it is a tail; `on` the face that it is cut in, `at` where.
+    """
+
+    kind = "dovetailed"
+    dovetailed: LengthOrSuit
+    depth: Length | None = None
+    angle: Angle | None = None
+    on: Name | None = None
+    at: At | None = None
+    inside: Flag = False
+
+
 def kinds() -> list[Kind]:
-    """A kind for each row of the table."""
-    return joint_kinds(load_data(PACKAGE, "joints.yaml")["kinds"], DovetailEntry)
+    """A joint for each row of the table, and the feature."""
+    says = "a dovetail: its width where it is narrow"
+    return [
+        *joint_kinds(load_data(PACKAGE, "joints.yaml")["kinds"], DovetailEntry),
+        Kind(Slot.FEATURE, "dovetailed", DovetailFeature, says),
+    ]

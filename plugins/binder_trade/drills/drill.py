@@ -13,10 +13,10 @@ LARGEST_MM = 200.0
 
 @dataclass(frozen=True, slots=True)
 class Drill:
-    """A drill by the name on its shank or box: `3.3 mm`, `no. 34 drill`, `letter F drill`,
-    `7/64 in`.
+    """A drill by the name on its shank or box.
 
-    `mm` is its diameter; `system` is metric, metric as sold, number, letter, fraction or owned.
+    That is `3.3 mm`, `no. 34 drill`, `letter F drill` or `7/64 in`. `mm` is its diameter;
+    `system` is metric, metric as sold, number, letter, fraction or owned.
     """
 
     name: str

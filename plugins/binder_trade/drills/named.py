@@ -10,8 +10,10 @@ from binder_trade.drills.drill import Drill, NoDrill
 from binder_trade.drills.lists import all_drills, standard_drills
 
 _MOST_CHARACTERS = 40
-_NUMBER = re.compile(r"(?:no\.? ?|number ?(?:drill )?|# ?)(?P<no>[0-9]{1,2})(?: drill)?", re.I)
-_LETTER = re.compile(r"(?:letter (?:drill )?)?(?P<letter>[A-Z])(?: drill)?", re.I)
+_NUMBER = re.compile(
+    r"(?:no\.? ?|number ?(?:drill )?|# ?)(?P<no>[0-9]{1,2})(?: drill)?", re.IGNORECASE
+)
+_LETTER = re.compile(r"(?:letter (?:drill )?)?(?P<letter>[A-Z])(?: drill)?", re.IGNORECASE)
 _INCHES = re.compile(r"(?:(?P<whole>[0-9]) )?(?P<part>[0-9]{1,2}/[0-9]{1,2}) ?(?:in|inch|\")?")
 _METRIC = re.compile(r"(?P<mm>[0-9]{1,3}(?:\.[0-9]{1,3})?)(?: ?mm)?")
 _LARGEST_FRACTION = Fraction(3)

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from binder_trade.fastening.cursor import Cursor
-from binder_trade.fastening.faults import NotAFastener, Unreadable, quoted
+from binder_trade.fastening.faults import NotAFastener, quoted
 from binder_trade.fastening.naming import Kind, say, settle
-from binder_trade.fastening.phrases import sort_words
+from binder_trade.fastening.phrases import names_a_kind, sort_words
 from binder_trade.fastening.sizes import Size
-from binder_trade.fastening.sizing import FREE_SIZED, Sizes, settle_sizes
+from binder_trade.fastening.sizing import Sizes, settle_sizes
 from binder_trade.fastening.thread_words import ThreadWords, take_thread
 
 
@@ -46,6 +46,7 @@ class _Heard:
     thread: ThreadWords | None = None
     sizes: list[tuple[Size, str]] = field(default_factory=list)
     words: list[str] = field(default_factory=list)
+    count: int | None = None
 
 
 def read_fastener(text: str) -> FastenerName:
@@ -56,26 +57,15 @@ def read_fastener(text: str) -> FastenerName:
     a BA thread only a fraction is read as inches, since BA screws are sold in both.
     """
     name, _, _purpose = text.partition(" for ")
-    cursor = Cursor(name)
-    count = _count_off(cursor)
-    heard = _hear(cursor)
-    said = sort_words(tuple(heard.words), text)
-    if not said.kinds:
+    if not names_a_kind(name):
         raise NotAFastener(
             f"{quoted(text)} names no kind of fastener",
-            "say screw, bolt, nut, washer, stud, grub screw, wood screw, rivet, pin, circlip or key",
+            "say screw, bolt, nut, washer, stud, rivet, pin, circlip or key, with its kind",
         )
-    kind = settle(said, text)
+    heard = _hear(Cursor(name))
+    kind = settle(sort_words(tuple(heard.words), text), text)
     sizes = settle_sizes(kind.name, heard.thread, heard.sizes, text)
-    return _named(kind, heard.thread, sizes, count)
-
-
-def _count_off(cursor: Cursor) -> int | None:
-    if cursor.ahead().kind == "number" and cursor.ahead(1).text == "off":
-        count = cursor.count()
-        cursor.take("off")
-        return count
-    return None
+    return _named(kind, heard.thread, sizes, heard.count)
 
 
 def _hear(cursor: Cursor) -> _Heard:
@@ -85,13 +75,17 @@ def _hear(cursor: Cursor) -> _Heard:
         if thread is not None:
             heard.thread = thread
         elif cursor.ahead().kind == "number":
-            _hear_size(cursor, heard)
+            _hear_number(cursor, heard)
         else:
             _hear_word(cursor, heard)
     return heard
 
 
-def _hear_size(cursor: Cursor, heard: _Heard) -> None:
+def _hear_number(cursor: Cursor, heard: _Heard) -> None:
+    if cursor.ahead(1).text == "off":
+        heard.count = cursor.count()
+        cursor.take("off")
+        return
     size = cursor.size()
     if size is None:
         return
@@ -108,16 +102,15 @@ def _hear_word(cursor: Cursor, heard: _Heard) -> None:
 
 
 def _named(kind: Kind, thread: ThreadWords | None, sizes: Sizes, count: int | None) -> FastenerName:
-    thread_text = thread.text if thread is not None and kind.name not in FREE_SIZED else ""
-    size_text = thread.text if thread is not None else sizes.across_text
+    thread_text = thread.text if thread is not None else ""
     return FastenerName(
         kind=kind.name,
-        thread_text=thread_text or (thread.text if thread is not None else ""),
+        thread_text=thread_text,
         length_mm=sizes.length_mm,
         length_text=sizes.length_text,
         point=kind.point,
         material=kind.material,
-        says=say(kind, size_text, sizes.length_text),
+        says=say(kind, thread_text or sizes.across_text, sizes.length_text),
         head=kind.head,
         drive=kind.drive,
         diameter_mm=sizes.across_mm,
@@ -126,3 +119,10 @@ def _named(kind: Kind, thread: ThreadWords | None, sizes: Sizes, count: int | No
         also=kind.also,
         count=count,
     )
+
+
+def with_length(name: FastenerName, length_mm: float, length_text: str) -> FastenerName:
+    """The same fastener in a length that was chosen, in mm and as it is bought."""
+    kind = Kind(name.kind, name.head, name.drive, name.point, name.material, name.also)
+    says = say(kind, name.thread_text or name.diameter_text, length_text)
+    return replace(name, length_mm=length_mm, length_text=length_text, says=says)

@@ -128,16 +128,18 @@ def _circlip(head: str, text: str) -> str:
 
 
 def _full_head(noun: str, head: str, drive: str) -> str:
-    if noun == "bolt":
-        return "hexagon bolt"
-    if noun == "rivet" and head == "round":
-        return "snap"
-    if noun != "screw":
-        return "full" if noun == "nut" and head in ("", "hexagon") else head
-    if not head and drive == _SOCKET:
-        return "cap"
-    if head == "countersunk" and drive == _SOCKET:
-        return "countersunk socket"
+    if noun == "screw":
+        return _screw_head(head, drive)
+    if noun == "nut":
+        return "full" if head in ("", "hexagon") else head
+    return {("bolt", "hexagon"): "hexagon bolt", ("rivet", "round"): "snap"}.get(
+        (noun, head), head or {"bolt": "hexagon bolt", "washer": "plain"}.get(noun, "")
+    )
+
+
+def _screw_head(head: str, drive: str) -> str:
+    if drive == _SOCKET and head in ("", "countersunk"):
+        return "countersunk socket" if head else "cap"
     return f"{head} cross" if drive == "cross recess" and head in _CROSSED else head
 
 
@@ -163,6 +165,10 @@ def _printed_head(kind: Kind) -> str:
         return {"full": "hexagon"}.get(kind.head, kind.head)
     if kind.name == "bolt":
         return "hexagon"
+    if kind.name == "washer" and kind.head == "plain":
+        return ""
     if kind.head in ("cheese", "pan", "round", "button", "fillister", "snap"):
         return f"{kind.head} head"
-    return {"countersunk socket": "countersunk socket head"}.get(kind.head, kind.head)
+    if kind.head.endswith(" cross"):
+        return f"cross recess {kind.head.removesuffix(' cross')} head"
+    return "countersunk socket head" if kind.head == "countersunk socket" else kind.head

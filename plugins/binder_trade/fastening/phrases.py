@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import difflib
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from functools import cache
@@ -56,6 +57,17 @@ def _longest(words: tuple[str, ...], text: str) -> tuple[int, str, str]:
         if found is not None:
             return length, *found
     raise Unreadable(f"{quoted(text)} has the strange word {quoted(words[0])}", _near(words[0]))
+
+
+def names_a_kind(text: str) -> bool:
+    """Some word of the text is a kind of fastener, whatever the rest says."""
+    return any(word in _nouns() for word in re.findall("[a-z]+", text.lower()))
+
+
+@cache
+def _nouns() -> frozenset[str]:
+    lasts = {name.split()[-1] for name in KINDS}
+    return frozenset(lasts | {f"{last}s" for last in lasts})
 
 
 def _near(word: str) -> str:

@@ -25,6 +25,7 @@ FREE_SIZED: Final = (
     "woodruff key",
 )
 _KEYS: Final = ("parallel key", "woodruff key")
+_SLENDER: Final = ("rivet", "dowel pin", "roll pin", "taper pin", "split pin")
 _SHORT: Final = ("nut", "washer", "external circlip", "internal circlip", "e-clip")
 
 
@@ -58,7 +59,17 @@ def settle_sizes(
         raise Unreadable(f"{quoted(text)} has more sizes than a {kind}", _example(kind))
     if length and kind in _SHORT:
         raise Unreadable(f"{quoted(text)}: a {kind} has no length", _example(kind))
+    _check_slender(kind, across, length, text)
     return _sizes(across, length)
+
+
+def _check_slender(kind: str, across: Sequence[Size], length: Sequence[Size], text: str) -> None:
+    """A pin or rivet is longer than it is thick, so the other way round is a slip."""
+    if kind in _SLENDER and across and length and length[0].mm < across[0].mm:
+        raise Unreadable(
+            f"{quoted(text)} is thicker than it is long",
+            f"write the thickness first: {length[0].says} x {across[0].says}",
+        )
 
 
 def _check_thread(kind: str, thread: ThreadWords | None, text: str) -> None:

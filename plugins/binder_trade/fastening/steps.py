@@ -2,20 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final
+
+from binder_trade.explained import Step
 
 COMMON_PRACTICE: Final = "common practice, no source"
 
 
-@dataclass(frozen=True, slots=True)
-class Step:
-    """One line of a sum: what it is, how it is worked out, what it gives and on whose word."""
-
-    name: str
-    formula: str
-    value: str
-    source: str = COMMON_PRACTICE
+def step(name: str, formula: str, value: str, source: str = COMMON_PRACTICE) -> Step:
+    """One line of a sum; what has no other source is common practice."""
+    return Step(name, formula, value, source)
 
 
 def mm(value: float) -> str:

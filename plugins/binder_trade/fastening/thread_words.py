@@ -20,7 +20,7 @@ _INCH_FAMILIES: Final = {
     "whit": "BSW",
     "whitworth": "BSW",
     "bsf": "BSF",
-    "bsb": "BSB",
+    "bsb": "brass",
     "me": "ME",
     "bsp": "BSP",
     "bspp": "BSP",
@@ -84,13 +84,11 @@ def _numbered(cursor: Cursor) -> ThreadWords | None:
     if number.kind != "number" or "." in number.text:
         raise Unreadable(f"{quoted(cursor.text)} has 'no.' without a number", "write no. 6")
     if cursor.ahead(1).text in ("ba", "-"):
-        return _ba(cursor) or _inch(cursor) or _back(cursor, start)
+        found = _ba(cursor) or _inch(cursor)
+        cursor.place = cursor.place if found else start
+        return found
     cursor.place += 1
     return ThreadWords(f"no. {int(number.text)}", "in")
-
-
-def _back(cursor: Cursor, start: int) -> None:
-    cursor.place = start
 
 
 def _ba(cursor: Cursor) -> ThreadWords | None:

@@ -6,15 +6,16 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache
 
-from binder_trade.fits.amounts import positive
+from binder_trade.explained import NotDefined, Step, positive
 from binder_trade.fits.duties import Choice, choose
-from binder_trade.fits.steps import Step, micrometres
-from binder_trade.limits import Limits, NotDefined, fit, limits
+from binder_trade.fits.printed import span
+from binder_trade.limits import Limits, fit, limits
 
 CONVENTION = "hole class with the least sum of the two misses; H first where two are alike"
-# H first: it is what a reamer gives, so it wins where it is no worse.
+# H first: it is what a reamer gives, so it wins where it is no worse. Grade 7 is the finest
+# that a bench bores.
 _LETTERS = ("H", "G", "F", "E", "D", "C", "JS", "K", "M", "N", "P", "R", "S", "U")
-_GRADES = (7, 8, 9, 6, 10, 11)
+_GRADES = (7, 8, 9, 10, 11)
 _REAMED = "H7"
 
 
@@ -95,6 +96,8 @@ def _says(wanted: tuple[float, float], got: tuple[float, float]) -> str:
     tight, loose = got[0] < wanted[0], got[1] > wanted[1]
     if not tight and not loose:
         return "the rod as bought serves"
+    if wanted[1] <= 0 < got[1]:
+        return "the rod may fall through: turn the shaft, or bond it"
     if tight and loose:
         return "the rod may vary more than the duty allows: measure it, or turn the shaft"
     if tight:
@@ -110,10 +113,6 @@ def _steps(
     got: tuple[float, float],
 ) -> tuple[Step, ...]:
     return (
-        Step("wanted", f"{choice.hole}/{choice.shaft}", _range(wanted), choice.source),
-        Step("chosen", f"{hole} on a rod {rod}", _range(got), CONVENTION),
+        Step("wanted", f"{choice.hole}/{choice.shaft}", span(*wanted), choice.source),
+        Step("chosen", f"{hole} on a rod {rod}", span(*got), CONVENTION),
     )
-
-
-def _range(pair: tuple[float, float]) -> str:
-    return f"{micrometres(pair[0])} to {micrometres(pair[1])}"

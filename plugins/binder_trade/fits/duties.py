@@ -14,8 +14,7 @@ from functools import cache
 from typing import Any
 
 from binder.api import load_data
-from binder_trade.fits.amounts import positive
-from binder_trade.limits import NotDefined
+from binder_trade.explained import NotDefined, positive
 
 _PACKAGE = "binder_trade.fits"
 _WORD = re.compile(r"[^\W_0-9]+")
@@ -62,29 +61,6 @@ def choose(text: str, nominal_mm: float, *, hole_basis: bool = True) -> Choice:
 def duties() -> tuple[str, ...]:
     """The duties that are understood, each by its own name, loosest first."""
     return tuple(row["duty"] for row in _table()["duties"])
-
-
-def standard_name(hole: str, shaft: str) -> str:
-    """The standard's name of a preferred fit, hole or shaft basis: `sliding`, `force`.
-
-    Raises NotDefined where the standard names no such fit. Source: ANSI B4.2 Table 11.
-    """
-    names = _names()
-    if (hole, shaft) not in names:
-        known = ", ".join(f"{first}/{second}" for first, second in names)
-        raise NotDefined(f"the standard has no name for {hole}/{shaft}", f"it names {known}")
-    return names[hole, shaft]
-
-
-@cache
-def _names() -> dict[tuple[str, str], str]:
-    found: dict[tuple[str, str], str] = {}
-    for row in _table()["duties"]:
-        for fitted in (row, row.get("small", {})):
-            if "named" in fitted:
-                for classes in (fitted, fitted["rod"]):
-                    found.setdefault((classes["hole"], classes["shaft"]), fitted["named"])
-    return found
 
 
 def _meant(stems: frozenset[str], text: str) -> Mapping[str, Any]:

@@ -5,23 +5,26 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
-from difflib import get_close_matches
 from functools import cache
 from typing import Any
 
 from binder.api import load_data
-from binder_trade.fits.amounts import positive
+from binder_trade.explained import NotDefined, positive
 from binder_trade.fits.duties import Choice
-from binder_trade.limits import NotDefined, limits
+from binder_trade.fits.naming import cited, plain, way_out
+from binder_trade.limits import limits
 
 MM_PER_INCH = 25.4
 _PACKAGE = "binder_trade.fits"
 _CLASS = re.compile(r"\b([A-Za-z]{1,2}[0-9]{1,2})\b")
 # A size, where one is written: `6 mm`, `1/4 in`, `7.5 in`, `1/4"`.
 _SIZE = re.compile(
-    r"(?:([0-9]{1,6})\s+)?([0-9]{1,6}(?:\.[0-9]{1,6}|/[0-9]{1,6})?)\s*(mm|inch|in|\"|”)", re.I
+    r"(?:([0-9]{1,6})\s+)?([0-9]{1,6}(?:\.[0-9]{1,6}|/[0-9]{1,6})?)\s*(mm|inch|in|\"|”)",
+    re.IGNORECASE,
 )
 _LONGEST = 200
+# A size that was written in inches and turned into mm is still that size.
+_EXACT = 1e-9
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,10 +69,10 @@ def read_tool(text: str) -> Told:
     NotDefined for words that are no tool or bar, or for two ways of one half.
     """
     size = _size(text[:_LONGEST])
-    plain = _SIZE.sub(" ", text[:_LONGEST])
-    ways = [_way(phrase) for phrase in re.split(r"[,;]", plain) if phrase.strip()]
+    unsized = _SIZE.sub(" ", text[:_LONGEST])
+    ways = [_way(phrase) for phrase in re.split(r"[,;]", unsized) if phrase.strip()]
     if not ways:
-        raise NotDefined("neither tool nor bar is named", _words_out())
+        raise NotDefined("neither tool nor bar is named", way_out("", (), _listed()))
     return Told(size, _of_half(ways, "hole"), _of_half(ways, "shaft"))
 
 
@@ -112,7 +115,7 @@ def _made_to(way: Way, wanted_cls: str) -> str:
 def _band(bands: list[Mapping[str, float]], nominal_mm: float) -> tuple[float, float]:
     inches = nominal_mm / MM_PER_INCH
     for band in bands:
-        if inches <= band["to_in"]:
+        if inches <= band["to_in"] + _EXACT:
             return band["upper"] * MM_PER_INCH, band["lower"] * MM_PER_INCH
     most = bands[-1]["to_in"] * MM_PER_INCH
     raise NotDefined(f"the table of drilled holes ends at {most:.1f} mm", "bore it, or measure it")
@@ -121,12 +124,13 @@ def _band(bands: list[Mapping[str, float]], nominal_mm: float) -> tuple[float, f
 def _way(phrase: str) -> Way:
     """The way that a phrase names, the longest words first."""
     stated = _CLASS.search(phrase)
-    plain = " ".join(_CLASS.sub(" ", phrase).lower().split())
-    row = _phrases().get(plain)
+    asked = plain(_CLASS.sub(" ", phrase))
+    row = _phrases().get(asked)
     if row is None:
-        near = get_close_matches(plain, _phrases(), n=2)
-        meant = f"did you mean {' or '.join(near)}? " if near else ""
-        raise NotDefined(f"“{plain[:40]}” is no tool or bar that is known", meant + _words_out())
+        raise NotDefined(
+            f"“{asked}” is no tool or bar that is known",
+            way_out(asked, _phrases(), _listed()),
+        )
     way = _plain_way(row)
     if stated is None:
         return way
@@ -155,14 +159,13 @@ def _size(text: str) -> float | None:
     return positive(value * (1.0 if unit == "mm" else MM_PER_INCH), "the size")
 
 
-def _words_out() -> str:
-    return "say one of: " + ", ".join(row["way"] for row in _table()["ways"])
+def _listed() -> list[str]:
+    return [row["way"] for row in _table()["ways"]]
 
 
 def _plain_way(row: Mapping[str, Any]) -> Way:
     source = _table()["sources"][row["source"]]
-    read = source["status"] == "verified"
-    text = source["text"] if read else f"{source['text']} (from memory)"
+    text = cited({"source": source["text"], "status": source["status"]})
     return Way(
         row["way"], row["half"], row["says"], text, row.get("leaves", ""), row.get("makes", 0)
     )

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from binder_trade.explained import NotDefined, Step
 from binder_trade.fits.drawn_rod import clearances
 from binder_trade.fits.duties import Choice
 from binder_trade.fits.given import Given
-from binder_trade.fits.steps import Step, micrometres
-from binder_trade.limits import NotDefined
+from binder_trade.fits.printed import span
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,14 +87,18 @@ def _steps(
     got: tuple[float, float],
 ) -> tuple[Step, ...]:
     return (
-        Step("wanted", f"{choice.hole}/{choice.shaft}", _range(*wanted), choice.source),
-        Step(f"hole {hole.way}", hole.cls or "table", _range(hole.lower_um, hole.upper_um),
-             hole.source),
-        Step(f"shaft {shaft.way}", shaft.cls or "table",
-             _range(shaft.lower_um, shaft.upper_um), shaft.source),
-        Step("got", "hole − shaft", _range(*got), "ISO 286-1"),
+        Step("wanted", f"{choice.hole}/{choice.shaft}", span(*wanted), choice.source),
+        Step(
+            f"hole {hole.way}",
+            hole.cls or "table",
+            span(hole.lower_um, hole.upper_um),
+            hole.source,
+        ),
+        Step(
+            f"shaft {shaft.way}",
+            shaft.cls or "table",
+            span(shaft.lower_um, shaft.upper_um),
+            shaft.source,
+        ),
+        Step("got", "hole − shaft", span(*got), "ISO 286-1"),
     )
-
-
-def _range(low: float, high: float) -> str:
-    return f"{micrometres(low)} to {micrometres(high)}"

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from difflib import get_close_matches
 from typing import Any
 
 from binder.api import load_data
-from binder_trade.fits.amounts import positive
-from binder_trade.fits.steps import Step, micrometres, millimetres
-from binder_trade.limits import NotDefined
+from binder_trade.explained import NotDefined, Step, within
+from binder_trade.fits.naming import plain, way_out
+from binder_trade.fits.printed import micrometres, millimetres
 
 CONVENTION = "hole is to size, shaft varies"
 _MM_PER_INCH = 25.4
@@ -37,7 +36,7 @@ def thumb_shaft(nominal_mm: float, name: str) -> ThumbShaft:
     The constant matters on small work: a thousandth an inch alone is nothing there. Raises
     NotDefined for another name, or above 300 mm. Source: Model Engineer's Handbook, fits.
     """
-    size = positive(nominal_mm, "the diameter", _MOST_MM)
+    size = within(nominal_mm, 1e-6, _MOST_MM, "the diameter")
     row = _row(name)
     thou = row["constant"] + row["per_inch"] * size / _MM_PER_INCH
     difference = thou * _UM_PER_THOU
@@ -57,14 +56,11 @@ def thumb_names() -> tuple[str, ...]:
 
 
 def _row(name: str) -> Mapping[str, Any]:
-    plain = " ".join(name.lower().split())
     rows: dict[str, Mapping[str, Any]] = {row["name"]: row for row in _table()["fits"]}
-    if plain in rows:
-        return rows[plain]
-    near = get_close_matches(plain[:60], rows, n=2)
-    meant = f"did you mean {' or '.join(near)}? " if near else ""
-    known = ", ".join(rows)
-    raise NotDefined(f"the thumb rule has no “{plain[:40]}” fit", f"{meant}it has {known}")
+    asked = plain(name)
+    if asked not in rows:
+        raise NotDefined(f"the thumb rule has no “{asked}” fit", way_out(asked, rows, rows))
+    return rows[asked]
 
 
 def _table() -> Mapping[str, Any]:

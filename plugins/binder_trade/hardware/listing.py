@@ -13,6 +13,7 @@ from binder.api import load_data
 
 PACKAGE = "binder_trade.hardware"
 MM_PER_INCH = 25.4
+_EXACT_INCH = Fraction(254, 10)
 # Columns that are no lengths: angles, sizes of a cross recess, micrometres, forces, counts.
 _NO_LENGTHS = ("_deg", "_no", "_um", "_kn")
 _EXACT = 1e-6
@@ -39,7 +40,7 @@ class Listed:
     @property
     def source(self) -> str:
         """The standard as printed, with the words for figures that no table was read for."""
-        return self.standard if self.status == "verified" else f"{self.standard} (from memory)"
+        return cited(self.standard, self.status)
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,6 +76,13 @@ class Table:
         raise NotListed(reason, nearest({key: float(key) for key in self.rows}, size_mm, " mm"))
 
 
+def cited(source: str, status: str) -> str:
+    """A source as printed; one from memory says so, and common practice speaks for itself."""
+    if status == "verified" or source.startswith("common practice"):
+        return source
+    return f"{source} (from memory)"
+
+
 def nearest(sizes: Mapping[str, float], asked_mm: float, unit: str = "") -> str:
     """The way out that names the listed sizes next below and next above the one asked for."""
     below = [key for key in sizes if sizes[key] < asked_mm - _EXACT]
@@ -101,8 +109,8 @@ def plain(size: float) -> str:
 
 def measure(value: float | str, unit: str) -> float:
     """A figure of a data file in mm: a number, or inches as text such as 1 1/4."""
-    number = float(sum(Fraction(part) for part in str(value).split()))
-    return number * (MM_PER_INCH if unit == "in" else 1.0)
+    number = sum((Fraction(part) for part in str(value).split()), Fraction(0))
+    return float(number * _EXACT_INCH) if unit == "in" else float(number)
 
 
 @cache

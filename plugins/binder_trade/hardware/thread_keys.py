@@ -45,7 +45,10 @@ def nominal_mm(name: str) -> float:
 
 def sizes_mm(of: Table, series: str) -> dict[str, float]:
     """The rows of a table of one series by their printed names, with their diameters in mm."""
-    return {printed(series, size): _diameter(series, size) for size in of.rows}
+    if series == "M":
+        return {printed(series, size): float(size) for size in of.rows}
+    known = tables("threads.yaml")[series].rows
+    return {printed(series, size): known[size]["d"] for size in of.rows if size in known}
 
 
 def row_key(of: Table, key: ThreadKey) -> str:
@@ -79,12 +82,4 @@ def _unified(name: str, size: str, tpi: str, series: str) -> ThreadKey:
 
 
 def _tpi(series: str, size: str) -> float:
-    rows = tables("threads.yaml")[series].rows
-    return rows[size]["tpi_no"] if size in rows else 0.0
-
-
-def _diameter(series: str, size: str) -> float:
-    """Diameter of a row, mm; a row that its series has no thread for is never the nearest."""
-    if series == "M":
-        return float(size)
-    return tables("threads.yaml")[series].rows.get(size, {}).get("d", float("inf"))
+    return tables("threads.yaml")[series].rows[size]["tpi_no"]

@@ -1,12 +1,12 @@
 """Limits and fits of ISO 286 for sizes over 0 to 500 mm."""
 
+from binder_trade.explained import NotDefined, Step
 from binder_trade.limits.class_limits import Limits, limits
 from binder_trade.limits.fits import Fit, fit
 from binder_trade.limits.preferred import PreferredFit, name_of, preferred_fits
 from binder_trade.limits.reading import read_class, read_fit, shaft_letters
-from binder_trade.limits.refusal import NotDefined
-from binder_trade.limits.tolerances import GRADES, tolerance_um
-from binder_trade.limits.working import Step, working
+from binder_trade.limits.tolerances import GRADES, tolerance_factor_um, tolerance_um
+from binder_trade.limits.working import working
 
 __all__ = [
     "GRADES",
@@ -22,6 +22,7 @@ __all__ = [
     "read_class",
     "read_fit",
     "shaft_letters",
+    "tolerance_factor_um",
     "tolerance_um",
     "working",
 ]

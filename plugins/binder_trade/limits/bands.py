@@ -6,7 +6,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from binder_trade.limits.refusal import NotDefined
+from binder_trade.explained import NotDefined
 
 LARGEST_MM = 500
 _PLACES = 6  # a size reckoned to 3.0000000000000004 mm is 3 mm

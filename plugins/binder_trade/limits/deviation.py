@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from binder_trade.explained import NotDefined
 from binder_trade.limits.bands import Band, is_up_to
-from binder_trade.limits.refusal import NotDefined
 from binder_trade.limits.tables import Table, shaft_table
 from binder_trade.limits.tolerances import tolerance_and_band
 
@@ -75,7 +75,7 @@ def _empty(rows: Table, letter: str, nominal_mm: float) -> NotDefined:
     where = (
         f"not defined up to {begins:g} mm"
         if is_up_to(nominal_mm, begins)
-        else f"defined only up to {rows.ends_at_mm(letter.lower()):g} mm"
+        else f"given only up to {rows.ends_at_mm(letter.lower()):g} mm (edition of 1988)"
     )
     return NotDefined(f"{letter} is {where}", f"use {_cased(_INSTEAD[letter.lower()], letter)}")
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from binder_trade.explained import NotDefined
 from binder_trade.limits.bands import Band, is_up_to
 from binder_trade.limits.deviation import BELOW_NOMINAL, Deviation, halves, published, source_of
 from binder_trade.limits.figures import plain, signed, term
-from binder_trade.limits.refusal import NotDefined
 from binder_trade.limits.tables import table
 from binder_trade.limits.tolerances import is_finer_or
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import re
 
-from binder_trade.limits.refusal import NotDefined, shown
+from binder_trade.explained import NotDefined
+from binder_trade.limits.quoted import shown
 from binder_trade.limits.tables import table
 from binder_trade.limits.tolerances import GRADES, require_grade
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
+from binder_trade.explained import NotDefined
 from binder_trade.limits.deviation import BELOW_NOMINAL, Deviation, halves, published, source_of
 from binder_trade.limits.figures import signed
-from binder_trade.limits.refusal import NotDefined
 from binder_trade.limits.tables import table
 
 _K_GRADES = ("4", "5", "6", "7")

@@ -16,7 +16,6 @@ Row = tuple[float | None, ...]
 class Table:
     """One published table: a row of micrometres for each letter or grade."""
 
-    source: str
     ends_mm: tuple[float, ...]
     rows: dict[str, Row]
 
@@ -43,7 +42,7 @@ def table(name: str) -> Table:
     part = content[name]
     rows = part.get("by_grade") or part["by_letter"]
     ends = content["steps" if name.endswith("_on_steps") else "bands"]
-    return Table(part["source"], tuple(ends), {key: tuple(row) for key, row in rows.items()})
+    return Table(tuple(ends), {key: tuple(row) for key, row in rows.items()})
 
 
 def shaft_table(letter: str) -> Table:

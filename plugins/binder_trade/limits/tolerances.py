@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
-from binder_trade.limits.bands import Band, is_up_to, require_size
-from binder_trade.limits.refusal import NotDefined, shown
+from math import cbrt, sqrt
+
+from binder_trade.explained import NotDefined
+from binder_trade.limits.bands import Band, band_of, is_up_to, require_size
+from binder_trade.limits.quoted import shown
 from binder_trade.limits.tables import table
 
 GRADES = ("01", "0", *(str(number) for number in range(1, 19)))
@@ -52,3 +55,19 @@ def tolerance_um(nominal_mm: float, grade: str) -> float:
     Source: ISO 286-1:2010 table 1; IT01 and IT0 ISO 286-1:1988 annex A table 5.
     """
     return tolerance_and_band(nominal_mm, grade)[0]
+
+
+def tolerance_factor_um(nominal_mm: float) -> float:
+    """The factor i in µm from which the standard's authors rounded the table, for a size in mm.
+
+    It is the same for all sizes of a band; IT6 is about 10 i. The table outweighs it.
+
+    Raises:
+        NotDefined: no such size.
+
+    Source: ISO 286-1:1988 annex A: i = 0.45 D^(1/3) + 0.001 D, D the geometric mean of the band
+    in mm, for the first band of 1 and 3.
+    """
+    band = band_of(nominal_mm, table("tolerances").ends_mm)
+    mean_mm = sqrt((band.over_mm or 1) * band.up_to_mm)
+    return 0.45 * cbrt(mean_mm) + 0.001 * mean_mm

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from binder_trade.explained import Step
 from binder_trade.limits.class_limits import Limits, deviation_of
 from binder_trade.limits.deviation import Deviation
 from binder_trade.limits.figures import plain, signed, size_text, term
@@ -15,16 +14,6 @@ _TOLERANCES_FINE = "ISO 286-1:1988 annex A table 5"
 _DELTA = "ISO 286-1:2010 table 3"
 _RESULT = "ISO 286-1:2010 clause 4"
 _FITS = "ISO 286-1:2010 clause 3.3"
-
-
-@dataclass(frozen=True, slots=True)
-class Step:
-    """One line of a working: what, by which formula, how much, and on whose word."""
-
-    name: str
-    formula: str
-    value: str
-    source: str
 
 
 def working(of: Limits | Fit) -> tuple[Step, ...]:

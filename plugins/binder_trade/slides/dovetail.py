@@ -127,9 +127,9 @@ def _steps(made: Dovetail) -> tuple[Step, ...]:
     lines = [
         ("male height", "h = depth of the female − relief", male.depth_mm, PRACTICE),
         ("male across the root", "a", male.narrow_mm, GEOMETRY),
-        ("male across the top", "a + 2 h / tan α", male.wide_mm, GEOMETRY),
-        ("gib along the flat", "t / sin α", made.gib_width_mm, GEOMETRY),
+        ("male across the top", "a + 2 h / tan θ", male.wide_mm, GEOMETRY),
+        ("gib along the flat", "t / sin θ", made.gib_width_mm, GEOMETRY),
         ("female across the mouth", "a + clearance + gib", female.narrow_mm, GEOMETRY),
-        ("female across the floor", "mouth + 2 depth / tan α", female.wide_mm, GEOMETRY),
+        ("female across the floor", "mouth + 2 depth / tan θ", female.wide_mm, GEOMETRY),
     ]
     return tuple(Step(name, formula, mm(value), source) for name, formula, value, source in lines)

@@ -90,7 +90,7 @@ def _gib(
             f"a relief of {slide.relief_mm:g} mm leaves no height for the gib",
             "make the relief smaller than half of the depth",
         )
-    along = Step("gib along the flank", "(h − relief) / sin α", mm(height / sine), PRACTICE)
+    along = Step("gib along the flank", "(h − relief) / sin θ", mm(height / sine), PRACTICE)
     return Gib(
         length, thick, thin, height, height / sine, one_in, one_in * sine, screws, (*steps, along)
     )

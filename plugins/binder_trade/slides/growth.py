@@ -19,7 +19,7 @@ EXPANSION: Final = {
     "acetal": 110.0,
     "oak, along the grain": 5.0,
 }
-SOURCE: Final = "linear expansion α L ΔT; α from handbook tables (from memory)"
+SOURCE: Final = "linear expansion a L ΔT; a from handbook tables (from memory)"
 
 
 def expansion(metal: str) -> float:
@@ -30,7 +30,7 @@ def expansion(metal: str) -> float:
 
 
 def growth(length_mm: float, per_kelvin: float, warmer_k: float) -> float:
-    """What a length in mm grows when it is warmer by so many kelvin; mm. Source: α L ΔT."""
+    """What a length in mm grows when it is warmer by so many kelvin; mm. Source: a L ΔT."""
     length = positive(length_mm, "the length")
     rate = within(per_kelvin, 0, 1e-3, "the expansion per kelvin")
     return length * rate * within(warmer_k, -300, 1500, "the change of temperature in K")

@@ -126,14 +126,39 @@ def acme(major_in: float, tpi: float, starts: int = 1, hand: Hand = "right") -> 
 def square(major_mm: float, pitch_mm: float, starts: int = 1, hand: Hand = "right") -> Leadscrew:
     """A square screw, half a pitch deep; mm. Source: textbook proportions, d1 = d − P."""
     d, p, n = _size(major_mm, pitch_mm, starts)
-    return Leadscrew("square", d, p, n, hand, 0.0, d - p / 2, _left(d - p), d, d - p, False, SQUARE)
+    return Leadscrew(
+        form="square",
+        major_mm=d,
+        pitch_mm=p,
+        starts=n,
+        hand=hand,
+        flank_deg=0.0,
+        pitch_diameter_mm=d - p / 2,
+        minor_mm=_left(d - p),
+        nut_major_mm=d,
+        nut_minor_mm=d - p,
+        is_listed=False,
+        source=SQUARE,
+    )
 
 
 def vee(major_mm: float, pitch_mm: float, starts: int = 1, hand: Hand = "right") -> Leadscrew:
     """A metric screw (60°) that moves, as in a small jack; mm. Source: ISO 68-1."""
     d, p, n = _size(major_mm, pitch_mm, starts)
-    effective, minor, bore = d - 0.649519 * p, _left(d - 1.226869 * p), d - 1.082532 * p
-    return Leadscrew("metric", d, p, n, hand, 30.0, effective, minor, d, bore, False, METRIC)
+    return Leadscrew(
+        form="metric",
+        major_mm=d,
+        pitch_mm=p,
+        starts=n,
+        hand=hand,
+        flank_deg=30.0,
+        pitch_diameter_mm=d - 0.649519 * p,
+        minor_mm=_left(d - 1.226869 * p),
+        nut_major_mm=d,
+        nut_minor_mm=d - 1.082532 * p,
+        is_listed=False,
+        source=METRIC,
+    )
 
 
 def _size(major: float, pitch: float, starts: int) -> tuple[float, float, int]:

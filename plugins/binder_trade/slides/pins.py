@@ -42,12 +42,12 @@ class OverPins:
 
 
 def pin_factor(angle_deg: float) -> float:
-    """1 + cot(α/2), what each millimetre of pin adds; source: Machinery's Handbook."""
+    """1 + cot(θ/2), what each millimetre of pin adds; source: Machinery's Handbook."""
     return 1 + 1 / math.tan(math.radians(angle_deg) / 2)
 
 
 def pin_range(slide: Dovetail) -> PinRange:
-    """The pins that serve both halves; mm. Source: geometry, d = 2 e tan(α/2).
+    """The pins that serve both halves; mm. Source: geometry, d = 2 e tan(θ/2).
 
     The limits, a quarter and three quarters of the male's flank, are common practice.
     """
@@ -76,7 +76,7 @@ def over_pins(slide: Dovetail, pin_mm: float) -> OverPins:
     """What both halves measure over and between two pins; mm.
 
     Raises NotDefined for a pin that rides on an edge or does not go in. Source: Machinery's
-    Handbook, measuring dovetail slides (x = a + D(1 + cot α/2), y = b − D(1 + cot α/2)),
+    Handbook, measuring dovetail slides (x = a + D(1 + cot θ/2), y = b − D(1 + cot θ/2)),
     where a is the narrow side of the male and b the wide side of the female.
     """
     pin = positive(pin_mm, "the pin")
@@ -105,9 +105,9 @@ def _check_contact(slide: Dovetail, pin: float, contact: float) -> None:
 
 def _steps(over: float, between: float, contact: float) -> tuple[Step, ...]:
     return (
-        Step("male over two pins", "x = a + d (1 + cot α/2)", mm(over), FORMULA_SOURCE),
-        Step("female between two pins", "y = b − d (1 + cot α/2)", mm(between), FORMULA_SOURCE),
-        Step("pin touches from the corner", "e = d/2 · cot α/2", mm(contact), FORMULA_SOURCE),
+        Step("male over two pins", "x = a + d (1 + cot θ/2)", mm(over), FORMULA_SOURCE),
+        Step("female between two pins", "y = b − d (1 + cot θ/2)", mm(between), FORMULA_SOURCE),
+        Step("pin touches from the corner", "e = d/2 · cot θ/2", mm(contact), FORMULA_SOURCE),
     )
 
 

@@ -15,7 +15,7 @@ _SAME = 1e-4
 
 
 def size_key(thread: Thread) -> str:
-    """The size alone: `3`, `1/4`, `4` of 4-40, `2` of 2 BA, the major diameter of pipe in mm."""
+    """The size alone: `3`, `1/4`, `no. 4` of 4-40, `2` of 2 BA, pipe by its major mm."""
     if thread.family == "BA":
         # BS 93: the pitch is 0.9 to the power of the number, rounded to a hundredth.
         return str(round(math.log(thread.pitch_mm) / math.log(0.9)))
@@ -24,7 +24,7 @@ def size_key(thread: Thread) -> str:
     inches = thread.major_mm / INCH
     number = (inches - _NUMBERED_BASE) / _NUMBERED_STEP
     if thread.family in UNIFIED and number < _LARGEST_NUMBERED + 0.5 and _is_whole(number):
-        return str(round(number))
+        return f"no. {round(number)}"
     return _fraction(inches)
 
 
@@ -33,7 +33,7 @@ def thread_key(thread: Thread) -> str:
     if thread.family == "BA":
         return size_key(thread)
     pitch = f"{thread.pitch_mm:g}" if thread.tpi is None else str(thread.tpi)
-    return f"{size_key(thread)}-{pitch}"
+    return f"{size_key(thread).removeprefix('no. ')}-{pitch}"
 
 
 def _is_whole(number: float) -> bool:

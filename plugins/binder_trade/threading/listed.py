@@ -14,12 +14,16 @@ from binder_trade.threads import Thread
 
 @dataclass(frozen=True, slots=True)
 class Listed:
-    """A drill as a list gives it: its name, its diameter in mm, the list and its convention."""
+    """A drill as a list gives it: its name, its diameter in mm, the list and its convention.
+
+    `said` is the list in a word or two.
+    """
 
     name: str
     mm: float
     source: str
     convention: str
+    said: str
 
 
 def listed(thread: Thread) -> Listed | None:
@@ -42,7 +46,8 @@ def _found(thread: Thread, rows: Iterable[Mapping[str, Any]]) -> Iterable[Listed
         if name is not None:
             # A list may name a size that no drill list has, as 30.75 mm.
             mm = float(name.removesuffix(" mm")) if name.endswith(" mm") else drill_named(name).mm
-            yield Listed(name, mm, said_source(row), row.get("convention", ""))
+            source = said_source(row)
+            yield Listed(name, mm, source, row.get("convention", ""), row.get("said", source))
 
 
 def said_source(row: Mapping[str, Any]) -> str:

@@ -51,14 +51,14 @@ class Size:
     is_coarse: bool = False
 
 
-def build(size: Size, *, is_left_hand: bool = False) -> Thread:
-    """The thread of a size, with the basic sizes that its form gives (its standard)."""
+def build(size: Size) -> Thread:
+    """The right-hand thread of a size, with the basic sizes that its form gives (its standard)."""
     family = FAMILIES[size.family]
     depth = depth_of(family.form, size.pitch_mm)
     drop, bore = _drops(family.form, size.pitch_mm)
     effective, core = size.major_mm - drop, size.major_mm - 2 * depth
     return Thread(
-        designation=size.designation + (" LH" if is_left_hand else ""),
+        designation=size.designation,
         family=size.family,
         form=family.form,
         major_mm=size.major_mm,
@@ -69,7 +69,7 @@ def build(size: Size, *, is_left_hand: bool = False) -> Thread:
         minor_external_mm=core,
         depth_mm=depth,
         stress_area_mm2=_stress_area(size, effective, core),
-        is_left_hand=is_left_hand,
+        is_left_hand=False,
         is_coarse=size.is_coarse,
         standard=family.standard,
     )

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
-from math import isfinite
-from typing import TYPE_CHECKING, Final, Protocol
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING, Final
 
-from binder_trade.threads.basic import INCH, Size, build
+from binder_trade.threads.basic import INCH
 from binder_trade.threads.inches import is_close, number_mm
 from binder_trade.threads.refusal import (
     refuse_number,
@@ -25,34 +24,8 @@ if TYPE_CHECKING:
 
 _NUMBER: Final = re.compile(r"[0-9]{1,2}")
 _CALLED_BY_NUMBER: Final = ("BA", "BSP")
-
-
-class Named(Protocol):
-    """What a name of a thread carries when its grammar has been read; sizes in mm."""
-
-    @property
-    def family(self) -> str:
-        """The family, as `metric` or `BSF`."""
-
-    @property
-    def major_mm(self) -> Fraction | None:
-        """The diameter, where the name states one."""
-
-    @property
-    def number(self) -> str:
-        """A size that is a name and no length: `2` of 2 BA, `1/8` of 1/8 BSP."""
-
-    @property
-    def pitch_mm(self) -> Fraction | None:
-        """The pitch, where the name states one."""
-
-    @property
-    def tpi(self) -> int | None:
-        """The threads to the inch, where the name states them."""
-
-    @property
-    def is_left_hand(self) -> bool:
-        """Whether the name says left hand."""
+_LEAST: Final = 1e-6
+_MOST: Final = 1e6
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,18 +36,6 @@ class _Wanted:
     major_mm: float | None
     number: str
     pitch_mm: float | None
-
-
-def from_name(name: Named) -> Thread:
-    """The thread that a name means. Raises NotMade as `thread` does."""
-    return thread(
-        name.family,
-        name.major_mm,
-        name.number,
-        name.pitch_mm,
-        name.tpi,
-        is_left_hand=name.is_left_hand,
-    )
 
 
 def thread(
@@ -93,8 +54,12 @@ def thread(
     """
     listed = all_threads(family)
     wanted = _Wanted(family, *_size(family, major_mm, number), _pitch(pitch_mm, tpi))
-    found = _chosen(wanted, _of_size(wanted, listed))
-    return _left(found) if is_left_hand else found
+    if number.strip() and family.startswith("UN"):
+        wanted = _in_inches(wanted, number, listed)
+    found = _with_pitch(wanted, listed) or _unlisted(wanted, _of_size(wanted, listed))
+    if not is_left_hand:
+        return found
+    return replace(found, designation=f"{found.designation} LH", is_left_hand=True)
 
 
 def _size(family: str, major_mm: float | Fraction | None, number: str) -> tuple[float | None, str]:
@@ -112,6 +77,24 @@ def _size(family: str, major_mm: float | Fraction | None, number: str) -> tuple[
     return found, ""
 
 
+def _in_inches(numbered: _Wanted, number: str, listed: tuple[Thread, ...]) -> _Wanted:
+    """1-24 UNS means 1 in, since no numbered size has that pitch and a size in inches has."""
+    inches = replace(numbered, major_mm=int(number) * INCH)
+    if numbered.pitch_mm is None or _with_pitch(numbered, listed):
+        return numbered
+    return inches if _with_pitch(inches, listed) else numbered
+
+
+def _with_pitch(wanted: _Wanted, listed: tuple[Thread, ...]) -> Thread | None:
+    """The listed thread of the size and pitch wanted, the usual one where none is stated."""
+    for one in _of_size(wanted, listed):
+        if wanted.pitch_mm is None and one.is_coarse:
+            return one
+        if wanted.pitch_mm is not None and is_close(one.pitch_mm, wanted.pitch_mm):
+            return one
+    return None
+
+
 def _pitch(pitch_mm: float | Fraction | None, tpi: int | None) -> float | None:
     pitch = None if pitch_mm is None else _checked(pitch_mm, "pitch")
     if tpi is None:
@@ -127,7 +110,7 @@ def _checked(value: float | Fraction, what: str) -> float:
         size = float(value)
     except OverflowError:
         raise refuse_value(what) from None
-    if not isfinite(size) or size <= 0:
+    if not _LEAST <= size <= _MOST:
         raise refuse_value(what)
     return size
 
@@ -140,11 +123,9 @@ def _of_size(wanted: _Wanted, listed: tuple[Thread, ...]) -> tuple[Thread, ...]:
     return tuple(one for one in listed if is_close(one.major_mm, major))
 
 
-def _chosen(wanted: _Wanted, of_size: tuple[Thread, ...]) -> Thread:
+def _unlisted(wanted: _Wanted, of_size: tuple[Thread, ...]) -> Thread:
+    """What no list has and can be cut all the same. Raises NotMade where it cannot."""
     pitch = wanted.pitch_mm
-    for one in of_size:
-        if one.is_coarse if pitch is None else is_close(one.pitch_mm, pitch):
-            return one
     if wanted.major_mm is not None and pitch is not None:
         special = unlisted(wanted.family, wanted.major_mm, pitch)
         if special is not None:
@@ -162,15 +143,3 @@ def _unless_elsewhere(special: Thread) -> Thread:
                 if is_close(one.major_mm, special.major_mm) and one.tpi == special.tpi:
                     raise refuse_pitch((one,), special.pitch_mm, asked=special)
     return special
-
-
-def _left(found: Thread) -> Thread:
-    size = Size(
-        found.family,
-        found.designation,
-        found.major_mm,
-        found.pitch_mm,
-        found.tpi,
-        found.is_coarse,
-    )
-    return build(size, is_left_hand=True)

@@ -29,7 +29,7 @@ def number_mm(number: int) -> float | None:
     """The diameter in mm of a numbered size, 0 to 12 (ASME B1.1)."""
     if not 0 <= number <= _LARGEST_NUMBER:
         return None
-    return float((Fraction(60 + 13 * number, 1000)) * Fraction("25.4"))
+    return float(Fraction(60 + 13 * number, 1000) * Fraction("25.4"))
 
 
 def spoken(diameter_mm: float, finest: int = 64) -> str | None:
@@ -39,6 +39,13 @@ def spoken(diameter_mm: float, finest: int = 64) -> str | None:
         return None
     whole, part = divmod(Fraction(parts, finest), 1)
     return " ".join(str(piece) for piece in (whole, part) if piece) or None
+
+
+def spoken_number(diameter_mm: float) -> str | None:
+    """A diameter in mm as the number of a numbered size, `4`; None where it is none."""
+    number = round((diameter_mm / INCH * 1000 - 60) / 13)
+    size = number_mm(number)
+    return str(number) if size is not None and is_close(size, diameter_mm) else None
 
 
 def is_close(one_mm: float, other_mm: float) -> bool:

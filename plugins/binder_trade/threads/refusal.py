@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from binder_trade.threads.basic import INCH
-from binder_trade.threads.inches import is_close, spoken
+from binder_trade.threads.inches import is_close, spoken, spoken_number
 from binder_trade.threads.series import all_threads
 from binder_trade.threads.thread import NotMade, Thread
 
@@ -14,7 +14,7 @@ _SISTERS: Final = (("UNC", "UNF", "UNEF", "UNS"), ("BSW", "BSF", "ME", "brass"))
 
 def refuse_value(what: str) -> NotMade:
     """For a diameter, pitch or count that is nought, negative or no number."""
-    return NotMade(f"the {what} is not a size above nought", f"write the {what} as a plain number")
+    return NotMade(f"the {what} is no size that can be cut", f"write the {what} as a plain number")
 
 
 def refuse_two_pitches(pitch_mm: float, other_mm: float) -> NotMade:
@@ -43,8 +43,7 @@ def refuse_size(family: str, major_mm: float | None, number: str) -> NotMade:
             reason, f"sizes run from {listed[0].designation} to {listed[-1].designation}"
         )
     near = _neighbours(listed, major_mm)
-    asked = _called(family, major_mm)
-    return NotMade(f"nobody makes {asked} in the {family} series", f"the nearest is {_or(near)}")
+    return NotMade(f"nobody makes {_called(family, major_mm)}", f"the nearest is {_or(near)}")
 
 
 def refuse_pitch(
@@ -55,12 +54,12 @@ def refuse_pitch(
     called = _called(first.family, first.major_mm)
     made = f"write {_or(of_size)}"
     if pitch_mm is None:
-        return NotMade(f"{called} has no usual pitch in the {first.family} series", made)
+        return NotMade(f"{called} has no usual pitch", made)
     if asked is not None:
         return NotMade(f"{asked.designation} is not a special: {first.family} has it", made)
     sister = _sister(first, pitch_mm)
     way_out = f"{sister.designation} has that pitch; or {made}" if sister else made
-    return NotMade(f"nobody makes {called} {first.family} with {_pitch(first, pitch_mm)}", way_out)
+    return NotMade(f"nobody makes {called} with {_pitch(first, pitch_mm)}", way_out)
 
 
 def _pitch(of: Thread, pitch_mm: float) -> str:
@@ -72,8 +71,11 @@ def _pitch(of: Thread, pitch_mm: float) -> str:
 def _called(family: str, major_mm: float) -> str:
     if family == "metric":
         return f"M{major_mm:.6g}"
+    number = spoken_number(major_mm) if family.startswith("UN") else None
     size = spoken(major_mm)
-    return f"{size} in" if size else f"{major_mm:.5g} mm"
+    if number is not None:
+        return f"no. {number} {family}"
+    return f"{size} in {family}" if size else f"{major_mm:.5g} mm {family}"
 
 
 def _sister(of: Thread, pitch_mm: float) -> Thread | None:

@@ -118,5 +118,5 @@ def _is_usual(family: str, major_mm: float, count: float) -> bool:
     """
     if family == "ME":
         usual = 40 if major_mm <= _USUAL_ME_UP_TO_MM else 32
-        return count == usual or count == 60
+        return count in (usual, 60)
     return family != "UNS"

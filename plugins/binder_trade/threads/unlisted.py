@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from binder_trade.threads.basic import INCH, Size, build
-from binder_trade.threads.inches import is_close, number_mm, spoken
+from binder_trade.threads.inches import is_close, spoken, spoken_number
 from binder_trade.threads.series import (
     all_threads,
     inch_designation,
@@ -17,8 +17,7 @@ from binder_trade.threads.thread import Thread
 _LEAST_CORE: Final = 0.6
 _SERIES_TPI: Final = {"ME": (32, 40, 60), "brass": (26,)}
 _LARGEST_MM: Final = {"ME": INCH, "brass": 2 * INCH, "UNS": 2 * INCH}
-_SMALLEST_FRACTION_MM: Final = 0.25 * INCH
-_NUMBERS: Final = range(13)
+_SMALLEST_FRACTION_MM: Final = 6.0
 # What lathes and tap makers cut (common practice, no source).
 _SPECIAL_TPI: Final = (
     *(6, 7, 8, 9, 10, 11, 12, 13, 14, 16, 18, 20, 24, 27, 28, 32, 36, 40, 44, 48, 56, 64, 72, 80),
@@ -71,8 +70,7 @@ def _special_inch(family: str, major_mm: float, pitch_mm: float) -> Thread | Non
 
 def _unified_name(major_mm: float) -> str | None:
     """The number of a numbered size, or a fraction of sixteenths from 1/4 in up."""
-    for number in _NUMBERS:
-        size = number_mm(number)
-        if size is not None and is_close(size, major_mm):
-            return str(number)
-    return spoken(major_mm, 16) if major_mm >= _SMALLEST_FRACTION_MM - 1e-9 else None
+    number = spoken_number(major_mm)
+    if number is not None or major_mm < _SMALLEST_FRACTION_MM:
+        return number
+    return spoken(major_mm, 16)

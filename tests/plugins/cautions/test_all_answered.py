@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import importlib
 from collections.abc import Iterable
 from importlib.resources import files
 from typing import Any
@@ -11,7 +10,8 @@ import pytest
 import yaml
 
 from binder.api import Slot
-from binder_plugins import joints, materials, shapes
+from binder.host import Host
+from binder_plugins import materials
 from binder_plugins.cautions.facts import caution_table
 from binder_plugins.cautions.signs import SignKind
 
@@ -26,11 +26,6 @@ def _unanswered(kind: SignKind, words: Iterable[str]) -> set[str]:
     found = set(words)
     assert found
     return found - caution_table().known(kind)
-
-
-def test_every_joint_has_an_answer() -> None:
-    kinds = _data(joints.__name__, "joints.yaml")["kinds"]
-    assert not _unanswered(SignKind.JOINT, kinds)
 
 
 def test_every_hazard_tag_has_an_answer() -> None:
@@ -48,6 +43,6 @@ def test_every_hazard_tag_has_an_answer() -> None:
     ],
 )
 def test_every_kind_of_the_built_in_plugins_has_an_answer(slot: Slot, kind: SignKind) -> None:
-    plugins = (importlib.import_module(one.__name__) for one in (joints, shapes))
-    keys = [one.key for plugin in plugins for one in plugin.binder_kinds() if one.slot is slot]
+    host = Host.load()
+    keys = [one.key for plugin in host.plugins for one in plugin.kinds if one.slot is slot]
     assert not _unanswered(kind, keys)

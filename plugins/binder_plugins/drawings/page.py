@@ -1,0 +1,85 @@
+"""Parts to the drawing at the head of each leaf."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import (
+    CutSize,
+    Design,
+    Diagnostic,
+    Inset,
+    ItemNumber,
+    MaterialFact,
+    NumberOff,
+    Part,
+    Picture,
+    shown_length,
+)
+from binder_drafting import Fields, Request, draft
+from binder_plugins.drawings.sizes import sizes_of
+from binder_plugins.drawings.views import sheets_of
+from binder_solid.facts import FormFact, SolidFact, ViewsFact
+
+# What a leaf has room for beside its tables; the last fills a page by itself, and a part with
+# many sizes goes there at once, rather than to a scale at which nothing can be read.
+ROOMS = ((178.0, 110.0), (178.0, 150.0), (178.0, 205.0))
+MANY = 14
+TOLERANCE = "ISO 2768-1 m"
+
+
+def drawing_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Inset]:
+    """A drawing for each part of which there are views."""
+    for fact in design.facts.all(FormFact):
+        found = design.facts.about(ViewsFact, fact.subject)
+        if found is not None:
+            yield Inset(f"part-{fact.subject}", (_picture(fact, found, design),))
+
+
+def request_for(fact: FormFact, found: ViewsFact, design: Design) -> Request:
+    """All that is drawn of a part."""
+    views = sheets_of(fact, found)
+    names = tuple(view.name for view in views)
+    sizes = sizes_of(fact, names, design)
+    rooms = ROOMS if len(sizes) <= MANY else ROOMS[-1:]
+    return Request(views, sizes, rooms=rooms, fields=_fields(fact, design))
+
+
+def _picture(fact: FormFact, found: ViewsFact, design: Design) -> Picture:
+    sheet = draft(request_for(fact, found, design))
+    part = design.parts[fact.subject]
+    return Picture(sheet.drawing, f"drawing of the {part.title}, scale {sheet.scale}")
+
+
+def _fields(fact: FormFact, design: Design) -> Fields:
+    part = design.parts[fact.subject]
+    number = design.facts.about(ItemNumber, part.name)
+    off = design.facts.about(NumberOff, part.name)
+    material = design.facts.about(MaterialFact, part.name)
+    grade = f" {material.designation}" if material is not None and material.designation else ""
+    cut = design.facts.about(CutSize, part.name)
+    solid = design.facts.about(SolidFact, part.name)
+    head = design.spec.written.model
+    return Fields(
+        title=f"{part.title}{_hands(part)}",
+        item=str(number.number) if number else "",
+        material=f"{part.material}{grade}",
+        stock=f"{cut.section_text}, {shown_length(cut.length, design.units)}" if cut else "",
+        number_off=str(off.count if off else 1),
+        mass=_mass(solid),
+        finish=part.finish,
+        tolerance=TOLERANCE,
+        issue=str(head.issue),
+        units=design.units,
+        date=str(head.date or ""),
+    )
+
+
+def _hands(part: Part) -> str:
+    return " (as drawn, and opposite hand)" if part.handed else ""
+
+
+def _mass(solid: SolidFact | None) -> str:
+    if solid is None or solid.mass is None:
+        return ""
+    return f"{solid.mass / 1000:.2f} kg" if solid.mass >= 1000 else f"{solid.mass:.1f} g"

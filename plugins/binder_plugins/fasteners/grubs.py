@@ -1,0 +1,203 @@
+"""Hubs clamped on shafts by a grub screw: its tapped hole, the flat, its size and length."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import (
+    Misread,
+    Part,
+    PlaceFact,
+    made_size,
+    read_thread,
+)
+from binder_plugins.fasteners import shaft_codes
+from binder_plugins.fasteners.about import owned_threads
+from binder_plugins.fasteners.choosing import (
+    chosen,
+    lengths_of,
+    not_sold,
+    unlisted,
+    wanted,
+    working,
+)
+from binder_plugins.fasteners.halves import Half, written_holes
+from binder_plugins.fasteners.holes import made_here
+from binder_plugins.fasteners.passing import half_fact
+from binder_plugins.fasteners.said import Said
+from binder_plugins.fasteners.seen import Seen
+from binder_trade.explained import NotDefined
+from binder_trade.fastening import LEAST_THREADS, Length, choose_grub, grub_for
+from binder_trade.threads import Thread
+
+_FLAT_SHARE = 0.08  # of the shaft, how deep a flat is filed; common practice, no source
+_LEAST_FLAT_MM = 0.3
+_FLAT_LONG = 1.5  # diameters of the grub screw
+
+
+def clamped(seen: Seen) -> Iterator[Said]:
+    """All that follows from a hub held by a grub screw; a split hub has a plain screw."""
+    thread = seen.asked.thread
+    if thread is None or seen.asked.name.kind != "grub screw":
+        yield wanted(seen, seen.asked.name)
+        return
+    hub, shaft = _hub_and_shaft(seen)
+    across = _diameter(shaft) or _diameter(hub)
+    yield from _proportion(seen, thread, across)
+    deep = _flat_deep(across)
+    yield from _flat(seen, shaft, thread, across, deep)
+    outside = _hub_outside(seen, hub)
+    yield from _tapped(seen, hub, thread, outside, across)
+    yield from _length(seen, hub, thread, outside, across, deep)
+
+
+def _hub_and_shaft(seen: Seen) -> tuple[Half, Half]:
+    """The half with the hole is the hub, whichever was named first."""
+    first, second = seen.halves[0], seen.halves[-1]
+    is_hole = second.place is not None and second.place.form == "hole"
+    return (second, first) if is_hole else (first, second)
+
+
+def _diameter(half: Half) -> float | None:
+    place = half.place
+    return float(place.diameter) if place is not None and place.diameter is not None else None
+
+
+def _flat_deep(across: float | None) -> float:
+    return max(_LEAST_FLAT_MM, round(_FLAT_SHARE * (across or 0.0), 1))
+
+
+def _proportion(seen: Seen, thread: Thread, across: float | None) -> Iterator[Said]:
+    if across is None:
+        return
+    try:
+        grub_for(across, {thread.designation: thread.major_mm})
+    except NotDefined:
+        owned = {one.designation: one.major_mm for one in owned_threads(seen.design.workshop)}
+        yield shaft_codes.GRUB_TOO_BIG.at(
+            seen.asked.at,
+            f"grub screw {thread.designation} is out of proportion to a shaft of {across:g} mm",
+            help=_better(across, owned),
+        )
+
+
+def _better(across: float, owned: dict[str, float]) -> str:
+    try:
+        best = grub_for(across, owned)
+    except NotDefined as fault:
+        return fault.way_out
+    return f"{best.name} suits it, {best.why}"
+
+
+def _flat(
+    seen: Seen, shaft: Half, thread: Thread, across: float | None, deep: float
+) -> Iterator[Said]:
+    """The flat on the shaft: a written one stands, else it is made on the step that is named."""
+    written = _written_flat(seen, shaft)
+    if written:
+        yield half_fact(seen, shaft, f"flat '{written}' under the grub screw", _hub(seen), "")
+        return
+    place = shaft.place
+    if not shaft.is_made or place is None or place.form != "step" or across is None:
+        yield shaft_codes.GRUB_ON_BARE_SHAFT.at(
+            shaft.end.at,
+            f"'{shaft.end}' has no flat for the grub screw of '{seen.joint.name}'",
+            help=f"file a flat {deep:g} mm deep, or drill a dimple, and say so with `because:`",
+        )
+        return
+    long = max(_FLAT_LONG * thread.major_mm, thread.major_mm + 1)
+    values = {
+        "flatted": made_size(across - deep, seen.joint),
+        "on": place.place,
+        "length": made_size(round(long, 1), seen.joint),
+    }
+    yield made_here(seen, shaft, "flat", "flatted", values)
+    what = f"flat, {across - deep:g} mm to the opposite side, {long:.1f} mm long"
+    yield half_fact(seen, shaft, what, _hub(seen), "so that its burr does not lock the hub on")
+
+
+def _hub(seen: Seen) -> str:
+    return str(_hub_and_shaft(seen)[0].end)
+
+
+def _written_flat(seen: Seen, shaft: Half) -> str:
+    owner = seen.design.item(shaft.end.item)
+    if not isinstance(owner, Part):
+        return ""
+    for feature in owner.features:
+        place = seen.design.facts.about(PlaceFact, f"{owner.name}.{feature.name}")
+        is_there = place is not None and shaft.end.place in (
+            place.on, place.across, place.place, ""
+        )  # fmt: skip
+        dimple = feature.kind == "drilled" and place is not None and bool(place.across)
+        if is_there and (feature.kind == "flatted" or dimple):
+            return feature.name
+    return ""
+
+
+def _hub_outside(seen: Seen, hub: Half) -> float | None:
+    """The diameter through which the grub screw goes: of its written hole, else of the hub."""
+    owner = hub.end.item
+    hole = _screw_hole(seen, hub)
+    step = hole.across if hole is not None else hub.place.on if hub.place is not None else ""
+    for name in (step, "outside"):
+        place = seen.design.facts.about(PlaceFact, f"{owner}.{name}")
+        if name and place is not None and place.diameter is not None and place.form == "step":
+            return float(place.diameter)
+    return None
+
+
+def _screw_hole(seen: Seen, hub: Half) -> PlaceFact | None:
+    return next(
+        (one for one in written_holes(hub.end.item, seen.design) if one.kind == "tapped"
+         and one.across),
+        None,
+    )  # fmt: skip
+
+
+def _tapped(
+    seen: Seen, hub: Half, thread: Thread, outside: float | None, across: float | None
+) -> Iterator[Said]:
+    if _screw_hole(seen, hub) is not None or not hub.is_made:
+        return
+    read = read_thread(thread.designation)
+    step = hub.place.on if hub.place is not None and hub.place.on else "outside"
+    place = seen.design.facts.about(PlaceFact, f"{hub.end.item}.{step}")
+    if isinstance(read, Misread) or place is None or place.form != "step":
+        return
+    values: dict[str, object] = {"tapped": read, "across": step}
+    if outside is not None and across is not None and outside > across:
+        values["depth"] = made_size((outside - across) / 2, seen.joint)
+    yield made_here(seen, hub, "grub", "tapped", values)
+    what = f"tap {thread.designation} across {step}, through to the bore"
+    yield half_fact(
+        seen, hub, what, str(_hub_and_shaft(seen)[1].end), "tap before the bore is reamed"
+    )
+
+
+def _length(
+    seen: Seen, hub: Half, thread: Thread, outside: float | None, across: float | None, deep: float
+) -> Iterator[Said]:
+    name = seen.asked.name
+    lengths = lengths_of(seen)
+    if not isinstance(lengths, dict):
+        yield from unlisted(seen, lengths)
+        return
+    yield from not_sold(seen, lengths)
+    if outside is None or across is None or outside <= across:
+        yield wanted(seen, name)
+        return
+    must = LEAST_THREADS * thread.pitch_mm  # it only has to press
+    best = choose_grub(lengths, outside, across, deep, must)
+    if name.length_mm is None:
+        yield from chosen(seen, best, lengths, (outside - across) / 2)
+        return
+    out = name.length_mm - (outside - across) / 2 - deep
+    why = "as written; " + (
+        f"stands {out:.1f} mm out of the hub" if out > 0 else f"{-out:.1f} mm below the surface"
+    )
+    held = Length(
+        name.length_mm, min(name.length_mm, (outside - across) / 2), -out, why, best.steps
+    )
+    yield wanted(seen, name, held, (outside - across) / 2)
+    yield working(seen, "length", "length of the grub screw", name.length_text, why, best.steps)

@@ -1,0 +1,129 @@
+"""What the plugin can report of holes, seats and the room beside them."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from binder.api import Code, Severity
+
+CLEARANCE_TOO_SMALL: Final = Code(
+    "clearance-hole-too-small",
+    Severity.ERROR,
+    "A hole that is smaller than the fastener that passes it.",
+    "The screw cuts its way in and draws nothing together.",
+    "features: {hole: {drilled: 2.9 mm, depth: through}}   # for an M3 screw",
+    "Drill the clearance size, or write `drilled: to suit` and let the joint size it.",
+)
+HOLE_SIZES_DIFFER: Final = Code(
+    "hole-sizes-differ",
+    Severity.ERROR,
+    "A hole whose thread or size is not that of the fastener.",
+    "One of the two was changed and the other forgotten; nothing goes together.",
+    "features: {fixing: {tapped: M4, on: top}}   # held by an M3 screw",
+    "Write the thread once: `tapped: to suit` takes it from the fastener.",
+)
+BOTH_TAPPED: Final = Code(
+    "both-halves-tapped",
+    Severity.ERROR,
+    "Both halves of a screwed joint are tapped.",
+    "The screw cannot pull them together: the gap that is there when it starts stays.",
+    "joints:\n  lid on box: {screwed: [lid.tapped_hole, box.tapped_hole], held_by: screw}",
+    "Open the first half out to clearance.",
+)
+NOTHING_TO_SCREW_INTO: Final = Code(
+    "nothing-to-screw-into",
+    Severity.ERROR,
+    "A screw whose far half has no thread and cannot have one.",
+    "The screw falls through, or strips in the wood at once.",
+    "joints:\n  lid on box: {screwed: [lid.hole, box.plain_hole], fastener: M3 cap screw}",
+    "Tap the far half, use a nut (`bolted:`), or a wood screw in wood.",
+)
+HOLE_NEAR_EDGE: Final = Code(
+    "hole-near-edge",
+    Severity.WARNING,
+    "A hole nearer to the edge than 1.5 diameters in metal, 3 in wood (common practice).",
+    "The metal breaks out or bulges; wood splits.",
+    "pattern: at the corners, 3 mm in   # with M3 screws",
+    "Move the hole in, or use a smaller screw.",
+)
+HOLES_TOO_CLOSE: Final = Code(
+    "holes-too-close",
+    Severity.WARNING,
+    "Holes nearer to each other than 3 diameters (common practice).",
+    "The web between them bulges when they are tapped, and tears under load.",
+    "pattern: 2 off, 6 mm apart   # with M3 screws",
+    "Space them out, or use fewer.",
+)
+HEADS_OVERLAP: Final = Code(
+    "heads-overlap",
+    Severity.WARNING,
+    "Heads, washers or counterbores that meet each other, or stand over the edge.",
+    "The second screw does not go down.",
+    "pattern: 4 off on 8 mm PCD   # with M3 cap screws, heads 5.5 mm",
+    "Space them out, or use a smaller head.",
+)
+LAND_THIN: Final = Code(
+    "land-under-head-thin",
+    Severity.WARNING,
+    "Less than half a diameter of metal left under a sunk head.",
+    "The head pulls through.",
+    "joints:\n  lid on box: {screwed: [lid.top, box.top], fastener: M3 cap screw,"
+    " head: counterbored}   # the lid is 4 mm thick",
+    "Use a lower head, a thicker plate, or leave the head on top.",
+)
+COUNTERSINK_MISMATCH: Final = Code(
+    "countersink-mismatch",
+    Severity.WARNING,
+    "A countersunk head that its seat does not suit: another angle, too thin a plate, no cone.",
+    "The head rocks on an edge, or the plate is left with a knife edge.",
+    "fastener: 4-40 UNC x 3/8 countersunk screw   # 82 degrees, the countersink owned has 90",
+    "Use a screw of the angle of your countersink, or another head.",
+)
+SEAT_MISSING: Final = Code(
+    "seat-missing",
+    Severity.WARNING,
+    "A flat head that bears on a round surface.",
+    "It bears on one edge, bends the screw and works loose.",
+    "joints:\n  bracket on post: {screwed: [post.mast, bracket.face], fastener: M3 cap screw}",
+    "Say `head: spotfaced`, or mill a flat there.",
+)
+WILL_NOT_LINE_UP: Final = Code(
+    "holes-will-not-line-up",
+    Severity.WARNING,
+    "Less clearance than the error of the way in which the two patterns are marked out.",
+    "The last screw will not start.",
+    "made: to drawing   # four M3 screws in 3.2 mm holes, marked out by hand",
+    "Spot one half through the other (`made: spotted through`), or drill the free clearance.",
+)
+SPANNER_CANNOT_SWING: Final = Code(
+    "spanner-cannot-swing",
+    Severity.WARNING,
+    "A spanner's head does not pass between two hexagons.",
+    "The nut is done up with pliers.",
+    "pattern: 2 off, 10 mm apart   # with M4 hexagon bolts",
+    "Use cap screws and a key from above, a box spanner, or space them out.",
+)
+RIVET_TOO_SHORT: Final = Code(
+    "rivet-too-short",
+    Severity.ERROR,
+    "A rivet that leaves too little beyond the plates to form its head.",
+    "The head is a rim; it lets go at the first knock.",
+    "fastener: 2 mm x 4 mm snap head rivet   # through 3 mm: 3 + 1.5 d = 6 mm",
+    "Take one of the plates and 1.5 diameters (snap), 1 (countersunk).",
+)
+
+HOLE_CODES: Final = (
+    CLEARANCE_TOO_SMALL,
+    HOLE_SIZES_DIFFER,
+    BOTH_TAPPED,
+    NOTHING_TO_SCREW_INTO,
+    HOLE_NEAR_EDGE,
+    HOLES_TOO_CLOSE,
+    HEADS_OVERLAP,
+    LAND_THIN,
+    COUNTERSINK_MISMATCH,
+    SEAT_MISSING,
+    WILL_NOT_LINE_UP,
+    SPANNER_CANNOT_SWING,
+    RIVET_TOO_SHORT,
+)

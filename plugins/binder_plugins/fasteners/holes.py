@@ -1,0 +1,113 @@
+"""The holes of a joint as features of its parts: clear, tapped, and the seat of a head."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from binder.api import Feature, PlaceFact, implied_feature, made_size
+from binder_plugins.fasteners.halves import OPPOSITE, Half
+from binder_plugins.fasteners.seen import Seen
+from binder_trade.explained import NotDefined
+from binder_trade.fastening import positions
+
+_KEPT = ("on", "across", "at", "off", "pattern", "each_end", "depth", "counterbore", "note")
+
+
+def hole_feature(
+    seen: Seen, half: Half, kind: str, size: object, depth: object = "through"
+) -> Feature | None:
+    """The hole of a half: a written one gets its size, else it is made on the named face.
+
+    None where the half is no part that is made here, or its hole is written with its size.
+    """
+    if not half.is_to_make:
+        return None
+    if half.hole is not None:
+        return _settled(seen, half.hole, kind, size, depth)
+    where = "across" if half.is_radial else "on"
+    values: dict[str, object] = {kind: size, where: half.end.place, "depth": depth}
+    return made_here(seen, half, "", kind, {**values, **many(seen, half)})
+
+
+def made_here(
+    seen: Seen, half: Half, suffix: str, kind: str, values: Mapping[str, object]
+) -> Feature:
+    """A new feature of a half, named after the joint; no name is taken twice on one item."""
+    name = f"{seen.id}_{suffix}" if suffix else seen.id
+    while seen.design.facts.about(PlaceFact, f"{half.end.item}.{name}") is not None:
+        name += "_hole"
+    return implied_feature(seen.design, seen.joint, half.end.item, name, kind, **values)
+
+
+def _settled(seen: Seen, hole: PlaceFact, kind: str, size: object, depth: object) -> Feature:
+    """The written feature with its place, and with the size that the joint gives it."""
+    owner = seen.design.parts.get(hole.item) or seen.design.fabrications[hole.item]
+    entry = next(one.entry for one in owner.features if one.name == hole.place)
+    kept = {name: getattr(entry, name, None) for name in _KEPT}
+    if kept["depth"] is None:
+        kept["depth"] = depth
+    values = {name: value for name, value in kept.items() if value is not None}
+    own_kind = hole.kind if kind != "tapped" else kind
+    values[own_kind] = size
+    return implied_feature(seen.design, seen.joint, hole.item, hole.place, own_kind, **values)
+
+
+def many(seen: Seen, half: Half) -> dict[str, object]:
+    """How many holes one item has and how they stand, as fields of its feature."""
+    off = seen.off_on(half)
+    found: dict[str, object] = {"off": off} if off > 1 else {}
+    if seen.pattern is not None and seen.pattern.text and off > 1:
+        groups = off // seen.each if off % seen.each == 0 else 1
+        times = f", {groups} times" if groups > 1 else ""
+        found["pattern"] = f"{pattern_on(seen, half)}{times}"
+    return found
+
+
+def pattern_on(seen: Seen, half: Half) -> str:
+    """The pattern in words that lay it out alike on a face of another size.
+
+    What is told from the edges of the one part is a grid on the other.
+    """
+    pattern, face = seen.pattern, seen.owner.place
+    if pattern is None:
+        return ""
+    has_edges = pattern.edge_mm is not None and half is not seen.owner
+    if not has_edges or face is None or face.length is None or face.width is None:
+        return pattern.text
+    try:
+        spots = positions(pattern, float(face.length), float(face.width))
+    except NotDefined:
+        return pattern.text
+    along, across = sorted({x for x, _ in spots}), sorted({y for _, y in spots})
+    if len(along) < 2 or len(across) < 2 or len(along) * len(across) != len(spots):
+        return pattern.text
+    steps = (along[1] - along[0], across[1] - across[0])
+    sizes = " x ".join(f"{step:.4g} mm" for step in steps)
+    return f"{len(along)} by {len(across)} grid at {sizes}"
+
+
+def seat_feature(
+    seen: Seen, half: Half, kind: str, diameter_mm: float, depth_mm: float | None
+) -> Feature | None:
+    """The counterbore, countersink or spotface, on the side away from the other half."""
+    if not half.is_made or half.is_radial:
+        return None
+    away = OPPOSITE.get(half.face)
+    if away is None:
+        return None
+    values: dict[str, object] = {kind: made_size(diameter_mm, seen.joint), "on": away}
+    if depth_mm is not None:
+        values["depth"] = made_size(depth_mm, seen.joint)
+    return made_here(seen, half, "seat", kind, {**values, **many(seen, half)})
+
+
+def says_many(seen: Seen, half: Half) -> str:
+    """`, 4 off on 16 mm PCD`: how many of a hole and where, for the part's leaf."""
+    alike = many(seen, half)
+    if "off" not in alike:
+        return ""
+    pattern = str(alike.get("pattern", ""))
+    off = f"{alike['off']} off"
+    if pattern.startswith(off):
+        return f", {pattern}"
+    return f", {off} {pattern}".rstrip()

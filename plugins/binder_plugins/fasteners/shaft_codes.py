@@ -1,0 +1,83 @@
+"""What the plugin can report of grub screws, pins, keys and circlips on shafts."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from binder.api import Code, Severity
+
+GRUB_ON_BARE_SHAFT: Final = Code(
+    "grub-on-bare-shaft",
+    Severity.WARNING,
+    "A grub screw on a shaft that has no flat for it and is not made here.",
+    "It raises a burr that locks the wheel on for ever, and slips until then.",
+    "joints:\n  wheel on motor: {clamped: [wheel.bore, motor], fastener: M3 grub screw}",
+    "File a flat or drill a dimple in the shaft, or put a brass slug under the screw.",
+)
+GRUB_TOO_BIG: Final = Code(
+    "grub-out-of-proportion",
+    Severity.WARNING,
+    "A grub screw under a quarter or over two thirds of its shaft.",
+    "A thin one slips, a thick one leaves no hub and bruises the shaft.",
+    "fastener: M6 grub screw   # on a 6 mm shaft",
+    "Take about half of the shaft: M3 on 6 mm.",
+)
+PIN_TOO_BIG: Final = Code(
+    "pin-too-big",
+    Severity.WARNING,
+    "A cross pin of more than a third of its shaft.",
+    "The shaft shears where it is drilled.",
+    "fastener: 3 mm dowel pin   # across a 6 mm shaft",
+    "Take a third of the shaft at most, or use a flat and a grub screw.",
+)
+PIN_IN_HARD_SHAFT: Final = Code(
+    "pin-in-hard-shaft",
+    Severity.WARNING,
+    "A pin across a shaft that is hardened.",
+    "The drill skates and is spoilt; the part is finished and cannot be drilled.",
+    "parts:\n  spindle: {material: silver steel, finish: hardened and tempered, ...}",
+    "Drill before hardening, or use a flat ground on it and a grub screw.",
+)
+PIN_TAPER_MIXED: Final = Code(
+    "pin-taper-mixed",
+    Severity.ERROR,
+    "Metric taper pins (1:50) and inch ones (1:48) in one model.",
+    "A pin of one system in the hole of the other holds at one end only.",
+    "fastener: 1/16 in taper pin   # another joint has a 2 mm taper pin",
+    "Use one system in the whole model, that of your taper reamers.",
+)
+KEY_NOT_STANDARD: Final = Code(
+    "key-not-standard",
+    Severity.WARNING,
+    "A key of another width than the table has for its shaft.",
+    "No key steel of that size is sold for it, and the shaft is weakened.",
+    "fastener: 5 mm x 5 mm x 12 mm key   # on a 12 mm shaft, which has 4 mm x 4 mm",
+    "Take the key of the table, or say `because:`.",
+)
+KEYWAY_THINS_HUB: Final = Code(
+    "keyway-thins-hub",
+    Severity.WARNING,
+    "Less metal over a keyway than the key is high (common practice).",
+    "The hub splits along the corner of the keyway.",
+    "joints:\n  gear on shaft: {keyed: [gear.bore, shaft.seat]}   # a 12 mm shaft in an 18 mm hub",
+    "Make the hub larger, the key smaller, or retain and pin it.",
+)
+CIRCLIP_GROOVE_WRONG: Final = Code(
+    "circlip-groove-wrong",
+    Severity.ERROR,
+    "A circlip groove whose width or diameter is not that of the circlip.",
+    "The clip does not go in, or springs out.",
+    "features: {groove: {grooved: 0.5 mm, on: journal, depth: 0.3 mm}}   # an 8 mm shaft",
+    "Write `grooved: to suit` and let the joint size it.",
+)
+
+SHAFT_CODES: Final = (
+    GRUB_ON_BARE_SHAFT,
+    GRUB_TOO_BIG,
+    PIN_TOO_BIG,
+    PIN_IN_HARD_SHAFT,
+    PIN_TAPER_MIXED,
+    KEY_NOT_STANDARD,
+    KEYWAY_THINS_HUB,
+    CIRCLIP_GROOVE_WRONG,
+)

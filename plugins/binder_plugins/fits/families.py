@@ -1,0 +1,26 @@
+"""Kinds of joint by what their gap is for."""
+
+from __future__ import annotations
+
+RUNNING = ("runs_in", "swivels", "hinged")
+MOVING = (*RUNNING, "slides")
+PRESSED = ("pressed", "shrunk")
+GAPPED = ("retained", "glued", "soft_soldered", "silver_soldered")
+BONDED = ("retained", "glued")
+HOT = ("soft_soldered", "silver_soldered", "shrunk")
+SEATED = ("seated",)
+# What other plugins hold by a screw or a key is a hub on a shaft, and fits it.
+HUBS = ("clamped", "keyed")
+
+# Without a word of the maker: the duty that a kind of joint has; common practice, no source.
+USUAL_DUTY = {
+    "runs_in": "runs",
+    "swivels": "runs",
+    "hinged": "swings",
+    "slides": "slides",
+    "pressed": "press",
+    "shrunk": "shrink",
+    "seated": "located",
+    "clamped": "located, can come apart",
+    "keyed": "located, can come apart",
+}

@@ -1,0 +1,85 @@
+"""Sizes and deviations of a fit to the text that stands on the page."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from binder.api import shown_length
+from binder_plugins.fits.facts import Half, MadeFit
+
+_MM_PER_INCH = 25.4
+
+
+def size(mm: float, units: str) -> str:
+    """A size as a micrometer of that system reads: `5.990` or `0.2358`."""
+    return f"{mm / _MM_PER_INCH:.4f}" if units == "inch" else f"{mm:.3f}"
+
+
+def with_unit(mm: float, units: str) -> str:
+    """A size with its unit: `5.990 mm`."""
+    return f"{size(mm, units)} {'in' if units == 'inch' else 'mm'}"
+
+
+def signed(mm: float, units: str) -> str:
+    """A difference with its sign: `− 0.016`."""
+    return f"{'+' if mm >= 0 else '−'} {size(abs(mm), units)}"
+
+
+def range_of(low_um: float, high_um: float, units: str) -> str:
+    """Two clearances: `0.010 to 0.034 mm clear`, `0.007 to 0.027 mm nip`."""
+    unit = "in" if units == "inch" else "mm"
+    if low_um >= 0:
+        return f"{size(low_um / 1000, units)} to {size(high_um / 1000, units)} {unit} clear"
+    if high_um <= 0:
+        return f"{size(-high_um / 1000, units)} to {size(-low_um / 1000, units)} {unit} nip"
+    nip, clear = size(-low_um / 1000, units), size(high_um / 1000, units)
+    return f"{nip} nip to {clear} {unit} clear"
+
+
+def limits_of(fit: MadeFit, half: Half) -> tuple[float, float]:
+    """The least and the greatest size of a half, in mm."""
+    return fit.mm + half.lower_um / 1000, fit.mm + half.upper_um / 1000
+
+
+def nominal(mm: Fraction, units: str) -> str:
+    """`⌀6 mm`."""
+    return f"⌀{shown_length(mm, units)}"
+
+
+_VERBS = {
+    "reamed": "ream",
+    "drilled": "drill",
+    "bored": "bore",
+    "lapped": "lap",
+    "turned": "turn",
+    "shaft lapped": "finish",
+}
+
+
+def to_size(fit: MadeFit, half: Half, units: str) -> str:
+    """What a half is made to: `ream ⌀6 mm H7, 6.000 to 6.012`."""
+    low, high = limits_of(fit, half)
+    cls = f" {half.cls}" if half.cls else ""
+    what = nominal(_own_size(fit, half), units)
+    verb = _VERBS.get(half.way)
+    if verb is None and low == high:
+        return f"{what}, {half.way}: measure it"
+    text = f"{what}{cls}, {size(low, units)} to {size(high, units)}"
+    return f"{verb} {text}" if verb else f"{text}, as bought"
+
+
+def _own_size(fit: MadeFit, half: Half) -> Fraction:
+    """A half's own size where the two were written apart."""
+    own = half.place.diameter
+    return own if fit.written_um is not None and own is not None else fit.nominal
+
+
+def how(fit: MadeFit, which: str) -> str:
+    """How a half is made: to its limits, to the other, or as it comes."""
+    half = fit.hole if which == "hole" else fit.shaft
+    if fit.suit == which:
+        other = "bore" if which == "shaft" else "shaft"
+        return f"to suit the measured {other}"
+    if half.way == "bought" or half.way not in _VERBS:
+        return "as it comes: measure it"
+    return f"{half.way} to size" if not half.is_fixed else f"{half.way}, measure it"

@@ -1,0 +1,208 @@
+"""Fits as made to the facts, workings and features that other plugins and pages read."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from binder.api import (
+    Contribution,
+    Design,
+    Diagnostic,
+    Fact,
+    Feature,
+    FitFact,
+    Given,
+    HalfFact,
+    Joint,
+    PlaceFact,
+    Size,
+    Working,
+    implied_feature,
+    made_size,
+)
+from binder_plugins.fits.ends import feature_at
+from binder_plugins.fits.facts import Half, MadeFit
+from binder_plugins.fits.figures import how, limits_of, nominal, range_of, signed, to_size
+from binder_plugins.fits.kinds import FitEntry
+from binder_plugins.fits.order import ordered_work
+from binder_plugins.fits.pressing import pressings
+from binder_plugins.fits.running import bearings
+from binder_plugins.fits.settling import first_end, settle
+
+_REAMABLE = ("reamed", "bored", "drilled")
+
+
+def state_fits(design: Design) -> Contribution:
+    """The fits of all joints: both halves, the hole that waits for its size, the order."""
+    fits, findings = [], []
+    sized: list[Feature] = []
+    for joint in design.joints.values():
+        made = settle(joint, design)
+        if isinstance(made, Diagnostic):
+            findings.append(made)
+        elif made is not None:
+            fits.append(made)
+        else:
+            sized += _told_by_size(joint, design)
+    pressed = list(pressings(fits, design))
+    running = list(bearings(fits, design))
+    features = [feature for fit in fits for feature in _features(fit, design)]
+    features += sized
+    facts: list[Fact] = [*fits, *pressed, *running]
+    for fit in fits:
+        facts += [_fit(fit), *_halves(fit, design), *_settled(fit, features)]
+    tasks, befores = ordered_work(fits, pressed, design)
+    workings = [one for fit in fits for one in _workings(fit, design)]
+    workings += [one.working for one in pressed]
+    workings += [one.working for one in running]
+    return Contribution(facts, features, (), tasks, befores, workings, findings)
+
+
+def id_of(joint: Joint) -> str:
+    """The beginning of the ids of a joint's workings."""
+    return joint.name.replace(" ", "_")
+
+
+def _fit(fit: MadeFit) -> FitFact:
+    return FitFact(
+        subject=fit.subject,
+        nominal=fit.nominal,
+        says=fit.wish.says,
+        hole=str(fit.hole.end),
+        shaft=str(fit.shaft.end),
+        hole_class=fit.hole.cls,
+        shaft_class=fit.shaft.cls,
+        hole_upper_um=fit.hole.upper_um,
+        hole_lower_um=fit.hole.lower_um,
+        shaft_upper_um=fit.shaft.upper_um,
+        shaft_lower_um=fit.shaft.lower_um,
+        suit=fit.suit,
+        wanted_um=fit.wanted_um if fit.suit else 0.0,
+        why=fit.wish.why,
+        source=fit.wish.source,
+    )
+
+
+def _halves(fit: MadeFit, design: Design) -> Iterator[HalfFact]:
+    first = str(first_end(fit.joint))
+    for which, half, mate in (("hole", fit.hole, fit.shaft), ("shaft", fit.shaft, fit.hole)):
+        low, high = limits_of(fit, half)
+        is_made = half.way != "bought"
+        yield HalfFact(
+            subject=f"{fit.subject}: {half.end}",
+            joint=fit.subject,
+            item=half.end.item,
+            place=_place(fit, half),
+            what=to_size(fit, half, design.units),
+            mate=mate.title,
+            how=how(fit, which),
+            is_master=str(half.end) == first,
+            lower=low if is_made else None,
+            upper=high if is_made else None,
+        )
+
+
+def _place(fit: MadeFit, half: Half) -> str:
+    """The name of the place; of a hole that the joint makes in a face, the joint's own."""
+    return id_of(fit.joint) if half.place.form == "face" and half is fit.hole else half.end.place
+
+
+def _told_by_size(joint: Joint, design: Design) -> Iterator[Feature]:
+    """A hole to suit whose joint has no round pair, and says the size itself."""
+    size = joint.entry.size if isinstance(joint.entry, FitEntry) else None
+    for end in joint.ends if size is not None else ():
+        written = feature_at(end, design)
+        if written is not None and getattr(written.entry, written.kind, None) == "to suit":
+            yield _sized(joint, written, size, design)
+
+
+def _sized(joint: Joint, written: Feature, size: Size | None, design: Design) -> Feature:
+    """A written feature with the size that it waited for."""
+    kept = {name: getattr(written.entry, name) for name in type(written.entry).model_fields}
+    kept[written.kind] = size
+    return implied_feature(design, joint, written.owner, written.name, written.kind, **kept)
+
+
+def _features(fit: MadeFit, design: Design) -> Iterator[Feature]:
+    """The hole that is left to suit, with its size; or the hole that a face gets."""
+    hole = fit.hole
+    written = feature_at(hole.end, design)
+    size = made_size(fit.nominal, fit.joint)
+    if written is not None and hole.place.is_to_suit and written.kind in _REAMABLE:
+        yield _sized(fit.joint, written, size, design)
+    elif written is None and hole.place.form == "face" and hole.end.item in design.parts:
+        kind = "reamed" if hole.way == "reamed" else "bored"
+        yield implied_feature(
+            design,
+            fit.joint,
+            hole.end.item,
+            id_of(fit.joint),
+            kind,
+            **{kind: size, "on": hole.end.place, "depth": "through"},
+        )
+
+
+def _settled(fit: MadeFit, features: list[Feature]) -> Iterator[PlaceFact]:
+    """The place of a hole that now has its size, for the plugins that look it up later."""
+    place = fit.hole.place
+    for feature in features:
+        if feature.implied_by == fit.subject:
+            form = replace(
+                place,
+                subject=f"{feature.owner}.{feature.name}",
+                place=feature.name,
+                form="hole",
+                kind=feature.kind,
+                diameter=fit.nominal,
+                is_to_suit=False,
+                is_round=True,
+                is_through=place.depth is None,
+            )
+            yield form
+
+
+def _workings(fit: MadeFit, design: Design) -> Iterator[Working]:
+    units = design.units
+    clear = range_of(fit.least_um, fit.most_um, units)
+    yield Working(
+        id=f"{id_of(fit.joint)}.fit",
+        title=f"fit of '{fit.subject}'",
+        given=tuple(_given(fit, units)),
+        formula=f"{fit.wish.says} at {nominal(fit.nominal, units)}: hole − shaft",
+        result=clear,
+        because=fit.wish.why,
+        source=fit.wish.source,
+        span=fit.joint.at,
+    )
+    if fit.suit:
+        yield _suit_working(fit, units)
+
+
+def _given(fit: MadeFit, units: str) -> Iterator[Given]:
+    for name, half in (("hole", fit.hole), ("shaft", fit.shaft)):
+        value = f"{to_size(fit, half, units)} ({half.source})" if half.source else ""
+        yield Given(f"{name}, {half.title}", value or to_size(fit, half, units), half.end.at)
+    if fit.wish.is_said:
+        yield Given("said in the joint", fit.wish.says, fit.wish.at)
+
+
+def _suit_working(fit: MadeFit, units: str) -> Working:
+    measured = "bore" if fit.suit == "shaft" else "shaft"
+    verb = "turn" if fit.suit == "shaft" else "bore"
+    add = aim_mm(fit)
+    return Working(
+        id=f"{id_of(fit.joint)}.suit",
+        title=f"size of the {fit.suit} of '{fit.subject}'",
+        given=(Given("least and most clearance", range_of(fit.least_um, fit.most_um, units)),),
+        formula=f"{measured} as measured {signed(add, units)}",
+        result=f"{verb} to the measured {measured} {signed(add, units)}",
+        because="the middle of least and most",
+        source="clearance = hole − shaft, ISO 286-1",
+        span=fit.joint.at,
+    )
+
+
+def aim_mm(fit: MadeFit) -> float:
+    """What is added to the measured half to make the other, in mm."""
+    return (-fit.wanted_um if fit.suit == "shaft" else fit.wanted_um) / 1000

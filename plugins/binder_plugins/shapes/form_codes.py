@@ -1,0 +1,108 @@
+"""What the plugin can report of features on their part: places, walls, reach."""
+
+from __future__ import annotations
+
+from binder.api import Code, Severity
+
+PLACE_NOT_READ = Code(
+    "place-not-read",
+    Severity.WARNING,
+    "Words after `at:` that place nothing on this part.",
+    "The drawing would show it in the middle, and so it would be made.",
+    "features:\n  hole: {drilled: 3 mm, on: top, at: near the left}",
+    "Measure it from a face, step or feature: `6 mm from left`; or write `at: middle`.",
+)
+PATTERN_NOT_LAID_OUT = Code(
+    "pattern-not-laid-out",
+    Severity.WARNING,
+    "Several of a feature, and nothing that tells where each stands.",
+    "They are marked out by guess, and the mate's holes by another guess.",
+    "features:\n  holes: {drilled: 3 mm, on: top, off: 5}",
+    "Add a `pattern:`, as `on 16 mm PCD`, `in a row at 8 mm` or `at the corners, 6 mm in`.",
+)
+
+HOLE_OUT_OF_METAL = Code(
+    "hole-out-of-metal",
+    Severity.ERROR,
+    "A hole whose middle or rim lies outside the face that it is cut in, or that leaves nothing"
+    " of a step that it passes.",
+    "The drill runs off at the edge, and the part is a horseshoe.",
+    "block: {length: 20 mm, width: 6 mm, height: 6 mm}\n"
+    "features:\n  hole: {drilled: 6 mm, on: front, depth: through}",
+    "Move it in, make it smaller, or the part larger.",
+)
+WALL_TOO_THIN = Code(
+    "wall-too-thin",
+    Severity.WARNING,
+    "Less metal between a hole and an edge or its neighbour than 0.8 mm, or than half the hole"
+    " (2 mm is always enough); common practice.",
+    "It bulges when the hole is reamed, and breaks out at the first knock.",
+    "features:\n  hole: {drilled: 4 mm, on: top, depth: through, at: 3 mm from left}",
+    "Move the hole, or make it smaller.",
+)
+FEATURES_OVERLAP = Code(
+    "features-overlap",
+    Severity.WARNING,
+    "Two holes that run into each other, or a feature of which another leaves nothing.",
+    "The drill runs off into the first hole; or work is done that nobody will see.",
+    "features:\n  pilot: {drilled: 4 mm, on: top, depth: 5 mm}\n"
+    "  bore: {bored: 12 mm, on: top, depth: 8 mm}",
+    "Set them apart, on one axis, or leave out the smaller.",
+)
+POCKET_CORNER_TOO_SHARP = Code(
+    "pocket-corner-too-sharp",
+    Severity.WARNING,
+    "The upright corners of a pocket are sharper than the smallest end mill of this workshop.",
+    "A milled corner is as round as its cutter; the rest is hours with a file.",
+    "features:\n  pocket: {pocketed: 20 mm, width: 12 mm, depth: 4 mm, corner: 0.5 mm}",
+    "Take the radius of a cutter that is owned, or drill the corners out first.",
+)
+CUTTER_CANNOT_REACH = Code(
+    "cutter-cannot-reach",
+    Severity.WARNING,
+    "A cut that is deeper than its cutter reaches (three times its diameter; common practice),"
+    " that no boring bar goes into, or into which its cutter finds no way.",
+    "It chatters, cuts taper and snaps; or it never gets in.",
+    "features:\n  slot: {slotted: 3 mm, on: top, depth: 14 mm}",
+    "Shallower, wider, or from the other side; let a T-slot or dovetail run out at one end.",
+)
+TOO_BIG_FOR_MACHINE = Code(
+    "too-big-for-machine",
+    Severity.ERROR,
+    "A turned part that no lathe of this workshop swings, or takes between its centres.",
+    "It is found out with the blank in the chuck.",
+    "flywheel: {outside: 240 mm, ...}   # in a lathe that swings 190 mm",
+    "Another scale, two pieces, the rotary table, or a friend with a larger lathe.",
+)
+EDGE_TOO_LARGE = Code(
+    "edge-too-large",
+    Severity.WARNING,
+    "A chamfer or round that takes more than the metal beside its edge.",
+    "The two sides meet in a knife edge, or the part comes out shorter.",
+    "plate: {length: 20 mm, width: 10 mm, thickness: 2 mm}\n"
+    "features:\n  corners: {rounded: 6 mm, on: corners}",
+    "Make it smaller; half the width gives a round end.",
+)
+
+ANGLE_NOT_CUT = Code(
+    "angle-not-cut",
+    Severity.ERROR,
+    "An angle that no cutter has and no set-up gives: a flat countersink, a chamfer along its"
+    " own face, a hole that leans more than 60 degrees.",
+    "Mostly the angle is told from the other side.",
+    "features:\n  sink: {countersunk: 6 mm, on: top, angle: 0 deg}",
+    "Tell a countersink by its whole angle, an edge by the angle to its face.",
+)
+
+FORM_CODES = (
+    PLACE_NOT_READ,
+    PATTERN_NOT_LAID_OUT,
+    HOLE_OUT_OF_METAL,
+    WALL_TOO_THIN,
+    FEATURES_OVERLAP,
+    POCKET_CORNER_TOO_SHARP,
+    CUTTER_CANNOT_REACH,
+    TOO_BIG_FOR_MACHINE,
+    EDGE_TOO_LARGE,
+    ANGLE_NOT_CUT,
+)

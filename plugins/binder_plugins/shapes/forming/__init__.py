@@ -1,0 +1,1 @@
+"""Shapes and features to forms that a kernel can build, and to the places of each feature."""

@@ -1,0 +1,1 @@
+"""The wider vocabulary of shapes: what may be written of each."""

@@ -1,0 +1,105 @@
+"""Turns the words of a question into sizes by name, or into the finding that says why not."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from binder.api import Diagnostic, ExpressionFault, Reason, Span, did_you_mean, parse_size
+from binder_plugins.slides.codes import RECKON_UNREADABLE
+from binder_trade.explained import NotDefined, Step
+
+COMMAND_LINE = Span("<command line>", 0, 0, 0, 0)
+
+
+class NotAskedError(ValueError):
+    """Words that do not make a question; `way_out` says how they would."""
+
+    def __init__(self, reason: str, way_out: str) -> None:
+        super().__init__(reason)
+        self.reason = reason
+        self.way_out = way_out
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What a question tells by name, each as its words; what belongs to no name is under ''."""
+
+    words: dict[str, str]
+
+    def mm(self, name: str) -> float | None:
+        """A length in mm, None where it is not told; NotAskedError where it is none."""
+        return self._amount(name, "12 mm")
+
+    def degrees(self, name: str) -> float | None:
+        """An angle in degrees, None where it is not told; NotAskedError as `mm`."""
+        return self._amount(name, "60 deg")
+
+    def newtons(self, name: str) -> float | None:
+        """A force in N, None where it is not told; NotAskedError as `mm`."""
+        amount = self._amount(name, "200 N")
+        return None if amount is None else amount / float(parse_size("1 N").amount)
+
+    def number(self, name: str) -> float | None:
+        """A plain number, None where it is not told; NotAskedError as `mm`."""
+        return self._amount(name, "2")
+
+    def needed(self, name: str) -> float:
+        """A length in mm that must be told; NotAskedError where it is not."""
+        found = self.mm(name)
+        if found is None:
+            raise NotAskedError(f"nothing tells the {name}", f"add `{name} 12 mm`")
+        return found
+
+    def _amount(self, name: str, example: str) -> float | None:
+        """The amount in the base unit of what the example is."""
+        if name not in self.words:
+            return None
+        text = self.words[name]
+        wanted = parse_size(example).dimension
+        try:
+            quantity = parse_size(text)
+        except ExpressionFault as fault:
+            raise NotAskedError(
+                f"'{text}' is no size: {fault}", f"as `{name} {example}`"
+            ) from fault
+        if quantity.dimension != wanted:
+            raise NotAskedError(f"'{text}' is not {wanted.title}", f"as `{name} {example}`")
+        return float(quantity.amount)
+
+
+def asked(words: Sequence[str], names: Sequence[str]) -> Asked:
+    """The words after each of the names; NotAskedError for a name told twice or without more."""
+    found: dict[str, str] = {}
+    name = ""
+    for word in " ".join(words).split():
+        if word not in names:
+            found[name] = f"{found.get(name, '')} {word}".strip()
+            continue
+        if word in found:
+            raise NotAskedError(f"'{word}' is told twice", "tell each size once")
+        name = word
+        found[name] = ""
+    for key, text in found.items():
+        if not text:
+            raise NotAskedError(f"'{key}' is told without more", f"as `{key} 12 mm`")
+    return Asked(found)
+
+
+def with_nothing_loose(given: Asked, names: Sequence[str]) -> Asked:
+    """The question, where nothing stands before its first name; else NotAskedError."""
+    loose = given.words.get("", "")
+    if not loose:
+        return given
+    hint = did_you_mean(loose.split()[0], names) or f"the words are: {', '.join(names)}"
+    raise NotAskedError(f"'{loose}' belongs to no size", hint)
+
+
+def refused(reason: NotAskedError | NotDefined) -> Diagnostic:
+    """The finding for a question without an answer."""
+    return RECKON_UNREADABLE.at(COMMAND_LINE, reason.reason, help=reason.way_out)
+
+
+def reasons(steps: Sequence[Step]) -> tuple[Reason, ...]:
+    """The steps of a sum as an answer shows them."""
+    return tuple(Reason(one.name, one.formula, one.value, one.source) for one in steps)

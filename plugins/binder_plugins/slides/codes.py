@@ -1,0 +1,81 @@
+"""What the plugin can report."""
+
+from __future__ import annotations
+
+from binder.api import Code, Severity
+
+SIZE_MISSING = Code(
+    "dovetail-size-missing",
+    Severity.ERROR,
+    "A dovetail slide whose width nothing tells.",
+    "Both halves follow from one width across the root of the tail; without it there is none.",
+    "joints:\n  table on bed: {dovetailed: [table.underside, bed.top]}",
+    "Write `width:`, about half of the narrower part.",
+)
+HALVES_DIFFER = Code(
+    "dovetail-halves-differ",
+    Severity.ERROR,
+    "The two halves of a dovetail are written, and they do not go together.",
+    "The slot rides on an edge, or the tail does not enter: seen when both are cut.",
+    "joints:\n  table on bed: {dovetailed: [table.slot, bed.tail]}   # 55 deg and 60 deg",
+    "Write one half and leave the other `to suit`.",
+)
+TOO_DEEP = Code(
+    "dovetail-too-deep",
+    Severity.ERROR,
+    "A dovetail that leaves too little metal under it, or is wider than its part.",
+    "The slot breaks through, or its lips spring open when the gib is tightened.",
+    "joints:\n  table on bed: {dovetailed: [table.underside, bed.top], width: 20 mm, depth: 8 mm}",
+    "Make it shallower or narrower, or the part thicker.",
+)
+CANNOT_BE_CUT = Code(
+    "dovetail-cannot-be-cut",
+    Severity.ERROR,
+    "Sizes of a dovetail that no tail and slot can have.",
+    "The flanks meet before the depth is reached, or nothing is left of the gib.",
+    "joints:\n  table on bed: {dovetailed: [table.slot, bed.tail], width: 20 mm, angle: 10 deg}",
+    "Follow the way out that the remark names.",
+)
+PINS_WRONG = Code(
+    "dovetail-pins-wrong",
+    Severity.ERROR,
+    "Pins to measure a dovetail that do not rest on its flanks.",
+    "They ride on the broken edge or sit in the saw-cut, and the size read means nothing.",
+    "joints:\n  table on bed: {dovetailed: [table.underside, bed.top], width: 20 mm, pins: 12 mm}",
+    "Take two equal pins of the range named; drill shanks serve.",
+)
+CUTTER_NOT_OWNED = Code(
+    "dovetail-cutter-not-owned",
+    Severity.WARNING,
+    "No dovetail cutter in the workshop cuts this angle and depth.",
+    "The set-up is made, and the cutter turns out too shallow or of the other angle.",
+    "joints:\n  table on bed: {dovetailed: [table.slot, bed.tail], width: 20 mm, angle: 45 deg}",
+    "Take the angle and depth of the cutter that is owned, or put one on the shopping list.",
+)
+NOT_ADJUSTABLE = Code(
+    "slide-not-adjustable",
+    Severity.ADVICE,
+    "A dovetail slide without a gib.",
+    "It shakes from the first day on, or binds, and nothing can be done but to make it again.",
+    "joints:\n  table on bed: {dovetailed: [table.underside, bed.top], width: 20 mm}",
+    "Give it a gib, or say `because:` where the two are fixed together.",
+)
+RECKON_UNREADABLE = Code(
+    "slide-question-unreadable",
+    Severity.ERROR,
+    "A question about a slide, taper, screw or board that cannot be read or has no answer.",
+    "A sum from a misread word would be cut in metal.",
+    "binder reckon dovetail root 24 mm depth",
+    "Write each word with its size, as the usage shows.",
+)
+
+CODES = (
+    SIZE_MISSING,
+    HALVES_DIFFER,
+    TOO_DEEP,
+    CANNOT_BE_CUT,
+    PINS_WRONG,
+    CUTTER_NOT_OWNED,
+    NOT_ADJUSTABLE,
+    RECKON_UNREADABLE,
+)

@@ -1,0 +1,200 @@
+"""The step of this plugin: every thread of the design to its facts and workings."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from binder.api import (
+    Contribution,
+    Design,
+    End,
+    Given,
+    HalfFact,
+    Joint,
+    ThreadFact,
+    Working,
+)
+from binder_plugins.threads.found import (
+    JOINTS,
+    Found,
+    by_item,
+    half_at,
+    has_threads,
+    material_of,
+    threads_of,
+)
+from binder_plugins.threads.reckoned import Hole, Outside, hole, outside
+from binder_plugins.threads.settling import settled
+from binder_plugins.threads.shop import Shop, shop_of
+from binder_trade.threading import LEAD_SOURCE
+
+_INCH = 25.4
+
+
+def reckon_threads(design: Design) -> Contribution:
+    """Facts and workings of all threads, and the halves that threaded joints settle."""
+    if not has_threads(design):
+        return Contribution()
+    features, findings = settled(design)
+    whole = design.with_contribution(Contribution(features=features))
+    shop = shop_of(design.workshop)
+    facts: dict[str, ThreadFact] = {}
+    workings: list[Working] = []
+    threads = threads_of(whole)
+    for found in threads:
+        fact, more = _reckoned(found, shop, whole)
+        facts[fact.subject] = fact
+        workings += more
+    items = by_item(threads)
+    halves = [half for joint in whole.joints.values() for half in _halves(joint, items, facts)]
+    return Contribution(
+        facts=[*facts.values(), *halves],
+        features=features,
+        workings=workings,
+        findings=findings,
+    )
+
+
+def _reckoned(found: Found, shop: Shop, design: Design) -> tuple[ThreadFact, list[Working]]:
+    if found.is_internal:
+        tapped = hole(found, shop, material_of(found.feature.owner, design))
+        return _tapped_fact(found, tapped), list(_tapped_workings(found, tapped))
+    cut = outside(found, shop)
+    return _screwed_fact(found, cut), [_screwed_working(found, cut)]
+
+
+def _tapped_fact(found: Found, tapped: Hole) -> ThreadFact:
+    chosen = tapped.drill
+    return ThreadFact(
+        subject=found.subject,
+        item=found.feature.owner,
+        place=found.feature.name,
+        designation=_designation(found),
+        is_internal=True,
+        major=found.thread.major_mm,
+        effective=found.thread.effective_mm,
+        pitch=found.thread.pitch_mm,
+        drill=chosen.drill.name if chosen is not None else "",
+        drill_mm=chosen.drill.mm if chosen is not None else 0.0,
+        percent=chosen.percent.basis if chosen is not None else "",
+        full_depth=found.depth if found.is_blind else None,
+        drill_depth=tapped.drill_mm,
+        count=found.count,
+        note=_tapped_note(tapped),
+    )
+
+
+def _tapped_note(tapped: Hole) -> str:
+    if tapped.depths is None:
+        return "right through"
+    chips = "" if tapped.has_chip_room else ", no room for chips: clear them at every half turn"
+    return f"{tapped.last_tap} tap last{chips}"
+
+
+def _screwed_fact(found: Found, cut: Outside) -> ThreadFact:
+    return ThreadFact(
+        subject=found.subject,
+        item=found.feature.owner,
+        place=found.feature.name,
+        designation=_designation(found),
+        is_internal=False,
+        major=found.thread.major_mm,
+        effective=found.thread.effective_mm,
+        pitch=found.thread.pitch_mm,
+        full_depth=found.length,
+        turn_to=cut.figures.die_blank_mm,
+        over_wires=_over_wires(cut),
+        count=found.count,
+    )
+
+
+def _designation(found: Found) -> str:
+    hand = " LH" if found.thread.is_left_hand else ""
+    return f"{found.thread.designation.removesuffix(' LH')}{hand}"
+
+
+def _over_wires(cut: Outside) -> str:
+    over = cut.wires.over_mm
+    return f"{over:.3f} mm ({over / _INCH:.4f} in) over three of {cut.wires.name}"
+
+
+def _tapped_workings(found: Found, tapped: Hole) -> Iterator[Working]:
+    chosen = tapped.drill
+    given = (_given(found), Given("wanted", f"{chosen.wanted_mm:.2f} mm")) if chosen else ()
+    if chosen is not None:
+        yield Working(
+            id=f"{found.subject}.drill",
+            title=f"tapping drill for {_designation(found)} in '{found.subject}'",
+            given=given,
+            formula=f"{chosen.steps[0].formula}; of the drills from {chosen.window.least_mm:.2f}"
+            f" to {chosen.window.most_mm:.2f} mm the nearest",
+            result=f"{chosen.drill.name}, {chosen.percent.basis}",
+            because=chosen.reason,
+            source=f"{chosen.source} ({chosen.convention})",
+            span=found.at,
+        )
+    if tapped.depths is not None and tapped.drill_mm is not None:
+        depths = tapped.depths
+        chips = f" + {depths.chips_mm:.2f} for chips" if tapped.has_chip_room else ""
+        yield Working(
+            id=f"{found.subject}.depth",
+            title=f"depth to drill for {_designation(found)} in '{found.subject}'",
+            given=(_given(found), Given("full thread", f"{depths.full_thread_mm:g} mm")),
+            formula=f"full thread + {depths.lead_mm:.2f} lead of the {depths.tap_kind} tap{chips}",
+            result=f"{tapped.drill_mm:.2f} mm, point {depths.point_mm:.2f} mm deeper",
+            because=f"the {depths.tap_kind} tap cuts no full thread at its end",
+            source=LEAD_SOURCE,
+            span=found.at,
+        )
+
+
+def _screwed_working(found: Found, cut: Outside) -> Working:
+    return Working(
+        id=f"{found.subject}.blank",
+        title=f"blank for {_designation(found)} on '{found.subject}'",
+        given=(_given(found), Given("pitch", f"{found.thread.pitch_mm:.4g} mm")),
+        formula="D − 0.1 P",
+        result=f"{cut.figures.die_blank_mm:.2f} mm",
+        because="a die squeezes the crests up a little",
+        source="common practice, no source",
+        span=found.at,
+    )
+
+
+def _given(found: Found) -> Given:
+    return Given("thread", found.thread.designation, found.at)
+
+
+def _halves(
+    joint: Joint, threads: Mapping[str, list[Found]], facts: Mapping[str, ThreadFact]
+) -> Iterator[HalfFact]:
+    if joint.kind not in JOINTS:
+        return
+    first = joint.master or joint.ends[-1]
+    for end in joint.ends:
+        found = half_at(end, joint, threads)
+        if found is not None:
+            yield _half(joint, end, facts[found.subject], is_master=str(end) == str(first))
+
+
+def _half(joint: Joint, end: End, fact: ThreadFact, *, is_master: bool) -> HalfFact:
+    mates = [str(other) for other in joint.ends if str(other) != str(end)]
+    if fact.is_internal:
+        drill = f", drill {fact.drill}" if fact.drill else ""
+        deep = f" × {fact.drill_depth:.1f} mm" if fact.drill_depth is not None else ""
+        what = f"tap {fact.designation}{drill}{deep}"
+        how = "tap square to the face, and try the screw"
+    else:
+        blank = f", turn to {fact.turn_to:.2f} mm" if fact.turn_to is not None else ""
+        what = f"thread {fact.designation}{blank}"
+        how = "open the die for the first cut, close it until it runs in the mate"
+    return HalfFact(
+        subject=f"{joint.name}: {end}",
+        joint=joint.name,
+        item=end.item,
+        place=end.place,
+        what=what,
+        mate=" and ".join(mates),
+        how=how,
+        is_master=is_master,
+    )

@@ -1,0 +1,82 @@
+"""A thread of the model to its figures for the bench: drill, depths, blank, wires."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from binder_plugins.threads.found import Found
+from binder_plugins.threads.shop import BLUNT_FIRST, Shop
+from binder_trade.drills import NoDrill
+from binder_trade.explained import NotDefined
+from binder_trade.threading import (
+    BlindHole,
+    OverWires,
+    Screwcutting,
+    TappingDrill,
+    best_wire,
+    blind,
+    over_owned,
+    over_wires,
+    screwcutting,
+    tapping_drill,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Hole:
+    """A tapped hole: its drill or why there is none, and its depths where it is blind.
+
+    `drill_mm` is the depth of the full diameter, `tip_mm` that of the point; without room for
+    chips they must be blown out. Depths are in mm, None where the hole goes through.
+    """
+
+    drill: TappingDrill | None
+    missing: NoDrill | None
+    last_tap: str
+    depths: BlindHole | None
+    drill_mm: float | None
+    tip_mm: float | None
+    has_chip_room: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Outside:
+    """An outside thread: its figures for lathe and die, and its size over three wires.
+
+    The wires are shanks of owned drills where any lie in the thread, else the best wire.
+    """
+
+    figures: Screwcutting
+    wires: OverWires
+
+
+def hole(found: Found, shop: Shop, material: str) -> Hole:
+    """The figures of a tapped hole."""
+    drill, missing = _drill(found, shop, material)
+    last = next(iter(shop.tap_kinds(found.thread)), BLUNT_FIRST[0])
+    if not found.is_blind or found.depth is None:
+        return Hole(drill, missing, last, None, None, None, has_chip_room=True)
+    size = drill.drill.mm if drill is not None else None
+    depths = blind(found.thread, float(found.depth), last, size)
+    room = float(found.metal) if found.metal is not None else None
+    has_room = room is None or depths.tip_mm <= room
+    less = 0.0 if has_room else depths.chips_mm
+    deep, tip = depths.drill_mm - less, depths.tip_mm - less
+    return Hole(drill, missing, last, depths, deep, tip, has_chip_room=has_room)
+
+
+def _drill(found: Found, shop: Shop, material: str) -> tuple[TappingDrill | None, NoDrill | None]:
+    try:
+        return tapping_drill(found.thread, shop.drills, material=material), None
+    except NoDrill as refused:
+        return None, refused
+
+
+def outside(found: Found, shop: Shop) -> Outside:
+    """The figures of an outside thread."""
+    try:
+        wires = over_owned(found.thread, shop.drills)
+    except NotDefined:
+        best = best_wire(found.thread)
+        wires = over_wires(found.thread, best, f"{best:.3f} mm wire")
+    return Outside(screwcutting(found.thread), wires)

@@ -1,0 +1,52 @@
+"""A workshop's taps, dies and drills to threads that can be cut, told by their shape."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from binder.api import Workshop
+from binder_plugins.threads.found import thread_in
+from binder_trade.drills import Drill
+from binder_trade.threads import Thread, is_alike
+
+# Blunt to slender: the last tap of a blind hole is the bluntest that there is.
+BLUNT_FIRST = ("plug", "second", "taper")
+_SOLD = ("metric", "BA", "UNC", "UNF", "BSW", "BSF")
+
+
+@dataclass(frozen=True, slots=True)
+class Shop:
+    """What cuts threads here: taps with their kinds, dies, and drills."""
+
+    taps: tuple[tuple[Thread, tuple[str, ...]], ...]
+    dies: tuple[Thread, ...]
+    drills: tuple[Drill, ...]
+
+    def tap_kinds(self, thread: Thread) -> tuple[str, ...]:
+        """The kinds of tap that cut this thread, bluntest first; none where it cannot be cut."""
+        kinds = {kind for one, owned in self.taps if is_alike(one, thread) for kind in owned}
+        return tuple(kind for kind in BLUNT_FIRST if kind in kinds)
+
+    def has_die(self, thread: Thread) -> bool:
+        """Whether a die cuts this thread, whatever it is called."""
+        return any(is_alike(die, thread) for die in self.dies)
+
+    def cuts(self, thread: Thread, *, is_internal: bool) -> bool:
+        """Whether one half of a thread can be cut."""
+        return bool(self.tap_kinds(thread)) if is_internal else self.has_die(thread)
+
+    @property
+    def both_halves(self) -> tuple[Thread, ...]:
+        """The threads of which both halves can be had: tap, and die or screws that are sold."""
+        return tuple(tap for tap, _ in self.taps if self.has_die(tap) or tap.family in _SOLD)
+
+
+def shop_of(workshop: Workshop) -> Shop:
+    """The cutting tools of a workshop; a name that is no thread is left out."""
+    taps = [(thread_in(tap.designation), tap.kinds) for tap in workshop.taps()]
+    dies = [thread_in(die.designation) for die in workshop.dies()]
+    return Shop(
+        taps=tuple((thread, kinds) for thread, kinds in taps if thread is not None),
+        dies=tuple(thread for thread in dies if thread is not None),
+        drills=tuple(Drill(one.name, float(one.mm), "owned") for one in workshop.drills()),
+    )

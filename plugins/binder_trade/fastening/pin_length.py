@@ -1,0 +1,106 @@
+"""Holes turned into the length of the dowel, cross pin or grub screw that goes in."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Final
+
+from binder_trade.explained import NotDefined, not_negative, positive
+from binder_trade.fastening.reach import NEAR_ENOUGH, Length, NoLength, neighbours, sold
+from binder_trade.fastening.steps import mm, step
+
+LEAST_IN_EACH: Final = 1.5  # diameters in each half
+MOST_IN_EACH: Final = 2.0
+
+
+def choose_dowel(
+    lengths: Iterable[float], diameter_mm: float, first_deep_mm: float, second_deep_mm: float
+) -> Length | NoLength:
+    """The dowel that enters each half by 1.5 to 2 diameters and stays inside; in mm.
+
+    The depths are those of the two holes. Raises NotDefined. Source: common practice, no
+    source.
+    """
+    d = positive(diameter_mm, "a dowel")
+    depths = (positive(first_deep_mm, "a depth"), positive(second_deep_mm, "a depth"))
+    known, shallow = sold(lengths), min(depths)
+    least, room = 2 * LEAST_IN_EACH * d, sum(depths)
+    most = min(room, 2 * MOST_IN_EACH * d)
+    steps = (
+        step("shortest", "1.5 d in each half", mm(least)),
+        step("longest", "2 d in each half, within the holes", mm(most)),
+    )
+    if shallow < LEAST_IN_EACH * d - NEAR_ENOUGH:
+        return NoLength(
+            f"a hole of {mm(shallow)} is too shallow for a {mm(d)} dowel",
+            (f"deepen it to {mm(LEAST_IN_EACH * d)}", "use a thinner dowel"),
+            neighbours(known, least),
+            steps,
+        )
+    good = [one for one in known if least - NEAR_ENOUGH <= one <= room + NEAR_ENOUGH]
+    if not good:
+        return NoLength(
+            f"no dowel is sold between {mm(least)} and {mm(room)}",
+            (f"cut one to {mm(most)} and chamfer the end",),
+            neighbours(known, least),
+            steps,
+        )
+    usual = [one for one in good if one <= most + NEAR_ENOUGH]
+    chosen = usual[-1] if usual else good[0]
+    inside = min(shallow, chosen / 2)
+    return Length(chosen, inside, room - chosen, f"{inside / d:.1f} d in each half", steps)
+
+
+def choose_cross_pin(lengths: Iterable[float], hub_mm: float) -> Length | NoLength:
+    """The longest pin sold that does not stand out of a hub or collar this thick, in mm.
+
+    Raises NotDefined. Source: common practice, no source.
+    """
+    known = sold(lengths)
+    across = positive(hub_mm, "a hub")
+    steps = (step("longest", "through the hub, flush or below", mm(across)),)
+    good = [one for one in known if one <= across + NEAR_ENOUGH]
+    if not good:
+        return NoLength(
+            f"the shortest sold, {mm(known[0])}, stands out of the hub",
+            (f"cut it to {mm(across)} and chamfer the end",),
+            (known[0],),
+            steps,
+        )
+    why = f"next sold down; {mm((across - good[-1]) / 2)} below the surface at each end"
+    return Length(good[-1], good[-1], across - good[-1], why, steps)
+
+
+def choose_grub(
+    lengths: Iterable[float], hub_mm: float, shaft_mm: float, flat_mm: float, least_mm: float
+) -> Length | NoLength:
+    """The longest grub screw that reaches the shaft and does not stand out of its hub, in mm.
+
+    `flat_mm` is the depth of the flat or dimple that it enters, `least_mm` the thread that must
+    hold in the hub's wall. Raises NotDefined. Source: common practice, no source.
+    """
+    wall = (positive(hub_mm, "a hub") - positive(shaft_mm, "a shaft")) / 2
+    if wall <= 0:
+        raise NotDefined("the hub is no larger than its shaft", "give the hub's outside diameter")
+    room = wall + not_negative(flat_mm, "a flat")
+    shortest = flat_mm + positive(least_mm, "an engagement")
+    known = sold(lengths)
+    steps = (
+        step("wall", "(hub − shaft) / 2", mm(wall)),
+        step("longest", "wall + flat", mm(room)),
+        step("shortest", "flat + engagement", mm(shortest)),
+    )
+    good = [one for one in known if shortest - NEAR_ENOUGH <= one <= room + NEAR_ENOUGH]
+    if good:
+        why = f"next sold down; {mm(room - good[-1])} below the hub's surface"
+        return Length(good[-1], good[-1] - flat_mm, room - good[-1], why, steps)
+    thick = mm(2 * least_mm + shaft_mm)
+    reason = f"no grub screw is sold between {mm(shortest)} and {mm(room)}"
+    if wall < least_mm - NEAR_ENOUGH:
+        reason = f"a wall of {mm(wall)} is too thin for {mm(least_mm)} of thread"
+    return NoLength(
+        reason,
+        (f"make the hub {thick} or more", "use a smaller grub screw", "let it stand out"),
+        neighbours(known, room),
+        steps,
+    )

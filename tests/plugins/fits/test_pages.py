@@ -1,0 +1,67 @@
+"""The sheets of fits."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+
+from binder.compiler import Outcome, Phase
+from binder.pages import Binder, Box, Facts, Follows, Picture, Section, text_of
+
+Compile = Callable[..., Outcome]
+TEXT = (
+    "format: 1\nmodel: {title: Trial, issue: A, units: mm}\nparts:\n"
+    "  axle: {material: silver steel, stock: round bar, turned:"
+    " [{name: journal, diameter: 6 mm, length: 40 mm}]}\n"
+    "  arm: {material: brass, block: {length: 40 mm, width: 30 mm, height: 8 mm},"
+    " features: {bore: {reamed: 6 mm, on: top, depth: through}}}\n"
+)
+JOINT = "joints:\n  axle in arm: {runs_in: [axle.journal, arm.bore]}\n"
+
+
+def sheets(outcome: Outcome) -> list[Section]:
+    assert isinstance(outcome.binder, Binder)
+    found = [one for one in outcome.binder.sections if one.id == "fits"]
+    return [sheet for section in found for sheet in section.sections]
+
+
+def pairs(sheet: Section) -> Iterator[tuple[str, str]]:
+    for block in sheet.blocks:
+        if isinstance(block, Facts):
+            for name, text in block.pairs:
+                yield name, text_of(text)
+
+
+def test_the_sum_for_the_other_half_is_printed(compile_text: Compile) -> None:
+    (sheet,) = sheets(compile_text(TEXT + JOINT, Phase.COMPOSE))
+    facts = dict(pairs(sheet))
+    assert facts["Made to suit"] == "bore measured ____ mm − 0.025 = turn to ____ mm"
+    assert facts["Clearance"] == "0.010 to 0.040 mm clear"
+    assert facts["Fit"] == "H8/f7, runs"
+
+
+def test_the_tablet_moves_the_mate(compile_text: Compile) -> None:
+    (sheet,) = sheets(compile_text(TEXT + JOINT, Phase.COMPOSE))
+    follows = [
+        run
+        for block in sheet.blocks
+        if isinstance(block, Facts)
+        for _, text in block.pairs
+        for run in text
+        if isinstance(run, Follows)
+    ]
+    assert [(one.key, round(one.add, 6)) for one in follows] == [("joint axle in arm bore", -0.025)]
+
+
+def test_the_zones_are_to_scale(compile_text: Compile) -> None:
+    # ISO 286-2 at 6 mm: H7 0 to +12, f7 −22 to −10: both 12 high, 10 apart.
+    (sheet,) = sheets(compile_text(TEXT + JOINT, Phase.COMPOSE))
+    (picture,) = [block for block in sheet.blocks if isinstance(block, Picture)]
+    hole, shaft = [shape for shape in picture.drawing.shapes if isinstance(shape, Box)]
+    assert abs(hole.height - shaft.height) < 1e-9
+    gap = shaft.y - (hole.y + hole.height)
+    assert abs(gap / hole.height - 10 / 12) < 1e-9
+
+
+def test_no_fit_no_page(compile_text: Compile) -> None:
+    apart = TEXT.replace("diameter: 6 mm", "diameter: 5 mm")
+    assert sheets(compile_text(apart, Phase.COMPOSE)) == []

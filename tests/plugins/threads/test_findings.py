@@ -1,0 +1,259 @@
+"""Every finding about threads points at its mark, and a right spec does not get it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+
+from binder.compiler import Outcome
+
+Compile = Callable[..., Outcome]
+HEAD = "format: 1\nmodel: {title: Trial, issue: A, units: mm}\nparts:\n"
+FORK = (
+    "  fork:\n    material: brass\n    block: {length: 30 mm, width: 20 mm, height: 12 mm}\n"
+    "    features: {%s}\n"
+)
+ROD = (
+    "  rod:\n    material: mild steel\n    stock: round bar\n    turned:\n"
+    "      - {name: shank, diameter: 10 mm, length: 20 mm}\n"
+    "      - {name: spigot, diameter: %s, length: 15 mm}\n    features: {%s}\n"
+)
+BOTH = "joints:\n  rod in fork: {threaded: [rod.tip, fork.hole]}\n"
+
+
+def fork(features: str, more: str = "") -> str:
+    """A spec of one block with these features."""
+    return HEAD + FORK % features + more
+
+
+def rod(features: str, spigot: str = "6 mm", more: str = "") -> str:
+    """A spec of one stepped rod with these features."""
+    return HEAD + ROD % (spigot, features) + more
+
+
+def joined(tip: str, hole: str, joint: str = BOTH, spigot: str = "6 mm") -> str:
+    """A rod that is screwed into a block."""
+    return HEAD + ROD % (spigot, f"tip: {tip}") + FORK % f"hole: {hole}" + joint
+
+
+TURNING = (
+    "  cheek: {material: bronze, plate: {length: 30 mm, width: 30 mm, thickness: 10 mm},"
+    " features: {bore: {reamed: 10 mm, on: top, depth: through}}}\n"
+    "joints:\n  rod in cheek: {runs_in: [rod.shank, cheek.bore]}\n"
+)
+TIP = "{screwed: M6, on: spigot, length: 12 mm}"
+
+# Each with its mark, and the same spec put right.
+CASES = {
+    "thread-not-made": (
+        fork("hole: {tapped: ⟪M6 x 3⟫, on: top, depth: through}"),
+        fork("hole: {tapped: M6 x 0.75, on: top, depth: through}"),
+    ),
+    "thread-not-said": (
+        joined(
+            "{screwed: to suit, on: spigot, length: 12 mm}",
+            "{tapped: to suit, on: top}",
+            ("joints:\n  ⟪rod in fork⟫: {threaded: [rod.tip, fork.hole]}\n"),
+        ),
+        joined(
+            "{screwed: to suit, on: spigot, length: 12 mm}",
+            "{tapped: to suit, on: top}",
+            ("joints:\n  rod in fork: {threaded: [rod.tip, fork.hole], thread: M6}\n"),
+        ),
+    ),
+    "thread-halves-differ": (
+        joined("{screwed: ⟪M6⟫, on: spigot, length: 12 mm}", "{tapped: 0 BA, on: top}"),
+        joined(TIP, "{tapped: M6, on: top}"),
+    ),
+    "thread-engagement-short": (
+        joined(
+            "{screwed: M6, on: spigot, length: 5 mm}",
+            "{tapped: M6, on: top}",
+            ("joints:\n  ⟪rod in fork⟫: {threaded: [rod.tip, fork.hole]}\n"),
+        ),
+        joined("{screwed: M6, on: spigot, length: 9 mm}", "{tapped: M6, on: top}"),
+    ),
+    "thread-claimed-twice": (
+        joined(
+            TIP, "{tapped: M6, on: top}", (f"{BOTH}  again: {{threaded: [rod.tip, ⟪fork.hole⟫]}}\n")
+        ),
+        joined(
+            TIP,
+            "{tapped: M6, on: top, off: 2}",
+            (f"{BOTH}  again: {{threaded: [rod.tip, fork.hole]}}\n"),
+        ),
+    ),
+    "unscrews-in-use": (
+        joined(
+            TIP,
+            "{tapped: M6, on: top}",
+            (f"{TURNING}  ⟪rod in fork⟫: {{threaded: [rod.tip, fork.hole]}}\n"),
+        ),
+        joined(
+            TIP,
+            "{tapped: M6, on: top}",
+            (f"{TURNING}  rod in fork: {{threaded: [rod.tip, fork.hole], fixed: true}}\n"),
+        ),
+    ),
+    "lookalike-thread": (
+        fork("one: {tapped: M3, on: top}, two: {tapped: ⟪5 BA⟫, on: top, at: left}"),
+        fork("one: {tapped: M3, on: top}, two: {tapped: M4, on: top, at: left}"),
+    ),
+    "tap-or-die-not-owned": (
+        fork("hole: {tapped: ⟪M3.5⟫, on: top}"),
+        fork("hole: {tapped: M3, on: top}"),
+    ),
+    "tapping-drill-too-small": (
+        fork("pilot: {drilled: ⟪2.4 mm⟫, on: top}, hole: {tapped: M3, on: top}"),
+        fork("pilot: {drilled: 2.5 mm, on: top}, hole: {tapped: M3, on: top}"),
+    ),
+    "tapping-drill-too-large": (
+        fork("pilot: {drilled: ⟪2.8 mm⟫, on: top}, hole: {tapped: M3, on: top}"),
+        fork("way: {drilled: 1 mm, on: top}, hole: {tapped: M3, on: top}"),
+    ),
+    "blind-hole-too-shallow": (
+        fork("hole: {tapped: ⟪M6⟫, on: top, depth: 11 mm}"),
+        fork("hole: {tapped: M6, on: top, depth: through}"),
+    ),
+    "drill-point-breaks-through": (
+        fork("hole: {tapped: ⟪M6⟫, on: top, depth: 9 mm}"),
+        fork("hole: {tapped: M6, on: top, depth: 8 mm}"),
+    ),
+    "thread-wall-too-thin": (
+        rod("hole: {tapped: ⟪M5⟫, on: spigot, depth: 10 mm}"),
+        rod("hole: {tapped: M4, on: spigot, depth: 10 mm}"),
+    ),
+    "thread-to-shoulder": (
+        rod("tip: {screwed: ⟪M6⟫, on: spigot, length: 15 mm}"),
+        rod(
+            "tip: {screwed: M6, on: spigot, length: 15 mm},"
+            " run_out: {undercut: 2 mm, on: spigot, depth: 0.8 mm}"
+        ),
+    ),
+    "thread-off-size": (
+        rod("tip: {screwed: ⟪M5⟫, on: spigot, length: 10 mm}"),
+        rod("tip: {screwed: M5, on: spigot, length: 10 mm}", "4.95 mm"),
+    ),
+    "slit-before-thread": (
+        rod("⟪slit⟫: {slotted: 1 mm, on: spigot, depth: 2 mm}, tip: " + TIP),
+        rod("tip: " + TIP + ", slit: {slotted: 1 mm, on: spigot, depth: 2 mm}"),
+    ),
+    "cross-hole-meets-thread": (
+        rod(
+            "⟪oil⟫: {drilled: 1 mm, across: spigot}, tip: {screwed: M6, on: spigot, length: 15 mm}"
+        ),
+        rod("tip: {screwed: M6, on: spigot, length: 15 mm}, oil: {drilled: 1 mm, across: spigot}"),
+    ),
+}
+
+
+def _marked(text: str) -> tuple[str, tuple[int, int, int, int]]:
+    start = text.index("⟪")
+    plain = text.replace("⟪", "")
+    end = plain.index("⟫")
+    plain = plain.replace("⟫", "")
+    return plain, (*_place(plain, start), *_place(plain, end))
+
+
+def _place(text: str, offset: int) -> tuple[int, int]:
+    before = text[:offset]
+    return before.count("\n") + 1, offset - before.rfind("\n")
+
+
+def names(outcome: Outcome) -> list[str]:
+    return [one.code.name for one in outcome.findings]
+
+
+@pytest.mark.parametrize("code", sorted(CASES))
+def test_the_finding_points_at_the_mark(code: str, compile_text: Compile) -> None:
+    text, place = _marked(CASES[code][0])
+    outcome = compile_text(text)
+    found = [one for one in outcome.findings if one.code.name == code]
+    assert found, [(one.code.name, one.message) for one in outcome.findings]
+    span = found[0].span
+    assert (span.line, span.column, span.end_line, span.end_column) == place
+    assert found[0].help
+
+
+@pytest.mark.parametrize("code", sorted(CASES))
+def test_what_was_put_right_is_not_remarked(code: str, compile_text: Compile) -> None:
+    assert code not in names(compile_text(CASES[code][1]))
+
+
+def test_a_drill_is_missing_where_none_suits_a_tap_that_is_owned(
+    compile_text: Compile, shop: Callable[[str], Compile]
+) -> None:
+    text, place = _marked(fork("hole: {tapped: ⟪M3⟫, on: top}"))
+    outcome = shop("drills: {odd: [2 mm, 3 mm]}\ntaps: {sets: [M3]}\ndies: [M3]\n")(text)
+    (found,) = [one for one in outcome.findings if one.code.name == "drill-for-thread-not-owned"]
+    assert (found.span.line, found.span.column) == place[:2]
+    assert "2.46 to 2.68 mm" in found.help
+    assert "drill-for-thread-not-owned" not in names(compile_text(text))
+
+
+def test_a_taper_tap_alone_bottoms_in_a_blind_hole(
+    compile_text: Compile, shop: Callable[[str], Compile]
+) -> None:
+    # Full thread 6 mm, taper lead 8 × 0.5 = 4 mm, point 0.75: more than 10 mm of metal.
+    text = fork("hole: {tapped: M3, on: top, depth: 8 mm}")
+    outcome = shop("drills: {tenths: 1 mm to 9 mm by 0.1 mm}\ntaps: {taper: [M3]}\ndies: [M3]\n")(
+        text
+    )
+    assert "tap-bottoms" in names(outcome)
+    assert "tap-bottoms" not in names(compile_text(text))
+
+
+def test_a_thread_that_suits_nothing_is_told(compile_text: Compile) -> None:
+    text, place = _marked(fork("hole: {tapped: ⟪to suit⟫, on: top}"))
+    (found,) = [one for one in compile_text(text).findings if one.code.name == "thread-not-said"]
+    assert (found.span.line, found.span.column) == place[:2]
+
+
+@pytest.mark.parametrize("ends", ["rod.tip, fork", "rod.spigot, fork.top", "rod, fork.hole"])
+def test_an_end_may_mean_the_one_thread_that_is_there(ends: str, compile_text: Compile) -> None:
+    joint = f"joints:\n  rod in fork: {{threaded: [{ends}]}}\n"
+    outcome = compile_text(joined(TIP, "{tapped: 0 BA, on: top}", joint))
+    assert "thread-halves-differ" in names(outcome)
+    assert "thread-not-said" not in names(outcome)
+
+
+def test_one_thread_is_told_once_with_all_its_places(compile_text: Compile) -> None:
+    text = fork("one: {tapped: M3.5, on: top}, two: {tapped: M3.5, on: top, at: left, off: 3}")
+    found = [one for one in compile_text(text).findings if one.code.name == "tap-or-die-not-owned"]
+    assert len(found) == 1
+    assert len(found[0].related) == 1
+    assert "4 places" in found[0].label
+
+
+def test_substitutes_are_worked_through(compile_text: Compile) -> None:
+    outcome = compile_text(fork("hole: {tapped: 5-40 UNC, on: top}"))
+    (found,) = [one for one in outcome.findings if one.code.name == "tap-or-die-not-owned"]
+    assert found.help.startswith("M3 serves: drill 2.5 mm, 77 % of thread; −4 % strength")
+    assert any("weaker" in note for note in found.notes)
+
+
+def test_one_thread_under_two_names_is_owned(
+    compile_text: Compile, shop: Callable[[str], Compile]
+) -> None:
+    # 1/4 BSF has 26 to the inch on the Whitworth form, as the brass thread has.
+    owned = shop("drills: {all: 1 mm to 9 mm by 0.1 mm}\ntaps: {sets: [1/4 BSF]}\n")
+    text = fork("hole: {tapped: 1/4 x 26 brass, on: top, depth: through}")
+    assert "tap-or-die-not-owned" not in names(owned(text))
+    assert "tap-or-die-not-owned" not in names(
+        compile_text(fork("hole: {tapped: M3 x 0.5, on: top}"))
+    )
+
+
+def test_a_dummy_thread_is_left_alone(compile_text: Compile) -> None:
+    text = fork("hole: {tapped: M3.5, on: top, dummy: true}")
+    assert "tap-or-die-not-owned" not in names(compile_text(text))
+
+
+@pytest.mark.parametrize("depth", ["0.001 mm", "9999 mm", "11.999 mm"])
+def test_odd_depths_are_findings_and_never_a_broken_plugin(
+    depth: str, compile_text: Compile
+) -> None:
+    outcome = compile_text(fork(f"hole: {{tapped: M6, on: top, depth: {depth}}}"))
+    assert "plugin-broken" not in names(outcome)
+    assert not any("Error" in one.message for one in outcome.findings)
