@@ -67,7 +67,11 @@ def _joint(joint: Joint, design: Design) -> Iterator[Diagnostic]:
         yield from _end(end, design)
     names = [str(end) for end in joint.ends]
     if len(set(names)) < len(names):
-        yield codes.JOINT_WITH_ITSELF.at(joint.at, f"'{joint.name}' joins a surface to itself")
+        yield codes.JOINT_WITH_ITSELF.at(
+            joint.at,
+            f"'{joint.name}' joins a surface to itself",
+            help="name the two places that meet, each once",
+        )
     master = joint.master
     if master is not None and str(master) not in names:
         yield codes.MASTER_NOT_AN_END.at(

@@ -26,6 +26,7 @@ from binder.parameters.nodes import (
     SeriesName,
     SizeName,
 )
+from binder.parameters.numbers import FEWER
 from binder.parameters.picture import measured
 from binder.units import (
     UNIT_WORDS,
@@ -187,7 +188,7 @@ def _arithmetic(error: QuantityError | ZeroDivisionError, node: Node) -> Express
         return _fault(codes.TOO_MANY_MEASURES, "this hangs on too many measures", node)
     if isinstance(error, ZeroDivisionError):
         return _fault(codes.DIVIDED_BY_ZERO, "this comes to nothing", node)
-    return _fault(codes.NUMBER_TOO_LARGE, "this makes a number of too many figures", node)
+    return _fault(codes.NUMBER_TOO_LARGE, "this makes a number of too many figures", node, FEWER)
 
 
 def _fault(

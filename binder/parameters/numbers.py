@@ -45,6 +45,7 @@ _DASHED = re.compile(rf"([0-9]+)-([0-9]+/[0-9]+){SPACE}?({_UNIT})")
 _SUFFIX = re.compile(rf"{SPACE}*(?:(?P<unit>{_UNIT})|(?P<word>[A-Za-z\u00b5\u03bc\u00b0]+))")
 _RUN_ON = re.compile(r"[0-9._]+")
 _MOST_EXPONENT_FIGURES = 2
+FEWER = "write a size that a bench can hold, as 12 mm"
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +78,9 @@ def read_number(text: str, start: int) -> Number | None:
     try:
         bounded(number.quantity)
     except TooManyDigitsError:
-        raise _fault(codes.NUMBER_TOO_LARGE, "this number has too many figures", found) from None
+        raise _fault(
+            codes.NUMBER_TOO_LARGE, "this number has too many figures", found, FEWER
+        ) from None
     return number
 
 
@@ -95,7 +98,7 @@ def _amount(found: re.Match[str]) -> Fraction:
         exponent = (found["exponent"] or "").lstrip("+-")
         if len(exponent) > _MOST_EXPONENT_FIGURES:
             message = f"an exponent of {len(exponent)} figures is too much"
-            raise _fault(codes.NUMBER_TOO_LARGE, message, found)
+            raise _fault(codes.NUMBER_TOO_LARGE, message, found, FEWER)
         return _decimal(found["decimal"]) if not exponent else Fraction(found["decimal"])
     if found["vulgar"] is not None:
         return int(found["before"] or 0) + _VULGAR[found["vulgar"]]

@@ -12,7 +12,8 @@ class Meeting:
     `group` is fit, fixing or drive. `first` is the position of the half that is made first
     (1 or 2, 0 where neither is), `why` the reason in ten words at most; where it is `through`,
     the order holds only for halves that are made through one another. A lasting joint
-    cannot be taken apart; one with heat brings a flame to its parts.
+    cannot be taken apart; one with heat brings a flame to its parts; one that `shares` leaves
+    its surface to a fit as well, as a seal does.
     """
 
     says: str
@@ -22,4 +23,5 @@ class Meeting:
     why: str = ""
     through: bool = False
     lasting: bool = False
+    shares: bool = False
     heat: bool = False

@@ -54,7 +54,9 @@ def _refusal(refusal: Refusal, path: Path, document: Document) -> Diagnostic:
 def _unknown_key(path: Path, document: Document, known: list[str]) -> Diagnostic:
     key = str(path[-1])
     where = f" in '{_named(path[:-1])}'" if len(path) > 1 else ""
-    help = did_you_mean(key, known) or (f"known here: {', '.join(known)}" if known else "")
+    help = did_you_mean(key, known) or (
+        f"known here: {', '.join(known)}" if known else "take it out, or look at its spelling"
+    )
     return codes.UNKNOWN_KEY.at(
         document.span(path, of_key=True), f"'{key}' is not known{where}", help=help
     )

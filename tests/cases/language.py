@@ -58,6 +58,17 @@ CASES = {
         "  arm:", "  ⟪arm⟫:"
     ),
     "size-unused": f"{HEAD}sizes: {{⟪bar⟫: 20 mm}}\nparts:\n{PIN}",
+    "bore-of-two-sizes": parts(
+        "  pin: {material: brass, turned: [{name: rod, diameter: 6 mm, length: 9 mm},"
+        " {name: thin, diameter: 4 mm, length: 9 mm}]}\n"
+        "  arm: {material: bronze, block: {length: 30 mm, width: 20 mm, height: 9 mm},"
+        " features: {bore: {reamed: to suit, on: top}}}\n"
+        "joints:\n  a: {runs_in: [pin.rod, arm.bore]}\n"
+        "  b: {runs_in: [pin.thin, ⟪arm.bore⟫]}\n"
+    ),
+    "joint-said-twice": joined("a: {meshes: [pin, arm]}", "  ⟪b⟫: {meshes: [arm, pin]}\n"),
+    "part-with-itself": joined("⟪a⟫: {meshes: [arm.bore, arm.eye]}"),
+    "fit-of-two": joined("a: {slides: [pin, arm.bore, ⟪arm.eye⟫]}"),
     "still-to-suit": parts(
         "  arm: {material: brass, stock: 10 mm x 6 mm flat bar, cut: 40 mm,"
         " features: {bore: {reamed: ⟪to suit⟫}}}\n"

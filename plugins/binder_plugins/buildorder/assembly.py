@@ -81,18 +81,27 @@ def _steps(one: Assembly, design: Design) -> Iterator[Tick]:
 
 
 def joints_closed_in(one: Assembly, design: Design) -> list[Joint]:
-    """Joints whose items are all inside, and not all inside one of its own members."""
+    """Joints whose items are all inside, and not all inside one of its own members, as done."""
     inside = _inside(one, design)
     inner = [
         _inside(design.assemblies[m.item], design)
         for m in one.members
         if m.item in design.assemblies
     ]
-    return [
+    closed = [
         joint
         for joint in design.joints.values()
         if set(joint.items) <= inside and not any(set(joint.items) <= one for one in inner)
     ]
+    return sorted(closed, key=lambda joint: _turn(joint, design))
+
+
+def _turn(joint: Joint, design: Design) -> int:
+    """The flame first, then what cannot be taken apart again, then what can."""
+    fact = design.facts.about(JointFact, joint.name)
+    if fact is not None and fact.is_hot:
+        return 0
+    return 1 if fact is not None and fact.is_lasting else 2
 
 
 def _inside(one: Assembly, design: Design) -> frozenset[str]:

@@ -4,7 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Design, Diagnostic, End, Fabrication, Joint, Labelled, Part
+from binder.api import (
+    Design,
+    Diagnostic,
+    End,
+    Fabrication,
+    FitFact,
+    Joint,
+    Labelled,
+    NumberOff,
+    Part,
+)
 from binder_plugins.joints import codes
 from binder_plugins.joints.order import meeting_of, met
 
@@ -14,10 +24,42 @@ _BORES = ("drilled", "reamed", "bored")
 def check_joints(design: Design) -> Iterator[Diagnostic]:
     """All findings about joints."""
     claimed: dict[str, Joint] = {}
+    said: dict[tuple[str, frozenset[str]], Joint] = {}
     for joint in met(design):
         yield from _backwards(joint, design)
-        if meeting_of(joint).group == "fit":
+        yield from _ends(joint, design)
+        yield from _twice(joint, said)
+        if meeting_of(joint).group == "fit" and not meeting_of(joint).shares:
             yield from _claims(joint, claimed, design)
+
+
+def _ends(joint: Joint, design: Design) -> Iterator[Diagnostic]:
+    """Too many halves for a fit, or one part alone where only one is made."""
+    if meeting_of(joint).group == "fit" and len(joint.ends) > 2:
+        yield codes.FIT_OF_TWO.at(
+            joint.ends[2].at,
+            f"'{joint.name}' is a fit of {len(joint.ends)} halves",
+            help="say it in two joints, one for each bore",
+        )
+    number = design.facts.about(NumberOff, joint.items[0])
+    if len(joint.items) == 1 and number is not None and number.count == 1:
+        yield codes.PART_WITH_ITSELF.at(
+            joint.at,
+            f"'{joint.name}' joins '{joint.items[0]}' to itself, and one is made",
+            help="name the other part, or say how many there are with `quantity:`",
+        )
+
+
+def _twice(joint: Joint, said: dict[tuple[str, frozenset[str]], Joint]) -> Iterator[Diagnostic]:
+    key = (joint.kind, frozenset(str(end) for end in joint.ends))
+    first = said.setdefault(key, joint)
+    if first is not joint:
+        yield codes.JOINT_SAID_TWICE.at(
+            joint.at,
+            f"'{joint.name}' says again what '{first.name}' says",
+            related=(Labelled(first.at, "the first one"),),
+            help="drop one; several alike are told by `pattern:`",
+        )
 
 
 def _backwards(joint: Joint, design: Design) -> Iterator[Diagnostic]:
@@ -47,9 +89,16 @@ def _claims(joint: Joint, claimed: dict[str, Joint], design: Design) -> Iterator
             continue
         first = claimed.setdefault(str(end), joint)
         if first is not joint:
-            yield codes.SURFACE_CLAIMED.at(
+            sizes = {one.nominal for one in _fits(first, joint, design)}
+            code = codes.BORE_OF_TWO_SIZES if len(sizes) > 1 else codes.SURFACE_CLAIMED
+            yield code.at(
                 end.at,
                 f"'{end}' is claimed by '{first.name}' too",
                 related=(Labelled(first.at, "the first joint"),),
                 help="give each its own feature",
             )
+
+
+def _fits(first: Joint, second: Joint, design: Design) -> list[FitFact]:
+    found = (design.facts.about(FitFact, joint.name) for joint in (first, second))
+    return [one for one in found if one is not None]

@@ -9,6 +9,7 @@ from binder.api import (
     Contribution,
     Design,
     End,
+    FitFact,
     HardwareFact,
     Joint,
     JointFact,
@@ -33,7 +34,7 @@ def state_joints(design: Design) -> Contribution:
     return Contribution(
         facts=[_fact(joint, design) for joint in joints],
         befores=befores,
-        workings=[_working(joint, design) for joint in joints if first_half(joint)],
+        workings=[_working(joint, design) for joint in joints if first_half(joint, design)],
     )
 
 
@@ -47,13 +48,44 @@ def meeting_of(joint: Joint) -> Meeting:
     return joint.entry.meeting or _ANY
 
 
-def first_half(joint: Joint) -> End | None:
-    """The half that is made first: the master where one is named, else the trade's choice."""
-    row = meeting_of(joint)
+def first_half(joint: Joint, design: Design) -> End | None:
+    """The half that is made first.
+
+    The master where one is named; else what is not made here, the half that a fit does not
+    make to suit, or the trade's usual one. A fixing beside a fit of the same two parts
+    leaves the order to the fit.
+    """
     if joint.master is not None:
         return joint.master
+    row = meeting_of(joint)
+    if _has_fit(joint, design):
+        return None
+    fact = design.facts.about(FitFact, joint.name)
+    if fact is not None and fact.suit:
+        return _other_than(fact, joint)
+    bought = [end for end in joint.ends if end.item in design.bought]
+    if bought and row.first:
+        return bought[0]
     is_free = row.through and joint.made == "to drawing"
-    return joint.ends[row.first - 1] if row.first and not is_free else None
+    if not row.first or is_free:
+        return None
+    return joint.ends[row.first - 1]
+
+
+def _other_than(fact: FitFact, joint: Joint) -> End | None:
+    """The half that the one made to suit is measured against."""
+    first = fact.shaft if fact.suit in ("hole", fact.hole) else fact.hole
+    return next((end for end in joint.ends if str(end) == first), None)
+
+
+def _has_fit(joint: Joint, design: Design) -> bool:
+    """Whether another joint fits the same two parts to one another."""
+    items = set(joint.items)
+    return meeting_of(joint).group == "fixing" and any(
+        set(other.items) == items and meeting_of(other).group == "fit"
+        for other in design.joints.values()
+        if other is not joint
+    )
 
 
 def title_of(end: End, design: Design) -> str:
@@ -92,10 +124,10 @@ def _hardware(joint: Joint, design: Design) -> str:
 
 def _befores(joint: Joint, design: Design) -> Iterator[Before]:
     """The item of the first half is made before those of the others."""
-    first = first_half(joint)
+    first = first_half(joint, design)
     if first is None:
         return
-    reason = _reason(joint, meeting_of(joint))
+    reason = _reason(joint, meeting_of(joint), design)
     for item in joint.items:
         if item != first.item:
             yield from _between(first.item, item, reason, joint, design)
@@ -115,19 +147,20 @@ def _between(
     yield Before(f"{kind} {earlier}", f"make {later}", reason, is_must=True, at=joint.at)
 
 
-def _reason(joint: Joint, row: Meeting) -> str:
-    return f"{joint.name}: {_TOGETHER.get(joint.made) or why_first(joint, row)}"
+def _reason(joint: Joint, row: Meeting, design: Design) -> str:
+    return f"{joint.name}: {_TOGETHER.get(joint.made) or why_first(joint, row, design)}"
 
 
-def why_first(joint: Joint, row: Meeting) -> str:
-    """Why a half is made first, at most ten words: the trade's reason, or the maker's choice."""
+def why_first(joint: Joint, row: Meeting, design: Design) -> str:
+    """Why a half is made first, at most ten words: the trade's reason, or another's choice."""
     usual = joint.ends[row.first - 1] if row.first else None
-    chosen = joint.master is not None and (usual is None or str(joint.master) != str(usual))
+    first = first_half(joint, design)
+    chosen = first is not None and (usual is None or str(first) != str(usual))
     return "measured first, the other half is made to it" if chosen else row.why
 
 
 def _working(joint: Joint, design: Design) -> Working:
-    first = first_half(joint)
+    first = first_half(joint, design)
     row = meeting_of(joint)
     named = (
         "named as master"
@@ -140,7 +173,7 @@ def _working(joint: Joint, design: Design) -> Working:
         given=(),
         formula=named,
         result=title_of(first, design) if first is not None else "",
-        because=_reason(joint, row),
+        because=_reason(joint, row, design),
         source="the spec" if joint.master is not None else SOURCE,
         span=joint.at,
     )

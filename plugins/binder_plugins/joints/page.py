@@ -50,10 +50,10 @@ def joint_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
 
 def _row(joint: Joint, design: Design) -> tuple[Text, ...]:
     fact = design.facts.about(JointFact, joint.name)
-    first = first_half(joint)
+    first = first_half(joint, design)
     master: Text = ("either",)
     if first is not None:
-        master = (Reckoned(title_of(first, design), why_first(joint, meeting_of(joint))),)
+        master = (Reckoned(title_of(first, design), why_first(joint, meeting_of(joint), design)),)
     blank: Text = ("",)
     if first is not None and meeting_of(joint).group == "fit":
         blank = (Blank(f"joint {joint.name} {first.place}", design.units),)

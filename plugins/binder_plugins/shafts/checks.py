@@ -4,7 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Design, Diagnostic, Joint, Part, did_you_mean, shown_length
+from binder.api import (
+    Design,
+    Diagnostic,
+    Joint,
+    Part,
+    PlaceFact,
+    Reference,
+    did_you_mean,
+    shown_length,
+)
 from binder_plugins.shafts import codes
 from binder_plugins.shafts.facts import Located, ShaftFact
 from binder_plugins.shafts.kinds import ShaftEntry
@@ -18,7 +27,8 @@ def check_shafts(design: Design) -> Iterator[Diagnostic]:
         yield from _unknown(name, entry, design)
     for fact in design.facts.all(ShaftFact):
         yield from _located(fact)
-        yield from _float(fact, design.units)
+        is_named = entries(design)[fact.subject].to_suit is not None
+        yield from _float(fact, design.units, is_closed=is_named and _closes(fact))
     for joint in design.joints.values():
         yield from _assembled(joint, design)
 
@@ -32,6 +42,7 @@ def _unknown(name: str, entry: ShaftEntry, design: Design) -> Iterator[Diagnosti
         )
     known = [item.name for item in design.items()]
     for reference in entry.along:
+        yield from _place_faults(name, reference, design)
         if design.item(reference.item) is None:
             yield codes.SHAFT_UNKNOWN.at(
                 reference.span,
@@ -43,6 +54,26 @@ def _unknown(name: str, entry: ShaftEntry, design: Design) -> Iterator[Diagnosti
             entry.to_suit.span,
             f"'{entry.to_suit}' is not in the row",
             help="name a piece that stands along the shaft",
+        )
+
+
+def _place_faults(name: str, reference: Reference, design: Design) -> Iterator[Diagnostic]:
+    """A place that the piece does not have, or the shaft itself without a step of it."""
+    if reference.item == name and not reference.place:
+        yield codes.SHAFT_UNKNOWN.at(
+            reference.span,
+            f"'{name}' cannot stand along itself",
+            help=f"name a step of it that is a shoulder, as {name}.head",
+        )
+    item = design.parts.get(reference.item)
+    if item is None or not reference.place:
+        return
+    places = [one.place for one in design.facts.all(PlaceFact) if one.item == item.name]
+    if reference.place not in places:
+        yield codes.SHAFT_UNKNOWN.at(
+            reference.span,
+            f"'{item.name}' has no '{reference.place}'",
+            help=did_you_mean(reference.place, places) or f"it has: {', '.join(sorted(places))}",
         )
 
 
@@ -74,14 +105,14 @@ def _free_way(fact: ShaftFact) -> str:
     return "to the left" if fact.stops[0] < first else "one way"
 
 
-def _float(fact: ShaftFact, units: str) -> Iterator[Diagnostic]:
+def _float(fact: ShaftFact, units: str, *, is_closed: bool) -> Iterator[Diagnostic]:
     if fact.located is Located.INSIDE and fact.play is None:
         yield codes.APART_MISSING.at(
             fact.at,
             f"the row on '{fact.subject}' cannot be added up",
             help="write `apart:`, and the length of " + _unmeasured(fact),
         )
-    if fact.play is None:
+    if fact.play is None or is_closed:
         return
     play = shown_length(fact.play, units)
     wanted = f"{shown_length(fact.least, units)} to {shown_length(fact.most, units)}"
@@ -100,6 +131,14 @@ def _float(fact: ShaftFact, units: str) -> Iterator[Diagnostic]:
             f"'{fact.subject}' has {play} of end float, {wanted} is wanted",
             help=f"make the piece that closes the row {change} {way}",
         )
+
+
+def _closes(fact: ShaftFact) -> bool:
+    """A piece is made last to the float that is wanted, and there is room for it."""
+    if fact.to_suit is None or fact.play is None:
+        return False
+    length = fact.pieces[fact.to_suit].length
+    return length is not None and length + fact.play - fact.most > 0
 
 
 def _unmeasured(fact: ShaftFact) -> str:

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 from binder.api import Contribution, Design, Diagnostic, Fact, MaterialFact
 from binder_plugins.solids import codes
+from binder_plugins.solids.conventional import drawn_form
 from binder_plugins.solids.wanted import cuttings_of, projections_of
 from binder_solid.cache import Store
 from binder_solid.facts import FormFact, SolidFact, ViewsFact
@@ -30,8 +32,7 @@ def build_solids(design: Design) -> Contribution:
             help="pip install build-binder[solid]",
         )
         return Contribution(findings=[finding])
-    jobs = [Job(one.form, projections_of(one), cuttings_of(one)) for one in forms]
-    drawn = drawn_all(jobs, _store())
+    drawn = _drawn(forms)
     facts: list[Fact] = []
     findings: list[Diagnostic] = []
     for form, answer in zip(forms, drawn, strict=True):
@@ -40,6 +41,27 @@ def build_solids(design: Design) -> Contribution:
         else:
             facts += _facts(form, answer, design)
     return Contribution(facts=facts, findings=findings)
+
+
+def _drawn(forms: tuple[FormFact, ...]) -> list[Drawn | Refused]:
+    """Each form measured and drawn; what is drawn by convention is measured apart."""
+    usual = {one.subject: drawn_form(one) for one in forms}
+    seen = [
+        Job(usual[one.subject] or one.form, projections_of(one), cuttings_of(one)) for one in forms
+    ]
+    measured = [Job(one.form) for one in forms if usual[one.subject] is not None]
+    answers = list(drawn_all([*seen, *measured], _store()))
+    views, solids = answers[: len(forms)], iter(answers[len(forms) :])
+    return [
+        view if usual[one.subject] is None else _together(view, next(solids))
+        for one, view in zip(forms, views, strict=True)
+    ]
+
+
+def _together(view: Drawn | Refused, solid: Drawn | Refused) -> Drawn | Refused:
+    if isinstance(view, Refused) or isinstance(solid, Refused):
+        return solid if isinstance(solid, Refused) else view
+    return replace(view, solid=solid.solid)
 
 
 def _store() -> Store:

@@ -16,6 +16,8 @@ from binder_solid.facts import Stretch
 _LEAST = 0.8
 _SHARE = 0.5
 _ENOUGH = 2.0
+# A wall that no tool leaves standing.
+_PAPER = 0.1
 _SAME = 1e-6
 _OPEN = ("counterbored", "countersunk", "spotfaced", "recessed")
 
@@ -79,14 +81,16 @@ def _in_round(look: Look, bore: Bore) -> Iterator[Diagnostic]:
         yield from _in_box(look, bore)
         return
     for step in look.form.stretches:
-        if step.name and step.name == str(getattr(bore.feature.entry, "on", None) or ""):
-            continue
+        is_own = step.name and step.name == str(getattr(bore.feature.entry, "on", None) or "")
+        if is_own and not bore.feature.implied_by:
+            continue  # What is written larger than its own step was found when it was read.
         passes = bore.start < step.end - _SAME and step.start + _SAME < bore.end
         wall = _inner(step) - bore.radius
-        if passes and wall <= _SAME:
+        if passes and wall <= _PAPER:
+            left = f"{wall:.2f} mm" if wall > _SAME else "nothing"
             yield form_codes.HOLE_OUT_OF_METAL.at(
                 bore.feature.at,
-                f"'{bore.feature.name}' leaves nothing of the step '{step.name}' of "
+                f"'{bore.feature.name}' leaves {left} of the step '{step.name}' of "
                 f"'{look.part.name}'",
                 help="a smaller or shallower hole, or a larger step",
             )
