@@ -4,6 +4,14 @@ from __future__ import annotations
 
 from binder.diagnostics import Code, Severity
 
+QUESTION_TOO_LONG = Code(
+    "question-too-long",
+    Severity.ERROR,
+    "A word of a question has more letters than any size or name of the trade.",
+    "Something was pasted by mistake; no table has it.",
+    "binder reckon thread xxxxxxxx...",
+    "Ask again with the size or the name alone.",
+)
 PLUGIN_BROKEN = Code(
     "plugin-broken",
     Severity.WARNING,
@@ -30,4 +38,4 @@ STEP_ORDER = Code(
     "Install the plugin that gives the fact, or uninstall the one that asks for it.",
 )
 
-CODES = (PLUGIN_BROKEN, PLUGIN_CLASH, STEP_ORDER)
+CODES = (QUESTION_TOO_LONG, PLUGIN_BROKEN, PLUGIN_CLASH, STEP_ORDER)

@@ -100,6 +100,13 @@ def test_what_is_not_defined_is_a_finding_with_a_way_out(words: tuple[str, ...])
     assert not answer.stdout
 
 
+def test_a_flood_of_letters_is_refused() -> None:
+    answer = ask("thread", "x" * 10_000)
+    assert answer.exit_code == 1
+    assert "question-too-long" in answer.stderr
+    assert len(answer.stderr) < 600
+
+
 def test_a_question_that_nobody_knows_is_wrong_usage() -> None:
     answer = ask("limit", "12 mm", "H7")
     assert answer.exit_code == 2

@@ -33,8 +33,8 @@ def about_pattern(words: Sequence[str], _workshop: Workshop) -> Answer | Diagnos
         result
         for number, (x, y) in enumerate(laid.places, 1)
         for result in (
-            Result(f"x{number}", x, "mm", f"hole {number}, along"),
-            Result(f"y{number}", y, "mm", f"hole {number}, across"),
+            Result(f"x{number}", _plain(x), "mm", f"hole {number}, along"),
+            Result(f"y{number}", _plain(y), "mm", f"hole {number}, across"),
         )
     ]
     if laid.chord_mm is not None:
@@ -57,3 +57,8 @@ def _refuse_without_face(pattern: Pattern, line: str) -> None:
         raise NotDefined(
             f"'{line}' hangs on the size of its face", f"write: {line} face 60 mm x 40 mm"
         )
+
+
+def _plain(mm: float) -> float:
+    """A place without the noise of sines: nought on the axis."""
+    return round(mm, 6) + 0.0

@@ -10,10 +10,12 @@ from binder.api import (
     Contribution,
     Design,
     Diagnostic,
+    HalfFact,
     HardwareFact,
     Joint,
     NumberOff,
     PlaceFact,
+    shown_length,
 )
 from binder_plugins.fasteners import codes, shaft_codes
 from binder_plugins.fasteners.asking import HELD_BY, WORDS, Asked, asked
@@ -89,7 +91,10 @@ def _of_joint(joint: Joint, design: Design, found: Asked) -> Iterator[Said]:
 
 def _holder(joint: Joint, design: Design) -> Iterator[Said]:
     """A finding where nothing is named that could hold; a part may be the screw itself."""
-    if joint.held_by or joint.kind in _NEED_NO_HOLDER or _is_own_rivet(joint, design):
+    if _is_own_rivet(joint, design):
+        yield from _tail(joint, design)
+        return
+    if joint.held_by or joint.kind in _NEED_NO_HOLDER:
         return
     item = WORDS.get(joint.kind) or HELD_BY[joint.kind][0]
     yield codes.HOLDER_MISSING.at(
@@ -97,6 +102,20 @@ def _holder(joint: Joint, design: Design) -> Iterator[Said]:
         f"'{joint.name}' names no {item}",
         help=f"ask for the {item} with `fastener:`, or name a bought one with `held_by:`",
     )
+
+
+def _tail(joint: Joint, design: Design) -> Iterator[Said]:
+    """Both halves where a step of the one is riveted over in the hole of the other."""
+    for end, mate in zip(joint.ends, reversed(joint.ends), strict=True):
+        place = design.facts.about(PlaceFact, str(end))
+        if place is None or place.diameter is None:
+            continue
+        size = shown_length(place.diameter, design.units)
+        is_tail = place.form == "step"
+        what = f"tail ⌀{size}, left soft" if is_tail else f"drill ⌀{size}, mouth broken far side"
+        how = "stands out one diameter, then riveted over" if is_tail else joint.made
+        subject = f"{joint.name}: {end}"
+        yield HalfFact(subject, joint.name, end.item, end.place, what, str(mate), how)
 
 
 def _is_own_rivet(joint: Joint, design: Design) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from fractions import Fraction
 
 from binder.api import Design, End, Fabrication, Joint, MaterialFact, NumberOff, Part, PlaceFact
 from binder_trade.threads import Thread
@@ -105,6 +106,9 @@ def _half(
     number = design.facts.about(NumberOff, end.item)
     along = hole if hole is not None and hole.thickness is not None else place
     thick = along.thickness if along is not None else None
+    if thick is not None and hole is None:
+        thick -= _recess(end, place, design, thick)
+    thick = thick * _plates(end, design) if thick is not None else None
     return Half(
         end=end,
         place=place,
@@ -115,6 +119,46 @@ def _half(
         thick=float(thick) if thick is not None else None,
         hole_is_moved=hole is not None and _is_moved(hole, design),
     )
+
+
+def _plates(end: End, design: Design) -> int:
+    """How many of its first piece a hole through a fabrication passes."""
+    one = design.fabrications.get(end.item)
+    if one is None or not one.pieces:
+        return 1
+    first = one.pieces[0].item
+    return sum(piece.count for piece in one.pieces if piece.item == first)
+
+
+def _recess(end: End, place: PlaceFact | None, design: Design, thick: Fraction) -> Fraction:
+    """How deep a blind bore on the same axis lets the mate into the face of turned work."""
+    if place is None or place.form != "face" or not place.is_round:
+        return Fraction(0)
+    depths = [
+        fact.depth
+        for fact in design.facts.all(PlaceFact)
+        if fact.item == end.item and _is_in_face(fact, place, design)
+    ]
+    deepest = max((one for one in depths if one is not None), default=Fraction(0))
+    return deepest if deepest < thick else Fraction(0)
+
+
+_LEFT = ("left", "underside")
+
+
+def _is_in_face(fact: PlaceFact, face: PlaceFact, design: Design) -> bool:
+    """A plain blind hole that starts at this end of the part."""
+    if fact.form != "hole" or fact.depth is None or fact.across or fact.pattern:
+        return False
+    if fact.kind not in ("drilled", "reamed", "bored"):
+        return False
+    if fact.on == face.place:
+        return True
+    step = design.facts.about(PlaceFact, f"{fact.item}.{fact.on}")
+    if step is None or step.form != "step" or step.start is None or step.length is None:
+        return False
+    is_left = face.place in _LEFT
+    return step.start == 0 if is_left else step.start + step.length == step.thickness
 
 
 def _is_moved(hole: PlaceFact, design: Design) -> bool:

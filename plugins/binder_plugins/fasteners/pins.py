@@ -135,7 +135,13 @@ def _across_shaft(seen: Seen, shaft: Half, size: float) -> Iterator[Said]:
     across = _across(shaft)
     if 0 < across < float("inf"):
         verdict = pin_in_shaft(size, across)
-        if not verdict.is_good:
+        if size >= across:
+            yield shaft_codes.PIN_WIDER_THAN_SHAFT.at(
+                shaft.end.at,
+                f"a pin of {size:g} mm leaves nothing of a shaft of {across:g} mm",
+                help=f"a pin of {across / 3:.1f} mm at the most, or a larger shaft",
+            )
+        elif not verdict.is_good:
             yield shaft_codes.PIN_TOO_BIG.at(
                 shaft.end.at,
                 f"a pin of {size:g} mm across a shaft of {across:g} mm; a third, "
@@ -161,13 +167,21 @@ def _pin_hole(seen: Seen, half: Half, size: float) -> Iterator[Said]:
         yield from _written(seen, half, size, mate)
         return
     is_hole = half.place is not None and half.place.form == "hole" and half.hole is None
-    if is_hole:
+    if is_hole or _is_bore(seen, half):
         yield from _across_hub(seen, half, size, mate)
         return
     feature = hole_feature(seen, half, "drilled", made_size(size, seen.joint))
     if feature is not None:
         yield feature
         yield half_fact(seen, half, f"drill {size:g} mm through", mate, _how(seen))
+
+
+def _is_bore(seen: Seen, half: Half) -> bool:
+    """A bore to suit along the axis, in a joint with a shaft: the pin crosses it."""
+    hole = half.hole
+    is_axial = hole is not None and hole.is_to_suit and not hole.across and bool(hole.on)
+    shaft = _shaft(seen)
+    return is_axial and shaft is not None and shaft is not half
 
 
 def _across_hub(seen: Seen, half: Half, size: float, mate: str) -> Iterator[Said]:

@@ -134,6 +134,8 @@ def _countersunk(seen: Seen, under: Half, seat: Seat) -> Iterator[Said]:
     if name.kind in ("screw", "bolt") and "countersunk" not in name.head:
         yield _mismatch(seen, under, f"a {name.head or 'plain'} head does not fill a cone")
         return
+    if name.kind == "wood screw":
+        yield from _wood_cone(seen, under)
     if seat.head is None:
         return
     try:
@@ -149,6 +151,16 @@ def _countersunk(seen: Seen, under: Half, seat: Seat) -> Iterator[Said]:
     if not verdict.is_good:
         words = f"a countersink of {cone.diameter_mm:g} mm wants {verdict.needs_mm:.1f} mm of plate"
         yield _mismatch(seen, under, f"{words}, there are {under.thick:g}")
+
+
+def _wood_cone(seen: Seen, under: Half) -> Iterator[Said]:
+    """The countersink of a wood screw, as wide as its head."""
+    number = seen.asked.name.thread_text.removeprefix("no. ")
+    try:
+        screw = wood_screw(int(number))
+    except (NotListed, ValueError):
+        return
+    yield from _one(seat_feature(seen, under, "countersunk", screw.head_mm, None))
 
 
 def _angle(seen: Seen, under: Half, angle_deg: float) -> Iterator[Said]:

@@ -105,6 +105,12 @@ def _holes(half: Half) -> int:
     return half.off * half.hole.count if half.hole is not None else 0
 
 
+def _grooves(half: Half) -> int:
+    """How many written grooves for clips there are in one model."""
+    place = half.place
+    return half.off * place.count if place is not None and place.kind == "grooved" else 0
+
+
 def _without_hole(half: Half) -> Half:
     thick = half.place.thickness if half.place is not None else None
     return Half(
@@ -136,7 +142,7 @@ def _total(halves: tuple[Half, ...], said: Pattern | None) -> int:
     most = max((half.off for half in halves), default=1)
     if said is not None and said.count is not None:
         return most * said.count
-    written = max((_holes(half) for half in halves), default=0)
+    written = max((max(_holes(half), _grooves(half)) for half in halves), default=0)
     if said is not None and not written:
         raise Unreadable("the pattern does not say how many holes", "write for example: 4 off")
     return max(written, most)

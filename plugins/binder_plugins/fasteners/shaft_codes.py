@@ -30,6 +30,14 @@ PIN_TOO_BIG: Final = Code(
     "fastener: 3 mm dowel pin   # across a 6 mm shaft",
     "Take a third of the shaft at most, or use a flat and a grub screw.",
 )
+PIN_WIDER_THAN_SHAFT: Final = Code(
+    "pin-wider-than-shaft",
+    Severity.ERROR,
+    "A cross pin as thick as its shaft, or thicker.",
+    "The drill cuts the shaft in two.",
+    "joints:\n  wheel on axle: {pinned: [wheel.boss, axle.seat], fastener: 8 mm dowel pin}",
+    "Take a pin of a third of the shaft at the most.",
+)
 PIN_IN_HARD_SHAFT: Final = Code(
     "pin-in-hard-shaft",
     Severity.WARNING,
@@ -75,6 +83,7 @@ SHAFT_CODES: Final = (
     GRUB_ON_BARE_SHAFT,
     GRUB_TOO_BIG,
     PIN_TOO_BIG,
+    PIN_WIDER_THAN_SHAFT,
     PIN_IN_HARD_SHAFT,
     PIN_TAPER_MIXED,
     KEY_NOT_STANDARD,

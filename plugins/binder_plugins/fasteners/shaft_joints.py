@@ -154,6 +154,10 @@ def clipped(seen: Seen) -> Iterator[Said]:
         yield from _groove(seen, holder, place, clip)
     elif place is not None and place.form in ("step", "hole") and holder.is_made:
         yield from _cut_groove(seen, holder, place, clip)
+    for half in seen.halves:
+        if half is not holder and half.is_made:
+            what = "turns or stands between the clips"
+            yield half_fact(seen, half, what, str(holder.end), seen.joint.made)
     name = seen.asked.name
     if name.diameter_mm is None:
         text = f"{clip.d_mm:g} mm {name.says}"

@@ -13,7 +13,9 @@ class Half:
     """One half of a fit: where it is, how it is made, and its deviations from nominal in µm.
 
     A fixed half comes as a tool or a bar leaves it; the other is made to it. `cls` is '' where
-    a tool leaves no class. `material` is the id, '' where it is not known.
+    a tool leaves no class. A half without limits is made to the measured mate alone; its
+    deviations are then those beside the middle of the mate. `material` is the id, '' where it
+    is not known.
     """
 
     end: End
@@ -26,6 +28,7 @@ class Half:
     cls: str = ""
     upper_um: float = 0.0
     lower_um: float = 0.0
+    has_limits: bool = True
     says: str = ""
     source: str = ""
 
@@ -67,14 +70,29 @@ class MadeFit(Fact):
     written_um: float | None = None
 
     @property
+    def is_eased(self) -> bool:
+        """Whether the shaft is a rod as bought, polished to the measured bore."""
+        return self.suit == "shaft" and self.shaft.is_fixed
+
+    @property
+    def comes_um(self) -> tuple[float, float]:
+        """Least and most clearance with nothing made to the other; raw limits of both."""
+        return (
+            self.hole.lower_um - self.shaft.upper_um,
+            self.hole.upper_um - self.shaft.lower_um,
+        )
+
+    @property
     def least_um(self) -> float:
         """The tightest that comes out: the wish where one half is made to the other."""
-        return self.wish.least_um if self.suit else self.hole.lower_um - self.shaft.upper_um
+        return self.wish.least_um if self.suit else self.comes_um[0]
 
     @property
     def most_um(self) -> float:
-        """The loosest that comes out."""
-        return self.wish.most_um if self.suit else self.hole.upper_um - self.shaft.lower_um
+        """The loosest that comes out; a rod that came small stays small."""
+        if self.is_eased:
+            return max(self.wish.most_um, self.comes_um[1])
+        return self.wish.most_um if self.suit else self.comes_um[1]
 
     @property
     def wanted_um(self) -> float:

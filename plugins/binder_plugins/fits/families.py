@@ -10,7 +10,7 @@ BONDED = ("retained", "glued")
 HOT = ("soft_soldered", "silver_soldered", "shrunk")
 SEATED = ("seated",)
 # What other plugins hold by a screw or a key is a hub on a shaft, and fits it.
-HUBS = ("clamped", "keyed")
+HUBS = ("clamped", "keyed", "pinned")
 
 # Without a word of the maker: the duty that a kind of joint has; common practice, no source.
 USUAL_DUTY = {
@@ -23,4 +23,5 @@ USUAL_DUTY = {
     "seated": "located",
     "clamped": "located, can come apart",
     "keyed": "located, can come apart",
+    "pinned": "located, can come apart",
 }

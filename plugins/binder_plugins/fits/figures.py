@@ -58,6 +58,8 @@ _VERBS = {
 
 def to_size(fit: MadeFit, half: Half, units: str) -> str:
     """What a half is made to: `ream ⌀6 mm H7, 6.000 to 6.012`."""
+    if not half.has_limits:
+        return _target(fit, half, units)
     low, high = limits_of(fit, half)
     cls = f" {half.cls}" if half.cls else ""
     what = nominal(_own_size(fit, half), units)
@@ -66,6 +68,17 @@ def to_size(fit: MadeFit, half: Half, units: str) -> str:
         return f"{what}, {half.way}: measure it"
     text = f"{what}{cls}, {size(low, units)} to {size(high, units)}"
     return f"{verb} {text}" if verb else f"{text}, as bought"
+
+
+def _target(fit: MadeFit, half: Half, units: str) -> str:
+    """What is made to the measured other half, where limits would promise too much."""
+    verb = "bore" if half is fit.hole else "ease" if half.is_fixed else "turn"
+    other = "shaft" if half is fit.hole else "bore"
+    low, high = fit.least_um / 1000, fit.most_um / 1000
+    if half is fit.shaft:
+        low, high = -low, -high
+    near, far = signed(low, units), size(abs(high), units)
+    return f"{verb} {nominal(fit.nominal, units)} to the measured {other} {near} to {far}"
 
 
 def _own_size(fit: MadeFit, half: Half) -> Fraction:

@@ -69,16 +69,19 @@ def _moves_or_holds(fit: MadeFit, design: Design) -> Iterator[Diagnostic]:
 
 def _reached(fit: MadeFit, design: Design) -> Iterator[Diagnostic]:
     """Both halves as they come, against the wish."""
-    if fit.suit or fit.joint.kind in GAPPED or not (fit.hole.is_fixed and fit.shaft.is_fixed):
+    if fit.joint.kind in GAPPED or not (fit.hole.is_fixed and fit.shaft.is_fixed):
         return
+    if fit.suit and not fit.wish.is_class:
+        return  # Eased to the measured bore; a class that was asked for is another matter.
     if "bought" in (fit.hole.way, fit.shaft.way):
         return
     wish = fit.wish
     falls = fit.joint.kind in PRESSED and fit.most_um > 0
     tight = wish.is_said and wish.least_um >= 0 > fit.least_um
+    missed = wish.is_class and fit.comes_um[0] < wish.least_um
     loose = wish.is_said and fit.joint.kind in MOVING and fit.most_um > _LOOSE * wish.most_um
-    if falls or tight or loose:
-        got = range_of(fit.least_um, fit.most_um, design.units)
+    if falls or tight or loose or missed:
+        got = range_of(*fit.comes_um, design.units)
         wanted = range_of(wish.least_um, wish.most_um, design.units)
         out = "turn the shaft to the measured bore, from a larger bar"
         yield codes.FIT_NOT_REACHABLE.at(
@@ -174,7 +177,9 @@ def _bush(pressing: Pressing, fits: tuple[MadeFit, ...], design: Design) -> Iter
             help="make it 1 mm or a tenth of the bore at least, or retain it with compound",
         )
     for shaft in shafts_in(pressing, fits):
-        is_sized = bore.kind == "reamed" or pressing.cylinders.shaft.porous
+        # A bore to suit gets its size in place, as a reamed one does: the plan says when.
+        is_planned = bore.kind == "reamed" or shaft.hole.place.is_to_suit
+        is_sized = is_planned or pressing.cylinders.shaft.porous
         if not is_sized and pressing.closes_mm * 1000 > max(0.0, shaft.least_um):
             yield codes.BUSH_BORE_TOO_SOON.at(
                 shaft.hole.end.at,

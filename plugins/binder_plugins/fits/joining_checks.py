@@ -114,6 +114,9 @@ def _oil(bearing: Bearing, design: Design) -> Iterator[Diagnostic]:
         return
     if any(word in words for word in _DRY) or _has_oil_way(fit, design):
         return
+    bought = design.bought.get(fit.hole.end.item)
+    if bought is not None and "sintered" in bought.what.lower():
+        return  # It holds its own oil.
     yield codes.NO_WAY_FOR_OIL.at(
         fit.joint.at,
         f"no oil gets into {with_unit(length, design.units)} of bearing in '{fit.subject}'",

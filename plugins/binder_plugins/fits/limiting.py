@@ -9,37 +9,43 @@ from binder_trade.fits.drawn_rod import on_drawn_rod
 from binder_trade.fits.given import Way, given_by
 from binder_trade.limits import limits
 
-# A hole that is bored for a gap needs no class; H8 is what boring gives with a plug.
+# A hole that is bored for a gap needs no class; H8 is what boring gives with a plug. A shaft
+# that is turned to a size of its own keeps h9: both common practice, no source.
 _BORED = "H8"
+_TURNED = "h9"
 
 
-def limited(nominal_mm: float, hole: Half, shaft: Half, wish: Wish, suit: str) -> tuple[Half, Half]:
-    """Both halves with their deviations; raises NotDefined where a class has none."""
+def limited(
+    nominal_mm: float, hole: Half, shaft: Half, wish: Wish, suit: str, apart_um: float = 0.0
+) -> tuple[Half, Half]:
+    """Both halves with their deviations from the shaft's nominal size in mm.
+
+    A hole that was written `apart_um` wider than the shaft keeps the limits of its own size.
+    Raises NotDefined where a class has none.
+    """
     if not wish.hole:
-        return _gapped(nominal_mm, hole, shaft, wish)
+        return _gapped(nominal_mm, hole, shaft, wish, suit, apart_um)
     hole_cls = wish.hole
     if suit == "hole" and shaft.is_fixed and shaft.cls and wish.duty:
         hole_cls = on_drawn_rod(wish.duty, nominal_mm, shaft.cls).hole
     return _to_class(nominal_mm, hole, hole_cls), _to_class(nominal_mm, shaft, wish.shaft)
 
 
-def _gapped(nominal_mm: float, hole: Half, shaft: Half, wish: Wish) -> tuple[Half, Half]:
+def _gapped(
+    nominal_mm: float, hole: Half, shaft: Half, wish: Wish, suit: str, apart_um: float
+) -> tuple[Half, Half]:
     """A gap has no classes: the free half is what keeps the gap to the other."""
     if shaft.is_fixed and not hole.is_fixed:
         shaft = _to_class(nominal_mm, shaft, "")
         low, high = shaft.upper_um + wish.least_um, shaft.lower_um + wish.most_um
-        low, high = _in_order(low, high)
         return replace(hole, cls="", lower_um=low, upper_um=high), shaft
-    hole = _to_class(nominal_mm, hole, _BORED)
-    if shaft.is_fixed:
-        return hole, _to_class(nominal_mm, shaft, "")
-    low, high = _in_order(hole.upper_um - wish.most_um, hole.lower_um - wish.least_um)
+    hole = _to_class(nominal_mm + apart_um / 1000, hole, _BORED)
+    if hole.way != "bought":
+        hole = replace(hole, lower_um=hole.lower_um + apart_um, upper_um=hole.upper_um + apart_um)
+    if shaft.is_fixed or not suit:
+        return hole, _to_class(nominal_mm, shaft, _TURNED)
+    low, high = hole.upper_um - wish.most_um, hole.lower_um - wish.least_um
     return hole, replace(shaft, cls="", lower_um=low, upper_um=high)
-
-
-def _in_order(low: float, high: float) -> tuple[float, float]:
-    """Limits that leave nothing are one size: the half is made to the measured other."""
-    return (low, high) if low <= high else ((low + high) / 2, (low + high) / 2)
 
 
 def _to_class(nominal_mm: float, half: Half, cls: str) -> Half:

@@ -83,6 +83,8 @@ def _limits(fit: MadeFit, half: Half, units: str) -> str:
 
 
 def _row(name: str, half: Half, fit: MadeFit, units: str) -> tuple[Text, ...]:
+    if not half.has_limits:
+        return ((name,), (half.title,), ("–",), ("to",), ("suit",), ("",), (how(fit, name),))
     low, high = limits_of(fit, half)
     other = "mm" if units == "inch" else "inch"
     also = f"{size(low, other)} to {with_unit(high, other)}"

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, replace
+from fractions import Fraction
 
 from binder.api import Design, Fact, Given, Part, PlaceFact, Working
-from binder_plugins.fits.ends import holes_through
+from binder_plugins.fits.ends import feature_at, holes_through
 from binder_plugins.fits.facts import Half, MadeFit
 from binder_plugins.fits.families import PRESSED
 from binder_plugins.fits.figures import with_unit
@@ -55,18 +56,20 @@ class Pressing(Fact):
 
 def pressings(fits: Iterable[MadeFit], design: Design) -> Iterator[Pressing]:
     """What each press fit does, where its metals are known; nothing for wood and plastics."""
-    for fit in fits:
+    made = list(fits)
+    settled = {str(fit.hole.end): fit.nominal for fit in made}
+    for fit in made:
         if fit.joint.kind in PRESSED and fit.least_um < 0:
-            found = _pressing(fit, design)
+            found = _pressing(fit, design, settled)
             if found is not None:
                 yield found
 
 
-def _pressing(fit: MadeFit, design: Design) -> Pressing | None:
+def _pressing(fit: MadeFit, design: Design, settled: Mapping[str, Fraction]) -> Pressing | None:
     shaft_id, hub_id = metal_id(fit.shaft), metal_id(fit.hole)
     if not shaft_id or not hub_id:
         return None
-    bore = bore_of(fit.shaft, design)
+    bore = bore_of(fit.shaft, design, settled)
     inner = float(bore.diameter) if bore is not None and bore.diameter else 0.0
     try:
         made = joint(fit.mm, metal(shaft_id), metal(hub_id), outside_of(fit.hole, design), inner)
@@ -115,13 +118,37 @@ def outside_of(hole: Half, design: Design) -> float | None:
     if under.is_round and under.diameter is not None:
         return float(under.diameter)
     sides = [float(side) for side in (under.length, under.width) if side is not None]
-    return min(sides, default=None)
+    return min([*sides, *_walls(hole, under, design)], default=None)
 
 
-def bore_of(shaft: Half, design: Design) -> PlaceFact | None:
-    """The bore through a pressed bush, the widest where there are several."""
+# The sides of a face between which a place is told, and which of its two sizes they span.
+_SPANS = {
+    **{key: {"left": 0, "right": 0, "front": 1, "back": 1} for key in ("top", "underside")},
+    **{key: {"left": 0, "right": 0, "top": 1, "underside": 1} for key in ("front", "back")},
+    **{key: {"front": 0, "back": 0, "top": 1, "underside": 1} for key in ("left", "right")},
+}
+
+
+def _walls(hole: Half, under: PlaceFact, design: Design) -> Iterator[float]:
+    """Twice the distance of a hole's middle from the edges that it is placed by."""
+    feature = feature_at(hole.end, design)
+    at = getattr(feature.entry, "at", None) if feature is not None else None
+    spans = _SPANS.get(hole.place.on, {})
+    for place in at.all if at is not None else ():
+        span = spans.get(place.rest.removeprefix("from "))
+        whole = None if span is None else (under.length, under.width)[span]
+        if whole is not None and place.distance is not None:
+            yield 2 * float(min(place.distance.exact, whole - place.distance.exact))
+
+
+def bore_of(shaft: Half, design: Design, settled: Mapping[str, Fraction]) -> PlaceFact | None:
+    """The bore through a pressed bush, the widest where there are several.
+
+    `settled` are the bores that fits of the same model give their size, by place.
+    """
     part = design.parts.get(shaft.end.item)
-    holes = list(holes_through(part, design)) if isinstance(part, Part) else []
+    found = holes_through(part, design) if isinstance(part, Part) else ()
+    holes = [replace(one, diameter=settled.get(one.subject, one.diameter)) for one in found]
     inside = [
         hole
         for hole in holes

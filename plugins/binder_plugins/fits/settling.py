@@ -5,13 +5,14 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
-from binder.api import Design, Diagnostic, Joint, Labelled, shown_length
+from binder.api import Design, Diagnostic, Joint, Labelled, Size, shown_length
 from binder_plugins.fits import codes
 from binder_plugins.fits.ends import Pair, pair_of, place_of
 from binder_plugins.fits.facts import Half, MadeFit, Wish
 from binder_plugins.fits.families import GAPPED, HUBS, PRESSED
 from binder_plugins.fits.kinds import FitEntry
 from binder_plugins.fits.limiting import limited
+from binder_plugins.fits.suiting import suit_of, suited
 from binder_plugins.fits.ways import half_of, is_fixed, reamed
 from binder_plugins.fits.wishes import Wished, wish_of
 from binder_trade.explained import NotDefined
@@ -21,6 +22,7 @@ from binder_trade.fits.given import Told, Way
 # practice, no source.
 _LOOSE_PART, _LOOSE_MM = Fraction(6, 100), Fraction(1, 2)
 _TIGHT_PART = Fraction(1, 100)
+_ONE_IN_OTHER = ("runs_in", "slides", "swivels", "pressed", "shrunk")
 
 
 def settle(joint: Joint, design: Design) -> MadeFit | Diagnostic | None:
@@ -30,10 +32,12 @@ def settle(joint: Joint, design: Design) -> MadeFit | Diagnostic | None:
         return None  # What another plugin joins, it sizes.
     pair = pair_of(joint, design)
     if pair is None:
-        return _untold(joint) if _waits(joint, design) else None
+        return _unpaired(joint, design)
     hole = half_of(pair.hole, pair.hole_place, "hole", design)
     shaft = half_of(pair.shaft, pair.shaft_place, "shaft", design)
     sizes = _sizes(joint, pair, hole, shaft, design.units)
+    if entry.size is not None and not isinstance(sizes, Diagnostic):
+        sizes = _said_apart(joint, entry.size, sizes, design.units)
     if isinstance(sizes, Diagnostic):
         return sizes
     nominal, written = sizes
@@ -44,6 +48,43 @@ def settle(joint: Joint, design: Design) -> MadeFit | Diagnostic | None:
     if isinstance(wished, Diagnostic):
         return wished
     return _made(joint, nominal, written, hole, shaft, wished)
+
+
+def _unpaired(joint: Joint, design: Design) -> Diagnostic | None:
+    """Why there is no round fit, where there should be one."""
+    if joint.kind in HUBS:
+        return None
+    return _alike(joint, design) or (_untold(joint) if _waits(joint, design) else None)
+
+
+def _said_apart(
+    joint: Joint, size: Size, sizes: tuple[Fraction, Fraction | None], units: str
+) -> tuple[Fraction, Fraction | None] | Diagnostic:
+    """The sizes of the halves, or that the joint says another one."""
+    nominal = sizes[0]
+    if size.exact == nominal:
+        return sizes
+    return codes.FIT_HALVES_DIFFER.at(
+        size.span,
+        f"'{joint.name}' says {shown_length(size.exact, units)}, its halves are "
+        f"{shown_length(nominal, units)}",
+        help="leave `size:` out, or change the half that is wrong",
+    )
+
+
+def _alike(joint: Joint, design: Design) -> Diagnostic | None:
+    """Two holes, or two shafts, where the one has to go into the other."""
+    places = [place_of(end, design) for end in joint.ends]
+    forms = {place.form for place in places if place is not None}
+    if joint.kind not in _ONE_IN_OTHER or len(places) != len(joint.ends):
+        return None
+    if len(forms) != 1 or not forms <= {"hole", "step"} or None in places:
+        return None
+    return codes.FIT_HALVES_DIFFER.at(
+        joint.ends[-1].at,
+        f"both halves of '{joint.name}' are {'holes' if forms == {'hole'} else 'shafts'}",
+        help="name the bore of the one and the step of the other",
+    )
 
 
 def said_of(joint: Joint) -> FitEntry | None:
@@ -117,16 +158,16 @@ def _made(
     """Both halves with their limits; which is made to the other."""
     hole, shaft = _retold(hole, shaft, wished.told)
     wish = wished.wish if written is None else _as_written(wished.wish, float(written))
-    suit = _suit(joint, hole, shaft)
+    suit = suit_of(joint, hole, shaft, apart=written is not None)
+    apart = None if written is None else float(written) * 1000
     try:
-        hole, shaft = limited(float(nominal), hole, shaft, wish, suit)
+        hole, shaft = limited(float(nominal), hole, shaft, wish, suit, apart or 0.0)
     except NotDefined as refused:
         at = wish.at if wish.is_said else joint.at
         return codes.CLASS_UNDEFINED.at(at, refused.reason, help=refused.way_out)
-    apart = None if written is None else float(written) * 1000
-    if apart is not None and hole.is_fixed and not suit:
-        hole = replace(hole, upper_um=hole.upper_um + apart, lower_um=hole.lower_um + apart)
-    return MadeFit(joint.name, joint, nominal, hole, shaft, wish, suit, apart)
+    made = MadeFit(joint.name, joint, nominal, hole, shaft, wish, suit, apart)
+    # What the maker told of tool and bar is believed: nothing is eased behind his back.
+    return made if wished.told is not None and not suit else suited(made)
 
 
 def _retold(hole: Half, shaft: Half, told: Told | None) -> tuple[Half, Half]:
@@ -158,22 +199,3 @@ def _as_written(wish: Wish, apart_mm: float) -> Wish:
         hole="",
         shaft="",
     )
-
-
-def _suit(joint: Joint, hole: Half, shaft: Half) -> str:
-    """Which half is made to the measured other, '' where both come as they come."""
-    if hole.is_fixed and shaft.is_fixed:
-        return ""
-    if hole.is_fixed or shaft.is_fixed:
-        return "shaft" if hole.is_fixed else "hole"
-    if joint.entry.made == "to drawing":
-        return ""
-    return "hole" if str(first_end(joint)) == str(shaft.end) else "shaft"
-
-
-def first_end(joint: Joint) -> object:
-    """The half that is made first: the master, or the trade's usual one."""
-    meeting = joint.entry.meeting
-    if joint.master is not None:
-        return joint.master
-    return joint.ends[meeting.first - 1] if meeting is not None and meeting.first else None

@@ -23,12 +23,14 @@ from binder.api import (
 )
 from binder_plugins.fits.ends import feature_at
 from binder_plugins.fits.facts import Half, MadeFit
+from binder_plugins.fits.families import HUBS
 from binder_plugins.fits.figures import how, limits_of, nominal, range_of, signed, to_size
 from binder_plugins.fits.kinds import FitEntry
 from binder_plugins.fits.order import ordered_work
 from binder_plugins.fits.pressing import pressings
 from binder_plugins.fits.running import bearings
-from binder_plugins.fits.settling import first_end, settle
+from binder_plugins.fits.settling import settle
+from binder_plugins.fits.suiting import first_end
 
 _REAMABLE = ("reamed", "bored", "drilled")
 
@@ -37,6 +39,7 @@ def state_fits(design: Design) -> Contribution:
     """The fits of all joints: both halves, the hole that waits for its size, the order."""
     fits, findings = [], []
     sized: list[Feature] = []
+    plain: list[Fact] = []
     for joint in design.joints.values():
         made = settle(joint, design)
         if isinstance(made, Diagnostic):
@@ -45,11 +48,12 @@ def state_fits(design: Design) -> Contribution:
             fits.append(made)
         else:
             sized += _told_by_size(joint, design)
+            plain += _plain_halves(joint, design)
     pressed = list(pressings(fits, design))
     running = list(bearings(fits, design))
     features = [feature for fit in fits for feature in _features(fit, design)]
     features += sized
-    facts: list[Fact] = [*fits, *pressed, *running]
+    facts: list[Fact] = [*fits, *pressed, *running, *plain]
     for fit in fits:
         facts += [_fit(fit), *_halves(fit, design), *_settled(fit, features)]
     tasks, befores = ordered_work(fits, pressed, design)
@@ -88,9 +92,9 @@ def _halves(fit: MadeFit, design: Design) -> Iterator[HalfFact]:
     first = str(first_end(fit.joint))
     for which, half, mate in (("hole", fit.hole, fit.shaft), ("shaft", fit.shaft, fit.hole)):
         low, high = limits_of(fit, half)
-        is_made = half.way != "bought"
+        is_made = half.way != "bought" and half.has_limits
         yield HalfFact(
-            subject=f"{fit.subject}: {half.end}",
+            subject=f"{fit.subject}: {half.end}{' fit' if fit.joint.kind in HUBS else ''}",
             joint=fit.subject,
             item=half.end.item,
             place=_place(fit, half),
@@ -106,6 +110,24 @@ def _halves(fit: MadeFit, design: Design) -> Iterator[HalfFact]:
 def _place(fit: MadeFit, half: Half) -> str:
     """The name of the place; of a hole that the joint makes in a face, the joint's own."""
     return id_of(fit.joint) if half.place.form == "face" and half is fit.hole else half.end.place
+
+
+def _plain_halves(joint: Joint, design: Design) -> Iterator[HalfFact]:
+    """Halves that meet without a round fit: each as it is drawn, named with its mate."""
+    if not isinstance(joint.entry, FitEntry) or joint.kind == "glued":
+        return
+    for number, end in enumerate(joint.ends):
+        if end.item not in design.parts and end.item not in design.fabrications:
+            continue
+        mate = joint.ends[1 - number] if number < 2 else joint.ends[0]
+        place = design.facts.about(PlaceFact, str(end))
+        across = place.diameter if place is not None else None
+        what = nominal(across, design.units) if across is not None else "as drawn"
+        is_bought = mate.item in design.bought
+        how_made = "to suit the measured other half" if is_bought else joint.made
+        yield HalfFact(
+            f"{joint.name}: {end}", joint.name, end.item, end.place, what, str(mate), how_made
+        )
 
 
 def _told_by_size(joint: Joint, design: Design) -> Iterator[Feature]:

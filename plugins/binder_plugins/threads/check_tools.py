@@ -9,7 +9,7 @@ from binder_plugins.threads import codes
 from binder_plugins.threads.found import Found, material_of
 from binder_plugins.threads.shop import Shop
 from binder_trade.drills import NoDrill
-from binder_trade.threading import Substitute, screwcutting, substitutes, tapping_drill
+from binder_trade.threading import Substitute, screwcutting, substitutes
 from binder_trade.threads import Thread
 
 _MOST_NAMED = 3
@@ -82,10 +82,8 @@ def _worked(one: Substitute, first: Found, shop: Shop, design: Design) -> str:
     if not first.is_internal:
         blank = screwcutting(one.thread).die_blank_mm
         return f"{one.thread.designation} serves: turn to {blank:.2f} mm; {one.why}"
-    try:
-        material = material_of(first.feature.owner, design)
-        chosen = tapping_drill(one.thread, shop.drills, material=material)
-    except NoDrill:
+    chosen = shop.drill_for(one.thread, material_of(first.feature.owner, design))
+    if isinstance(chosen, NoDrill):
         return f"{one.thread.designation} serves, but no drill here suits it: {one.why}"
     depth = f"{_drill(chosen.drill.name)}, {chosen.percent.on_chart:.0f} % of thread"
     return f"{one.thread.designation} serves: {depth}; {one.why}"
@@ -110,9 +108,8 @@ def _screwcut(first: Found, design: Design) -> Iterator[str]:
 
 def _no_drill(alike: list[Found], shop: Shop, design: Design) -> Iterator[Diagnostic]:
     first = alike[0]
-    try:
-        tapping_drill(first.thread, shop.drills, material=material_of(first.feature.owner, design))
-    except NoDrill as refused:
+    chosen = shop.drill_for(first.thread, material_of(first.feature.owner, design))
+    if isinstance(chosen, NoDrill):
         yield codes.DRILL_FOR_THREAD_NOT_OWNED.at(
-            first.at, refused.reason, related=_elsewhere(alike), help=refused.way_out
+            first.at, chosen.reason, related=_elsewhere(alike), help=chosen.way_out
         )

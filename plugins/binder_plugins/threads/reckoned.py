@@ -18,7 +18,6 @@ from binder_trade.threading import (
     over_owned,
     over_wires,
     screwcutting,
-    tapping_drill,
 )
 
 
@@ -52,7 +51,8 @@ class Outside:
 
 def hole(found: Found, shop: Shop, material: str) -> Hole:
     """The figures of a tapped hole."""
-    drill, missing = _drill(found, shop, material)
+    chosen = shop.drill_for(found.thread, material)
+    drill, missing = (None, chosen) if isinstance(chosen, NoDrill) else (chosen, None)
     last = next(iter(shop.tap_kinds(found.thread)), BLUNT_FIRST[0])
     if not found.is_blind or found.depth is None:
         return Hole(drill, missing, last, None, None, None, has_chip_room=True)
@@ -63,13 +63,6 @@ def hole(found: Found, shop: Shop, material: str) -> Hole:
     less = 0.0 if has_room else depths.chips_mm
     deep, tip = depths.drill_mm - less, depths.tip_mm - less
     return Hole(drill, missing, last, depths, deep, tip, has_chip_room=has_room)
-
-
-def _drill(found: Found, shop: Shop, material: str) -> tuple[TappingDrill | None, NoDrill | None]:
-    try:
-        return tapping_drill(found.thread, shop.drills, material=material), None
-    except NoDrill as refused:
-        return None, refused
 
 
 def outside(found: Found, shop: Shop) -> Outside:

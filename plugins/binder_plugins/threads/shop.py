@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from binder.api import Workshop
 from binder_plugins.threads.found import thread_in
-from binder_trade.drills import Drill
+from binder_trade.drills import Drill, NoDrill
+from binder_trade.threading import TappingDrill, tapping_drill
 from binder_trade.threads import Thread, is_alike
 
 # Blunt to slender: the last tap of a blind hole is the bluntest that there is.
@@ -16,16 +17,35 @@ _SOLD = ("metric", "BA", "UNC", "UNF", "BSW", "BSF")
 
 @dataclass(frozen=True, slots=True)
 class Shop:
-    """What cuts threads here: taps with their kinds, dies, and drills."""
+    """What cuts threads here: taps with their kinds, dies, and drills.
+
+    A model taps the same few threads over and over, so what was found out is kept.
+    """
 
     taps: tuple[tuple[Thread, tuple[str, ...]], ...]
     dies: tuple[Thread, ...]
     drills: tuple[Drill, ...]
+    _kinds: dict[Thread, tuple[str, ...]] = field(default_factory=dict, repr=False)
+    _drills: dict[tuple[Thread, str], TappingDrill | NoDrill] = field(
+        default_factory=dict, repr=False
+    )
 
     def tap_kinds(self, thread: Thread) -> tuple[str, ...]:
         """The kinds of tap that cut this thread, bluntest first; none where it cannot be cut."""
-        kinds = {kind for one, owned in self.taps if is_alike(one, thread) for kind in owned}
-        return tuple(kind for kind in BLUNT_FIRST if kind in kinds)
+        if thread not in self._kinds:
+            kinds = {kind for one, owned in self.taps if is_alike(one, thread) for kind in owned}
+            self._kinds[thread] = tuple(kind for kind in BLUNT_FIRST if kind in kinds)
+        return self._kinds[thread]
+
+    def drill_for(self, thread: Thread, material: str = "") -> TappingDrill | NoDrill:
+        """The owned drill for tapping this thread in a material, or why there is none."""
+        key = (thread, material)
+        if key not in self._drills:
+            try:
+                self._drills[key] = tapping_drill(thread, self.drills, material=material)
+            except NoDrill as refused:
+                self._drills[key] = refused
+        return self._drills[key]
 
     def has_die(self, thread: Thread) -> bool:
         """Whether a die cuts this thread, whatever it is called."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from fractions import Fraction
+from functools import cache
 
 from binder_trade.drills.drill import Drill, NoDrill
 from binder_trade.drills.lists import all_drills, standard_drills
@@ -27,14 +28,28 @@ def drill_named(name: str, drills: Iterable[Drill] | None = None) -> Drill:
     """
     plain = " ".join(name.split())[:_MOST_CHARACTERS]
     wanted = _canonical(plain)
-    kept = all_drills() if drills is None else tuple(drills)
-    for drill in kept:
-        if wanted.casefold() in (drill.name.casefold(), _canonical(drill.name).casefold()):
-            return drill
+    named = _standard_names() if drills is None else _names(drills)
+    if wanted.casefold() in named:
+        return named[wanted.casefold()]
     fraction = None if drills is not None else _larger_fraction(wanted)
     if fraction is None:
         raise NoDrill(f"there is no drill {plain!r}", _near(wanted))
     return fraction
+
+
+@cache
+def _standard_names() -> dict[str, Drill]:
+    """Every drill that is sold by its names."""
+    return _names(all_drills())
+
+
+def _names(drills: Iterable[Drill]) -> dict[str, Drill]:
+    """Each drill by its own name and by ours; the first of a name keeps it."""
+    named: dict[str, Drill] = {}
+    for drill in drills:
+        named.setdefault(drill.name.casefold(), drill)
+        named.setdefault(_canonical(drill.name).casefold(), drill)
+    return named
 
 
 def _canonical(text: str) -> str:

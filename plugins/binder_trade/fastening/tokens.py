@@ -33,6 +33,8 @@ _SIGNS: Final = str.maketrans(
     }
 )
 _TOKEN: Final = re.compile(r"\s*(?:([0-9]*\.[0-9]+|[0-9]+)|([a-z]+)|([-/\",;.()]))")
+# A minus after a times sign or a blank; `4-40` and `M3-10` are other things.
+_BELOW_NOTHING: Final = re.compile(r"(?:^|[x×\s]\s*)[-–−]\s*[0-9]")
 _COMMA_FOR_POINT: Final = re.compile(r"[0-9],[0-9]")
 
 
@@ -54,6 +56,10 @@ def cut(text: str) -> tuple[Token, ...]:
     if _COMMA_FOR_POINT.search(text):
         raise Unreadable(
             f"{quoted(text)} has a comma inside a number", "write a point: 1.5 mm, not 1,5 mm"
+        )
+    if _BELOW_NOTHING.search(text.lower()):
+        raise Unreadable(
+            f"{quoted(text)} has a size below nothing", "write the size without a minus sign"
         )
     return tuple(_each(text.translate(_SIGNS).lower().strip(), text))
 

@@ -224,6 +224,10 @@ CASES = {
         spec("a: {clamped: [wheel.bore, shaft.seat], fastener: ⟪M6 grub screw⟫}"),
         spec("a: {clamped: [wheel.bore, shaft.seat], fastener: M3 grub screw}"),
     ),
+    "pin-wider-than-shaft": (
+        spec("a: {pinned: [wheel.bore, ⟪shaft.seat⟫], fastener: 8 mm dowel pin}"),
+        spec("a: {pinned: [wheel.bore, shaft.seat], fastener: 2 mm dowel pin}"),
+    ),
     "pin-too-big": (
         spec("a: {pinned: [wheel.bore, ⟪shaft.seat⟫], fastener: 3 mm dowel pin}"),
         spec("a: {pinned: [wheel.bore, shaft.seat], fastener: 2 mm dowel pin}"),

@@ -1,0 +1,98 @@
+"""Which half is made, or eased, to the measured other, and what limits it may still print."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from binder.api import Joint
+from binder_plugins.fits.facts import Half, MadeFit, Wish
+from binder_plugins.fits.families import GAPPED, PRESSED
+from binder_trade.limits import limits
+
+# What is polished off a rod with a stick and abrasive, on diameter, and the least room between
+# limits that a bench lathe can keep: common practice, no source.
+_EASED_UM = 50.0
+_ROOM_UM = 5.0
+_SAME_UM = 1e-6
+
+
+def suit_of(joint: Joint, hole: Half, shaft: Half, *, apart: bool) -> str:
+    """Which half is made to the measured other, '' where both come as they come.
+
+    Sizes that were written `apart` are a clearance that the maker chose: a drilled hole and
+    what goes through it keep them.
+    """
+    if hole.is_fixed and shaft.is_fixed:
+        return ""
+    is_loose = joint.kind not in (*GAPPED, *PRESSED) and hole.way == "drilled"
+    if apart and is_loose:
+        return ""
+    if hole.is_fixed or shaft.is_fixed:
+        return "shaft" if hole.is_fixed else "hole"
+    if joint.entry.made == "to drawing":
+        return ""
+    return "hole" if str(first_end(joint)) == str(shaft.end) else "shaft"
+
+
+def first_end(joint: Joint) -> object:
+    """The half that is made first: the master, or the trade's usual one."""
+    meeting = joint.entry.meeting
+    if joint.master is not None:
+        return joint.master
+    return joint.ends[meeting.first - 1] if meeting is not None and meeting.first else None
+
+
+def suited(fit: MadeFit) -> MadeFit:
+    """A fit whose made half prints only limits that keep the wish with every mate.
+
+    Where class and tool are closer than the wish, the wish is what they give; where the mate
+    varies more than the fit may, the made half has no limits but a sum.
+    """
+    if not fit.suit:
+        return eased(fit)
+    least = fit.hole.lower_um - fit.shaft.upper_um
+    most = fit.hole.upper_um - fit.shaft.lower_um
+    made, mate = (fit.shaft, fit.hole) if fit.suit == "shaft" else (fit.hole, fit.shaft)
+    keeps = fit.wish.least_um - _SAME_UM <= least <= most <= fit.wish.most_um + _SAME_UM
+    room = made.upper_um - made.lower_um
+    if mate.way != "bought" and keeps and room >= (0 if made.cls else _ROOM_UM):
+        return replace(fit, wish=replace(fit.wish, least_um=least, most_um=most))
+    return unlimited(fit)
+
+
+def unlimited(fit: MadeFit) -> MadeFit:
+    """A fit whose made half has no limits: it is shown against the middle of the mate's."""
+    mate = fit.hole if fit.suit == "shaft" else fit.shaft
+    middle = (mate.upper_um + mate.lower_um) / 2
+    if fit.suit == "shaft":
+        low, high = middle - fit.wish.most_um, middle - fit.wish.least_um
+        made = replace(fit.shaft, cls="", has_limits=False, lower_um=low, upper_um=high)
+        return replace(fit, shaft=made)
+    low, high = middle + fit.wish.least_um, middle + fit.wish.most_um
+    return replace(
+        fit, hole=replace(fit.hole, cls="", has_limits=False, lower_um=low, upper_um=high)
+    )
+
+
+def eased(fit: MadeFit) -> MadeFit:
+    """A rod as bought that may come too tight is eased to the measured bore."""
+    hole, shaft, wish = fit.hole, fit.shaft, fit.wish
+    is_rod = shaft.is_fixed and shaft.place.is_bought_rod and shaft.way != "bought"
+    if not (is_rod and hole.is_fixed and hole.way != "bought") or fit.joint.kind in PRESSED:
+        return fit
+    wish = _by_hole(fit, wish)
+    middle = (wish.least_um + wish.most_um) / 2
+    is_tight = hole.lower_um - shaft.upper_um < wish.least_um - _SAME_UM
+    if not is_tight or middle > _EASED_UM:
+        return fit
+    return replace(fit, suit="shaft", wish=wish)
+
+
+def _by_hole(fit: MadeFit, wish: Wish) -> Wish:
+    """The wish with the hole that the reamer gives, where that is the closer one."""
+    if not wish.shaft or fit.written_um is not None:
+        return wish
+    made = limits(fit.mm, wish.shaft)
+    least, most = fit.hole.lower_um - made.upper_um, fit.hole.upper_um - made.lower_um
+    is_closer = wish.least_um <= least and most <= wish.most_um
+    return replace(wish, least_um=least, most_um=most) if is_closer else wish
