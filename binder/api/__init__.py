@@ -1,7 +1,7 @@
 """Everything that a plugin may import."""
 
 from binder.api.answers import Answer, Reason, Result
-from binder.api.contributions import Check, Export, File, Page, PlanStep, Reckoning
+from binder.api.contributions import Check, Page, PlanStep, Reckoning
 from binder.api.data import load_data
 from binder.api.hooks import GROUP, hookimpl
 from binder.api.lengths import parse_size, shown_length, size_text

@@ -1,4 +1,4 @@
-"""What the hooks return: steps, checks, pages and exports, each a name and a function."""
+"""What the hooks return: steps, checks and pages, each a name and a function."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from binder.api.answers import Answer
 from binder.design import Contribution, Design, Fact
 from binder.diagnostics import Diagnostic
-from binder.pages import Drawing, Inset, Section
+from binder.pages import Inset, Section
 from binder.workshop import Workshop
 
 
@@ -57,23 +57,3 @@ class Reckoning:
     usage: str
     says: str
     run: Callable[[Sequence[str], Workshop], Answer | Diagnostic]
-
-
-@dataclass(frozen=True, slots=True)
-class File:
-    """A file beside the binder: its plain name, and its bytes or a drawing that becomes SVG."""
-
-    name: str
-    content: bytes | Drawing
-
-
-@dataclass(frozen=True, slots=True)
-class Export:
-    """A format in which `binder export` writes a model for other programs and machines.
-
-    `says` tells in a few words what is written so.
-    """
-
-    name: str
-    says: str
-    run: Callable[[Design], Iterable[File]]

@@ -24,8 +24,6 @@ The life of one run:
    They add nothing to it, so their order does not matter.
 6. *Composing.* The pages of `binder_pages` turn design and findings into sections. They
    know no HTML; where a section stands is its `Place`.
-7. *Exporting*, where it is asked for. The exports of `binder_exports` turn the design into
-   files for other programs; they hand over bytes or drawings, and binder writes them.
 
 Apart from any spec, `binder reckon` answers one question at the bench: the plugin that knows
 gives it by `binder_reckonings`.
@@ -40,7 +38,7 @@ from collections.abc import Sequence
 
 import pluggy
 
-from binder.api.contributions import Check, Export, Page, PlanStep, Reckoning
+from binder.api.contributions import Check, Page, PlanStep, Reckoning
 from binder.diagnostics import Code
 from binder.parameters import Gauge, Series
 from binder.spec.kinds import Kind
@@ -84,8 +82,3 @@ def binder_pages() -> Sequence[Page]:  # type: ignore[empty-body]
 @hookspec
 def binder_reckonings() -> Sequence[Reckoning]:  # type: ignore[empty-body]
     """One-off questions that `binder reckon` answers without a spec."""
-
-
-@hookspec
-def binder_exports() -> Sequence[Export]:  # type: ignore[empty-body]
-    """Formats in which `binder export` writes a model for other programs."""

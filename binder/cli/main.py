@@ -35,7 +35,6 @@ _COMMANDS = (
     "new",
     "check",
     "build",
-    "export",
     "show",
     "why",
     "reckon",

@@ -48,8 +48,6 @@ def _claims(plugin: Plugin) -> Iterator[str]:
         yield f"code '{code.name}'"
     for reckoning in plugin.reckonings:
         yield f"reckoning '{reckoning.name}'"
-    for export in plugin.exports:
-        yield f"export '{export.name}'"
 
 
 def _clash(plugin: Plugin, claim: str, owner: str) -> Diagnostic:

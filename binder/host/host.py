@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from importlib.metadata import EntryPoint
 
-from binder.api.contributions import Export, File, PlanStep, Reckoning
+from binder.api.contributions import PlanStep, Reckoning
 from binder.design import Design
 from binder.diagnostics import Code, Diagnostic, Span
 from binder.host.catalogue import CORE_CODES
@@ -60,10 +60,6 @@ class Host:
         """The one-off questions that can be asked, by name."""
         return {one.name: bounded(one) for plugin in self.plugins for one in plugin.reckonings}
 
-    def exports(self) -> Mapping[str, Export]:
-        """The formats in which a model can be written, by name."""
-        return {one.name: one for plugin in self.plugins for one in plugin.exports}
-
     def expand(
         self, design: Design, *, for_pages: bool = False
     ) -> tuple[Design, tuple[Diagnostic, ...]]:
@@ -105,20 +101,6 @@ class Host:
                 except Exception as error:  # noqa: BLE001 - a stranger's code may raise anything
                     faults.append(broken(_place(plugin), plugin.name, error))
         return tuple(sections), tuple(faults)
-
-    def exported(
-        self, design: Design, names: Collection[str]
-    ) -> tuple[tuple[File, ...], tuple[Diagnostic, ...]]:
-        """The files of the named exports; one that fails is a finding and gives none."""
-        files: list[File] = []
-        faults: list[Diagnostic] = []
-        for plugin in self.plugins:
-            for export in (one for one in plugin.exports if one.name in names):
-                try:
-                    files.extend(tuple(export.run(design)))
-                except Exception as error:  # noqa: BLE001 - a stranger's code may raise anything
-                    faults.append(broken(_place(plugin), plugin.name, error))
-        return tuple(files), tuple(faults)
 
 
 def _place(plugin: Plugin) -> Span:

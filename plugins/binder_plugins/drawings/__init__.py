@@ -4,15 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from binder.api import Code, Page, hookimpl
-from binder_plugins.drawings.codes import CODES
+from binder.api import Page, hookimpl
 from binder_plugins.drawings.page import drawing_pages
-
-
-@hookimpl
-def binder_codes() -> Sequence[Code]:
-    """A size that found no place."""
-    return CODES
 
 
 @hookimpl
