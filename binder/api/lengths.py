@@ -30,6 +30,19 @@ _INCH = re.compile(r"[0-9][0-9 ./½¼¾⅛]*(?:in|inch|inches|thou|swg|\"|″)")
 _METRIC = re.compile(r"[0-9][0-9.]* ?(?:mm|cm|m)")
 
 
+# Not the sizes in a name, as `9 mm x 1.8 mm`.
+_PRINTED = re.compile(
+    r"(?<![0-9.x×])(?<![x×] )([0-9]{1,9}(?:\.[0-9]{1,9})?) mm(?! ?[x×²³/]|[0-9A-Za-z])"
+)
+
+
+def lengths_in(text: str, units: str) -> str:
+    """A sentence of the trade, whose lengths are in mm, in the model's units."""
+    if units == "mm":
+        return text
+    return _PRINTED.sub(lambda found: shown_length(Fraction(found[1]), units), text)
+
+
 def parse_size(text: str) -> Quantity:
     """The exact quantity of a plain size, as `1/4 in`, in a plugin's own data."""
     return parse(text).evaluate(_NOTHING)

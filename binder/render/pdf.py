@@ -134,7 +134,9 @@ def _failure(code: int, log: str) -> PdfOutcome:
         reason, advice = _REASONS[Ending(code)]
         return _failed(reason, advice, log)
     if code < 0:
-        return _failed(f"the PDF process was ended by signal {-code}", _SMALLER, log)
+        return _failed(
+            f"the PDF process was ended by signal {-code}, as when memory runs out", _SMALLER, log
+        )
     last = log.splitlines()[-1][:200] if log else "it said nothing"
     advice = "The HTML is whole: print it from a browser, and report the fault."
     return _failed(f"the PDF process failed: {last}", advice, log)

@@ -13,6 +13,7 @@ MOST_PER_INCH = 200
 _LEAST_NUMBERED_TPI = 24
 _LARGEST_NUMBERED = 12
 _LARGEST_BA = 25
+_MOST_STARTS = 12
 _MOST_PIPE_INCHES = 6
 
 
@@ -20,8 +21,9 @@ _MOST_PIPE_INCHES = 6
 class ThreadName:
     """A thread by its designation, exact in mm; what the designation does not state is None.
 
-    `family` is metric, BA, BSW, BSF, BSP, ME, brass, UNC, UNF, UNEF or UNS. `number` holds a
-    size that is a name and no length: `2` of 2 BA, `4` of no. 4-40 UNC, `1/8` of 1/8 BSP.
+    `family` is metric, BA, BSW, BSF, BSP, ME, brass, UNC, UNF, UNEF or UNS, or Tr, square or
+    Acme for a screw that moves. `number` holds a size that is a name and no length: `2` of
+    2 BA, `4` of no. 4-40 UNC, `1/8` of 1/8 BSP. `starts` threads run beside one another.
     """
 
     family: str
@@ -31,6 +33,7 @@ class ThreadName:
     tpi: int | None
     text: str
     is_left_hand: bool = False
+    starts: int = 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,6 +60,12 @@ _METRIC = _grammar(
     r"M ?(?P<size>[0-9]{1,3}(?:\.[0-9]{1,3})?)"
     r"(?: ?[x\u00d7*] ?(?P<pitch>[0-9]{1,2}(?:\.[0-9]{1,3})?)(?: ?mm)?)?"
 )
+_MOVING = _grammar(
+    r"(?P<form>Tr|square) ?(?P<size>[0-9]{1,3}(?:\.[0-9]{1,3})?)"
+    r" ?[x\u00d7*] ?(?P<lead>[0-9]{1,2}(?:\.[0-9]{1,3})?)(?: ?mm)?"
+    r"(?: ?\(?P ?(?P<pitch>[0-9]{1,2}(?:\.[0-9]{1,3})?)\)?)?"
+)
+_ACME = _grammar(rf"{_INCHES}(?: in|\")?{_TIMES}{_TPI} ?(?P<family>Acme)")
 _BA = _grammar(r"(?:no\.? ?)?(?P<number>[0-9]{1,2}) ?BA")
 _PIPE = _grammar(rf"(?:G ?{_INCHES}|{_INCHES.replace('size', 'other')}(?: in|\")? ?BSP)")
 _UNIFIED = _grammar(
@@ -72,9 +81,10 @@ _SPELT = {"me": "ME", "brass": "brass"}
 def read_thread(text: str) -> ThreadName | Misread:
     """The thread that a designation names, or why it names none.
 
-    The grammar follows ISO 965-1 (metric), BS 93 (BA), BS 84 (BSW, BSF), ISO 228-1 (BSP)
-    and ASME B1.1 (unified); `1/4 x 40` and `1/4 x 32` are read as the model engineers'
-    series and 26 to the inch as the brass thread (common practice, no source).
+    The grammar follows ISO 965-1 (metric), BS 93 (BA), BS 84 (BSW, BSF), ISO 228-1 (BSP),
+    ASME B1.1 (unified), ISO 2903 (Tr, with its lead before its pitch) and ASME B1.5 (Acme);
+    `1/4 x 40` and `1/4 x 32` are read as the model engineers' series and 26 to the inch as the
+    brass thread (common practice, no source).
     """
     plain = " ".join(text.split())
     if len(plain) > MOST_CHARACTERS:
@@ -94,6 +104,24 @@ def _metric(found: re.Match[str], text: str) -> ThreadName | Misread:
     if pitch is not None and not 0 < pitch < major:
         return Misread(f"a pitch of {found['pitch']} mm does not suit {found['size']} mm")
     return ThreadName("metric", major, "", pitch, None, text, bool(found["left"]))
+
+
+def _moving(found: re.Match[str], text: str) -> ThreadName | Misread:
+    """`Tr 10 x 2`, or with two starts `Tr 10 x 4 P2`: its lead, then its pitch."""
+    major, lead = Fraction(found["size"]), Fraction(found["lead"])
+    pitch = Fraction(found["pitch"]) if found["pitch"] else lead
+    if not 0 < pitch < major:
+        return Misread(f"a pitch of {found['pitch'] or found['lead']} mm does not suit it")
+    starts = lead / pitch
+    if starts.denominator > 1 or not 1 <= starts <= _MOST_STARTS:
+        return Misread(f"a lead of {found['lead']} mm is no whole number of such pitches")
+    family = "Tr" if found["form"].casefold() == "tr" else "square"
+    hand = bool(found["left"])
+    return ThreadName(family, major, "", pitch, None, text, hand, int(starts))
+
+
+def _acme(found: re.Match[str], text: str) -> ThreadName | Misread:
+    return _inch_thread(found, "Acme", text)
 
 
 def _ba(found: re.Match[str], text: str) -> ThreadName | Misread:
@@ -164,6 +192,8 @@ def _inches(size: str) -> Fraction | None:
 
 _THREADS = (
     (_METRIC, _metric),
+    (_MOVING, _moving),
+    (_ACME, _acme),
     (_BA, _ba),
     (_PIPE, _pipe),
     (_UNIFIED, _unified),

@@ -81,7 +81,7 @@ def same_thread(designation: str) -> tuple[object, ...]:
     name = read_thread(designation)
     if isinstance(name, Misread):
         return ("", "".join(designation.split()).casefold())
-    return (name.family, name.major_mm, name.number, name.pitch_mm, name.is_left_hand)
+    return (name.family, name.major_mm, name.number, name.pitch_mm, name.starts, name.is_left_hand)
 
 
 def _wholes(what: str, least: int, most: int) -> OneOrMany:

@@ -48,12 +48,16 @@ def not_negative(value: float, what: str) -> float:
     )
 
 
-def within(value: float, low: float, high: float, what: str) -> float:
-    """The value, where it lies between the two ends; else NotDefined, which names them."""
+def within(value: float, low: float, high: float, what: str, sign: str = "") -> float:
+    """The value, where it lies between the two ends; else NotDefined, which names them.
+
+    `sign` stands behind each figure, as `°`.
+    """
     if math.isfinite(value) and low <= value <= high:
         return value
     raise NotDefined(
-        f"{what} of {value:g} is outside {low:g} to {high:g}", f"keep {what} in that range"
+        f"{what} of {value:g}{sign} is outside {low:g}{sign} to {high:g}{sign}",
+        f"keep {what} in that range",
     )
 
 

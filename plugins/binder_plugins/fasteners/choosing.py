@@ -151,7 +151,8 @@ def _given(seen: Seen) -> Iterator[Given]:
     for half in seen.halves:
         if half.thick is not None:
             at = half.place.at if half.place is not None else half.end.at
-            yield Given(f"metal at {half.end}", f"{half.thick:g} mm", at)
+            filled = f", {half.filled:g} mm of it filled by the mate" if half.filled else ""
+            yield Given(f"metal at {half.end}", f"{half.thick:g} mm{filled}", at)
 
 
 def _judged(

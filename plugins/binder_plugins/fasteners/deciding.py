@@ -10,12 +10,9 @@ from binder.api import (
     Contribution,
     Design,
     Diagnostic,
-    HalfFact,
     HardwareFact,
     Joint,
     NumberOff,
-    PlaceFact,
-    shown_length,
 )
 from binder_plugins.fasteners import codes, shaft_codes
 from binder_plugins.fasteners.asking import HELD_BY, WORDS, Asked, asked
@@ -28,6 +25,7 @@ from binder_plugins.fasteners.said import Said, gather
 from binder_plugins.fasteners.screwed import screwed
 from binder_plugins.fasteners.seen import Seen, look
 from binder_plugins.fasteners.shaft_joints import clipped, keyed
+from binder_plugins.fasteners.tails import is_own_rivet, riveted_over
 from binder_trade.explained import NotDefined
 from binder_trade.fastening import read_pattern
 from binder_trade.hardware import NotListed
@@ -91,8 +89,8 @@ def _of_joint(joint: Joint, design: Design, found: Asked) -> Iterator[Said]:
 
 def _holder(joint: Joint, design: Design) -> Iterator[Said]:
     """A finding where nothing is named that could hold; a part may be the screw itself."""
-    if _is_own_rivet(joint, design):
-        yield from _tail(joint, design)
+    if is_own_rivet(joint, design):
+        yield from riveted_over(joint, design)
         return
     if joint.held_by or joint.kind in _NEED_NO_HOLDER:
         return
@@ -102,28 +100,6 @@ def _holder(joint: Joint, design: Design) -> Iterator[Said]:
         f"'{joint.name}' names no {item}",
         help=f"ask for the {item} with `fastener:`, or name a bought one with `held_by:`",
     )
-
-
-def _tail(joint: Joint, design: Design) -> Iterator[Said]:
-    """Both halves where a step of the one is riveted over in the hole of the other."""
-    for end, mate in zip(joint.ends, reversed(joint.ends), strict=True):
-        place = design.facts.about(PlaceFact, str(end))
-        if place is None or place.diameter is None:
-            continue
-        size = shown_length(place.diameter, design.units)
-        is_tail = place.form == "step"
-        what = f"tail ⌀{size}, left soft" if is_tail else f"drill ⌀{size}, mouth broken far side"
-        how = "stands out one diameter, then riveted over" if is_tail else joint.made
-        subject = f"{joint.name}: {end}"
-        yield HalfFact(subject, joint.name, end.item, end.place, what, str(mate), how)
-
-
-def _is_own_rivet(joint: Joint, design: Design) -> bool:
-    if joint.kind != "riveted":
-        return False
-    places = [design.facts.about(PlaceFact, str(end)) for end in joint.ends]
-    forms = {place.form for place in places if place is not None}
-    return {"step", "hole"} <= forms
 
 
 def _mixed(tapers: list[tuple[Joint, Asked]]) -> Iterator[Said]:

@@ -22,6 +22,7 @@ from binder_plugins.fasteners.choosing import (
     working,
 )
 from binder_plugins.fasteners.halves import Half, written_holes
+from binder_plugins.fasteners.holding import SOFT
 from binder_plugins.fasteners.holes import made_here
 from binder_plugins.fasteners.passing import half_fact
 from binder_plugins.fasteners.said import Said
@@ -33,6 +34,9 @@ from binder_trade.threads import Thread
 _FLAT_SHARE = 0.08  # of the shaft, how deep a flat is filed; common practice, no source
 _LEAST_FLAT_MM = 0.3
 _FLAT_LONG = 1.5  # diameters of the grub screw
+_LEAST_SOFT = 1.5  # diameters of thread in a soft hub; common practice, no source
+_NEAR_SHARE = 0.05  # of a diameter: the rule is no finer than that
+_SPOTS = {"flatted": "flat", "drilled": "dimple"}
 
 
 def clamped(seen: Seen) -> Iterator[Said]:
@@ -94,8 +98,11 @@ def _flat(
 ) -> Iterator[Said]:
     """The flat on the shaft: a written one stands, else it is made on the step that is named."""
     written = _written_flat(seen, shaft)
-    if written:
-        yield half_fact(seen, shaft, f"flat '{written}' under the grub screw", _hub(seen), "")
+    if written is not None:
+        size = f", {float(written.diameter):g} mm" if written.diameter is not None else ""
+        over = " to the opposite side" if size and written.kind == "flatted" else ""
+        what = f"{_SPOTS[written.kind]} under the grub screw{size}{over}"
+        yield half_fact(seen, shaft, what, _hub(seen), "", written.place)
         return
     place = shaft.place
     if not shaft.is_made or place is None or place.form != "step" or across is None:
@@ -111,28 +118,31 @@ def _flat(
         "on": place.place,
         "length": made_size(round(long, 1), seen.joint),
     }
-    yield made_here(seen, shaft, "flat", "flatted", values)
+    flat = made_here(seen, shaft, "flat", "flatted", values)
+    yield flat
     what = f"flat, {across - deep:g} mm to the opposite side, {long:.1f} mm long"
-    yield half_fact(seen, shaft, what, _hub(seen), "so that its burr does not lock the hub on")
+    how = "so that its burr does not lock the hub on"
+    yield half_fact(seen, shaft, what, _hub(seen), how, flat.name)
 
 
 def _hub(seen: Seen) -> str:
     return str(_hub_and_shaft(seen)[0].end)
 
 
-def _written_flat(seen: Seen, shaft: Half) -> str:
+def _written_flat(seen: Seen, shaft: Half) -> PlaceFact | None:
+    """A flat or dimple that the spec has there."""
     owner = seen.design.item(shaft.end.item)
     if not isinstance(owner, Part):
-        return ""
+        return None
     for feature in owner.features:
         place = seen.design.facts.about(PlaceFact, f"{owner.name}.{feature.name}")
         is_there = place is not None and shaft.end.place in (
             place.on, place.across, place.place, ""
         )  # fmt: skip
-        dimple = feature.kind == "drilled" and place is not None and bool(place.across)
-        if is_there and (feature.kind == "flatted" or dimple):
-            return feature.name
-    return ""
+        is_dimple = feature.kind == "drilled" and place is not None and bool(place.across)
+        if is_there and (feature.kind == "flatted" or is_dimple):
+            return place
+    return None
 
 
 def _hub_outside(seen: Seen, hub: Half) -> float | None:
@@ -158,7 +168,14 @@ def _screw_hole(seen: Seen, hub: Half) -> PlaceFact | None:
 def _tapped(
     seen: Seen, hub: Half, thread: Thread, outside: float | None, across: float | None
 ) -> Iterator[Said]:
-    if _screw_hole(seen, hub) is not None or not hub.is_made:
+    """The tapped hole across the hub: a written one is told, else it is made."""
+    mate = str(_hub_and_shaft(seen)[1].end)
+    if not hub.is_made:
+        return
+    written = _screw_hole(seen, hub)
+    if written is not None:
+        what = f"tap {thread.designation} across {written.across}, through to the bore"
+        yield half_fact(seen, hub, what, mate, _how(hub), written.place)
         return
     read = read_thread(thread.designation)
     step = hub.place.on if hub.place is not None and hub.place.on else "outside"
@@ -168,10 +185,30 @@ def _tapped(
     values: dict[str, object] = {"tapped": read, "across": step}
     if outside is not None and across is not None and outside > across:
         values["depth"] = made_size((outside - across) / 2, seen.joint)
-    yield made_here(seen, hub, "grub", "tapped", values)
+    hole = made_here(seen, hub, "grub", "tapped", values)
+    yield hole
     what = f"tap {thread.designation} across {step}, through to the bore"
-    yield half_fact(
-        seen, hub, what, str(_hub_and_shaft(seen)[1].end), "tap before the bore is reamed"
+    yield half_fact(seen, hub, what, mate, _how(hub), hole.name)
+
+
+def _how(hub: Half) -> str:
+    """A soft thread holds half of what steel does: it is nipped, not pulled."""
+    first = "tap before the bore is reamed"
+    return f"{first}; nip the screw lightly in {hub.group}" if hub.group in SOFT else first
+
+
+def _in_soft(
+    seen: Seen, hub: Half, thread: Thread, engaged: float, across: float
+) -> Iterator[Said]:
+    """A grub screw only presses, so 1.5 d will do where a screw that pulls wants 2 d."""
+    least = _LEAST_SOFT * thread.major_mm
+    if hub.group not in SOFT or engaged >= least - _NEAR_SHARE * thread.major_mm:
+        return
+    yield shaft_codes.GRUB_IN_SOFT_HUB.at(
+        hub.end.at,
+        f"{thread.designation} holds by {engaged:.1f} mm in {hub.group}; "
+        f"{least:.1f} mm is the least",
+        help=f"make the boss {across + 2 * least:.1f} mm, or bush the hub with brass or steel",
     )
 
 
@@ -189,6 +226,10 @@ def _length(
         return
     must = LEAST_THREADS * thread.pitch_mm  # it only has to press
     best = choose_grub(lengths, outside, across, deep, must)
+    wall = (outside - across) / 2
+    held_by = best.engagement_mm if isinstance(best, Length) else wall
+    engaged = held_by if name.length_mm is None else min(name.length_mm, wall)
+    yield from _in_soft(seen, hub, thread, engaged, across)
     if name.length_mm is None:
         yield from chosen(seen, best, lengths, (outside - across) / 2)
         return

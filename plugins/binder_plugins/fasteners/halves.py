@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from binder.api import Design, End, Fabrication, Joint, MaterialFact, NumberOff, Part, PlaceFact
+from binder_plugins.fasteners.recesses import Entered, filled, recess_in
 from binder_trade.threads import Thread
 
 WOODS = ("hardwood", "softwood", "plywood")
@@ -33,7 +34,9 @@ class Half:
 
     `off` is how many of its item one model has, `thick` the metal along the hole in mm.
     A hole is moved where the spec places it on its face by `at:`. A step is entered along
-    the axis (`is_axial`) where the other half meets it with the end of turned work.
+    the axis (`is_axial`) where the other half meets it with the end of turned work. `recess`
+    is how deep a blind bore on the same axis opens in the face, `filled` how far a step of the
+    other half comes into it, both in mm; a hole through a fabrication passes so many `plates`.
     """
 
     end: End
@@ -45,6 +48,19 @@ class Half:
     thick: float | None
     hole_is_moved: bool = False
     is_axial: bool = False
+    recess: float = 0.0
+    filled: float = 0.0
+    plates: int = 1
+
+    @property
+    def metal(self) -> float | None:
+        """The metal along the hole beyond the recess."""
+        return self.thick - self.recess if self.thick is not None else None
+
+    @property
+    def gripped(self) -> float | None:
+        """What is clamped of it: all but the part that the mate fills."""
+        return self.thick - self.filled if self.thick is not None else None
 
     @property
     def is_tapped(self) -> bool:
@@ -82,7 +98,15 @@ def halves_of(
     """The halves of a joint, in the order written; `count` is how many holes are looked for."""
     halves = tuple(_half(end, design, size_mm, thread, count) for end in joint.ends)
     meets_face = any(_is_round_face(half.place) for half in halves)
-    return tuple(replace(half, is_axial=meets_face and _is_at_end(half.place)) for half in halves)
+    known = tuple(replace(half, is_axial=meets_face and _is_at_end(half.place)) for half in halves)
+    return tuple(replace(half, filled=filled_by(half, known, design)) for half in known)
+
+
+def filled_by(half: Half, halves: tuple[Half, ...], design: Design) -> float:
+    """How far a step of another half comes into the recess of this one, in mm."""
+    mates = [one for one in halves if one is not half]
+    entered = [Entered(one.end.item, one.place, one.face) for one in mates]
+    return filled(half.recess, half.end.item, entered, design)
 
 
 def _is_round_face(place: PlaceFact | None) -> bool:
@@ -106,9 +130,8 @@ def _half(
     number = design.facts.about(NumberOff, end.item)
     along = hole if hole is not None and hole.thickness is not None else place
     thick = along.thickness if along is not None else None
-    if thick is not None and hole is None:
-        thick -= _recess(end, place, design, thick)
-    thick = thick * _plates(end, design) if thick is not None else None
+    recess = recess_in(end, place, design, thick) if hole is None else Fraction(0)
+    plates = _plates(end, design) if hole is not None and hole.is_through else 1
     return Half(
         end=end,
         place=place,
@@ -116,8 +139,10 @@ def _half(
         group=material.group if material is not None else "",
         off=number.count if number is not None else 1,
         is_made=end.item in design.parts or end.item in design.fabrications,
-        thick=float(thick) if thick is not None else None,
+        thick=float(thick * plates) if thick is not None else None,
         hole_is_moved=hole is not None and _is_moved(hole, design),
+        recess=float(recess),
+        plates=plates,
     )
 
 
@@ -128,37 +153,6 @@ def _plates(end: End, design: Design) -> int:
         return 1
     first = one.pieces[0].item
     return sum(piece.count for piece in one.pieces if piece.item == first)
-
-
-def _recess(end: End, place: PlaceFact | None, design: Design, thick: Fraction) -> Fraction:
-    """How deep a blind bore on the same axis lets the mate into the face of turned work."""
-    if place is None or place.form != "face" or not place.is_round:
-        return Fraction(0)
-    depths = [
-        fact.depth
-        for fact in design.facts.all(PlaceFact)
-        if fact.item == end.item and _is_in_face(fact, place, design)
-    ]
-    deepest = max((one for one in depths if one is not None), default=Fraction(0))
-    return deepest if deepest < thick else Fraction(0)
-
-
-_LEFT = ("left", "underside")
-
-
-def _is_in_face(fact: PlaceFact, face: PlaceFact, design: Design) -> bool:
-    """A plain blind hole that starts at this end of the part."""
-    if fact.form != "hole" or fact.depth is None or fact.across or fact.pattern:
-        return False
-    if fact.kind not in ("drilled", "reamed", "bored"):
-        return False
-    if fact.on == face.place:
-        return True
-    step = design.facts.about(PlaceFact, f"{fact.item}.{fact.on}")
-    if step is None or step.form != "step" or step.start is None or step.length is None:
-        return False
-    is_left = face.place in _LEFT
-    return step.start == 0 if is_left else step.start + step.length == step.thickness
 
 
 def _is_moved(hole: PlaceFact, design: Design) -> bool:
@@ -182,8 +176,9 @@ def _hole(
         return place
     is_face = place.form in ("face", "step")
     for other in written_holes(end.item, design):
-        if is_face and place.place not in (other.on, other.across) and not other.is_through:
-            continue
+        is_there = place.place in (other.on, other.across)
+        if is_face and not is_there and (other.across or not other.is_through):
+            continue  # From the far side a hole that goes through is found; one across is not.
         if _suits(other, size_mm, thread) and count in (None, other.count):
             return other
     return None

@@ -29,7 +29,7 @@ _SCREW_GROUPS = {
     "bronze": "bronze",
     "phosphor bronze": "bronze",
 }
-_SOFT = ("aluminium", "magnesium", "zinc alloy", "plastic", "laminate")
+SOFT = ("aluminium", "magnesium", "zinc alloy", "plastic", "laminate")
 # A blind hole is given half as much again as must hold, and two threads over.
 _TIMES_LEAST = 1.5
 _THREADS_OVER = 2
@@ -70,8 +70,9 @@ def hold_of(seen: Seen, held: Half, thread: Thread, grip_mm: float | None = None
     if hole is not None and hole.depth is not None:
         return Hold(TappedHole(float(hole.depth), pitch), least, wanted)
     is_through = hole is not None and (not held.is_to_make or _says_through(seen, hole))
-    if hole is not None and hole.is_through and is_through and held.thick is not None:
-        return Hold(TappedHole(held.thick, pitch, is_through=True), least, wanted)
+    metal = held.metal
+    if hole is not None and hole.is_through and is_through and metal is not None:
+        return Hold(TappedHole(metal, pitch, is_through=True), least, wanted)
     if not held.is_to_make:
         return None
     length = seen.asked.name.length_mm
@@ -79,8 +80,8 @@ def hold_of(seen: Seen, held: Half, thread: Thread, grip_mm: float | None = None
     wish = max(_TIMES_LEAST * must + _THREADS_OVER * pitch, reach + pitch)
     full = ceil(min(wish, _DEEPEST_MM) / _HALF_MM) * _HALF_MM
     room = full + _TAP_LEAD * pitch + 0.3 * thread.major_mm
-    if held.thick is not None and held.thick <= room:
-        return Hold(TappedHole(held.thick, pitch, is_through=True), least, wanted)
+    if metal is not None and metal <= room:
+        return Hold(TappedHole(metal, pitch, is_through=True), least, wanted)
     return Hold(TappedHole(full, pitch), least, wanted)
 
 
@@ -129,7 +130,7 @@ def tap(seen: Seen, held: Half, thread: Thread, hold: Hold | None, mate: str) ->
         deep = "through" if hold.hole.is_through else f"{hold.hole.full_thread_mm:g} mm full"
         what = f"tap {thread.designation}, {deep}{says_many(seen, held)}"
         yield half_fact(seen, held, what, mate, seen.joint.made)
-    if seen.entry.serviced and held.group in _SOFT:
+    if seen.entry.serviced and held.group in SOFT:
         yield codes.SOFT_THREAD_UNDONE_OFTEN.at(
             held.end.at,
             f"'{seen.joint.name}' is often undone, and its thread is in {held.group}",

@@ -55,6 +55,13 @@ def _settled(seen: Seen, hole: PlaceFact, kind: str, size: object, depth: object
 def many(seen: Seen, half: Half) -> dict[str, object]:
     """How many holes one item has and how they stand, as fields of its feature."""
     off = seen.off_on(half)
+    if half.hole is None and half.end.place == "ends" and off % 2 == 0:
+        found = _in_row(seen, half, off // 2)
+        return {**found, "each_end": True}
+    return _in_row(seen, half, off)
+
+
+def _in_row(seen: Seen, half: Half, off: int) -> dict[str, object]:
     found: dict[str, object] = {"off": off} if off > 1 else {}
     if seen.pattern is not None and seen.pattern.text and off > 1:
         groups = off // seen.each if off % seen.each == 0 else 1
@@ -102,12 +109,20 @@ def seat_feature(
 
 
 def says_many(seen: Seen, half: Half) -> str:
-    """`, 4 off on 16 mm PCD`: how many of a hole and where, for the part's leaf."""
-    alike = many(seen, half)
-    if "off" not in alike:
+    """`, 4 off: 2 times 2 off, 14 mm apart`: how many of a hole, for the part's leaf."""
+    off, each = seen.off_on(half), seen.each
+    if off <= 1:
         return ""
-    pattern = str(alike.get("pattern", ""))
-    off = f"{alike['off']} off"
-    if pattern.startswith(off):
-        return f", {pattern}"
-    return f", {off} {pattern}".rstrip()
+    pattern = pattern_on(seen, half) if seen.pattern is not None and each > 1 else ""
+    times = off // each if off % each == 0 else 1
+    if times == 1 or each == 1:
+        return f", {_counted(off, pattern)}"
+    return f", {off} off: {times} times {_counted(each, pattern)}"
+
+
+def _counted(count: int, pattern: str) -> str:
+    """The words of a pattern with how many, told once."""
+    if pattern.startswith(f"{count} off"):
+        return pattern
+    pause = "," if pattern[:1].isdigit() else ""
+    return f"{count} off{pause} {pattern}".rstrip()

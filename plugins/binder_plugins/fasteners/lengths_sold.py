@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from binder_plugins.fasteners.asking import Asked
+from binder_trade.hardware import GRUB_DRIVES, Grub, NotListed, grub
 
 _MM_PER_INCH = Fraction(254, 10)
 _FINEST = 64
@@ -39,8 +40,7 @@ def _plain(asked: Asked) -> tuple[float, ...]:
 
     name, across = asked.name, asked.diameter_mm or 0.0
     if name.kind == "grub screw":
-        drive = name.drive or "hexagon socket"
-        return hardware.grub(name.point or "cup", asked.key, drive).lengths_mm
+        return _grub(asked).lengths_mm
     if name.kind == "dowel pin":
         return hardware.dowel(across).lengths_mm
     if name.kind == "roll pin":
@@ -50,6 +50,17 @@ def _plain(asked: Asked) -> tuple[float, ...]:
     if name.kind == "split pin":
         return hardware.split_pin(across).lengths_mm
     raise hardware.NotListed(f"no lengths are listed for a {name.kind}", "write its length")
+
+
+def _grub(asked: Asked) -> Grub:
+    """As asked for; where no drive is named, the one that this size is sold with."""
+    point, drive = asked.name.point or "cup", asked.name.drive
+    for one in (drive,) if drive else GRUB_DRIVES[:-1]:
+        try:
+            return grub(point, asked.key, one)
+        except NotListed:
+            continue
+    return grub(point, asked.key, drive or GRUB_DRIVES[-1])
 
 
 def usual_head(asked: Asked) -> str:

@@ -22,7 +22,7 @@ from binder_plugins.fasteners.passing import pass_through
 from binder_plugins.fasteners.roles import roles_of
 from binder_plugins.fasteners.room_beside import room_on
 from binder_plugins.fasteners.said import Said, Wanted
-from binder_plugins.fasteners.seating import Seat, seat_of, sit
+from binder_plugins.fasteners.seating import Seat, seat_of, seat_words, sit
 from binder_plugins.fasteners.seen import Seen
 from binder_trade.fastening import (
     Length,
@@ -37,7 +37,8 @@ from binder_trade.hardware import NotListed, Nut, nut, threaded_length, washer
 def bolted(seen: Seen) -> Iterator[Said]:
     """All that follows from a joint with a bolt and nut through every half."""
     seat = seat_of(seen, seen.halves[0])
-    yield from pass_through(seen, seen.halves, "the bolt")
+    words = seat_words(seen, seen.halves[0], seat)
+    yield from pass_through(seen, seen.halves, "the bolt", words)
     yield from sit(seen, seen.halves[0], seat)
     for half in seen.halves:
         is_outer = half in (seen.halves[0], seen.halves[-1])
@@ -112,7 +113,7 @@ def _nut_end(
     seen: Seen, passed: tuple[Half, ...], seat: Seat | None = None, washers: int = 0
 ) -> NutEnd | None:
     one, thread = nut_of(seen.asked), seen.asked.thread
-    known = [half.thick for half in passed if half.thick is not None]
+    known = [mm for half in passed if (mm := half.gripped) is not None]
     if one is None or thread is None:
         return None
     plates = sum(known)

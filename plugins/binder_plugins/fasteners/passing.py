@@ -18,14 +18,18 @@ _TIGHT_MM = 1e-6
 _WOOD_MOVES_MM = 2.0  # to either side; common practice, no source
 
 
-def pass_through(seen: Seen, passed: tuple[Half, ...], mate: str) -> Iterator[Said]:
-    """A clearance hole for each half that has none yet, and what is wrong with written ones."""
-    for half in passed:
+def pass_through(seen: Seen, passed: tuple[Half, ...], mate: str, seat: str = "") -> Iterator[Said]:
+    """A clearance hole for each half that has none yet, and what is wrong with written ones.
+
+    `seat` are the words for what is cut under the head, in the first half.
+    """
+    for number, half in enumerate(passed):
+        words = seat if number == 0 else ""
         if half.is_to_make:
-            yield from _make(seen, half, mate)
+            yield from _make(seen, half, mate, words)
         elif half.hole is not None:
             yield from _check(seen, half)
-            yield half_fact(seen, half, _written(half), mate, seen.joint.made)
+            yield half_fact(seen, half, f"{_written(half)}{words}", mate, seen.joint.made)
 
 
 def hole_mm(seen: Seen, half: Half) -> float | None:
@@ -36,13 +40,15 @@ def hole_mm(seen: Seen, half: Half) -> float | None:
     return clear.mm if clear is not None else None
 
 
-def half_fact(seen: Seen, half: Half, what: str, mate: str, how: str) -> HalfFact:
-    """A half for the leaf of its part."""
+def half_fact(seen: Seen, half: Half, what: str, mate: str, how: str, place: str = "") -> HalfFact:
+    """A half for the leaf of its part; `place` is that of the feature, where no end names it."""
     return HalfFact(
-        subject=f"{seen.joint.name}: {half.end}",
+        subject=f"{seen.joint.name}: {half.end.item}.{place}"
+        if place
+        else f"{seen.joint.name}: {half.end}",
         joint=seen.joint.name,
         item=half.end.item,
-        place=half.hole.place if half.hole is not None else half.end.place,
+        place=place or (half.hole.place if half.hole is not None else half.end.place),
         what=what,
         mate=mate,
         how=how,
@@ -50,7 +56,13 @@ def half_fact(seen: Seen, half: Half, what: str, mate: str, how: str) -> HalfFac
     )
 
 
-def _make(seen: Seen, half: Half, mate: str) -> Iterator[Said]:
+def through_words(half: Half) -> str:
+    """How far a hole goes that leaves nothing undrilled."""
+    plates = "both plates" if half.plates == 2 else f"all {half.plates} plates"
+    return f"through {plates}" if half.plates > 1 else "through"
+
+
+def _make(seen: Seen, half: Half, mate: str, seat: str) -> Iterator[Said]:
     clear = clear_hole(seen)
     if clear is None:
         return
@@ -60,7 +72,7 @@ def _make(seen: Seen, half: Half, mate: str) -> Iterator[Said]:
     feature = hole_feature(seen, half, "drilled", made_size(clear.mm, seen.joint, clear.drill))
     if feature is not None:
         yield feature
-        what = f"drill {clear.drill} through{says_many(seen, half)}"
+        what = f"drill {clear.drill} {through_words(half)}{seat}{says_many(seen, half)}"
         yield half_fact(seen, half, what, mate, clear.why)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from math import isfinite
 
 from binder.api import Part, PlaceFact, made_size
 from binder_plugins.fasteners import codes, hole_codes, shaft_codes
@@ -17,11 +18,17 @@ from binder_plugins.fasteners.choosing import (
 )
 from binder_plugins.fasteners.halves import Half
 from binder_plugins.fasteners.holes import hole_feature, made_here, says_many
-from binder_plugins.fasteners.passing import half_fact
+from binder_plugins.fasteners.passing import half_fact, through_words
 from binder_plugins.fasteners.room_beside import room_on
 from binder_plugins.fasteners.said import Said
 from binder_plugins.fasteners.seen import Seen
-from binder_trade.fastening import Length, choose_cross_pin, choose_dowel, pin_in_shaft
+from binder_trade.fastening import (
+    Length,
+    choose_cross_pin,
+    choose_dowel,
+    choose_through_pin,
+    pin_in_shaft,
+)
 
 _DEEP = 2.0  # diameters of a dowel in each half
 _LOOSE_MM = 0.3  # a pin hole that is wider than this over its pin is no pin hole
@@ -173,7 +180,8 @@ def _pin_hole(seen: Seen, half: Half, size: float) -> Iterator[Said]:
     feature = hole_feature(seen, half, "drilled", made_size(size, seen.joint))
     if feature is not None:
         yield feature
-        yield half_fact(seen, half, f"drill {size:g} mm through", mate, _how(seen))
+        what = f"drill {size:g} mm {through_words(half)}{says_many(seen, half)}"
+        yield half_fact(seen, half, what, mate, _how(seen))
 
 
 def _is_bore(seen: Seen, half: Half) -> bool:
@@ -210,11 +218,19 @@ def _pin_length(seen: Seen, shaft: Half | None) -> Iterator[Said]:
     if through is None:
         yield wanted(seen, name)
         return
-    best = choose_cross_pin(lengths, through)
+    is_thin = _is_thin(seen, shaft)
+    best = (choose_through_pin if is_thin else choose_cross_pin)(lengths, through)
     if name.length_mm is None:
         yield from chosen(seen, best, lengths, through)
         return
     over = name.length_mm - through
+    if is_thin and over < -_TIGHT_MM:
+        yield shaft_codes.PIN_TOO_SHORT.at(
+            seen.asked.at,
+            f"'{name.says}' ends {-over:.1f} mm short in '{seen.joint.name}': it goes through "
+            f"{through:.1f} mm of plates",
+            help=better_words(best, lengths),
+        )
     if over > (seen.asked.diameter_mm or 0.0):
         yield codes.SCREW_TOO_LONG.at(
             seen.asked.at,
@@ -227,6 +243,14 @@ def _pin_length(seen: Seen, shaft: Half | None) -> Iterator[Said]:
                   best.steps)  # fmt: skip
 
 
+def _is_thin(seen: Seen, shaft: Half | None) -> bool:
+    """A plate on the outside is no thicker than the pin: there every bit of it must bear."""
+    size = seen.asked.diameter_mm or 0.0
+    plates = [half for half in seen.halves if half is not shaft and not _is_bored(half)]
+    thick = [half.thick / half.plates for half in plates if half.thick is not None]
+    return any(one <= size + _TIGHT_MM for one in thick)
+
+
 def _through(seen: Seen, shaft: Half | None) -> float | None:
     """What the pin goes through in all: the hub round a shaft, else the metal of both halves."""
     if seen.entry.grip is not None:
@@ -235,8 +259,8 @@ def _through(seen: Seen, shaft: Half | None) -> float | None:
     bored = [half for half in hubs if _is_bored(half)]
     if shaft is not None and bored:
         return max((_outside(seen, half) for half in bored), default=0.0) or None
-    thick = [half.thick for half in seen.halves]
-    known = [one for one in thick if one is not None]
+    thick = [_across(half) if half is shaft else half.thick for half in seen.halves]
+    known = [one for one in thick if one is not None and isfinite(one)]
     return sum(known) if len(known) == len(thick) else None
 
 

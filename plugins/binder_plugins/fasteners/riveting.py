@@ -41,7 +41,7 @@ def riveted(seen: Seen) -> Iterator[Said]:
     if size is None or is_riveted_over(seen.halves):
         yield wanted(seen, seen.asked.name)
         return
-    drill, mm = _drill(seen, size)
+    drill, mm = next_drill(seen, size)
     for half in seen.halves:
         others = [str(one.end) for one in seen.halves if one is not half]
         feature = hole_feature(seen, half, "drilled", made_size(mm, seen.joint, drill))
@@ -55,7 +55,7 @@ def riveted(seen: Seen) -> Iterator[Said]:
     yield from _length(seen, size)
 
 
-def _drill(seen: Seen, size: float) -> tuple[str, float]:
+def next_drill(seen: Seen, size: float) -> tuple[str, float]:
     """The next drill over the rivet; its size by rule where none is near."""
     least = size + 0.02
     able = [
@@ -70,7 +70,7 @@ def _written(seen: Seen, half: Half, hole: float, size: float) -> Iterator[Said]
         yield hole_codes.CLEARANCE_TOO_SMALL.at(
             half.end.at,
             f"'{seen.asked.name.says}' does not pass a hole of {hole:g} mm",
-            help=f"drill {_drill(seen, size)[0]}",
+            help=f"drill {next_drill(seen, size)[0]}",
         )
 
 

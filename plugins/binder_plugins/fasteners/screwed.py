@@ -23,7 +23,7 @@ from binder_plugins.fasteners.passing import pass_through
 from binder_plugins.fasteners.roles import roles_of
 from binder_plugins.fasteners.room_beside import laid, room_on
 from binder_plugins.fasteners.said import Said
-from binder_plugins.fasteners.seating import Seat, seat_of, sit
+from binder_plugins.fasteners.seating import Seat, seat_of, seat_words, sit
 from binder_plugins.fasteners.seen import Seen
 from binder_trade.fastening import (
     LEAST_DIAMETERS,
@@ -47,7 +47,7 @@ def screwed(seen: Seen) -> Iterator[Said]:
         return
     under, held = roles.passed[0], roles.held
     seat = seat_of(seen, under)
-    yield from pass_through(seen, roles.passed, str(held.end))
+    yield from pass_through(seen, roles.passed, str(held.end), seat_words(seen, under, seat))
     yield from sit(seen, under, seat)
     for half in seen.halves:
         yield from room_on(seen, half, seat if half is under else None)
@@ -71,7 +71,7 @@ def screwed(seen: Seen) -> Iterator[Said]:
 
 def grip_of(seen: Seen, passed: tuple[Half, ...], seat: Seat) -> Grip | None:
     """What the screw passes: as it is said, else the metal of all it goes through."""
-    thick = [half.thick for half in passed]
+    thick = [half.gripped for half in passed]
     said = seen.entry.grip
     known = [one for one in thick if one is not None]
     if said is not None:

@@ -7,21 +7,22 @@ from dataclasses import dataclass
 
 from binder.api import Diagnostic
 from binder_plugins.fasteners import hole_codes
-from binder_plugins.fasteners.halves import Half
+from binder_plugins.fasteners.halves import OPPOSITE, Half
 from binder_plugins.fasteners.holes import seat_feature
 from binder_plugins.fasteners.lengths_sold import usual_head
 from binder_plugins.fasteners.passing import hole_mm
 from binder_plugins.fasteners.said import Said
 from binder_plugins.fasteners.seen import Seen
+from binder_plugins.fasteners.spotfaces import spotface_deep, spotface_wide
 from binder_trade.explained import NotDefined
 from binder_trade.fastening import countersink_in_plate, land_under_head, same_angle
 from binder_trade.hardware import (
+    Countersink,
     Head,
     NotListed,
     counterbore,
     countersink,
     head,
-    spotface,
     wood_screw,
 )
 
@@ -44,6 +45,9 @@ def seat_of(seen: Seen, under: Half) -> Seat:
     recess = under.hole.recess if under.hole is not None else None
     if how == "on top" and recess is not None and not cone:
         return Seat("as written", float(recess), _wide(one), one)
+    if how == "spotfaced":
+        wide = spotface_wide(seen, one)
+        return Seat(how, spotface_deep(seen, under, wide), wide, one)
     if how == "counterbored" and one is not None and not cone:
         try:
             seat = counterbore(one.kind, one.thread)
@@ -51,6 +55,30 @@ def seat_of(seen: Seen, under: Half) -> Seat:
             return Seat(how, 0.0, _wide(one), one)
         return Seat(how, seat.depth_mm, seat.diameter_mm, one)
     return Seat(how, 0.0, _wide(one) or _of_wood_screw(seen), one)
+
+
+def seat_words(seen: Seen, under: Half, seat: Seat) -> str:
+    """`, counterbore ⌀6.5 × 3.4 mm deep on underside`: the seat, for the half's own line."""
+    away = OPPOSITE.get(under.face, "")
+    there = f" on {away}" if away and not under.is_radial else ""
+    if seat.how == "countersunk":
+        cone = _cone(seat)
+        wide = cone.diameter_mm if cone is not None else _of_wood_screw(seen)
+        return f", countersink to ⌀{wide:.1f}{there}" if wide is not None else ""
+    verbs = {"counterbored": "counterbore", "spotfaced": "spotface"}
+    if seat.how not in verbs or not seat.wide_mm:
+        return ""
+    deep = f" × {seat.sunk_mm:g} mm deep" if seat.sunk_mm else ""
+    return f", {verbs[seat.how]} ⌀{seat.wide_mm:g}{deep}{there}"
+
+
+def _cone(seat: Seat) -> Countersink | None:
+    if seat.head is None:
+        return None
+    try:
+        return countersink(seat.head.kind, seat.head.thread)
+    except NotListed:
+        return None
 
 
 def head_of(seen: Seen) -> Head | None:
@@ -71,7 +99,7 @@ def sit(seen: Seen, under: Half, seat: Seat) -> Iterator[Said]:
     elif seat.how == "countersunk":
         yield from _countersunk(seen, under, seat)
     elif seat.how == "spotfaced":
-        yield from _spotfaced(seen, under, seat)
+        yield from _one(seat_feature(seen, under, "spotfaced", seat.wide_mm or 0.0, seat.sunk_mm))
     elif _is_on_round(under) and "countersunk" not in seen.asked.name.head:
         yield hole_codes.SEAT_MISSING.at(
             under.end.at,
@@ -106,10 +134,11 @@ def _is_on_round(under: Half) -> bool:
 
 def _land(seen: Seen, under: Half, seat: Seat) -> Iterator[Said]:
     size = seen.asked.diameter_mm
-    if not seat.sunk_mm or under.thick is None or size is None:
+    metal = under.metal
+    if not seat.sunk_mm or metal is None or metal <= 0 or size is None:
         return
     try:
-        verdict = land_under_head(under.thick, seat.sunk_mm, size)
+        verdict = land_under_head(metal, seat.sunk_mm, size)
     except NotDefined:
         return
     if not verdict.is_good:
@@ -121,14 +150,6 @@ def _land(seen: Seen, under: Half, seat: Seat) -> Iterator[Said]:
         )
 
 
-def _spotfaced(seen: Seen, under: Half, seat: Seat) -> Iterator[Said]:
-    try:
-        wide = spotface(seen.asked.key).diameter_mm
-    except NotListed:
-        wide = (seat.wide_mm or 0.0) + 0.5
-    yield from _one(seat_feature(seen, under, "spotfaced", wide, None))
-
-
 def _countersunk(seen: Seen, under: Half, seat: Seat) -> Iterator[Said]:
     name = seen.asked.name
     if name.kind in ("screw", "bolt") and "countersunk" not in name.head:
@@ -136,11 +157,8 @@ def _countersunk(seen: Seen, under: Half, seat: Seat) -> Iterator[Said]:
         return
     if name.kind == "wood screw":
         yield from _wood_cone(seen, under)
-    if seat.head is None:
-        return
-    try:
-        cone = countersink(seat.head.kind, seat.head.thread)
-    except NotListed:
+    cone = _cone(seat)
+    if cone is None:
         return
     yield from _one(seat_feature(seen, under, "countersunk", cone.diameter_mm, None))
     yield from _angle(seen, under, cone.angle_deg)

@@ -22,6 +22,14 @@ GRUB_TOO_BIG: Final = Code(
     "fastener: M6 grub screw   # on a 6 mm shaft",
     "Take about half of the shaft: M3 on 6 mm.",
 )
+GRUB_IN_SOFT_HUB: Final = Code(
+    "grub-in-soft-hub",
+    Severity.WARNING,
+    "A grub screw in aluminium, zinc or plastic that holds by less than 1.5 diameters.",
+    "It strips when it is nipped up, and the hub has to be bored out for a bush.",
+    "joints:\n  pulley on shaft: {clamped: [pulley.bore, shaft.seat], fastener: M4 grub screw}",
+    "Make the boss larger, press a brass or steel bush in it, or use a smaller screw.",
+)
 PIN_TOO_BIG: Final = Code(
     "pin-too-big",
     Severity.WARNING,
@@ -37,6 +45,14 @@ PIN_WIDER_THAN_SHAFT: Final = Code(
     "The drill cuts the shaft in two.",
     "joints:\n  wheel on axle: {pinned: [wheel.boss, axle.seat], fastener: 8 mm dowel pin}",
     "Take a pin of a third of the shaft at the most.",
+)
+PIN_TOO_SHORT: Final = Code(
+    "pin-too-short",
+    Severity.WARNING,
+    "A pin that ends inside the outer one of thin plates.",
+    "It bears on half the plate, wears the hole oval and drops out.",
+    "joints:\n  jib on post: {pinned: [jib.foot, post.foot], fastener: 3 mm x 12 mm dowel pin}",
+    "Take the next length that is sold; it may stand out a little on each side.",
 )
 PIN_IN_HARD_SHAFT: Final = Code(
     "pin-in-hard-shaft",
@@ -82,8 +98,10 @@ CIRCLIP_GROOVE_WRONG: Final = Code(
 SHAFT_CODES: Final = (
     GRUB_ON_BARE_SHAFT,
     GRUB_TOO_BIG,
+    GRUB_IN_SOFT_HUB,
     PIN_TOO_BIG,
     PIN_WIDER_THAN_SHAFT,
+    PIN_TOO_SHORT,
     PIN_IN_HARD_SHAFT,
     PIN_TAPER_MIXED,
     KEY_NOT_STANDARD,

@@ -9,7 +9,7 @@ from binder.api import PlaceFact, implied_feature, made_size
 from binder_plugins.fasteners import codes, shaft_codes
 from binder_plugins.fasteners.choosing import wanted, working
 from binder_plugins.fasteners.halves import Half
-from binder_plugins.fasteners.holes import made_here
+from binder_plugins.fasteners.holes import made_here, says_many
 from binder_plugins.fasteners.passing import half_fact
 from binder_plugins.fasteners.said import Said
 from binder_plugins.fasteners.seen import Seen
@@ -26,6 +26,7 @@ from binder_trade.hardware import (
 
 _SAME_MM = 0.02
 _GROOVE_MM = 0.15
+_GROOVES_IN = 2  # widths of a groove from the end of its step to its inner wall, as drawn
 _LENGTH_SHARE = 1.5  # shaft diameters that a key is long, at most its hub
 
 
@@ -156,14 +157,30 @@ def clipped(seen: Seen) -> Iterator[Said]:
         yield from _cut_groove(seen, holder, place, clip)
     for half in seen.halves:
         if half is not holder and half.is_made:
-            what = "turns or stands between the clips"
-            yield half_fact(seen, half, what, str(holder.end), seen.joint.made)
+            yield half_fact(seen, half, _between(seen, place, clip), str(holder.end), "")
     name = seen.asked.name
     if name.diameter_mm is None:
         text = f"{clip.d_mm:g} mm {name.says}"
         yield wanted(seen, _renamed(name, clip.d_mm, text))
     else:
         yield wanted(seen, name)
+
+
+def _between(seen: Seen, place: PlaceFact | None, clip: Circlip) -> str:
+    """How much of the other half goes between two clips, or that one clip holds it."""
+    if place is None or place.kind != "grooved" or place.count < 2:
+        return "held on one side by the circlip"
+    step = seen.design.facts.about(PlaceFact, f"{place.item}.{place.on}")
+    if place.count != 2 or step is None or step.length is None or _is_placed(seen, place):
+        return "between the circlips"
+    room = float(step.length) - 2 * _GROOVES_IN * clip.width_mm
+    return f"between the circlips, {room:g} mm wide at the most" if room > 0 else "no room"
+
+
+def _is_placed(seen: Seen, place: PlaceFact) -> bool:
+    owner = seen.design.parts.get(place.item)
+    features = owner.features if owner is not None else ()
+    return any(getattr(one.entry, "at", None) for one in features if one.name == place.place)
 
 
 def _renamed(name: FastenerName, size: float, says: str) -> FastenerName:
@@ -258,7 +275,8 @@ def _cut_groove(seen: Seen, holder: Half, place: PlaceFact, clip: Circlip) -> It
 
 
 def _groove_fact(seen: Seen, holder: Half, clip: Circlip) -> Said:
-    limits = f"{clip.groove_upper_um / 1000:+.2f}/{clip.groove_lower_um / 1000:+.2f}"
-    what = f"groove {clip.width_mm:g} mm wide to {clip.groove_mm:g} mm ({limits})"
+    low, high = (clip.groove_mm + um / 1000 for um in (clip.groove_lower_um, clip.groove_upper_um))
+    what = f"groove {clip.width_mm:g} mm wide to ⌀{clip.groove_mm:g}, {low:.3f} to {high:.3f}"
+    what += f"{says_many(seen, holder)}"
     others = [str(half.end) for half in seen.halves if half is not holder]
     return half_fact(seen, holder, what, others[0] if others else "the circlip", clip.source)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
-from binder.api import Design, Diagnostic, Joint, Labelled, Size, shown_length
+from binder.api import Design, Diagnostic, Joint, Labelled, PlaceFact, Size, shown_length
 from binder_plugins.fits import codes
 from binder_plugins.fits.ends import Pair, pair_of, place_of
 from binder_plugins.fits.facts import Half, MadeFit, Wish
@@ -33,6 +33,8 @@ def settle(joint: Joint, design: Design) -> MadeFit | Diagnostic | None:
     pair = pair_of(joint, design)
     if pair is None:
         return _unpaired(joint, design)
+    if joint.kind == "pinned" and _is_for_the_pin(pair.hole_place):
+        return None
     hole = half_of(pair.hole, pair.hole_place, "hole", design)
     shaft = half_of(pair.shaft, pair.shaft_place, "shaft", design)
     sizes = _sizes(joint, pair, hole, shaft, design.units)
@@ -48,6 +50,11 @@ def settle(joint: Joint, design: Design) -> MadeFit | Diagnostic | None:
     if isinstance(wished, Diagnostic):
         return wished
     return _made(joint, nominal, written, hole, shaft, wished)
+
+
+def _is_for_the_pin(hole: PlaceFact) -> bool:
+    """A hole in a plate goes over the pin: a hub that goes over the shaft has metal to drill."""
+    return hole.is_to_suit and not hole.on
 
 
 def _unpaired(joint: Joint, design: Design) -> Diagnostic | None:

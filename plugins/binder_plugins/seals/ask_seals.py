@@ -5,15 +5,17 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from binder.api import (
-    LENGTH,
+    COMMAND_LINE,
     Answer,
-    ExpressionFault,
+    NotSizeError,
     Reason,
     Result,
     Workshop,
-    parse_size,
+    asked_size,
+    said_back,
+    with_point,
 )
-from binder_plugins.seals.codes import BY_NAME, COMMAND_LINE
+from binder_plugins.seals.codes import BY_NAME
 from binder_plugins.seals.ring_words import ring_or_cord
 from binder_trade.seals import (
     Duty,
@@ -44,7 +46,8 @@ def _told(words: Sequence[str], names: Sequence[str]) -> dict[str, str]:
         elif name and name not in _ALONE:
             found[name] = f"{found[name]} {word}".strip()
         else:
-            raise NotDefined(f"'{word}' belongs to no size", f"the words are: {', '.join(names)}")
+            way_out = with_point(word) or f"the words are: {', '.join(names)}"
+            raise NotDefined(f"{said_back(word)} belongs to no size", way_out)
     return found
 
 
@@ -52,12 +55,9 @@ def _mm(told: dict[str, str], name: str) -> float | None:
     if name not in told:
         return None
     try:
-        quantity = parse_size(told[name])
-    except ExpressionFault as fault:
-        raise NotDefined(f"'{told[name]}' is no size", f"as `{name} 12 mm`") from fault
-    if quantity.dimension != LENGTH:
-        raise NotDefined(f"'{told[name]}' is not a length", f"as `{name} 12 mm`")
-    return float(quantity.amount)
+        return float(asked_size(told[name], f"`{name} 12 mm`").amount)
+    except NotSizeError as fault:
+        raise NotDefined(fault.reason, fault.way_out) from fault
 
 
 def ring_answer(words: Sequence[str], _workshop: Workshop) -> Answer:
@@ -108,7 +108,7 @@ def box_answer(words: Sequence[str], _workshop: Workshop) -> Answer:
         raise NotDefined("nothing tells the rod", "as `rod 6 mm`")
     count = told.get("rings", "4")
     if not count.isascii() or not count.isdigit():
-        raise NotDefined(f"'{count}' is no number of rings", "as `rings 4`")
+        raise NotDefined(f"{said_back(count)} is no number of rings", "as `rings 4`")
     box = stuffing_box(rod, _mm(told, "packing"), int(count[:3]))
     return Answer(
         f"Stuffing box for a {rod:g} mm rod",

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from binder.api import Code, Severity, Span
-
-COMMAND_LINE = Span("<command line>", 0, 0, 0, 0)
+from binder.api import Code, Severity
 
 RING_UNKNOWN = Code(
     "seal-ring-unknown",

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from binder.api import Answer, Diagnostic, Reckoning, Workshop
-from binder_plugins.seals.codes import COMMAND_LINE, RECKON_UNREADABLE
+from binder.api import COMMAND_LINE, Answer, Diagnostic, Reckoning, Workshop
+from binder_plugins.seals.codes import RECKON_UNREADABLE
 from binder_trade.explained import NotDefined
 
 _Asked = Callable[[Sequence[str], Workshop], Answer]

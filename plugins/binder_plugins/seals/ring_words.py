@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from binder.api import LENGTH, ExpressionFault, parse_size
+from binder.api import NotSizeError, asked_size, said_back, with_point
 from binder_trade.seals import NotDefined, Ring, inch_ring, ring
 
 _DASH = re.compile(r"(?:AS ?568[ -]*|no\.? ?|-)([0-9]{1,3})", re.IGNORECASE)
@@ -28,9 +28,7 @@ def ring_or_cord(words: str) -> tuple[Ring | None, float | None]:
 
 def _mm(text: str, whole: str) -> float:
     try:
-        quantity = parse_size(text)
-    except ExpressionFault as fault:
-        raise NotDefined(f"'{whole}' is no O-ring", _WAYS) from fault
-    if quantity.dimension != LENGTH:
-        raise NotDefined(f"'{whole}' is no O-ring", _WAYS)
-    return float(quantity.amount)
+        return float(asked_size(text).amount)
+    except NotSizeError as fault:
+        way_out = with_point(whole) or _WAYS
+        raise NotDefined(f"{said_back(whole)} is no O-ring", way_out) from fault

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator, Sequence
 
 from binder.api import Answer, Result, Workshop
-from binder_plugins.slides.asking import Asked, NotAskedError, asked, reasons
+from binder_plugins.slides.asking import Asked, NotAskedError, asked, reasons, unread
 from binder_trade.slides import (
     Leadscrew,
     Lift,
@@ -57,7 +57,7 @@ def _screw(given: Asked) -> Leadscrew:
     for pattern, make in _FORMS:
         if found := pattern.fullmatch(loose):
             return make(float(found[1]), float(found[2]), int(starts))
-    raise NotAskedError(f"'{loose}' is no screw that moves", "as `Tr 10 x 2` or `square 12 x 3`")
+    raise unread(loose, "no screw that moves", "as `Tr 10 x 2` or `square 12 x 3`")
 
 
 def _sizes(screw: Leadscrew) -> Iterator[Result]:

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator, Sequence
 
 from binder.api import Answer, Result, Workshop
-from binder_plugins.slides.asking import Asked, NotAskedError, asked, reasons
+from binder_plugins.slides.asking import Asked, asked, reasons, unread
 from binder_trade.tapers import Taper, from_angle, from_diameters, from_ratio, morse, set_over
 
 _NAMES = ("large", "small", "length", "angle", "between")
@@ -43,7 +43,7 @@ def _cone(given: Asked) -> tuple[Taper, str]:
     elif ratio := _RATIO.fullmatch(loose):
         cone = from_ratio(float(ratio[1]), given.needed("length"), large_mm=large, small_mm=small)
     elif loose:
-        raise NotAskedError(f"'{loose}' is no taper", "as `1:20`, or `Morse 2`")
+        raise unread(loose, "no taper", "as `1:20`, or `Morse 2`")
     else:
         cone = from_diameters(given.needed("large"), given.needed("small"), given.needed("length"))
     return cone, f"Taper 1 : {cone.one_in:.4g}"

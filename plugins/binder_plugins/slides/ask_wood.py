@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from binder.api import Answer, Result, Workshop
-from binder_plugins.slides.asking import Asked, NotAskedError, asked, reasons
+from binder_plugins.slides.asking import Asked, asked, reasons, unread
 from binder_trade.explained import Step
 from binder_trade.wood import HEATED_ROOM, Cut, Movement, Season, movement, slot, wood
 
@@ -35,7 +35,7 @@ def wood_answer(words: Sequence[str], _workshop: Workshop) -> Answer:
 def _cut(given: Asked) -> Cut:
     text = given.words.get("cut", "flat-sawn")
     if text not in _CUTS:
-        raise NotAskedError(f"'{text}' is no way to cut a board", "flat-sawn or quarter-sawn")
+        raise unread(text, "no way to cut a board", "flat-sawn or quarter-sawn")
     return _CUTS[text]
 
 

@@ -5,11 +5,19 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from binder.api import Diagnostic, ExpressionFault, Reason, Span, did_you_mean, parse_size
+from binder.api import (
+    COMMAND_LINE,
+    Diagnostic,
+    NotSizeError,
+    Reason,
+    asked_size,
+    did_you_mean,
+    parse_size,
+    said_back,
+    with_point,
+)
 from binder_plugins.slides.codes import RECKON_UNREADABLE
 from binder_trade.explained import NotDefined, Step
-
-COMMAND_LINE = Span("<command line>", 0, 0, 0, 0)
 
 
 class NotAskedError(ValueError):
@@ -55,17 +63,11 @@ class Asked:
         """The amount in the base unit of what the example is."""
         if name not in self.words:
             return None
-        text = self.words[name]
         wanted = parse_size(example).dimension
         try:
-            quantity = parse_size(text)
-        except ExpressionFault as fault:
-            raise NotAskedError(
-                f"'{text}' is no size: {fault}", f"as `{name} {example}`"
-            ) from fault
-        if quantity.dimension != wanted:
-            raise NotAskedError(f"'{text}' is not {wanted.title}", f"as `{name} {example}`")
-        return float(quantity.amount)
+            return float(asked_size(self.words[name], f"`{name} {example}`", wanted).amount)
+        except NotSizeError as fault:
+            raise NotAskedError(fault.reason, fault.way_out) from fault
 
 
 def asked(words: Sequence[str], names: Sequence[str]) -> Asked:
@@ -92,7 +94,12 @@ def with_nothing_loose(given: Asked, names: Sequence[str]) -> Asked:
     if not loose:
         return given
     hint = did_you_mean(loose.split()[0], names) or f"the words are: {', '.join(names)}"
-    raise NotAskedError(f"'{loose}' belongs to no size", hint)
+    raise NotAskedError(f"{said_back(loose)} belongs to no size", hint)
+
+
+def unread(text: str, what: str, way_out: str) -> NotAskedError:
+    """Words that are not what was asked for; a decimal comma in them is told first."""
+    return NotAskedError(f"{said_back(text)} is {what}", with_point(text) or way_out)
 
 
 def refused(reason: NotAskedError | NotDefined) -> Diagnostic:

@@ -35,7 +35,7 @@ def wanted(entry: DovetailEntry, male: Side, female: Side, design: Design) -> Wa
     that is owned decides the angle and depth that nobody wrote.
     """
     angle = _angle(entry, male, female, design.workshop)
-    angle = within(angle, *ANGLES, "the angle of a dovetail")
+    angle = within(angle, *ANGLES, "the angle of a dovetail", "°")
     gib = entry.gib.mm if entry.gib is not None else 0.0
     width = written_mm(male) if entry.width is None else entry.width.mm
     mouth = written_mm(female)

@@ -4,11 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from binder.api import Answer, Diagnostic, Reason, Reckoning, Result, Span, Workshop
+from binder.api import (
+    COMMAND_LINE,
+    Answer,
+    Diagnostic,
+    Reason,
+    Reckoning,
+    Result,
+    Workshop,
+    said_back,
+)
 from binder_plugins.stock import codes
 from binder_plugins.stock.wire_gauges import thickness
 
-_ASKED = Span("<command line>", 0, 0, 0, 0)
 _INCH = 25.4
 
 
@@ -17,9 +25,10 @@ def about_gauge(words: Sequence[str], _workshop: Workshop) -> Answer | Diagnosti
     text = " ".join(words)
     found = thickness(text)
     if found is None:
-        shown = " ".join(text.split())[:40]
         return codes.GAUGE_NOT_LISTED.at(
-            _ASKED, f"there is no gauge '{shown}'", help="write it as 12 swg or 22 awg"
+            COMMAND_LINE,
+            f"there is no gauge {said_back(text)}",
+            help="write it as 12 swg or 22 awg",
         )
     results = (
         Result("thickness", round(found.mm, 6), "mm", "thickness", found.name),

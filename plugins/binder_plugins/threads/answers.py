@@ -5,15 +5,17 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from binder.api import (
+    COMMAND_LINE,
     Answer,
     Code,
     Diagnostic,
     Misread,
     Reason,
     Result,
-    Span,
     Workshop,
     read_thread,
+    said_back,
+    with_point,
 )
 from binder_plugins.threads import codes
 from binder_plugins.threads.found import thread_of
@@ -39,7 +41,6 @@ from binder_trade.threading import (
 )
 from binder_trade.threads import NotMade, Thread, working
 
-_ASKED = Span("<command line>", 0, 0, 0, 0)
 _UNIFIED = ("UNC", "UNF", "UNEF", "UNS")
 _INCH = 25.4
 _METRIC_LISTS = ("metric", "metric as sold")
@@ -77,10 +78,11 @@ def about_thread(words: Sequence[str], workshop: Workshop) -> Answer | Diagnosti
 
 def about_drill(words: Sequence[str], workshop: Workshop) -> Answer | Diagnostic:
     """The diameter of a drill by its name, and its neighbours of the other lists."""
+    text = " ".join(words)
     try:
-        drill = drill_named(" ".join(words))
+        drill = drill_named(text)
     except NoDrill as refused:
-        return _refused(codes.DRILL_UNKNOWN, refused.reason, refused.way_out)
+        return _refused(codes.DRILL_UNKNOWN, refused.reason, with_point(text) or refused.way_out)
     around = [*_neighbours(drill)]
     owned = [one.name for one in shop_of(workshop).drills if abs(one.mm - drill.mm) < 1e-6]
     notes = [f"{'owned' if owned else 'not owned'} in {workshop.name}", *around]
@@ -103,7 +105,7 @@ def about_wires(words: Sequence[str], workshop: Workshop) -> Answer | Diagnostic
         else:
             over = over_owned(thread, _shanks(workshop))
     except NotDefined as refused:
-        return _refused(codes.DRILL_UNKNOWN, refused.reason, refused.way_out)
+        return _refused(codes.DRILL_UNKNOWN, refused.reason, with_point(wire) or refused.way_out)
     wires = usable_wires(thread)
     results = (
         _result("over_wires", over.over_mm, "mm", "over three wires"),
@@ -124,8 +126,8 @@ def _result(name: str, value: float, unit: str, title: str = "", designation: st
 def _named(text: str) -> Thread | Diagnostic:
     name = read_thread(text)
     if isinstance(name, Misread):
-        shown = " ".join(text.split())[:60]
-        return _refused(codes.THREAD_NOT_MADE, f"'{shown}' names no thread", name.reason)
+        way_out = with_point(text) or name.reason
+        return _refused(codes.THREAD_NOT_MADE, f"{said_back(text)} names no thread", way_out)
     thread = thread_of(name)
     if isinstance(thread, NotMade):
         return _refused(codes.THREAD_NOT_MADE, thread.reason, thread.way_out)
@@ -133,7 +135,7 @@ def _named(text: str) -> Thread | Diagnostic:
 
 
 def _refused(code: Code, reason: str, way_out: str) -> Diagnostic:
-    return code.at(_ASKED, reason, help=way_out)
+    return code.at(COMMAND_LINE, reason, help=way_out)
 
 
 def _is_built_in(workshop: Workshop) -> bool:

@@ -22,9 +22,16 @@ from binder_plugins.threads.found import Found
 from binder_plugins.threads.reckoned import hole
 from binder_plugins.threads.shop import BLUNT_FIRST, Shop
 from binder_trade.explained import NotDefined
-from binder_trade.threading import percent, point_length, tap_lead, tapping_window
+from binder_trade.threading import (
+    is_fitting,
+    least_wall,
+    percent,
+    point_length,
+    tap_lead,
+    tapping_window,
+)
+from binder_trade.threads import Thread
 
-_LEAST_WALL = 0.25
 # Beyond this a smaller hole on the axis is an oil way, not a tapping hole.
 _MOST_PERCENT_OF_A_PILOT = 115.0
 _SAME_MM = 1e-6
@@ -90,14 +97,25 @@ def _mm(value: float, units: str) -> str:
 
 def _wall(one: Found, units: str) -> Iterator[Diagnostic]:
     wall = wall_round(one)
-    least = _LEAST_WALL * one.thread.major_mm
+    least = least_wall(one.thread)
     if wall is not None and wall < least - _SAME_MM:
         yield codes.THREAD_WALL_TOO_THIN.at(
             one.at,
             f"{_mm(wall, units)} of metal is left beside {one.thread.designation} at best",
-            help=f"{_mm(least, units)} is wanted, a quarter of the diameter: take a thread of"
-            f" {_mm((2 * wall + one.thread.major_mm) / 1.5, units)} or less",
+            help=f"{_mm(least, units)} is wanted, {_rule(one.thread)}: take a thread of"
+            f" {_mm(_thread_for(one.thread, wall), units)} or less",
         )
+
+
+def _rule(thread: Thread) -> str:
+    return "a pitch round a fitting" if is_fitting(thread) else "a quarter of the diameter"
+
+
+def _thread_for(thread: Thread, wall: float) -> float:
+    """The largest diameter in mm that leaves metal enough where this thread leaves so much."""
+    if is_fitting(thread):
+        return thread.major_mm - 2 * (least_wall(thread) - wall)
+    return (2 * wall + thread.major_mm) / 1.5
 
 
 def _drilled(one: Found, shop: Shop, design: Design) -> Iterator[Diagnostic]:

@@ -12,10 +12,6 @@ from binder_plugins.threads.kinds import ThreadedEntry
 from binder_trade.threading import engagement, lookalikes, metal
 from binder_trade.threads import NotMade, Thread, is_alike, mates
 
-# Fine threads of fittings are as many as hold, whatever their diameter: common practice, no
-# source.
-_FITTINGS = ("ME", "brass", "BSP")
-_FITTING_THREADS = 7
 _LEAST_THREADS = 3
 _RUNS = "runs_in"
 
@@ -113,8 +109,6 @@ def _wanted(thread: Thread, material: str) -> tuple[float, str]:
     """The rule of thumb where the metal is known, else the least that any thread needs."""
     if metal(material) is None:
         return _LEAST_THREADS * thread.pitch_mm, f"{_LEAST_THREADS} full threads"
-    if thread.family in _FITTINGS:
-        return _FITTING_THREADS * thread.pitch_mm, f"{_FITTING_THREADS} full threads of a fitting"
     rule = engagement(thread, material)
     return rule.wanted_mm, rule.why
 

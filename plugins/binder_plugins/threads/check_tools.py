@@ -10,7 +10,7 @@ from binder_plugins.threads.found import Found, material_of
 from binder_plugins.threads.shop import Shop
 from binder_trade.drills import NoDrill
 from binder_trade.threading import Substitute, screwcutting, substitutes
-from binder_trade.threads import Thread
+from binder_trade.threads import MOVING, Thread
 
 _MOST_NAMED = 3
 _MOST_PLACES = 5
@@ -42,8 +42,15 @@ def _not_owned(alike: list[Found], shop: Shop, design: Design) -> Diagnostic:
         label=f"{_places(alike)} {'tapped' if first.is_internal else 'threaded'} so",
         related=_elsewhere(alike),
         notes=[*_screwcut(first, design), *words[1:], *(_refused(one) for one in failing)],
-        help=f"{best}put the {tool} on the shopping list",
+        help=f"{best}put the {tool} on the shopping list{_or_else(first)}",
     )
+
+
+def _or_else(first: Found) -> str:
+    """Screws and nuts that move are sold by the length and by the piece."""
+    if first.thread.family not in MOVING:
+        return ""
+    return ", or buy the nut with its thread" if first.is_internal else ", or buy screwed rod"
 
 
 def _places(alike: list[Found]) -> str:

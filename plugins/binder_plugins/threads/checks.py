@@ -7,6 +7,7 @@ from itertools import chain
 
 from binder.api import Design, Diagnostic
 from binder_plugins.threads import codes
+from binder_plugins.threads.check_crossing import check_crossing
 from binder_plugins.threads.check_holes import check_holes
 from binder_plugins.threads.check_joints import check_joints
 from binder_plugins.threads.check_outsides import check_outsides
@@ -34,6 +35,7 @@ def check_threads(design: Design) -> Iterator[Diagnostic]:
         _to_suit_nothing(design),
         check_tools(found, shop, design),
         check_holes(found, shop, design),
+        check_crossing(found, design),
         check_outsides(found, design),
         check_joints(found, design),
     )

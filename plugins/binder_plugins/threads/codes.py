@@ -156,10 +156,12 @@ SLIT_BEFORE_THREAD = Code(
 CROSS_HOLE_MEETS_THREAD = Code(
     "cross-hole-meets-thread",
     Severity.WARNING,
-    "A hole across a step breaks into the thread on it and is written before that thread.",
-    "The die snags on the edge of the hole and takes the crests off.",
+    "A hole across a step breaks into the thread on it and is written before that thread; or a"
+    " hole cuts through a tapped hole of the same part.",
+    "The die or tap snags on the edge of the hole and takes the crests off; two screws meet.",
     "features:\n  oil: {drilled: 1 mm, across: spigot}\n  thread: {screwed: M6, on: spigot}",
-    "Write the thread first, then the hole, and run the die over it again to clear the burr.",
+    "Write the thread first, then the hole, and run the die over it again to clear the burr; end"
+    " a tapped hole before the other, or move one.",
 )
 DRILL_UNKNOWN = Code(
     "drill-unknown",

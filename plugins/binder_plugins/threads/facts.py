@@ -26,8 +26,14 @@ from binder_plugins.threads.found import (
 from binder_plugins.threads.reckoned import Hole, Outside, hole, outside
 from binder_plugins.threads.settling import settled
 from binder_plugins.threads.shop import Shop, shop_of
-from binder_trade.threading import LEAD_SOURCE
+from binder_trade.threading import LEAD_SOURCE, blank_rule
+from binder_trade.threads import MOVING
 
+# By whether the screw moves.
+BLANK_BECAUSE = {
+    False: "a die squeezes the crests up a little",
+    True: "flat crests are turned to size before the thread",
+}
 _INCH = 25.4
 
 
@@ -114,6 +120,8 @@ def _designation(found: Found) -> str:
 
 
 def _over_wires(cut: Outside) -> str:
+    if cut.wires is None:
+        return "none: measure core and crest"
     over = cut.wires.over_mm
     return f"{over:.3f} mm ({over / _INCH:.4f} in) over three of {cut.wires.name}"
 
@@ -153,9 +161,9 @@ def _screwed_working(found: Found, cut: Outside) -> Working:
         id=f"{found.subject}.blank",
         title=f"blank for {_designation(found)} on '{found.subject}'",
         given=(_given(found), Given("pitch", f"{found.thread.pitch_mm:.4g} mm")),
-        formula="D − 0.1 P",
+        formula=blank_rule(found.thread),
         result=f"{cut.figures.die_blank_mm:.2f} mm",
-        because="a die squeezes the crests up a little",
+        because=BLANK_BECAUSE[found.thread.family in MOVING],
         source="common practice, no source",
         span=found.at,
     )
@@ -174,20 +182,28 @@ def _halves(
     for end in joint.ends:
         found = half_at(end, joint, threads)
         if found is not None:
-            yield _half(joint, end, facts[found.subject], is_master=str(end) == str(first))
+            fact = facts[found.subject]
+            how = _how(fact, is_moving=found.thread.family in MOVING)
+            yield _half(joint, end, fact, how, is_master=str(end) == str(first))
 
 
-def _half(joint: Joint, end: End, fact: ThreadFact, *, is_master: bool) -> HalfFact:
+def _how(fact: ThreadFact, *, is_moving: bool) -> str:
+    if fact.is_internal:
+        return "tap square to the face, and try the screw"
+    if is_moving:
+        return "screwcut it, and try the nut before the last cut"
+    return "open the die for the first cut, close it until it runs in the mate"
+
+
+def _half(joint: Joint, end: End, fact: ThreadFact, how: str, *, is_master: bool) -> HalfFact:
     mates = [str(other) for other in joint.ends if str(other) != str(end)]
     if fact.is_internal:
         drill = f", drill {fact.drill}" if fact.drill else ""
         deep = f" × {fact.drill_depth:.1f} mm" if fact.drill_depth is not None else ""
         what = f"tap {fact.designation}{drill}{deep}"
-        how = "tap square to the face, and try the screw"
     else:
         blank = f", turn to {fact.turn_to:.2f} mm" if fact.turn_to is not None else ""
         what = f"thread {fact.designation}{blank}"
-        how = "open the die for the first cut, close it until it runs in the mate"
     return HalfFact(
         subject=f"{joint.name}: {end}",
         joint=joint.name,

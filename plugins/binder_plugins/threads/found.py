@@ -68,7 +68,7 @@ class Found:
         """
         for known in (self.place, self.surface):
             if known is not None and known.thickness is not None:
-                is_long = known.thickness > _MOST_DIAMETERS * Fraction(self.thread.major_mm)
+                is_long = float(known.thickness) > _MOST_DIAMETERS * self.thread.major_mm
                 return None if is_long and self.depth is None else known.thickness
         return None
 

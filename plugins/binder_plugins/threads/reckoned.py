@@ -19,6 +19,7 @@ from binder_trade.threading import (
     over_wires,
     screwcutting,
 )
+from binder_trade.threads import Thread
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,11 +43,12 @@ class Hole:
 class Outside:
     """An outside thread: its figures for lathe and die, and its size over three wires.
 
-    The wires are shanks of owned drills where any lie in the thread, else the best wire.
+    The wires are shanks of owned drills where any lie in the thread, else the best wire; None
+    where no wire rests in it.
     """
 
     figures: Screwcutting
-    wires: OverWires
+    wires: OverWires | None
 
 
 def hole(found: Found, shop: Shop, material: str) -> Hole:
@@ -67,9 +69,15 @@ def hole(found: Found, shop: Shop, material: str) -> Hole:
 
 def outside(found: Found, shop: Shop) -> Outside:
     """The figures of an outside thread."""
+    return Outside(screwcutting(found.thread), _wires(found.thread, shop))
+
+
+def _wires(thread: Thread, shop: Shop) -> OverWires | None:
+    # Wires tilt in a steep thread of several starts: the plain sum does not hold there.
+    if not thread.form.angle_deg or thread.starts > 1:
+        return None
     try:
-        wires = over_owned(found.thread, shop.drills)
+        return over_owned(thread, shop.drills)
     except NotDefined:
-        best = best_wire(found.thread)
-        wires = over_wires(found.thread, best, f"{best:.3f} mm wire")
-    return Outside(screwcutting(found.thread), wires)
+        best = best_wire(thread)
+        return over_wires(thread, best, f"{best:.3f} mm wire")

@@ -18,7 +18,12 @@ from binder_trade.fastening.lining_up import holes_line_up, placing_error
 from binder_trade.fastening.naming import KIND_NAMES
 from binder_trade.fastening.nut_length import NutEnd, choose_bolt, choose_stud
 from binder_trade.fastening.pattern import FORMS, Pattern, read_pattern, with_count
-from binder_trade.fastening.pin_length import choose_cross_pin, choose_dowel, choose_grub
+from binder_trade.fastening.pin_length import (
+    choose_cross_pin,
+    choose_dowel,
+    choose_grub,
+    choose_through_pin,
+)
 from binder_trade.fastening.proportions import (
     Chosen,
     grub_for,
@@ -90,6 +95,7 @@ __all__ = [
     "choose_length",
     "choose_rivet",
     "choose_stud",
+    "choose_through_pin",
     "choose_wood_screw",
     "chord",
     "counterbore_depth",

@@ -71,6 +71,28 @@ def choose_cross_pin(lengths: Iterable[float], hub_mm: float) -> Length | NoLeng
     return Length(good[-1], good[-1], across - good[-1], why, steps)
 
 
+def choose_through_pin(lengths: Iterable[float], across_mm: float) -> Length | NoLength:
+    """The shortest pin sold that comes out of thin plates on both sides, in mm.
+
+    In a plate no thicker than the pin, what the pin falls short of is bearing that is missing.
+    Raises NotDefined. Source: common practice, no source.
+    """
+    known = sold(lengths)
+    across = positive(across_mm, "the plates")
+    steps = (step("shortest", "through all plates", mm(across)),)
+    good = [one for one in known if one >= across - NEAR_ENOUGH]
+    if not good:
+        return NoLength(
+            f"the longest sold, {mm(known[-1])}, does not come through",
+            (f"cut {mm(across)} of rod of that size",),
+            (known[-1],),
+            steps,
+        )
+    out = max(0.0, good[0] - across)
+    why = f"next sold up; stands {mm(out / 2)} out on each side"
+    return Length(good[0], across, -out, why, steps)
+
+
 def choose_grub(
     lengths: Iterable[float], hub_mm: float, shaft_mm: float, flat_mm: float, least_mm: float
 ) -> Length | NoLength:
@@ -92,7 +114,9 @@ def choose_grub(
     )
     good = [one for one in known if shortest - NEAR_ENOUGH <= one <= room + NEAR_ENOUGH]
     if good:
-        why = f"next sold down; {mm(room - good[-1])} below the hub's surface"
+        below = room - good[-1]
+        left = "flush with the hub" if below < NEAR_ENOUGH else f"{mm(below)} below its surface"
+        why = f"next sold down; {left}"
         return Length(good[-1], good[-1] - flat_mm, room - good[-1], why, steps)
     thick = mm(2 * least_mm + shaft_mm)
     reason = f"no grub screw is sold between {mm(shortest)} and {mm(room)}"

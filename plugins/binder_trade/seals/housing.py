@@ -78,7 +78,7 @@ def lead_in(cord_mm: float, angle_deg: float = 15.0) -> LeadIn:
 
     Source: seal makers' practice, from memory; other angles by the same height.
     """
-    angle = within(angle_deg, 10, 30, "the angle of the lead-in in degrees")
+    angle = within(angle_deg, 10, 30, "the angle of the lead-in", "°")
     cord = within(cord_mm, 0.5, 7, "the cord of the ring in mm")
     table = _data()["lead_in"]
     at_15, at_20 = next(pair for top, pair in table["rows"].items() if cord <= top)

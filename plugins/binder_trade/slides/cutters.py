@@ -54,7 +54,7 @@ def fit_cutter(cutters: Iterable[tuple[float, float, float]], wanted: Wanted) ->
 
 def _cutter(angle: float, diameter: float, depth: float) -> Cutter:
     return Cutter(
-        within(angle, 30, 85, "the angle of a dovetail cutter"),
+        within(angle, 30, 85, "the angle of a dovetail cutter", "°"),
         positive(diameter, "the diameter of a dovetail cutter"),
         positive(depth, "the depth of a dovetail cutter"),
     )

@@ -67,7 +67,7 @@ def dovetail(wanted: Wanted) -> Dovetail:
 
     Source: plane geometry; the relief and its default are common practice.
     """
-    angle = within(wanted.angle_deg, 30, 85, "the angle of a dovetail")
+    angle = within(wanted.angle_deg, 30, 85, "the angle of a dovetail", "°")
     depth = positive(wanted.depth_mm, "the depth")
     relief = _relief(wanted, depth)
     spread = 2 / math.tan(math.radians(angle))

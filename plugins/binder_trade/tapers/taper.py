@@ -87,7 +87,7 @@ def from_angle(
 
     Source: geometry, D − d = 2 L tan(half angle).
     """
-    half = within(half_angle_deg, 0.001, 89, "the half angle")
+    half = within(half_angle_deg, 0.001, 89, "the half angle", "°")
     return from_ratio(
         1 / (2 * math.tan(math.radians(half))), length_mm, large_mm=large_mm, small_mm=small_mm
     )
@@ -131,7 +131,7 @@ def holding(half_angle_deg: float) -> Holding:
     "holds" below the friction angle of oiled steel, "lets go" above that of dry steel. The
     frictions are common practice: Morse at 1.4° holds, 7:24 at 8.3° lets go.
     """
-    slope = math.tan(math.radians(within(half_angle_deg, 0, 89, "the half angle")))
+    slope = math.tan(math.radians(within(half_angle_deg, 0, 89, "the half angle", "°")))
     if slope <= _OILED:
         return "holds"
     return "may hold" if slope <= _DRY else "lets go"

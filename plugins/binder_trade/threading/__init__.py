@@ -23,11 +23,12 @@ from binder_trade.threading.engaged import (
     strength_left,
     strip_ratio,
 )
+from binder_trade.threading.fittings import is_fitting, least_wall
 from binder_trade.threading.keys import size_key, thread_key
 from binder_trade.threading.listed import Listed, listed, published
 from binder_trade.threading.metals import Metal, metal
 from binder_trade.threading.percent import Basis, Percent, bases, drill_for_percent, percent
-from binder_trade.threading.screwcut import Infeed, Screwcutting, screwcutting
+from binder_trade.threading.screwcut import Infeed, Screwcutting, blank_rule, screwcutting
 from binder_trade.threading.substitute import (
     Substitute,
     lookalikes,
@@ -79,6 +80,7 @@ __all__ = [
     "Wires",
     "bases",
     "best_wire",
+    "blank_rule",
     "blind",
     "clearance",
     "clearance_drill",
@@ -86,6 +88,8 @@ __all__ = [
     "drill_for_percent",
     "engagement",
     "full_thread_in",
+    "is_fitting",
+    "least_wall",
     "length_of_engagement",
     "listed",
     "lookalikes",

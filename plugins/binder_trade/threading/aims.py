@@ -8,7 +8,7 @@ from typing import Final
 from binder_trade.threading.listed import listed
 from binder_trade.threading.metals import metal
 from binder_trade.threading.percent import bases, drill_for_percent
-from binder_trade.threads import Thread
+from binder_trade.threads import MOVING, Thread
 
 USUAL_PERCENT: Final = 75.0
 _CUSTOM: Final = "common practice, no standard"
@@ -30,6 +30,10 @@ def aimed(thread: Thread, engagement: float | None, material: str) -> Aim:
     if engagement is not None:
         why = f"leaves the {engagement:g} % of thread that was asked"
         return _by_percent(thread, engagement, why, "as asked")
+    if thread.family in MOVING:
+        source = thread.form.standard
+        why = f"is the bore of the nut, D − P, for {thread.designation}"
+        return Aim(thread.minor_internal_mm, why, "D − P", source, "full depth")
     by_list = _listed(thread)
     if by_list is not None:
         return by_list

@@ -11,7 +11,7 @@ from binder_trade.drills import Drill, NoDrill, at_or_above, drill_named
 from binder_trade.explained import NotDefined, Step
 from binder_trade.threading.keys import UNIFIED, size_key
 from binder_trade.threading.listed import said_source
-from binder_trade.threads import Thread
+from binder_trade.threads import MOVING, Thread
 
 FITS: Final = ("fine", "medium", "coarse")
 # A clearance hole may be so much larger than wanted before its bolt rattles.
@@ -121,7 +121,7 @@ def _tables(family: str) -> tuple[tuple[str, tuple[str, ...]], ...]:
         return (("unified", FITS[:2]),)
     if family == "BA":
         return (("ba", FITS[1:2]), ("ba_numbers", FITS[:1]))
-    return () if family == "BSP" else (("inch", FITS[1:2]),)
+    return () if family in ("BSP", *MOVING) else (("inch", FITS[1:2]),)
 
 
 def _mm(size: object) -> float:

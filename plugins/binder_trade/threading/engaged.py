@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from binder_trade.explained import NotDefined, Step, positive
+from binder_trade.threading.fittings import FITTING_THREADS, is_fitting
 from binder_trade.threading.metals import Metal, metal
 from binder_trade.threads import Thread
 
@@ -79,8 +80,9 @@ def engagement(
     """The length in mm to engage in a hole in this material.
 
     Rule of thumb: 1 D in steel, 1.5 D in cast iron and brass, 2 D in aluminium and plastic
-    (taken for an unknown material too), never below 3 full threads, 5 where often undone. Le
-    by formula stands beside it. Raises `NotDefined` as `length_of_engagement`.
+    (taken for an unknown material too), never below 3 full threads, 5 where often undone; a
+    fitting asks no more than 7 full threads. Le by formula stands beside it. Raises
+    `NotDefined` as `length_of_engagement`.
     """
     kind = metal(material)
     times = kind.times_d if kind is not None else 2.0
@@ -90,6 +92,9 @@ def engagement(
     formula = length_of_engagement(thread, strength_ratio)
     name = kind.name if kind is not None else "a material that is not known"
     why = f"{times:g} D in {name}" if by_rule >= by_count else f"{fewest} full threads"
+    enough = FITTING_THREADS * thread.pitch_mm
+    if is_fitting(thread) and enough < wanted:
+        wanted, why = enough, f"{FITTING_THREADS} full threads hold a fitting"
     return Engagement(
         wanted_mm=wanted,
         times_d=times,

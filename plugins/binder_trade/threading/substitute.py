@@ -8,10 +8,10 @@ from dataclasses import dataclass
 from typing import Final
 
 from binder_trade.explained import Step, not_negative
-from binder_trade.threads import Thread, is_alike
+from binder_trade.threading.fittings import least_wall, may_stand_in
+from binder_trade.threads import MOVING, Thread, is_alike
 
 LEAST_AREA: Final = 0.9
-LEAST_WALL: Final = 0.25
 _MOST_CHANGE: Final = 0.25
 _LOOK_CHANGE: Final = 0.1
 _LEAST_THREADS: Final = 3
@@ -60,10 +60,10 @@ def substitutes(
     """The owned threads within a quarter of the diameter, best first; lengths in mm.
 
     `owned` are the threads of which the workshop has both halves (tap, and die or screws);
-    `wall_mm` is the metal left round the thread asked, `engaged_mm` the length in it. Tests in
-    order: hand, wall ≥ 0.25 D, area ≥ 0.9, 3 full threads; then the nearest look, screws in
-    the shops. Raises `NotDefined` for lengths that are none. Source: common practice; areas
-    ISO 898-1.
+    `wall_mm` is the metal left round the thread asked, `engaged_mm` the length in it. A pipe
+    thread has none but pipe threads. Tests in order: hand, `least_wall`, area ≥ 0.9, 3 full
+    threads; then the nearest look, screws in the shops. Raises
+    `NotDefined` for lengths that are none. Source: common practice; areas ISO 898-1.
     """
     wall = None if wall_mm is None else not_negative(wall_mm, "a wall")
     engaged = None if engaged_mm is None else not_negative(engaged_mm, "an engaged length")
@@ -87,7 +87,7 @@ def lookalikes(threads: Iterable[Thread]) -> tuple[tuple[Thread, Thread], ...]:
 
 
 def _looks_like(first: Thread, second: Thread) -> bool:
-    if is_alike(first, second):
+    if is_alike(first, second) or (first.family in MOVING) != (second.family in MOVING):
         return False
     apart = abs(first.major_mm - second.major_mm) / max(first.major_mm, second.major_mm)
     pitch = abs(first.pitch_mm - second.pitch_mm) / max(first.pitch_mm, second.pitch_mm)
@@ -96,7 +96,8 @@ def _looks_like(first: Thread, second: Thread) -> bool:
 
 def _is_near(one: Thread, asked: Thread) -> bool:
     change = abs(one.major_mm - asked.major_mm) / asked.major_mm
-    return change <= _MOST_CHANGE and not is_alike(one, asked)
+    is_near = change <= _MOST_CHANGE and not is_alike(one, asked)
+    return is_near and may_stand_in(one, asked)
 
 
 def _judged(asked: Thread, one: Thread, wall: float | None, engaged: float | None) -> Substitute:
@@ -126,8 +127,8 @@ def _failings(
     if one.is_left_hand != asked.is_left_hand:
         yield "turns the other way"
     left = None if wall is None else wall - (one.major_mm - asked.major_mm) / 2
-    if left is not None and left < LEAST_WALL * one.major_mm - 1e-9:
-        yield f"leaves {left:.2f} mm of wall, {LEAST_WALL * one.major_mm:.2f} are wanted"
+    if left is not None and left < least_wall(one) - 1e-9:
+        yield f"leaves {left:.2f} mm of wall, {least_wall(one):.2f} are wanted"
     if ratio < LEAST_AREA:
         yield f"{100 * (1 - ratio):.0f} % weaker"
     if engaged is not None and engaged < _LEAST_THREADS * one.pitch_mm - 1e-9:

@@ -12,13 +12,15 @@ from binder_trade.explained import Step
 from binder_trade.threading.aims import Aim, aimed, aimed_for_material
 from binder_trade.threading.listed import Listed, listed, published
 from binder_trade.threading.percent import Percent, drill_for_percent, percent
-from binder_trade.threads import Thread
+from binder_trade.threads import MOVING, Thread
 
 # Between these a thread holds and a hand tap lives, counted as shop tables do.
 LEAST_PERCENT: Final = 50.0
 MOST_PERCENT: Final = 85.0
 _MOST_OTHERS: Final = 3
 _SAME_MM: Final = 1e-6
+# A nut that moves bears on its whole depth, but for a tenth of the pitch.
+_LEAST_OF_A_NUT: Final = 90.0
 _COMMON_PRACTICE: Final = "common practice, no source"
 
 
@@ -73,14 +75,18 @@ class TappingDrill:
 def tapping_window(thread: Thread) -> Window:
     """The holes in which this thread can be tapped: 50 to 85 per cent of depth (shop tables).
 
-    A tighter hole that the thread's own standard lists will do too. Source: common practice;
+    A tighter hole that the thread's own standard lists will do too; a nut that moves wants 90
+    to 100 per cent. Source: common practice;
     the floor is the basic minor diameter of the standard.
     """
+    core = thread.minor_internal_mm
+    if thread.family in MOVING:
+        return Window(_LEAST_OF_A_NUT, 100.0, core, drill_for_percent(thread, _LEAST_OF_A_NUT))
     by_list = listed(thread)
     tight = drill_for_percent(thread, MOST_PERCENT)
     if by_list is not None:
         tight = min(tight, by_list.mm)
-    tight = max(tight, thread.minor_internal_mm)
+    tight = max(tight, core)
     return Window(LEAST_PERCENT, MOST_PERCENT, tight, drill_for_percent(thread, LEAST_PERCENT))
 
 
@@ -162,7 +168,8 @@ def _choice(thread: Thread, drill: Drill, best: Drill) -> Choice:
 
 def _none(thread: Thread, owned: tuple[Drill, ...], window: Window, aim: Aim) -> NoDrill:
     near = min(owned, key=lambda drill: abs(drill.mm - aim.mm), default=None)
-    reason = f"no drill here gives {LEAST_PERCENT:g} to {MOST_PERCENT:g} % of {thread.designation}"
+    percents = f"{window.least_percent:g} to {window.most_percent:g} %"
+    reason = f"no drill here gives {percents} of {thread.designation}"
     if near is not None and near.mm >= thread.major_mm:
         reason += f": the nearest, {near.name}, leaves nothing to tap"
     elif near is not None and near.mm < thread.minor_internal_mm:
@@ -177,9 +184,10 @@ def _none(thread: Thread, owned: tuple[Drill, ...], window: Window, aim: Aim) ->
 def _steps(thread: Thread, best: Drill, aim: Aim, window: Window) -> tuple[Step, ...]:
     got = percent(thread, best.mm)
     limits = f"{window.least_mm:.3f} to {window.most_mm:.3f} mm"
+    percents = f"{window.least_percent:g} to {window.most_percent:g} %"
     return (
         Step("drill wanted", aim.formula, f"{aim.mm:.3f} mm", aim.source),
-        Step("holes that will do", "50 to 85 % of thread, not below D1", limits, _COMMON_PRACTICE),
+        Step("holes that will do", f"{percents} of thread, not below D1", limits, _COMMON_PRACTICE),
         Step("drill", "the nearest of the drills", f"{best.name} ({best.mm:.3f} mm)", "choice"),
         Step("per cent of thread", "(D − drill) ÷ (k × P)", got.basis, thread.form.standard),
     )

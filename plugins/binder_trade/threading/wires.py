@@ -47,8 +47,11 @@ def constants(form: Form) -> Constants:
     """The three-wire figures of a form: 3, 0.8660 and 0.5774 for 60°.
 
     55° gives 3.1657, 0.9605 and 0.5637; those of 47.5° are derived by the same formula, no
-    published ones were found. Source: handbook, three-wire method.
+    published ones were found. Raises `NotDefined` for square flanks, on which no wire rests.
+    Source: handbook, three-wire method.
     """
+    if not form.angle_deg:
+        raise NotDefined("no wire rests in a square thread", "measure its core and its crest")
     half = math.radians(form.angle_deg / 2)
     return Constants(1 + 1 / math.sin(half), 0.5 / math.tan(half), 0.5 / math.cos(half))
 
@@ -62,9 +65,16 @@ def usable_wires(thread: Thread) -> Wires:
     """The thinnest wire that stands flush with the crest and the thickest on straight flank.
 
     In mm, by geometry of the basic form: 0.505 to 1.010 P for 60°, 0.506 to 0.853 P for 55°,
-    which are the published figures.
+    which are the published figures. Raises `NotDefined` for several starts, in which wires lie
+    aslant, and as `constants`.
     """
+    if thread.starts > 1:
+        raise NotDefined(
+            f"wires lie aslant in the {thread.starts} starts of {thread.designation}",
+            "measure its core and its crest",
+        )
     form, pitch = thread.form, thread.pitch_mm
+    best = best_wire(thread)
     half = math.radians(form.angle_deg / 2)
     sine, cosine = math.sin(half), math.cos(half)
     crest = form.effective_drop / 2
@@ -73,7 +83,7 @@ def usable_wires(thread: Thread) -> Wires:
     flank = crest - (form.radius * (1 - sine) if is_rounded else 0.0)
     least = (form.triangle + form.effective_drop) / (1 + 1 / sine)
     most = 2 * flank * sine / cosine**2 + 0.5 / cosine
-    return Wires(least * pitch, best_wire(thread), most * pitch)
+    return Wires(least * pitch, best, most * pitch)
 
 
 def over_wires(thread: Thread, wire_mm: float, name: str = "") -> OverWires:

@@ -15,10 +15,11 @@ from binder_trade.threads.strength import (
     property_class,
     ultimate_load_n,
 )
-from binder_trade.threads.thread import NotMade, Thread
+from binder_trade.threads.thread import MOVING, NotMade, Thread
 from binder_trade.threads.working import working
 
 __all__ = [
+    "MOVING",
     "Form",
     "Mating",
     "NotDefined",

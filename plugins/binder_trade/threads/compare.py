@@ -27,7 +27,7 @@ def is_alike(one: Thread, other: Thread) -> bool:
     """Whether two threads are cut to one shape, whatever they are called: 1/4 x 26 and 1/4 BSF."""
     return (
         one.form.angle_deg == other.form.angle_deg
-        and one.is_left_hand == other.is_left_hand
+        and (one.is_left_hand, one.starts) == (other.is_left_hand, other.starts)
         and is_close(one.major_mm, other.major_mm)
         and is_close(one.pitch_mm, other.pitch_mm)
     )
@@ -49,6 +49,8 @@ def _hindrance(screw: Thread, nut: Thread) -> str:
     if screw.is_left_hand != nut.is_left_hand:
         left = screw if screw.is_left_hand else nut
         return f"{left.designation} is left hand and the other is not"
+    if screw.starts != nut.starts:
+        return f"{screw.designation} has {screw.starts} starts and {nut.designation} {nut.starts}"
     if not is_close(screw.pitch_mm, nut.pitch_mm):
         return (
             f"the pitch of {screw.designation} is {screw.pitch_mm:.4g} mm and that of "

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Final
 
 from binder_trade.threads.basic import INCH
 from binder_trade.threads.inches import is_close, number_mm
+from binder_trade.threads.moving import moving
 from binder_trade.threads.refusal import (
     refuse_number,
     refuse_pitch,
@@ -16,7 +17,7 @@ from binder_trade.threads.refusal import (
     refuse_value,
 )
 from binder_trade.threads.series import all_threads
-from binder_trade.threads.thread import Thread
+from binder_trade.threads.thread import MOVING, Thread
 from binder_trade.threads.unlisted import unlisted
 
 if TYPE_CHECKING:
@@ -46,20 +47,32 @@ def thread(
     tpi: int | None = None,
     *,
     is_left_hand: bool = False,
+    starts: int = 1,
 ) -> Thread:
     """The thread that a designation states, sizes in mm: M6 gets its pitch, 2 BA its all.
 
     Raises NotMade for a thread that nobody makes, naming the nearest that is made. Sources:
     the standard of each family, as data/series.yaml names it.
     """
-    listed = all_threads(family)
-    wanted = _Wanted(family, *_size(family, major_mm, number), _pitch(pitch_mm, tpi))
-    if number.strip() and family.startswith("UN"):
-        wanted = _in_inches(wanted, number, listed)
-    found = _with_pitch(wanted, listed) or _unlisted(wanted, _of_size(wanted, listed))
+    if family in MOVING:
+        size = None if major_mm is None else _checked(major_mm, "diameter")
+        found = moving(family, size, _pitch(pitch_mm, tpi), starts)
+    else:
+        found = _fixing(family, major_mm, number, _pitch(pitch_mm, tpi))
     if not is_left_hand:
         return found
     return replace(found, designation=f"{found.designation} LH", is_left_hand=True)
+
+
+def _fixing(
+    family: str, major_mm: float | Fraction | None, number: str, pitch_mm: float | None
+) -> Thread:
+    """The thread of a family that is listed."""
+    listed = all_threads(family)
+    wanted = _Wanted(family, *_size(family, major_mm, number), pitch_mm)
+    if number.strip() and family.startswith("UN"):
+        wanted = _in_inches(wanted, number, listed)
+    return _with_pitch(wanted, listed) or _unlisted(wanted, _of_size(wanted, listed))
 
 
 def _size(family: str, major_mm: float | Fraction | None, number: str) -> tuple[float | None, str]:

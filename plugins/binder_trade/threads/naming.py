@@ -38,6 +38,10 @@ class Named(Protocol):
     def is_left_hand(self) -> bool:
         """Whether the name says left hand."""
 
+    @property
+    def starts(self) -> int:
+        """How many threads run beside one another."""
+
 
 def from_name(name: Named) -> Thread:
     """The thread that a name means. Raises NotMade as `thread` does."""
@@ -48,4 +52,5 @@ def from_name(name: Named) -> Thread:
         name.pitch_mm,
         name.tpi,
         is_left_hand=name.is_left_hand,
+        starts=name.starts,
     )

@@ -3,8 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Final
 
 from binder_trade.threads.form import Form
+
+# Forms of screws that move a load: no list holds them, each is worked out from its size.
+MOVING: Final = ("Tr", "square", "Acme")
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,7 +21,8 @@ class Thread:
     print d - 1.190785 P for the UNR root instead), the core diameter for the others, where
     it equals D1. `depth_mm` is the depth of the external thread as cut, and `stress_area_mm2`
     the area that a screw pulls with. `is_coarse` says that the pitch is the usual one of this
-    diameter in its family. `standard` names where the series is listed.
+    diameter in its family. `standard` names where the series is listed. `starts` is how many
+    threads run beside one another, each of them at `starts` times the pitch.
     """
 
     designation: str
@@ -34,6 +39,7 @@ class Thread:
     is_left_hand: bool
     is_coarse: bool
     standard: str
+    starts: int = 1
 
 
 class NotMade(ValueError):

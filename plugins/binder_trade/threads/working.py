@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from binder_trade.explained import Step, mm
 from binder_trade.threads.basic import INCH
-from binder_trade.threads.thread import Thread
+from binder_trade.threads.thread import MOVING, Thread
 
 
 def working(thread: Thread) -> tuple[Step, ...]:
@@ -26,7 +26,7 @@ def _stated(thread: Thread) -> tuple[Step, ...]:
         number = thread.designation.split(" ")[0]
         major = f"6 × (0.9^{number})^1.2, to two figures"
         pitch = f"0.9^{number}, to 0.01"
-    elif thread.family == "metric":
+    elif thread.family in ("metric", "Tr", "square"):
         major, pitch = "as named", "the coarse pitch" if thread.is_coarse else "as named"
     else:
         major = f"{thread.major_mm / INCH:.4g} in × 25.4"
@@ -41,6 +41,8 @@ def _stated(thread: Thread) -> tuple[Step, ...]:
 
 def _depth(thread: Thread) -> str:
     form = thread.form
+    if thread.family in MOVING and form.angle_deg:
+        return "p ÷ 2 + clearance at the crest"
     return "0.6 p, to 0.005" if form.is_rounded else f"{form.depth:.4f} p"
 
 

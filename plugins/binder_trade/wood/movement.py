@@ -39,7 +39,7 @@ def wood(name: str) -> Wood:
     rows: dict[str, dict[str, Any]] = data["woods"] | data["boards"]
     key = name.strip().lower()
     if key not in rows:
-        raise NotDefined(f"no movement is kept for {name}", "one of: " + ", ".join(rows))
+        raise NotDefined(f"no movement is kept for '{key[:40]}'", "one of: " + ", ".join(rows))
     row = rows[key]
     source = data["source"] if row["status"] == "verified" else f"{data['source']} (from memory)"
     return Wood(key, row["radial"], row["tangential"], row["listed"], source)

@@ -74,6 +74,16 @@ OLD = PARTS.replace(
     "thickness: 5 mm}}",
     "thickness: 5 mm}, features: {h: {drilled: 3.4 mm, on: top, depth: through}}}",
 )
+SOFT_WHEEL = PARTS.replace(
+    "material: brass\n    turned: [{name: boss, diameter: 18 mm",
+    "material: aluminium\n    turned: [{name: boss, diameter: 15 mm",
+)
+JIB = (
+    "  side: {material: mild steel, quantity: 2,"
+    " plate: {length: 60 mm, width: 9 mm, thickness: 1.2 mm}}\n"
+    "fabrications:\n  jib: {pieces: [2 off side], joined: riveted,"
+    " features: {foot: {drilled: to suit, depth: through, at: 5 mm from left}}}\n"
+)
 MOTOR = "bought:\n  motor: {what: small motor, sizes: {shaft: 6 mm}}\n"
 
 # code: the spec that earns it, the same mended
@@ -227,6 +237,14 @@ CASES = {
     "pin-wider-than-shaft": (
         spec("a: {pinned: [wheel.bore, ⟪shaft.seat⟫], fastener: 8 mm dowel pin}"),
         spec("a: {pinned: [wheel.bore, shaft.seat], fastener: 2 mm dowel pin}"),
+    ),
+    "grub-in-soft-hub": (
+        spec("a: {clamped: [⟪wheel.bore⟫, shaft.seat], fastener: M4 grub screw}", SOFT_WHEEL),
+        spec("a: {clamped: [wheel.bore, shaft.seat], fastener: M3 grub screw}", SOFT_WHEEL),
+    ),
+    "pin-too-short": (
+        spec("a: {pinned: [jib.foot, post.mast], fastener: ⟪2 mm x 12 mm dowel pin⟫}", more=JIB),
+        spec("a: {pinned: [jib.foot, post.mast], fastener: 2 mm x 16 mm dowel pin}", more=JIB),
     ),
     "pin-too-big": (
         spec("a: {pinned: [wheel.bore, ⟪shaft.seat⟫], fastener: 3 mm dowel pin}"),

@@ -257,3 +257,53 @@ def test_odd_depths_are_findings_and_never_a_broken_plugin(
     outcome = compile_text(fork(f"hole: {{tapped: M6, on: top, depth: {depth}}}"))
     assert "plugin-broken" not in names(outcome)
     assert not any("Error" in one.message for one in outcome.findings)
+
+
+CROSSED = "nut: {tapped: ⟪M4⟫, on: left, depth: %s}, %s"
+# In a block 30 x 20 x 12 with the thread along its middle from the left.
+CUTS = (
+    "way: {drilled: 3 mm, on: top, at: 8 mm from left, depth: through}",
+    "way: {drilled: 3 mm, on: top, off: 2, pattern: 14 mm apart, depth: through}",
+    "way: {tapped: M3, on: front, at: 8 mm from left, depth: through}",
+)
+MEETS_ON_PURPOSE = (
+    "oil: {drilled: 1.5 mm, on: top, at: 8 mm from left, depth: 6 mm}",  # ends on the axis
+    "bore: {reamed: 8 mm, on: top, at: 10 mm from left, depth: through}",  # tapped into a bore
+    "way: {drilled: 3 mm, on: top, at: 18 mm from left, depth: through}",  # beyond the thread
+    'way: {drilled: 3 mm, on: top, at: "8 mm from left, 4 mm from front", depth: through}',
+)
+
+
+@pytest.mark.parametrize("other", CUTS)
+def test_a_hole_that_cuts_through_a_tapped_one_is_told(other: str, compile_text: Compile) -> None:
+    """Middle at 8, radius 1.5: 6.5 of thread stand before it. Wanted apart: 2 + 1.5 + 1 = 4.5."""
+    text, at = _marked(fork(CROSSED % ("12 mm", other)))
+    (one,) = [
+        one for one in compile_text(text).findings if one.code.name == "cross-hole-meets-thread"
+    ]
+    assert (one.span.line, one.span.column, one.span.end_line, one.span.end_column) == at
+    assert "8 mm down" in one.message
+    assert (
+        one.help
+        == ("end the thread 6.5 mm deep, before the hole; or move one of the two by 4.5 mm")
+        or "tapped" in other
+    )
+
+
+@pytest.mark.parametrize("other", MEETS_ON_PURPOSE)
+def test_a_hole_that_may_meet_a_thread_is_let_pass(other: str, compile_text: Compile) -> None:
+    text, _ = _marked(fork(CROSSED % ("12 mm", other)))
+    assert "cross-hole-meets-thread" not in names(compile_text(text))
+
+
+def test_a_thread_that_ends_before_the_hole_is_let_pass(compile_text: Compile) -> None:
+    text, _ = _marked(fork(CROSSED % ("6 mm", CUTS[0])))
+    assert "cross-hole-meets-thread" not in names(compile_text(text))
+
+
+def test_a_pin_through_a_screw_is_let_pass(compile_text: Compile) -> None:
+    joint = "  pin: {pinned: [fork.way, rod.tip], fastener: 1.5 mm dowel pin}\n"
+    hole = "{tapped: M6, on: left, depth: 14 mm}"
+    way = "way: {drilled: to suit, on: front, at: 6 mm from left, depth: through}"
+    text = joined("{screwed: M6, on: spigot, length: 12 mm}", f"{hole}, {way}", BOTH + joint)
+    assert "cross-hole-meets-thread" not in names(compile_text(text))

@@ -27,6 +27,7 @@ from binder_trade.fastening import (
     choose_length,
     choose_rivet,
     choose_stud,
+    choose_through_pin,
     choose_wood_screw,
     judge_length,
     judge_wood_screw,
@@ -240,6 +241,15 @@ def test_cross_pin() -> None:
     assert found.chosen_mm == 12
     assert "0.35 mm below" in found.why
     assert refused(choose_cross_pin((10.0,), 8)).ways_out[0].startswith("cut it to 8 mm")
+
+
+def test_pin_through_thin_plates() -> None:
+    """12 and two plates of 1.2192 (18 swg): 14.44. 14 ends inside, 16 stands 0.78 out."""
+    found = chosen(choose_through_pin((12.0, 14.0, 16.0, 18.0), 12 + 2 * 1.2192))
+    assert found.chosen_mm == 16
+    assert "0.78 mm out" in found.why
+    assert chosen(choose_through_pin((14.0, 16.0), 14)).chosen_mm == 14
+    assert refused(choose_through_pin((10.0,), 14)).ways_out[0] == "cut 14 mm of rod of that size"
 
 
 def test_grub_screw() -> None:

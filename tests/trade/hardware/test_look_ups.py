@@ -139,6 +139,31 @@ def test_e_clips_take_the_largest_groove() -> None:
     assert hardware.e_clip(1.4).groove_mm == 1.2
 
 
+def test_inch_grub_screws() -> None:
+    """ASME B18.3, hexagon socket set screws: key and greatest cup point, as read in a public
+    table. BA sizes are from memory; of the odd ones slotted screws alone are kept."""
+    for thread, key, point in (
+        ("4-40 UNC", 0.050, 0.061),
+        ("6-32 UNC", 1 / 16, 0.074),
+        ("8-32 UNC", 5 / 64, 0.087),
+        ("10-32 UNF", 3 / 32, 0.102),
+        ("1/4-20 UNC", 1 / 8, 0.132),
+    ):
+        one = hardware.grub("cup", thread)
+        assert one.drive_mm == pytest.approx(key * 25.4)
+        assert one.point_mm == pytest.approx(point * 25.4)
+        assert one.standard == "ASME B18.3"
+    assert hardware.grub("cup", "6-32 UNC").tool == "1/16 in hexagon key"
+    assert hardware.grub("cup", "4-40 UNC").tool == "0.050 in hexagon key"
+    assert hardware.grub("cup", "4-40 UNC").lengths_mm[0] == pytest.approx(25.4 / 8)
+    assert hardware.grub("cup", "6 BA").status == "memory"
+    assert hardware.grub("cup", "5 BA", "slot").tool == "0.022 in slot"
+    with pytest.raises(hardware.NotListed):
+        hardware.grub("cup", "5 BA")
+    with pytest.raises(hardware.NotListed):
+        hardware.grub("dog", "4-40 UNC")
+
+
 def test_grubs_studs_and_keys() -> None:
     assert hardware.grub("dog", "M4").dog_mm == 2  # ISO 4028, long dog
     assert hardware.grub("flat", "M3", "slot").standard == "ISO 4766"
