@@ -40,6 +40,7 @@ from binder.design import (
     ThreadFact,
     exact,
     implied_feature,
+    made_at,
     made_size,
 )
 from binder.diagnostics import NOWHERE, Code, Diagnostic, Labelled, Severity, Span

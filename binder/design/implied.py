@@ -9,7 +9,7 @@ from binder.design.design import Design
 from binder.design.items import Feature, Joint
 from binder.source import Written
 from binder.spec.kinds import Slot
-from binder.spec.values import Size
+from binder.spec.values import Position, Size
 from binder.units import LENGTH, Quantity, shown
 
 _PLACES = 6
@@ -24,6 +24,12 @@ def made_size(mm: Fraction | float, joint: Joint, text: str = "") -> Size:
     """A size in mm that a joint works out; `text` is how it is named, where it has a name."""
     quantity = Quantity(mm if isinstance(mm, Fraction) else exact(mm), LENGTH)
     return Size(quantity, Written(text or shown(quantity), joint.at))
+
+
+def made_at(mm: Fraction | float, face: str, joint: Joint) -> Position:
+    """A place that a joint works out: so many mm from a face."""
+    size = made_size(mm, joint)
+    return Position(Written(f"{size.text} from {face}", joint.at), size, f"from {face}")
 
 
 def implied_feature(

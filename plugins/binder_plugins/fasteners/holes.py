@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from binder.api import Feature, PlaceFact, implied_feature, made_size
+from binder.api import Fabrication, Feature, Part, PlaceFact, implied_feature, made_size
 from binder_plugins.fasteners.halves import OPPOSITE, Half
 from binder_plugins.fasteners.seen import Seen
 from binder_trade.explained import NotDefined
@@ -50,6 +50,19 @@ def _settled(seen: Seen, hole: PlaceFact, kind: str, size: object, depth: object
     own_kind = hole.kind if kind != "tapped" else kind
     values[own_kind] = size
     return implied_feature(seen.design, seen.joint, hole.item, hole.place, own_kind, **values)
+
+
+def settled_cut(seen: Seen, place: PlaceFact, values: Mapping[str, object]) -> Feature | None:
+    """A groove or keyway that was left to suit, in its place, with the sizes of the table."""
+    owner = seen.design.item(place.item)
+    if not isinstance(owner, (Part, Fabrication)):
+        return None
+    entry = next(one.entry for one in owner.features if one.name == place.place)
+    kept = {name: getattr(entry, name, None) for name in (*_KEPT, "clock", "length", "runs")}
+    known = {name: value for name, value in kept.items() if value is not None}
+    return implied_feature(
+        seen.design, seen.joint, place.item, place.place, place.kind, **{**known, **values}
+    )
 
 
 def many(seen: Seen, half: Half) -> dict[str, object]:

@@ -78,6 +78,23 @@ KEY_NOT_STANDARD: Final = Code(
     "fastener: 5 mm x 5 mm x 12 mm key   # on a 12 mm shaft, which has 4 mm x 4 mm",
     "Take the key of the table, or say `because:`.",
 )
+KEY_LONGER_THAN_SEAT: Final = Code(
+    "key-longer-than-seat",
+    Severity.WARNING,
+    "A Woodruff key whose seat is longer than its step, or than the hub over it.",
+    "The cutter runs into the shoulder, or the key stands out of the hub and tips.",
+    "fastener: 4 mm x 6.5 mm woodruff key   # 15.7 mm long, on a step of 12 mm",
+    "Make step and hub longer than the seat, or take a smaller key or a parallel one.",
+)
+WOODRUFF_CUTTER_NOT_OWNED: Final = Code(
+    "woodruff-cutter-not-owned",
+    Severity.WARNING,
+    "A Woodruff key for which the workshop has no cutter of that diameter and width.",
+    "No other cutter sinks a round seat; the shaft waits for the post.",
+    "joints:\n  wheel on axle: {keyed: [wheel.bore, axle.seat], fastener: woodruff key}",
+    "Put the cutter on the shopping list, write it under `tee_slot_cutters:` once it is there,"
+    " or use a parallel key.",
+)
 KEYWAY_THINS_HUB: Final = Code(
     "keyway-thins-hub",
     Severity.WARNING,
@@ -94,6 +111,22 @@ CIRCLIP_GROOVE_WRONG: Final = Code(
     "features: {groove: {grooved: 0.5 mm, on: journal, depth: 0.3 mm}}   # an 8 mm shaft",
     "Write `grooved: to suit` and let the joint size it.",
 )
+CLIP_OF_OTHER_SIZE: Final = Code(
+    "clip-of-other-size",
+    Severity.ERROR,
+    "A circlip or E-clip that is made for another shaft or bore than the one it is to sit on.",
+    "It drops off, or cannot be opened far enough to go on.",
+    "joints:\n  wheel on axle: {clipped: [wheel, axle.seat], fastener: 93 mm external circlip}",
+    "Take the clip of the table, or leave the size out and let the joint choose.",
+)
+CLIP_HAS_NO_ROOM: Final = Code(
+    "clip-has-no-room",
+    Severity.ERROR,
+    "A step on which the piece, the groove of its clip and the metal beyond it do not go.",
+    "The land beside the groove breaks off, or the clip has no groove to go in.",
+    "turned: [{name: tip, diameter: 6 mm, length: 8 mm}]   # with a hub of 8 mm",
+    "Make the step longer, or the hub shorter.",
+)
 
 SHAFT_CODES: Final = (
     GRUB_ON_BARE_SHAFT,
@@ -105,6 +138,10 @@ SHAFT_CODES: Final = (
     PIN_IN_HARD_SHAFT,
     PIN_TAPER_MIXED,
     KEY_NOT_STANDARD,
+    KEY_LONGER_THAN_SEAT,
+    WOODRUFF_CUTTER_NOT_OWNED,
     KEYWAY_THINS_HUB,
     CIRCLIP_GROOVE_WRONG,
+    CLIP_OF_OTHER_SIZE,
+    CLIP_HAS_NO_ROOM,
 )

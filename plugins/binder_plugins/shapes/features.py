@@ -64,6 +64,12 @@ class Cut(Placed):
     runs: Way | None = None
 
 
+class Keyway(Cut):
+    """A keyway; `cutter` is the diameter of the Woodruff cutter that sinks a round seat."""
+
+    cutter: Length | None = None
+
+
 class Knurl(Placed):
     """A knurl, all over its step or over a length of it; diamond where nothing is said."""
 

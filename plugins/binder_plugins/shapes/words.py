@@ -44,6 +44,7 @@ _SIZES = (
     ("head", "head {}"),
     ("head_depth", "head {} deep"),
     ("counterbore", "counterbored ⌀{}"),
+    ("cutter", "Woodruff cutter ⌀{}"),
     ("corner", "corners R{}"),
 )
 _WORDS = (("side", "at the {}"), ("style", "{}"), ("runs", "{} the face"))

@@ -84,6 +84,10 @@ JIB = (
     "fabrications:\n  jib: {pieces: [2 off side], joined: riveted,"
     " features: {foot: {drilled: to suit, depth: through, at: 5 mm from left}}}\n"
 )
+COLLAR = (
+    f"{PARTS}  collar: {{material: brass, turned: [{{name: rim, diameter: 10 mm, length: 8 mm}}],"
+    " features: {bore: {reamed: 5 mm, on: rim, depth: through}}}\n"
+)
 MOTOR = "bought:\n  motor: {what: small motor, sizes: {shaft: 6 mm}}\n"
 
 # code: the spec that earns it, the same mended
@@ -273,6 +277,25 @@ CASES = {
         spec("a: {clipped: [wheel, ⟪shaft.groove⟫], fastener: external circlip}", GROOVE),
         spec("a: {clipped: [wheel, shaft.groove], fastener: external circlip}",
              GROOVE.replace("grooved: 0.5 mm, on: seat, depth: 0.3", CLEAN_GROOVE)),
+    ),
+    "key-longer-than-seat": (
+        spec("a: {keyed: [⟪wheel.bore⟫, shaft.seat], fastener: woodruff key}",
+             SHAFT_12.replace("length: 20 mm", "length: 14 mm")),
+        spec("a: {keyed: [wheel.bore, shaft.seat], fastener: 3 mm x 3.7 mm woodruff key}",
+             SHAFT_12.replace("length: 20 mm", "length: 14 mm")),
+    ),
+    "woodruff-cutter-not-owned": (
+        spec("a: {keyed: [wheel.bore, shaft.seat], fastener: ⟪woodruff key⟫}", SHAFT_12),
+        spec("a: {keyed: [wheel.bore, shaft.seat], fastener: parallel key}", SHAFT_12),
+    ),
+    "clip-of-other-size": (
+        spec("a: {clipped: [wheel, shaft.seat], fastener: ⟪95 mm external circlip⟫}"),
+        spec("a: {clipped: [wheel, shaft.seat], fastener: 6 mm external circlip}"),
+    ),
+    "clip-has-no-room": (
+        spec("a: {clipped: [collar.bore, ⟪shaft.end⟫], fastener: e-clip}", COLLAR),
+        spec("a: {clipped: [collar.bore, shaft.end], fastener: e-clip}",
+             COLLAR.replace("length: 8 mm", "length: 6 mm")),
     ),
 }  # fmt: skip
 

@@ -209,13 +209,13 @@ def test_a_clamped_hub_tells_its_hole_and_its_bore_apart(
 
 
 def test_two_circlips_and_what_goes_between(compile_text: Callable[..., Outcome]) -> None:
-    """DIN 471 for 4: groove 0.5 wide, 3.8 h10 (0, -0.048). The grooves stand one width in from
-    the ends of 18: 18 - 2 x 2 x 0.5 = 16 between them."""
+    """DIN 471 for 4: groove 0.5 H13 (+0.14, ISO 286-2) wide, 3.8 h10 (0, -0.048). The grooves
+    stand one width in from the ends of 18: 18 - 2 x 2 x 0.5 = 16 between them."""
     design = design_of(
         outcome_of(compile_text, "c: {clipped: [arm, pin.clips], fastener: external circlip}")
     )
     assert screw(design, "c").count == 2
     assert half(design, "c: pin.clips").what == (
-        "groove 0.5 mm wide to ⌀3.8, 3.752 to 3.800, 2 off"
+        "groove 0.5 to 0.64 mm wide to ⌀3.8, 3.752 to 3.800, 2 off"
     )
     assert half(design, "c: arm").what == "between the circlips, 16 mm wide at the most"
