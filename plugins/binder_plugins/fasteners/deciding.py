@@ -17,10 +17,11 @@ from binder.api import (
 from binder_plugins.fasteners import codes, shaft_codes
 from binder_plugins.fasteners.asking import HELD_BY, WORDS, Asked, asked
 from binder_plugins.fasteners.clips import clipped
+from binder_plugins.fasteners.dowels import dowelled
 from binder_plugins.fasteners.grubs import clamped
 from binder_plugins.fasteners.keys import keyed
 from binder_plugins.fasteners.nutted import bolted, studded
-from binder_plugins.fasteners.pins import dowelled, pinned
+from binder_plugins.fasteners.pins import pinned
 from binder_plugins.fasteners.placing import placed
 from binder_plugins.fasteners.riveting import riveted
 from binder_plugins.fasteners.said import Said, gather

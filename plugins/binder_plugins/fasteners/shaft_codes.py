@@ -49,10 +49,18 @@ PIN_WIDER_THAN_SHAFT: Final = Code(
 PIN_TOO_SHORT: Final = Code(
     "pin-too-short",
     Severity.WARNING,
-    "A pin that ends inside the outer one of thin plates.",
+    "A pin that ends inside the outer one of thin plates, or a split pin with no leg to bend.",
     "It bears on half the plate, wears the hole oval and drops out.",
     "joints:\n  jib on post: {pinned: [jib.foot, post.foot], fastener: 3 mm x 12 mm dowel pin}",
     "Take the next length that is sold; it may stand out a little on each side.",
+)
+SPLIT_PIN_OFF_SIZE: Final = Code(
+    "split-pin-off-size",
+    Severity.WARNING,
+    "A split pin that its standard has for a thinner or thicker bolt.",
+    "A thin one is shorn off, a thick one weakens the bolt.",
+    "fastener: 1 mm split pin   # through a bolt of 10 mm",
+    "Take the split pin of the table, or leave its size out.",
 )
 PIN_IN_HARD_SHAFT: Final = Code(
     "pin-in-hard-shaft",
@@ -135,6 +143,7 @@ SHAFT_CODES: Final = (
     PIN_TOO_BIG,
     PIN_WIDER_THAN_SHAFT,
     PIN_TOO_SHORT,
+    SPLIT_PIN_OFF_SIZE,
     PIN_IN_HARD_SHAFT,
     PIN_TAPER_MIXED,
     KEY_NOT_STANDARD,

@@ -22,6 +22,8 @@ from binder_trade.fastening.pin_length import (
     choose_cross_pin,
     choose_dowel,
     choose_grub,
+    choose_split_pin,
+    choose_taper_pin,
     choose_through_pin,
 )
 from binder_trade.fastening.proportions import (
@@ -94,7 +96,9 @@ __all__ = [
     "choose_grub",
     "choose_length",
     "choose_rivet",
+    "choose_split_pin",
     "choose_stud",
+    "choose_taper_pin",
     "choose_through_pin",
     "choose_wood_screw",
     "chord",

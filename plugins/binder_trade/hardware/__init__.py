@@ -41,7 +41,13 @@ from binder_trade.hardware.spring_pins import (
     spring_pin,
 )
 from binder_trade.hardware.studs import ENGAGED, Stud, stud
-from binder_trade.hardware.taper_pins import InchTaperPin, TaperPin, inch_taper_pin, taper_pin
+from binder_trade.hardware.taper_pins import (
+    InchTaperPin,
+    TaperPin,
+    inch_taper_pin,
+    taper_pin,
+    taper_pin_for,
+)
 from binder_trade.hardware.thread_keys import ThreadKey, nominal_mm, thread_key
 from binder_trade.hardware.washers import WASHER_KINDS, Washer, washer
 from binder_trade.hardware.wood_screws import WoodScrew, wood_screw
@@ -65,6 +71,6 @@ __all__ = [
     "keyway_width", "length_texts", "lengths", "lengths_source", "nominal_mm", "nut",
     "parallel_key", "rivet",
     "spanner", "split_pin", "split_pin_for", "spotface", "spring_pin", "stud", "taper_pin",
-    "thread_key", "threaded_length", "washer", "wood_screw", "woodruff", "woodruff_for",
-    "woodruff_number",
+    "taper_pin_for", "thread_key", "threaded_length", "washer", "wood_screw", "woodruff",
+    "woodruff_for", "woodruff_number",
 ]  # fmt: skip

@@ -278,6 +278,10 @@ CASES = {
         spec("a: {clipped: [wheel, shaft.groove], fastener: external circlip}",
              GROOVE.replace("grooved: 0.5 mm, on: seat, depth: 0.3", CLEAN_GROOVE)),
     ),
+    "split-pin-off-size": (
+        spec("a: {pinned: [wheel, shaft.seat], fastener: ⟪1 mm split pin⟫}"),
+        spec("a: {pinned: [wheel, shaft.seat], fastener: 1.6 mm split pin}"),
+    ),
     "key-longer-than-seat": (
         spec("a: {keyed: [⟪wheel.bore⟫, shaft.seat], fastener: woodruff key}",
              SHAFT_12.replace("length: 20 mm", "length: 14 mm")),
