@@ -29,6 +29,7 @@ from binder_plugins.fits.kinds import FitEntry
 from binder_plugins.fits.order import ordered_work
 from binder_plugins.fits.pressing import pressings
 from binder_plugins.fits.running import bearings
+from binder_plugins.fits.safe_nips import eased_presses
 from binder_plugins.fits.settling import settle
 from binder_plugins.fits.suiting import first_end
 
@@ -49,6 +50,7 @@ def state_fits(design: Design) -> Contribution:
         else:
             sized += _told_by_size(joint, design)
             plain += _plain_halves(joint, design)
+    fits = eased_presses(fits, design)
     pressed = list(pressings(fits, design))
     running = list(bearings(fits, design))
     features = [feature for fit in fits for feature in _features(fit, design)]

@@ -97,6 +97,11 @@ CASES: dict[str, tuple[str, str]] = {
              " features: {bore: {bored: 10 mm, on: rim, depth: through}}}\n"),
         spec(PRESSED, BUSH + ARM.replace("material: brass", "material: mild steel")),
     ),
+    "bar-too-small-for-nip": (
+        spec("a: {pressed: [bush.outside, arm.seat]}",
+             BUSH.replace("stock: round bar", "stock: ⟪10 mm round bar⟫") + ARM),
+        spec(PRESSED, BUSH + ARM),
+    ),
     "bush-wall-thin": (
         spec("a: {pressed: [⟪bush.outside⟫, arm.seat]}",
              THIN_BUSH + ARM.replace("bored: 10 mm", "bored: 7 mm")),
