@@ -29,6 +29,7 @@ from binder.design import (
     ItemNumber,
     Joint,
     JointFact,
+    LayerFact,
     MaterialFact,
     NumberOff,
     Part,

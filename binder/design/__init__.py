@@ -35,6 +35,7 @@ from binder.design.meeting_facts import (
     HalfFact,
     HardwareFact,
     JointFact,
+    LayerFact,
     PlaceFact,
     ThreadFact,
 )
@@ -64,6 +65,7 @@ __all__ = [
     "ItemNumber",
     "Joint",
     "JointFact",
+    "LayerFact",
     "MaterialFact",
     "NumberOff",
     "Part",

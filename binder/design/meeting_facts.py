@@ -145,6 +145,18 @@ class ThreadFact(Fact):
 
 
 @dataclass(frozen=True, slots=True)
+class LayerFact(Fact):
+    """What lies between two parts and is clamped with them; the subject is its joint.
+
+    `thickness` is in mm as it stays when it is pulled down, `what` what it is.
+    """
+
+    items: tuple[str, ...]
+    what: str
+    thickness: float
+
+
+@dataclass(frozen=True, slots=True)
 class HardwareFact(Fact):
     """Bought hardware that a joint needs; the subject is the joint and the item's name.
 

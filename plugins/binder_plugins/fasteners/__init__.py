@@ -12,6 +12,7 @@ from binder.api import (
     HalfFact,
     HardwareFact,
     Kind,
+    LayerFact,
     MaterialFact,
     NumberOff,
     Page,
@@ -49,7 +50,7 @@ def binder_steps() -> Sequence[PlanStep]:
             _choose,
             needs=(PlaceFact, MaterialFact),
             gives=(HardwareFact, HalfFact),
-            after=(NumberOff, FitFact),
+            after=(NumberOff, FitFact, LayerFact),
         )
     ]
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from binder.api import Diagnostic, Given, Working
 from binder_plugins.fasteners import codes
+from binder_plugins.fasteners.layers import layers
 from binder_plugins.fasteners.lengths_sold import sold
 from binder_plugins.fasteners.said import Said, Wanted
 from binder_plugins.fasteners.seen import Seen
@@ -153,6 +154,9 @@ def _given(seen: Seen) -> Iterator[Given]:
             at = half.place.at if half.place is not None else half.end.at
             filled = f", {half.filled:g} mm of it filled by the mate" if half.filled else ""
             yield Given(f"metal at {half.end}", f"{half.thick:g} mm{filled}", at)
+    for layer in layers(seen):
+        at = seen.design.joints[layer.subject].at
+        yield Given(layer.what, f"{layer.thickness:g} mm", at)
 
 
 def _judged(

@@ -18,6 +18,7 @@ from binder_plugins.fasteners.choosing import (
 from binder_plugins.fasteners.faults_of_lengths import bolt_faults
 from binder_plugins.fasteners.halves import Half
 from binder_plugins.fasteners.holding import hold_of, tap
+from binder_plugins.fasteners.layers import layers_mm
 from binder_plugins.fasteners.passing import pass_through
 from binder_plugins.fasteners.roles import roles_of
 from binder_plugins.fasteners.room_beside import room_on
@@ -116,7 +117,7 @@ def _nut_end(
     known = [mm for half in passed if (mm := half.gripped) is not None]
     if one is None or thread is None:
         return None
-    plates = sum(known)
+    plates = sum(known) + layers_mm(seen)
     if seen.entry.grip is not None:
         plates = seen.entry.grip.mm
     elif len(known) < len(passed):

@@ -19,6 +19,7 @@ from binder_plugins.fasteners.choosing import (
 )
 from binder_plugins.fasteners.halves import Half
 from binder_plugins.fasteners.holding import hold_of, pilot, tap
+from binder_plugins.fasteners.layers import layers_mm
 from binder_plugins.fasteners.passing import pass_through
 from binder_plugins.fasteners.roles import roles_of
 from binder_plugins.fasteners.room_beside import laid, room_on
@@ -77,7 +78,7 @@ def grip_of(seen: Seen, passed: tuple[Half, ...], seat: Seat) -> Grip | None:
     if said is not None:
         plate = said.mm
     elif len(known) == len(thick):
-        plate = sum(known)
+        plate = sum(known) + layers_mm(seen)
     else:
         return None
     sunk = seat.sunk_mm if seat.sunk_mm < plate else 0.0
