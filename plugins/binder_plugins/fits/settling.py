@@ -121,6 +121,8 @@ def _waits(joint: Joint, design: Design) -> bool:
     """Whether a hole waits for its size from this joint, and nothing here tells it."""
     places = [place_of(end, design) for end in joint.ends]
     said = getattr(joint.entry, "size", None) is not None
+    if joint.kind == "hinged" and any(one is not None and one.diameter for one in places):
+        return False  # The pin that one eye is for is the pin of the other.
     return not said and any(place is not None and place.is_to_suit for place in places)
 
 
