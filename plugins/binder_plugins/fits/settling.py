@@ -28,8 +28,8 @@ _ONE_IN_OTHER = ("runs_in", "slides", "swivels", "pressed", "shrunk")
 def settle(joint: Joint, design: Design) -> MadeFit | Diagnostic | None:
     """The fit of a joint, or why there is none; nothing where no round halves meet."""
     entry = said_of(joint)
-    if entry is None:
-        return None  # What another plugin joins, it sizes.
+    if entry is None or joint.kind == "tapered":
+        return None  # What another plugin joins, it sizes; cones are told by their own sums.
     pair = pair_of(joint, design)
     if pair is None:
         return _unpaired(joint, design)

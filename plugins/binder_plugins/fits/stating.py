@@ -33,6 +33,7 @@ from binder_plugins.fits.running import bearings
 from binder_plugins.fits.safe_nips import eased_presses
 from binder_plugins.fits.settling import settle
 from binder_plugins.fits.suiting import first_end
+from binder_plugins.fits.tapers import taper_fits, tapered
 
 _REAMABLE = ("reamed", "bored", "drilled")
 
@@ -43,7 +44,10 @@ def state_fits(design: Design) -> Contribution:
     sized: list[Feature] = []
     plain: list[Fact] = []
     hinges: list[Hinge] = []
+    cones = taper_fits(design)
     for joint in design.joints.values():
+        if joint.name in cones:
+            continue
         made = settle(joint, design)
         if isinstance(made, Diagnostic):
             findings.append(made)
@@ -70,7 +74,11 @@ def state_fits(design: Design) -> Contribution:
     workings += [one.working for one in pressed]
     workings += [one.working for one in running]
     pins = [hinge_pin(one, design) for one in hinges]
-    return Contribution(facts, features, pins, tasks, befores, workings, findings)
+    told = tapered(cones, design)
+    return Contribution(
+        [*facts, *told.facts], [*features, *told.features], pins, tasks, befores,
+        [*workings, *told.workings], [*findings, *told.findings],
+    )  # fmt: skip
 
 
 def id_of(joint: Joint) -> str:

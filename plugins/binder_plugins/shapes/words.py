@@ -38,6 +38,7 @@ _VERB = {
 # Further sizes of a feature in the order in which they are read out.
 _SIZES = (
     ("width", "× {}"),
+    ("narrows_to", "tapering to ⌀{}"),
     ("depth", "{} deep"),
     ("length", "{} long"),
     ("height", "{} high"),

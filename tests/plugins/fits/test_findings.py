@@ -52,6 +52,15 @@ TWO_SOLDERED = (
     "a: {silver_soldered: [lug.spigot, arm.bore]}\n  ⟪b⟫: {silver_soldered: [eye.spigot, arm.seat]}"
 )
 CONE = "  cone: {material: brass, turned: [{name: end, taper: 2 mm to 4 mm, length: 9 mm}]}\n"
+ARBOR = (
+    "  arbor: {material: mild steel,"
+    " turned: [{diameter: 16 mm, length: 9 mm},"
+    " {name: nose, taper: 12 mm to 10 mm, length: 20 mm}]}\n"
+)
+WHEEL = (
+    "  wheel: {material: brass, turned: [{name: boss, diameter: 24 mm, length: 16 mm}],"
+    " features: {eye: {bored: to suit, on: boss, depth: through}}}\n"
+)
 TO_SUIT = ARM.replace("reamed: 6 mm", "reamed: to suit")
 FRAME = "fabrications:\n  frame: {pieces: [axle, arm], joined: silver_soldered}\n"
 
@@ -96,6 +105,21 @@ CASES: dict[str, tuple[str, str]] = {
              "  ring: {material: cast iron, turned: [{name: rim, diameter: 13 mm, length: 8 mm}],"
              " features: {bore: {bored: 10 mm, on: rim, depth: through}}}\n"),
         spec(PRESSED, BUSH + ARM.replace("material: brass", "material: mild steel")),
+    ),
+    "taper-missing": (
+        spec("a: {tapered: [wheel.eye, ⟪axle.journal⟫]}", AXLE + WHEEL),
+        spec("a: {tapered: [wheel.eye, arbor.nose]}", ARBOR + WHEEL),
+    ),
+    "taper-halves-differ": (
+        spec("a: {tapered: [⟪wheel.eye⟫, arbor.nose]}",
+             ARBOR + WHEEL.replace("to suit", "11.9 mm, narrows_to: 11 mm")),
+        spec("a: {tapered: [wheel.eye, arbor.nose]}",
+             ARBOR + WHEEL.replace("to suit", "11.9 mm, narrows_to: 10.3 mm")),
+    ),
+    "taper-does-not-hold": (
+        spec("a: {tapered: [wheel.eye, ⟪arbor.nose⟫]}",
+             ARBOR.replace("to 10 mm", "to 4 mm") + WHEEL),
+        spec("a: {tapered: [wheel.eye, arbor.nose]}", ARBOR + WHEEL),
     ),
     "bar-too-small-for-nip": (
         spec("a: {pressed: [bush.outside, arm.seat]}",
