@@ -27,6 +27,7 @@ from binder.api import (
 from binder_plugins.fits import joining_codes as codes
 from binder_plugins.fits.ends import feature_at
 from binder_plugins.fits.figures import size
+from binder_plugins.fits.suiting import first_end
 from binder_trade.tapers import Taper, from_diameters, holding, press_on
 
 # How far a hub stands off its shoulder when it is pushed on by hand, as interference that the
@@ -215,12 +216,13 @@ def taper_facts(found: TaperFit, design: Design) -> Iterator[Fact]:
     set_to = f"topslide {cone.half_angle_deg:.3f}°"
     bore = f"{rate}, ⌀{size(found.mouth_mm, units)} at its mouth to ⌀{size(found.small_mm, units)}"
     shaft = f"{rate}, ⌀{size(cone.large_mm, units)} to ⌀{size(cone.small_mm, units)}"
+    first = str(first_end(found.joint))
     goes = f"pushed on by hand the mouth stands {off} from the large end"
     for end, other, words in ((found.bore, found.shaft, bore), (found.shaft, found.bore, shaft)):
         how = f"{set_to}, {_HOW}; {goes}"
         yield HalfFact(
             f"{found.joint.name}: {end}", found.joint.name, end.item, end.place, words,
-            str(other), how, is_master=end is found.bore,
+            str(other), how, is_master=str(end) == first,
         )  # fmt: skip
 
 
