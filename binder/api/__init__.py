@@ -42,6 +42,7 @@ from binder.design import (
     exact,
     implied_feature,
     made_at,
+    made_places,
     made_size,
 )
 from binder.diagnostics import NOWHERE, Code, Diagnostic, Labelled, Severity, Span

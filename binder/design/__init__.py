@@ -18,7 +18,7 @@ from binder.design.facts import (
     Step,
 )
 from binder.design.graph import Before, Task, TaskKind
-from binder.design.implied import exact, implied_feature, made_at, made_size
+from binder.design.implied import exact, implied_feature, made_at, made_places, made_size
 from binder.design.items import (
     Assembly,
     Bought,
@@ -78,5 +78,6 @@ __all__ = [
     "exact",
     "implied_feature",
     "made_at",
+    "made_places",
     "made_size",
 ]

@@ -32,6 +32,13 @@ def made_at(mm: Fraction | float, face: str, joint: Joint) -> Position:
     return Position(Written(f"{size.text} from {face}", joint.at), size, f"from {face}")
 
 
+def made_places(places: tuple[Position, ...], joint: Joint) -> Position:
+    """Several places that a joint works out, as one: `3 mm from left, 4 mm from front`."""
+    text = ", ".join(str(one.text) for one in places)
+    first, *more = places
+    return Position(Written(text, joint.at), first.distance, first.rest, tuple(more))
+
+
 def implied_feature(
     design: Design, joint: Joint, owner: str, name: str, kind: str, **values: object
 ) -> Feature:

@@ -27,6 +27,7 @@ from binder_plugins.fasteners.holes import made_here
 from binder_plugins.fasteners.passing import half_fact
 from binder_plugins.fasteners.said import Said
 from binder_plugins.fasteners.seen import Seen
+from binder_plugins.fasteners.split_hubs import split_clamped
 from binder_trade.explained import NotDefined
 from binder_trade.fastening import LEAST_THREADS, Length, choose_grub, grub_for
 from binder_trade.threads import Thread
@@ -42,7 +43,10 @@ _SPOTS = {"flatted": "flat", "drilled": "dimple"}
 def clamped(seen: Seen) -> Iterator[Said]:
     """All that follows from a hub held by a grub screw; a split hub has a plain screw."""
     thread = seen.asked.thread
-    if thread is None or seen.asked.name.kind != "grub screw":
+    if seen.asked.name.kind != "grub screw":
+        yield from split_clamped(seen)
+        return
+    if thread is None:
         yield wanted(seen, seen.asked.name)
         return
     hub, shaft = _hub_and_shaft(seen)

@@ -30,6 +30,14 @@ GRUB_IN_SOFT_HUB: Final = Code(
     "joints:\n  pulley on shaft: {clamped: [pulley.bore, shaft.seat], fastener: M4 grub screw}",
     "Make the boss larger, press a brass or steel bush in it, or use a smaller screw.",
 )
+SPLIT_HUB_HAS_NO_ROOM: Final = Code(
+    "split-hub-has-no-room",
+    Severity.WARNING,
+    "A split hub with less metal beside its bore than two clearance holes of its screw.",
+    "The screw breaks out into the bore, or through the end of the ear.",
+    "joints:\n  lever on shaft: {clamped: [lever.bore, shaft.seat], fastener: M5 cap screw}",
+    "Make the hub longer on the side that is split, or use a smaller screw.",
+)
 PIN_TOO_BIG: Final = Code(
     "pin-too-big",
     Severity.WARNING,
@@ -140,6 +148,7 @@ SHAFT_CODES: Final = (
     GRUB_ON_BARE_SHAFT,
     GRUB_TOO_BIG,
     GRUB_IN_SOFT_HUB,
+    SPLIT_HUB_HAS_NO_ROOM,
     PIN_TOO_BIG,
     PIN_WIDER_THAN_SHAFT,
     PIN_TOO_SHORT,

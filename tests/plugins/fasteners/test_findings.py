@@ -278,6 +278,11 @@ CASES = {
         spec("a: {clipped: [wheel, shaft.groove], fastener: external circlip}",
              GROOVE.replace("grooved: 0.5 mm, on: seat, depth: 0.3", CLEAN_GROOVE)),
     ),
+    "split-hub-has-no-room": (
+        spec("a: {clamped: [⟪wheel.bore⟫, shaft.seat], fastener: M4 cap screw}"),
+        spec("a: {clamped: [wheel.bore, shaft.seat], fastener: M2 cap screw}",
+             PARTS.replace("diameter: 18 mm", "diameter: 24 mm")),
+    ),
     "split-pin-off-size": (
         spec("a: {pinned: [wheel, shaft.seat], fastener: ⟪1 mm split pin⟫}"),
         spec("a: {pinned: [wheel, shaft.seat], fastener: 1.6 mm split pin}"),
