@@ -41,6 +41,7 @@ from binder.design import (
     exact,
     implied_feature,
     made_size,
+    metal_at,
 )
 from binder.diagnostics import NOWHERE, Code, Diagnostic, Labelled, Severity, Span
 from binder.pages import (

@@ -37,6 +37,7 @@ from binder.design.meeting_facts import (
     JointFact,
     PlaceFact,
     ThreadFact,
+    metal_at,
 )
 
 __all__ = [
@@ -76,4 +77,5 @@ __all__ = [
     "exact",
     "implied_feature",
     "made_size",
+    "metal_at",
 ]

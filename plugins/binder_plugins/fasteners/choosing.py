@@ -75,9 +75,9 @@ def unlisted(seen: Seen, finding: Diagnostic | None) -> Iterator[Said]:
 
 
 def screw_length(
-    seen: Seen, grip: Grip | None, hole: TappedHole | None, least_mm: float, wanted_mm: float | None
+    seen: Seen, grip: Grip | None, hole: TappedHole | None, least_mm: float
 ) -> Iterator[Said]:
-    """The length of a machine screw: the written one judged, else the one that serves."""
+    """The length of a machine screw: the written one judged, else the shortest that serves."""
     name = seen.asked.name
     lengths = lengths_of(seen)
     if not isinstance(lengths, dict):
@@ -91,7 +91,7 @@ def screw_length(
         yield from _judged(seen, grip, hole, least_mm, lengths)
     else:
         yield from chosen(
-            seen, choose_length(lengths, grip, hole, least_mm, wanted_mm), lengths, grip.length_mm
+            seen, choose_length(lengths, grip, hole, least_mm, least_mm), lengths, grip.length_mm
         )
 
 
@@ -161,7 +161,7 @@ def _judged(
     name = seen.asked.name
     length = name.length_mm or 0.0
     found = judge_length(length, grip, hole, least_mm)
-    better = choose_length(lengths, grip, hole, least_mm)
+    better = choose_length(lengths, grip, hole, least_mm, least_mm)
     yield from faults(seen, found, hole, least_mm, better_words(better, lengths))
     left = "from the far face" if hole.is_through else "from the end of the thread"
     why = f"as written; ends {found.spare_mm:.1f} mm {left}"

@@ -57,15 +57,13 @@ def screwed(seen: Seen) -> Iterator[Said]:
         yield from pilot(seen, held, str(under.end))
         yield from _wood_length(seen, grip, held)
         return
-    long = grip.length_mm if grip is not None else None
-    hold = hold_of(seen, held, seen.asked.thread, long)
+    hold = hold_of(seen, held, seen.asked.thread, grip)
     yield from tap(seen, held, seen.asked.thread, hold, str(under.end))
     yield from screw_length(
         seen,
         grip,
         hold.hole if hold is not None else None,
         hold.least_mm if hold is not None else 0.0,
-        hold.wanted_mm if hold is not None else None,
     )
 
 
