@@ -21,17 +21,23 @@ def beside_axis(seen: Seen) -> Seen:
     """
     if seen.pattern is not None and seen.pattern.kind == "circle":
         seen = replace(seen, halves=tuple(replace(one, is_axial=True) for one in seen.halves))
-    layout = laid(seen)
-    if not isinstance(layout, Layout):
-        return seen
-    radius = exact(round(min(math.hypot(x, y) for x, y in layout.places), 6))
-    if radius <= 0:
+    radius = radius_of(seen)
+    if radius is None:
         return seen
     return replace(seen, halves=tuple(_at_radius(half, radius, seen) for half in seen.halves))
 
 
+def radius_of(seen: Seen) -> Fraction | None:
+    """How far from the middle of their face the nearest holes stand, None for one in the middle."""
+    layout = laid(seen)
+    if not isinstance(layout, Layout):
+        return None
+    radius = exact(round(min(math.hypot(x, y) for x, y in layout.places), 6))
+    return radius if radius > 0 else None
+
+
 def _at_radius(half: Half, radius: Fraction, seen: Seen) -> Half:
-    face = _face(half, seen)
+    face = face_of_holes(half, seen) if not half.hole or not half.hole.pattern else None
     if face is None or half.is_radial or not face.stack:
         return half
     metal = metal_at(radius, face.stack)
@@ -43,10 +49,8 @@ def _at_radius(half: Half, radius: Fraction, seen: Seen) -> Half:
     return replace(half, thick=thick, recess=float(recess), filled=filled)
 
 
-def _face(half: Half, seen: Seen) -> PlaceFact | None:
-    """What the holes are drilled into; None where a written hole tells its own way."""
+def face_of_holes(half: Half, seen: Seen) -> PlaceFact | None:
+    """What the holes are drilled into."""
     if half.hole is None:
         return half.place
-    if half.hole.pattern or not half.hole.on:
-        return None
-    return seen.design.facts.about(PlaceFact, f"{half.end.item}.{half.hole.on}")
+    return seen.design.facts.about(PlaceFact, f"{half.end.item}.{half.hole.on or 'top'}")
