@@ -18,7 +18,7 @@ from binder.design.facts import (
     Step,
 )
 from binder.design.graph import Before, Task, TaskKind
-from binder.design.implied import exact, implied_feature, made_size
+from binder.design.implied import WorkedOut, exact, implied_feature, made_size
 from binder.design.items import (
     Assembly,
     Bought,
@@ -74,6 +74,7 @@ __all__ = [
     "Task",
     "TaskKind",
     "ThreadFact",
+    "WorkedOut",
     "exact",
     "implied_feature",
     "made_size",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Diagnostic, Given, Working
+from binder.api import Diagnostic, Given, Working, lengths_in
 from binder_plugins.fasteners import codes
 from binder_plugins.fasteners.lengths_sold import sold
 from binder_plugins.fasteners.said import Said, Wanted
@@ -63,7 +63,7 @@ def wanted(
         length_mm=name.length_mm,
         grip_mm=grip_mm,
         engagement_mm=length.engagement_mm if length is not None else None,
-        why=length.why if length is not None else "",
+        why=lengths_in(length.why, seen.design.units) if length is not None else "",
     )
 
 
@@ -132,7 +132,10 @@ def working(
     seen: Seen, what: str, title: str, result: str, why: str, steps: tuple[Step, ...]
 ) -> Working:
     """A sum of the trade as a working of the joint, with its steps in one line."""
-    sums = "; ".join(f"{step.name}: {step.formula} = {step.value}" for step in steps)
+    units = seen.design.units
+    sums = lengths_in(
+        "; ".join(f"{step.name}: {step.formula} = {step.value}" for step in steps), units
+    )
     sources = dict.fromkeys(step.source for step in steps)
     return Working(
         id=f"{seen.id}.{what}",
@@ -140,7 +143,7 @@ def working(
         given=tuple(_given(seen)),
         formula=sums[:_LONGEST_WORKING],
         result=result,
-        because=" ".join(why.split()[:10]),
+        because=lengths_in(" ".join(why.split()[:10]), units),
         source="; ".join(sources),
         span=seen.joint.at,
     )
@@ -152,7 +155,8 @@ def _given(seen: Seen) -> Iterator[Given]:
         if half.thick is not None:
             at = half.place.at if half.place is not None else half.end.at
             filled = f", {half.filled:g} mm of it filled by the mate" if half.filled else ""
-            yield Given(f"metal at {half.end}", f"{half.thick:g} mm{filled}", at)
+            metal = lengths_in(f"{half.thick:g} mm{filled}", seen.design.units)
+            yield Given(f"metal at {half.end}", metal, at)
 
 
 def _judged(

@@ -45,6 +45,8 @@ _TIMES_LEAST = 1.5
 _THREADS_OVER = 2
 _TAP_LEAD = 4
 _HALF_MM = 0.5
+_THIRTY_SECOND_MM = 25.4 / 32
+_SAME = 1e-6
 _DEEPEST_MM = 1000.0
 
 
@@ -87,7 +89,8 @@ def hold_of(seen: Seen, held: Half, thread: Thread, grip: Grip | None = None) ->
     if not held.is_to_make:
         return None
     wish = _reach(seen, grip, must) + _THREADS_OVER * pitch
-    full = ceil(min(wish, _DEEPEST_MM) / _HALF_MM) * _HALF_MM
+    step_mm = _HALF_MM if seen.design.units == "mm" else _THIRTY_SECOND_MM
+    full = round(ceil(min(wish, _DEEPEST_MM) / step_mm - _SAME) * step_mm, 5)
     room = full + _TAP_LEAD * pitch + 0.3 * thread.major_mm
     if metal is not None and metal <= room:
         return Hold(TappedHole(metal, pitch, is_through=True), least, wanted)

@@ -123,7 +123,7 @@ def test_the_seat_of_the_head_is_told_with_its_hole(compile_text: Callable[..., 
     design = design_of(outcome_of(compile_text, joint))
     assert half(design, "feet: bed.top").what == (
         "drill 3.4 mm through, counterbore ⌀6.5 × 3.4 mm deep on underside, "
-        "4 off: 2 times 2 off, 14 mm apart"
+        "4 off: 2 sets of 2 off, 14 mm apart"
     )
     assert half(design, "feet: foot.underside").what.endswith("full, 2 off, 14 mm apart")
 
