@@ -44,6 +44,7 @@ from binder.design import (
     made_at,
     made_places,
     made_size,
+    metal_at,
 )
 from binder.diagnostics import NOWHERE, Code, Diagnostic, Labelled, Severity, Span
 from binder.pages import (

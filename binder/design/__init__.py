@@ -18,7 +18,14 @@ from binder.design.facts import (
     Step,
 )
 from binder.design.graph import Before, Task, TaskKind
-from binder.design.implied import exact, implied_feature, made_at, made_places, made_size
+from binder.design.implied import (
+    WorkedOut,
+    exact,
+    implied_feature,
+    made_at,
+    made_places,
+    made_size,
+)
 from binder.design.items import (
     Assembly,
     Bought,
@@ -38,6 +45,7 @@ from binder.design.meeting_facts import (
     LayerFact,
     PlaceFact,
     ThreadFact,
+    metal_at,
 )
 
 __all__ = [
@@ -75,9 +83,11 @@ __all__ = [
     "Task",
     "TaskKind",
     "ThreadFact",
+    "WorkedOut",
     "exact",
     "implied_feature",
     "made_at",
     "made_places",
     "made_size",
+    "metal_at",
 ]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from binder.api import Design, HalfFact
+from binder.api import Design, HalfFact, exact, shown_length
 from binder_drafting import Across, Along, Note, Size
 from binder_solid.facts import FormFact, Located, Stretch, Told
 from binder_solid.views import flat
@@ -25,14 +25,16 @@ _SHOWING = {
 }
 _AXES = "xyz"
 _SAME = 1e-6
+_INCH = 25.4
 
 
 def sizes_of(fact: FormFact, views: tuple[str, ...], design: Design) -> tuple[Size, ...]:
     """Every size of a form, in the order in which the bench needs them."""
     halves = {one.place: one for one in design.facts.all(HalfFact) if one.item == fact.subject}
-    found = [*_turned(fact, halves), *_sides(fact, views)]
+    units = design.units
+    found = [*_turned(fact, halves, units), *_sides(fact, views)]
     for one in fact.located:
-        found += _feature(one, fact, views, halves.get(one.name))
+        found += _feature(one, fact, views, _limits_of(halves.get(one.name), units))
     return tuple(_once({size.id: size for size in found}.values()))
 
 
@@ -109,16 +111,16 @@ def _shows(name: str, along: str) -> bool:
     return flat((point[0], point[1], point[2]), name) != (0.0, 0.0)  # type: ignore[arg-type]
 
 
-def _turned(fact: FormFact, halves: dict[str, HalfFact]) -> Iterator[Size]:
+def _turned(fact: FormFact, halves: dict[str, HalfFact], units: str) -> Iterator[Size]:
     if fact.stretches:
-        yield from _diameters(fact, halves)
-        yield from _lengths(fact)
+        yield from _diameters(fact, halves, units)
+        yield from _lengths(fact, units)
 
 
-def _diameters(fact: FormFact, halves: dict[str, HalfFact]) -> Iterator[Size]:
+def _diameters(fact: FormFact, halves: dict[str, HalfFact], units: str) -> Iterator[Size]:
     for one in fact.stretches:
         x = (one.start + one.end) / 2
-        limits = _limits(halves.get(one.name), one.across)
+        limits = _limits(halves.get(one.name), one.across, units)
         tier = "fit" if limits else "free"
         if one.across == one.end_across:
             yield Across(
@@ -141,31 +143,48 @@ def _diameters(fact: FormFact, halves: dict[str, HalfFact]) -> Iterator[Size]:
             )
 
 
-def _limits(half: HalfFact | None, nominal: float) -> tuple[str, ...]:
+def _limits(half: HalfFact | None, nominal: float, units: str) -> tuple[str, ...]:
     if half is None or half.lower is None or half.upper is None:
         return ()
-    return tuple(f"{size - nominal:+.3f}".replace("-", "−") for size in (half.upper, half.lower))
+    return tuple(
+        f"{_fine(size - nominal, units, '+')}".replace("-", "−")
+        for size in (half.upper, half.lower)
+    )
 
 
-def _lengths(fact: FormFact) -> Iterator[Size]:
+def _limits_of(half: HalfFact | None, units: str) -> str:
+    """`3.000 – 3.010`, '' where a half has no limits."""
+    if half is None or half.lower is None or half.upper is None:
+        return ""
+    return f"{_fine(half.lower, units)} – {_fine(half.upper, units)}"
+
+
+def _fine(mm: float, units: str, sign: str = "") -> str:
+    """To a thousandth of a millimetre, or to a tenth of a thou."""
+    return f"{mm / _INCH:{sign}.4f}" if units == "inch" else f"{mm:{sign}.3f}"
+
+
+def _lengths(fact: FormFact, units: str) -> Iterator[Size]:
     """Baselines from the first face; behind a step that takes the rest, from the last one."""
     rest = next((n for n, one in enumerate(fact.stretches) if len(one.ids) < 2), None)
     whole = fact.size[0]
     for number, one in enumerate(fact.stretches[:rest] if rest is not None else fact.stretches):
         if one is fact.stretches[-1]:
             break
-        yield _length(one.ids[1], 0.0, one.end, _run(fact.stretches[: number + 1]), fact)
+        run = _run(fact.stretches[: number + 1])
+        yield _length(one.ids[1], 0.0, one.end, run, fact, units)
     if rest is not None:
         for number, one in enumerate(fact.stretches[rest + 1 :], rest + 1):
-            yield _length(one.ids[1], whole, one.start, _run(fact.stretches[number:]), fact)
-    yield _overall(fact)
+            run = _run(fact.stretches[number:])
+            yield _length(one.ids[1], whole, one.start, run, fact, units)
+    yield _overall(fact, units)
 
 
-def _overall(fact: FormFact) -> Size:
+def _overall(fact: FormFact, units: str) -> Size:
     last = fact.stretches[-1]
     has_rest = any(len(one.ids) < 2 for one in fact.stretches)
     key = f"{fact.subject}.overall" if has_rest else last.ids[1]
-    return _length(key, 0.0, fact.size[0], "", fact, rank=9)
+    return _length(key, 0.0, fact.size[0], "", fact, units, rank=9)
 
 
 def _run(stretches: tuple[Stretch, ...]) -> str:
@@ -173,8 +192,10 @@ def _run(stretches: tuple[Stretch, ...]) -> str:
     return stretches[0].length_text if len(stretches) == 1 else ""
 
 
-def _length(key: str, start: float, end: float, text: str, fact: FormFact, rank: int = 0) -> Size:
-    words = _bare(text) or _figure(abs(end - start))
+def _length(
+    key: str, start: float, end: float, text: str, fact: FormFact, units: str, rank: int = 0
+) -> Size:
+    words = _bare(text) or _figure(abs(end - start), units)
     edge = -fact.size[2] / 2
     return Along(
         key,
@@ -189,7 +210,9 @@ def _length(key: str, start: float, end: float, text: str, fact: FormFact, rank:
     )
 
 
-def _figure(mm: float) -> str:
+def _figure(mm: float, units: str) -> str:
+    if units == "inch":
+        return shown_length(exact(round(mm, 4)), units)
     return f"{mm:.3f}".rstrip("0").rstrip(".")
 
 
@@ -198,17 +221,15 @@ def _bare(text: str) -> str:
     return text.removesuffix(" mm") if "(" not in text else text
 
 
-def _feature(
-    one: Located, fact: FormFact, views: tuple[str, ...], half: HalfFact | None
-) -> Iterator[Size]:
+def _feature(one: Located, fact: FormFact, views: tuple[str, ...], limits: str) -> Iterator[Size]:
     view = _view_of(one, fact, views)
     for told in one.told:
         yield from _along(told, views, one.spots[0], fact.size, first=view)
     if not one.note:
         return
     lines = [one.note]
-    if half is not None and half.lower is not None and half.upper is not None:
-        lines.append(f"{half.lower:.3f} – {half.upper:.3f}")
+    if limits:
+        lines.append(limits)
     at, radius = _pointed_at(one, fact, view)
     tier = "fit" if len(lines) > 1 else "tool"
     for key in one.ids:

@@ -122,7 +122,7 @@ def seat_feature(
 
 
 def says_many(seen: Seen, half: Half) -> str:
-    """`, 4 off: 2 times 2 off, 14 mm apart`: how many of a hole, for the part's leaf."""
+    """`, 4 off: 2 sets of 2 off, 14 mm apart`: how many of a hole, for the part's leaf."""
     off, each = seen.off_on(half), seen.each
     if off <= 1:
         return ""
@@ -130,7 +130,7 @@ def says_many(seen: Seen, half: Half) -> str:
     times = off // each if off % each == 0 else 1
     if times == 1 or each == 1:
         return f", {_counted(off, pattern)}"
-    return f", {off} off: {times} times {_counted(each, pattern)}"
+    return f", {off} off: {times} sets of {_counted(each, pattern)}"
 
 
 def _counted(count: int, pattern: str) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
@@ -147,7 +148,21 @@ def _also(feature: Feature) -> Iterator[str]:
 def _note(feature: Feature, count: int, pattern: str, units: str) -> str:
     words = what(feature, units)
     off = f"{count} × " if count > 1 else ""
-    return f"{off}{words}{f', {pattern}' if pattern else ''}"
+    how = _how_placed(pattern, count)
+    return f"{off}{words}{f', {how}' if how else ''}"
+
+
+_TIMES = re.compile(r"(.{1,120}), ([0-9]{1,3}) times")
+
+
+def _how_placed(pattern: str, count: int) -> str:
+    """The words of a pattern without the number off, which stands before the hole already."""
+    several = _TIMES.fullmatch(pattern)
+    if several is not None:
+        return f"{several[2]} sets of {several[1]}"
+    if not pattern.startswith(f"{count} off"):
+        return pattern
+    return pattern.removeprefix(f"{count} off").lstrip(" ,")
 
 
 def _mm(feature: Feature, name: str) -> float:
