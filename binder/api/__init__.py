@@ -92,21 +92,24 @@ from binder.spec.fields import (
     LengthOrRest,
     LengthOrSuit,
     LengthOrThrough,
+    Mass,
     MemberOf,
     Name,
     Number,
     Offset,
+    Power,
     RangeOf,
     Ref,
     Speed,
     TaperOf,
     Thread,
     ThreadOrSuit,
+    Torque,
     Words,
 )
 from binder.spec.kinds import Kind, Slot
 from binder.spec.meeting import Meeting
-from binder.spec.meetings import joint_kinds
+from binder.spec.meetings import drive_kind, joint_kinds
 from binder.spec.models import FeatureEntry, JointEntry, Model, Noted
 from binder.spec.values import Member, Position, Reference, Size, Stock, Taper
 from binder.units import (
