@@ -10,6 +10,7 @@ from binder.api import (
     Contribution,
     Design,
     Diagnostic,
+    Inset,
     Kind,
     Page,
     PlaceFact,
@@ -17,9 +18,11 @@ from binder.api import (
     Section,
     hookimpl,
 )
-from binder_plugins.drive.codes import CODES
+from binder_plugins.drive import belt_codes, codes, gear_codes
 from binder_plugins.drive.facts import LoadFact, TrainFact, TurningFact
 from binder_plugins.drive.kinds import kinds
+from binder_plugins.drive.pairs.facts import BeltFact, MeshFact, ToothFact
+from binder_solid.facts import FormFact
 
 
 @hookimpl
@@ -31,7 +34,7 @@ def binder_kinds() -> Sequence[Kind]:
 @hookimpl
 def binder_codes() -> Sequence[Code]:
     """A drive that locks, slips, stalls or does not fit together."""
-    return CODES
+    return [*codes.CODES, *gear_codes.CODES, *belt_codes.CODES]
 
 
 @hookimpl
@@ -43,7 +46,13 @@ def binder_steps() -> Sequence[PlanStep]:
             _settle,
             after=(PlaceFact,),
             gives=(TurningFact, TrainFact, LoadFact),
-        )
+        ),
+        PlanStep(
+            "settle gears and belts",
+            _settle_pairs,
+            after=(PlaceFact, FormFact),
+            gives=(ToothFact, MeshFact, BeltFact),
+        ),
     ]
 
 
@@ -72,19 +81,33 @@ def _settle(design: Design) -> Contribution:
     return settle_drive(design)
 
 
+def _settle_pairs(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.pairs.settling import settle_pairs
+
+    return settle_pairs(design)
+
+
 def _check(design: Design) -> Iterator[Diagnostic]:
     if not _has_drive(design):
         return
+    from binder_plugins.drive.judging.belts import check_belts
+    from binder_plugins.drive.judging.gears import check_gears
     from binder_plugins.drive.judging.ropes import check_ropes
     from binder_plugins.drive.judging.running import check_running
 
     yield from check_running(design)
     yield from check_ropes(design)
+    yield from check_gears(design)
+    yield from check_belts(design)
 
 
-def _pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
+def _pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator[Section | Inset]:
     if not _has_drive(design):
         return
     from binder_plugins.drive.page import drive_pages
+    from binder_plugins.drive.pages_gears import gear_leaves
 
     yield from drive_pages(design)
+    yield from gear_leaves(design)

@@ -105,79 +105,6 @@ DRIVE_TOO_WEAK = Code(
     "drive:\n  hand: {turns: [crank], by: hand, speeds: [40 r/min], force: 5 N, radius: 20 mm}",
     "Gear it down further, lighten the load, or take a stronger mover.",
 )
-MODULES_DIFFER = Code(
-    "pitch-mismatch",
-    E,
-    "Two gears that mesh and have different modules.",
-    "Their teeth do not fit into one another: they grind and jam.",
-    f"{_DRIVE}{{meshes: [pinion, wheel], module: 0.5 mm}}   # and the wheel has module 0.6",
-    "Give both one module; 25.4 divided by the diametral pitch is a module too.",
-)
-CENTRES_DISAGREE = Code(
-    "centres-disagree",
-    E,
-    "Two gears whose shafts stand at another distance than the teeth want.",
-    "Too near they lock, too far they rattle or slip over.",
-    f"{_DRIVE}{{meshes: [pinion, wheel], teeth: [18, 54], module: 0.5 mm, centres: 19 mm}}",
-    "Bore the frame at half the sum of the pitch diameters, and a little more for backlash.",
-)
-BLANK_WRONG = Code(
-    "gear-blank-wrong",
-    E,
-    "A blank whose outside does not suit the teeth that are cut in it.",
-    "The teeth come out without tops, or without room at their feet.",
-    "parts:\n  wheel: {disc: {diameter: 27 mm, thickness: 3 mm}}   # 54 teeth of module 0.5",
-    "Turn the blank to the module times the teeth and two.",
-)
-TOO_FEW_TEETH = Code(
-    "too-few-teeth",
-    W,
-    "A gear with so few teeth that cutting them cuts their feet away.",
-    "The teeth are weak and run rough.",
-    f"{_DRIVE}{{meshes: [pinion, wheel], teeth: [10, 40], module: 1 mm}}",
-    "Take more teeth, or shift the profile: `shift: [0.4, -0.4]`.",
-)
-ROOT_UNDER_BORE = Code(
-    "root-under-bore",
-    E,
-    "A gear whose bore leaves no metal under its teeth.",
-    "The rim tears at the first load.",
-    "parts:\n  pinion: {gear: {module: 0.5 mm, teeth: 12, width: 4 mm},"
-    " features: {bore: {reamed: 4 mm}}}",
-    "Cut it solid with its shaft, take more teeth, or a thinner shaft.",
-)
-MODULE_MISSING = Code(
-    "module-missing",
-    E,
-    "Gears whose module is not told.",
-    "No blank can be turned and no centre distance bored without it.",
-    f"{_DRIVE}{{meshes: [pinion, wheel], teeth: [18, 54]}}",
-    "Write `module: 0.5 mm`, or `dp: 48`.",
-)
-BELT_LENGTHS_DIFFER = Code(
-    "belt-lengths-differ",
-    W,
-    "Steps of a pulley that want belts of different lengths.",
-    "The belt that is tight on one step hangs on the next.",
-    "drive:\n  belt: {belted: [a, b], steps: [[24 mm, 40 mm], [30 mm, 30 mm]], centres: 90 mm}",
-    "Make the steps as the finding says, or give the belt a jockey.",
-)
-BELT_SLIPS = Code(
-    "belt-wrap-short",
-    W,
-    "A belt that lies on its small pulley over less than 120°.",
-    "It slips when it should pull.",
-    "drive:\n  belt: {belted: [a, b], diameters: [12 mm, 90 mm], centres: 50 mm}",
-    "Set the shafts further apart, lead the belt over a jockey, or take two stages.",
-)
-BELT_CANNOT_REACH = Code(
-    "belt-cannot-reach",
-    E,
-    "Pulleys that stand so near that they touch.",
-    "There is no room for both.",
-    "drive:\n  belt: {belted: [a, b], diameters: [60 mm, 90 mm], centres: 70 mm}",
-    "Set the shafts further apart than half the sum of the diameters.",
-)
 DRUM_TOO_SMALL = Code(
     "drum-too-small",
     W,
@@ -217,15 +144,6 @@ CODES = (
     TURNS_WRONG_WAY,
     SPEED_OFF,
     DRIVE_TOO_WEAK,
-    MODULES_DIFFER,
-    CENTRES_DISAGREE,
-    BLANK_WRONG,
-    TOO_FEW_TEETH,
-    ROOT_UNDER_BORE,
-    MODULE_MISSING,
-    BELT_LENGTHS_DIFFER,
-    BELT_SLIPS,
-    BELT_CANNOT_REACH,
     DRUM_TOO_SMALL,
     HANGS_ON_NOTHING,
     WORM_DOES_NOT_HOLD,

@@ -16,6 +16,8 @@ from binder.api import (
     Text,
 )
 from binder_plugins.drive.facts import TrainFact, TurningFact
+from binder_plugins.drive.pages_belts import belt_blocks
+from binder_plugins.drive.pages_gears import gear_blocks
 
 _MOST_ACROSS = 4
 _KIND_WORDS = {
@@ -46,6 +48,8 @@ def drive_pages(design: Design) -> Iterator[Section]:
             *_speeds(train, design),
             Subheading("What each drive passes on"),
             _passed(train, design),
+            *gear_blocks(design),
+            *belt_blocks(design),
         ),
     )
 

@@ -73,8 +73,9 @@ def running_diameters(end: End, section: Fraction, design: Design) -> tuple[Frac
             continue
         place = design.facts.about(PlaceFact, f"{part.name}.{step}")
         depth = getattr(groove.entry, "depth", None)
-        if place is not None and place.diameter is not None and isinstance(depth, Size):
-            found.append(place.diameter - 2 * depth.exact + section)
+        if place is not None and place.diameter is not None:
+            deep = depth.exact if isinstance(depth, Size) else section / 2
+            found.append(place.diameter - 2 * deep + section)
     return tuple(found)
 
 
