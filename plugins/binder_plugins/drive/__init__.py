@@ -12,13 +12,15 @@ from binder.api import (
     Diagnostic,
     Inset,
     Kind,
+    MaterialFact,
     Page,
     PlaceFact,
     PlanStep,
     Section,
     hookimpl,
 )
-from binder_plugins.drive import belt_codes, codes, gear_codes
+from binder_plugins.drive import belt_codes, codes, duty_codes, gear_codes
+from binder_plugins.drive.duties.duty import DutyFact
 from binder_plugins.drive.facts import LoadFact, TrainFact, TurningFact
 from binder_plugins.drive.kinds import kinds
 from binder_plugins.drive.pairs.facts import BeltFact, MeshFact, ToothFact
@@ -34,7 +36,7 @@ def binder_kinds() -> Sequence[Kind]:
 @hookimpl
 def binder_codes() -> Sequence[Code]:
     """A drive that locks, slips, stalls or does not fit together."""
-    return [*codes.CODES, *gear_codes.CODES, *belt_codes.CODES]
+    return [*codes.CODES, *gear_codes.CODES, *belt_codes.CODES, *duty_codes.CODES]
 
 
 @hookimpl
@@ -52,6 +54,12 @@ def binder_steps() -> Sequence[PlanStep]:
             _settle_pairs,
             after=(PlaceFact, FormFact),
             gives=(ToothFact, MeshFact, BeltFact),
+        ),
+        PlanStep(
+            "settle what each drive does",
+            _settle_duties,
+            after=(PlaceFact, FormFact, MaterialFact, TurningFact, TrainFact),
+            gives=(DutyFact,),
         ),
     ]
 
@@ -87,6 +95,14 @@ def _settle_pairs(design: Design) -> Contribution:
     from binder_plugins.drive.pairs.settling import settle_pairs
 
     return settle_pairs(design)
+
+
+def _settle_duties(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.duties.settling import settle_duties
+
+    return settle_duties(design)
 
 
 def _check(design: Design) -> Iterator[Diagnostic]:

@@ -121,15 +121,6 @@ HANGS_ON_NOTHING = Code(
     "drive:\n  rope: {winds: [barrel.drum, twine], load: 500 g, hangs: true}",
     "Add a ratchet with its pawl, a worm that holds, or a brake.",
 )
-WORM_DOES_NOT_HOLD = Code(
-    "worm-does-not-hold",
-    W,
-    "A worm that is meant to hold and whose thread is too steep for it.",
-    "The load turns it backwards; shaking does it sooner.",
-    "drive:\n  hoist: {worms: [worm, wheel], starts: 2, teeth: 20, module: 1 mm,"
-    " diameter: 12 mm, holds: true}",
-    "Take one start, or a thicker worm: a lead angle of 5° and less holds.",
-)
 
 CODES = (
     TEETH_MISSING,
@@ -146,5 +137,4 @@ CODES = (
     DRIVE_TOO_WEAK,
     DRUM_TOO_SMALL,
     HANGS_ON_NOTHING,
-    WORM_DOES_NOT_HOLD,
 )

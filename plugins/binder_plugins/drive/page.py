@@ -17,7 +17,10 @@ from binder.api import (
 )
 from binder_plugins.drive.facts import TrainFact, TurningFact
 from binder_plugins.drive.pages_belts import belt_blocks
+from binder_plugins.drive.pages_duties import duty_blocks
 from binder_plugins.drive.pages_gears import gear_blocks
+from binder_plugins.drive.pictures.diagram import diagram_of
+from binder_plugins.drive.pictures.ladder import ladder_of
 
 _MOST_ACROSS = 4
 _KIND_WORDS = {
@@ -44,12 +47,15 @@ def drive_pages(design: Design) -> Iterator[Section]:
         place=Place.DRIVE,
         blocks=(
             *_introduction(train, design),
+            *diagram_of(train, design),
             Subheading("Speeds"),
             *_speeds(train, design),
+            *ladder_of(train, design),
             Subheading("What each drive passes on"),
             _passed(train, design),
             *gear_blocks(design),
             *belt_blocks(design),
+            *duty_blocks(design),
         ),
     )
 

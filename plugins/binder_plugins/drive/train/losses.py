@@ -31,7 +31,7 @@ def loss_of(link: Link) -> Loss:
     bush = (bearing["least"] + bearing["most"]) / 200
     kept = (1 - drive) * (1 - bush)
     words = (
-        f"{row['words']} {row['least']} to {row['most']} %, "
-        f"{bearing['words']} {bearing['least']} to {bearing['most']} %"
+        f"{row['words']}\u00a0{row['least']} to {row['most']}\u00a0%, "
+        f"{bearing['words']}\u00a0{bearing['least']} to {bearing['most']}\u00a0%"
     )
     return Loss(1 - kept, words)

@@ -91,11 +91,13 @@ class TripEntry(JointEntry):
     """A wheel of `lifts` that raises and drops something so many times a turn.
 
     `lift` is how far it is raised where the wheel touches it; `arm` from the fulcrum to
-    there, `reach` from the fulcrum to what falls, and `falls` its mass.
+    there, `reach` from the fulcrum to what falls, and `falls` its mass. `over` is the angle of
+    the wheel over which it lifts.
     """
 
     lifts: Count
     lift: Length
+    over: Angle | None = None
     arm: Length | None = None
     reach: Length | None = None
     falls: Mass | None = None
