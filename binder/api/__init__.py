@@ -6,6 +6,7 @@ from binder.api.contributions import Check, Page, PlanStep, Reckoning
 from binder.api.data import load_data
 from binder.api.hooks import GROUP, hookimpl
 from binder.api.lengths import lengths_in, parse_size, shown_length, size_text
+from binder.api.named_sizes import Asked, NotAskedError, asked, unread, with_nothing_loose
 from binder.design import (
     Assembly,
     BarCut,

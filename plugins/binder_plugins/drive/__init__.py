@@ -16,10 +16,12 @@ from binder.api import (
     Page,
     PlaceFact,
     PlanStep,
+    Reckoning,
     Section,
     hookimpl,
 )
-from binder_plugins.drive import belt_codes, codes, duty_codes, gear_codes
+from binder_plugins.drive import belt_codes, codes, duty_codes, gear_codes, question_codes
+from binder_plugins.drive.asking.questions import RECKONINGS
 from binder_plugins.drive.duties.duty import DutyFact
 from binder_plugins.drive.facts import LoadFact, TrainFact, TurningFact
 from binder_plugins.drive.kinds import kinds
@@ -36,7 +38,13 @@ def binder_kinds() -> Sequence[Kind]:
 @hookimpl
 def binder_codes() -> Sequence[Code]:
     """A drive that locks, slips, stalls or does not fit together."""
-    return [*codes.CODES, *gear_codes.CODES, *belt_codes.CODES, *duty_codes.CODES]
+    return [
+        *codes.CODES,
+        *gear_codes.CODES,
+        *belt_codes.CODES,
+        *duty_codes.CODES,
+        *question_codes.CODES,
+    ]
 
 
 @hookimpl
@@ -74,6 +82,12 @@ def binder_checks() -> Sequence[Check]:
 def binder_pages() -> Sequence[Page]:
     """The page of the drive."""
     return [Page("drive", _pages)]
+
+
+@hookimpl
+def binder_reckonings() -> Sequence[Reckoning]:
+    """Belts, gears, trains, dials and dividing without a spec."""
+    return RECKONINGS
 
 
 # A model without a drive never loads the sums.
