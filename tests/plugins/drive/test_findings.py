@@ -8,6 +8,7 @@ import pytest
 
 from binder.compiler import Outcome
 from binder_plugins.drive.codes import CODES
+from tests.plugins.drive.marks import marked
 from tests.plugins.drive.train import HAND, spec
 
 Compile = Callable[..., Outcome]
@@ -78,19 +79,6 @@ CASES = {
         spec("a b c", HAND, GEARS, ROPE, "pawl: {ratchets: [b, c], teeth: 12}", more=CORD),
     ),
 }  # fmt: skip
-
-
-def marked(text: str) -> tuple[str, tuple[int, int, int]]:
-    start = text.index("⟪")
-    plain = text.replace("⟪", "")
-    end = plain.index("⟫")
-    line, column = place(plain, start)
-    return plain.replace("⟫", ""), (line, column, place(plain, end)[1])
-
-
-def place(text: str, offset: int) -> tuple[int, int]:
-    before = text[:offset]
-    return before.count("\n") + 1, offset - before.rfind("\n")
 
 
 def names(outcome: Outcome) -> list[str]:
