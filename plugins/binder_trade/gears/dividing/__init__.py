@@ -1,0 +1,32 @@
+"""Dividing: turns of the crank and holes on a circle, for so many divisions or an angle."""
+
+from binder_trade.explained import NotDefined, Step
+from binder_trade.gears.dividing.compound import CompoundIndexing, compound
+from binder_trade.gears.dividing.differential import Differential, differential
+from binder_trade.gears.dividing.plates import Plates, circles, plates_of
+from binder_trade.gears.dividing.simple import (
+    Indexing,
+    Nearest,
+    can_index,
+    index,
+    index_angle,
+    nearest,
+)
+
+__all__ = [
+    "CompoundIndexing",
+    "Differential",
+    "Indexing",
+    "Nearest",
+    "NotDefined",
+    "Plates",
+    "Step",
+    "can_index",
+    "circles",
+    "compound",
+    "differential",
+    "index",
+    "index_angle",
+    "nearest",
+    "plates_of",
+]
