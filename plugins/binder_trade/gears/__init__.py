@@ -31,6 +31,7 @@ from binder_trade.gears.pair import (
     shift_for,
     shifted,
     tight_centres,
+    usual_backlash,
 )
 from binder_trade.gears.pitches import (
     Pitch,
@@ -156,6 +157,7 @@ __all__ = [
     "tabulated_factor",
     "tight_centres",
     "top_of",
+    "usual_backlash",
     "worm",
     "worm_forces",
 ]

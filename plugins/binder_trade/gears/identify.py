@@ -264,7 +264,12 @@ def _steps(module: float, ranked: list[Candidate]) -> tuple[Step, ...]:
         Step("module by the outside", "outside / (z + 2)", mm(module), MATCH),
         Step("DP by the outside", "25.4 / m", f"{25.4 / module:.3f}", MATCH),
         Step("likeliest", "nearest that is sold", best.name, MATCH),
-        Step("off by", "outside − m (z + 2 h_a)", f"{best.outside_off_mm:+.3f} mm", MATCH),
+        Step(
+            "off by",
+            "outside − m (z + 2 h_a)",
+            f"{best.outside_off_mm:+.3f} mm".replace("-", "−"),
+            MATCH,
+        ),
         Step("span", f"over {best.across} teeth", _or_none(best.span_mm), BASE_PITCH),
     )
 

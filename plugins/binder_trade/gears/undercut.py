@@ -62,6 +62,7 @@ def limits(gear: Gear) -> Limits:
     bare = least_teeth(gear.rack, 0, gear.helix_deg)
     least = gear.rack.addendum * (bare - gear.teeth) / bare
     below = gear.shift < least - 1e-9
+    wanted = f"{least:+.3f} m".replace("-", "−")
     return Limits(
         bare,
         least,
@@ -70,7 +71,7 @@ def limits(gear: Gear) -> Limits:
         below,
         (
             Step("least teeth", "2 h_a / sin² α", f"{bare:.2f}", ISO),
-            Step("least shift", "h_a (z_min − z) / z_min", f"{least:+.3f} m", ISO),
+            Step("least shift", "h_a (z_min − z) / z_min", wanted, ISO),
             Step("top of the tooth", "thickness at the tip / m", f"{top_of(gear):.3f} m", TOP_RULE),
         ),
     )

@@ -19,10 +19,10 @@ from binder_trade.gears.dividing import (
     index,
     index_angle,
     nearest,
-    plates_of,
+    plates_sold,
 )
 
-BROWN = plates_of("Brown & Sharpe")
+PLATES = plates_sold("set of three")
 DIVISIONS = st.integers(2, 400)
 RATIOS = st.sampled_from([40, 60, 90])
 # Change wheels of a dividing head as sold, from memory.
@@ -31,11 +31,11 @@ WHEELS = (24, 24, 28, 32, 40, 44, 48, 56, 64, 72, 86, 100)
 
 @given(DIVISIONS, RATIOS)
 def test_moves_round_the_work_come_back(divisions: int, ratio: int) -> None:
-    assume(can_index(divisions, ratio, BROWN))
-    made = index(divisions, ratio, BROWN)
+    assume(can_index(divisions, ratio, PLATES))
+    made = index(divisions, ratio, PLATES)
     turns = made.turns + (Fraction(made.holes, made.circle) if made.circle else 0)
     assert turns * divisions == ratio
-    assert made.circle == 0 or made.circle in BROWN[made.plate]
+    assert made.circle == 0 or made.circle in PLATES[made.plate]
     for holes, circle in made.others:
         assert made.turns + Fraction(holes, circle) == turns
     assert made.sector == (made.holes + 1 if made.holes else 0)
@@ -43,14 +43,14 @@ def test_moves_round_the_work_come_back(divisions: int, ratio: int) -> None:
 
 @given(DIVISIONS, RATIOS)
 def test_what_cannot_be_indexed_has_neighbours_that_can(divisions: int, ratio: int) -> None:
-    assume(not can_index(divisions, ratio, BROWN))
+    assume(not can_index(divisions, ratio, PLATES))
     with pytest.raises(NotDefined):
-        index(divisions, ratio, BROWN)
-    near = nearest(divisions, ratio, BROWN)
-    assert can_index(near.nearest, ratio, BROWN)
+        index(divisions, ratio, PLATES)
+    near = nearest(divisions, ratio, PLATES)
+    assert can_index(near.nearest, ratio, PLATES)
     gap = abs(near.nearest - divisions)
     between = range(divisions - gap + 1, divisions + gap)
-    assert not any(can_index(each, ratio, BROWN) for each in between if each > 0)
+    assert not any(can_index(each, ratio, PLATES) for each in between if each > 0)
 
 
 def places(made: CompoundIndexing, divisions: int, ratio: int) -> set[Fraction]:
@@ -61,22 +61,22 @@ def places(made: CompoundIndexing, divisions: int, ratio: int) -> set[Fraction]:
 
 @pytest.mark.parametrize("divisions", [51, 57, 63, 69, 77, 87, 91, 93, 96, 99, 111, 147])
 def test_compound_moves_come_to_every_place(divisions: int) -> None:
-    made = compound(divisions, 40, BROWN)
+    made = compound(divisions, 40, PLATES)
     assert places(made, divisions, 40) == {Fraction(at, divisions) for at in range(divisions)}
-    assert made.first_circle in BROWN[made.plate]
-    assert made.second_circle in BROWN[made.plate]
+    assert made.first_circle in PLATES[made.plate]
+    assert made.second_circle in PLATES[made.plate]
 
 
 @pytest.mark.parametrize(("divisions", "factor"), [(53, 53), (81, 81), (127, 127)])
 def test_two_circles_make_no_factor_that_neither_has(divisions: int, factor: int) -> None:
-    assert not any(holes % factor == 0 for holes in circles(BROWN))
+    assert not any(holes % factor == 0 for holes in circles(PLATES))
     with pytest.raises(NotDefined):
-        compound(divisions, 40, BROWN)
+        compound(divisions, 40, PLATES)
 
 
 @pytest.mark.parametrize("divisions", [51, 53, 57, 59, 61, 67, 71, 73, 79, 83, 89, 97, 101, 127])
 def test_a_differential_head_divides_primes(divisions: int) -> None:
-    made = differential(divisions, 40, BROWN, WHEELS)
+    made = differential(divisions, 40, PLATES, WHEELS)
     # The crank against the plate, and the plate with the spindle, come to 40 / z.
     assert made.indexing.crank_turns + made.gearing / divisions == Fraction(40, divisions)
     assert made.train.error == 0
@@ -84,7 +84,7 @@ def test_a_differential_head_divides_primes(divisions: int) -> None:
 
 
 def test_degrees_on_a_table_of_90_turns() -> None:
-    made = index_angle(6, 90, BROWN)
+    made = index_angle(6, 90, PLATES)
     assert (made.turns, made.holes) == (1, 10) or made.crank_turns == Fraction(3, 2)
     assert index_angle(4, 90, {}).turns == 1
 
@@ -92,17 +92,17 @@ def test_degrees_on_a_table_of_90_turns() -> None:
 @pytest.mark.parametrize(
     "asked",
     [
-        lambda: index(0, 40, BROWN),
-        lambda: index(-3, 40, BROWN),
-        lambda: index(12, 0, BROWN),
+        lambda: index(0, 40, PLATES),
+        lambda: index(-3, 40, PLATES),
+        lambda: index(12, 0, PLATES),
         lambda: index(7, 40, {"plate": [0]}),
         lambda: index(7, 40, {}),
-        lambda: index_angle(Fraction(0), 40, BROWN),
-        lambda: index_angle(Fraction(1, 7), 40, BROWN),
+        lambda: index_angle(Fraction(0), 40, PLATES),
+        lambda: index_angle(Fraction(1, 7), 40, PLATES),
         lambda: nearest(127, 40, {"plate": [127 * 3]}, reach=0),
-        lambda: compound(127, 40, BROWN),
-        lambda: differential(127, 40, BROWN, [20, 30]),
-        lambda: plates_of("nobody"),
+        lambda: compound(127, 40, PLATES),
+        lambda: differential(127, 40, PLATES, [20, 30]),
+        lambda: plates_sold("nobody"),
     ],
 )
 def test_refusals(asked: Callable[[], object]) -> None:

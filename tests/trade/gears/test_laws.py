@@ -30,6 +30,7 @@ from binder_trade.gears import (
     span,
     tight_centres,
     top_of,
+    usual_backlash,
     worm,
 )
 from binder_trade.gears.clock_teeth import addendum_factor
@@ -106,6 +107,15 @@ def test_an_internal_pair_has_more_contact_than_an_external(
     assert mesh(Gear(one, module), replace(ring, is_internal=True)).contact_ratio > outside
 
 
+@given(TEETH, TEETH, MODULES)
+def test_the_usual_play_costs_little_contact(one: int, other: int, module: float) -> None:
+    least, most = usual_backlash(module)
+    for play in (least, most):
+        made = mesh(Gear(one, module), Gear(other, module), backlash_mm=play)
+        assert 0 < made.centres_mm - made.reference_mm < 0.08 * module
+        assert made.contact_ratio > 1.2
+
+
 def test_near_sizes_of_an_internal_pair_foul() -> None:
     made = [mesh(Gear(30, 1), Gear(30 + more, 1, is_internal=True)) for more in (4, 20)]
     assert [each.has_interference for each in made] == [True, False]
@@ -143,16 +153,20 @@ def test_a_pin_so_placed_touches_both_flanks(teeth: int, module: float, shift: f
 
 
 @given(TEETH, MODULES, SHIFTS)
-def test_pins_in_a_ring_are_those_over_the_gear_that_fills_it(
-    teeth: int, module: float, shift: float
-) -> None:
-    # The space of a ring is the tooth of a gear: the pin is inside, its centre on the other side.
-    ring = Gear(teeth, module, shift=shift, is_internal=True)
-    pin = best_pin(ring)
-    made = over_pins(ring, pin)
-    assert made.touches_mm == pytest.approx(ring.pitch_mm + 2 * shift * module)
-    gear = Gear(teeth, module, shift=shift)
+def test_a_pin_in_a_ring_touches_both_flanks(teeth: int, module: float, shift: float) -> None:
+    # The space of a ring has the flanks of the tooth of a gear of the same size, about +x.
+    gear = Gear(2 * (teeth // 2), module, shift=shift)
+    ring = replace(gear, is_internal=True)
     assert gear.thickness_mm + ring.thickness_mm == pytest.approx(math.pi * module)
+    made = over_pins(ring, best_pin(ring))
+    place = ((made.size_mm + made.pin_mm) / 2, 0.0)
+    near = min(
+        math.dist(place, flank(gear, 1, made.touches_mm + step * module / 400))
+        for step in range(-100, 101)
+        if made.touches_mm + step * module / 400 > gear.base_mm
+    )
+    assert near == pytest.approx(made.pin_mm / 2, rel=1e-6)
+    assert made.touches_mm == pytest.approx(ring.pitch_mm + 2 * shift * module)
 
 
 @given(TEETH, MODULES, SHIFTS)

@@ -216,7 +216,7 @@ def test_a_pair_of_straight_bevel_gears() -> None:
     assert inner == pytest.approx((43.9292, 82.4485), abs=1e-4)
 
 
-# Brown & Sharpe's set of eight, from memory; module cutters counted the other way.
+# The involute set of eight, from memory; module cutters counted the other way.
 @pytest.mark.parametrize(
     ("teeth", "number"),
     [(12, 8), (13, 8), (14, 7), (17, 6), (20, 6), (25, 5), (26, 4), (54, 3), (134, 2), (135, 1)],

@@ -14,7 +14,7 @@ from binder_trade.gears.dividing import (
     index,
     index_angle,
     nearest,
-    plates_of,
+    plates_sold,
 )
 from binder_trade.gears.trains import (
     MeshOf,
@@ -30,7 +30,7 @@ from binder_trade.gears.trains import (
     transposing,
 )
 
-BROWN = plates_of("Brown & Sharpe")
+PLATES = plates_sold("set of three")
 POUND_INCH = 4.4482216 * 25.4
 
 
@@ -142,9 +142,9 @@ def test_an_inch_is_127_fifths_of_a_millimetre() -> None:
     assert pitch_of(1) == Fraction(127, 5) == Fraction("25.4")
 
 
-# Published article on compound indexing: the plates of Brown & Sharpe.
-def test_the_plates_of_brown_and_sharpe() -> None:
-    assert list(BROWN.values()) == [
+# A published article on compound indexing: the set of three plates that was most copied.
+def test_the_plates_sold_brown_and_sharpe() -> None:
+    assert list(PLATES.values()) == [
         (15, 16, 17, 18, 19, 20),
         (21, 23, 27, 29, 31, 33),
         (37, 39, 41, 43, 47, 49),
@@ -168,19 +168,19 @@ def test_angular_indexing() -> None:
 # The article on compound indexing: no circle is divisible by 127.
 def test_127_cannot_be_indexed() -> None:
     with pytest.raises(NotDefined, match="127"):
-        index(127, 40, BROWN)
-    assert (nearest(127, 40, BROWN).below, nearest(127, 40, BROWN).above) == (124, 128)
+        index(127, 40, PLATES)
+    assert (nearest(127, 40, PLATES).below, nearest(127, 40, PLATES).above) == (124, 128)
 
 
-# Enumeration over the circles of Brown & Sharpe.
+# Enumeration over the circles of the set.
 def test_33_divisions() -> None:
-    made = index(33, 40, BROWN)
+    made = index(33, 40, PLATES)
     assert (made.turns, made.holes, made.circle, made.plate) == (1, 7, 33, "plate 2")
 
 
 # Enumeration: 14 divisions on a table of 90 : 1.
 def test_14_divisions_on_a_rotary_table() -> None:
-    made = index(14, 90, BROWN)
+    made = index(14, 90, PLATES)
     assert (made.turns, made.holes, made.circle) == (6, 21, 49)
     assert (9, 21) in made.others
 
@@ -188,14 +188,14 @@ def test_14_divisions_on_a_rotary_table() -> None:
 # Machinery's Handbook, table of compound indexing, from memory: 77 and 91 divisions.
 @pytest.mark.parametrize(("divisions", "moves"), [(77, (9, 21, 3, 33)), (91, (6, 39, 14, 49))])
 def test_compound_indexing(divisions: int, moves: tuple[int, int, int, int]) -> None:
-    made = compound(divisions, 40, BROWN)
+    made = compound(divisions, 40, PLATES)
     assert (made.first, made.first_circle, made.second, made.second_circle) == moves
 
 
 # The textbook example of differential indexing, from memory: 57 as 56 or 60, gearing exact.
 def test_differential_indexing() -> None:
     wheels = [24, 24, 28, 32, 40, 44, 48, 56, 64, 72, 86, 100]
-    made = differential(57, 40, BROWN, wheels)
+    made = differential(57, 40, PLATES, wheels)
     turns = made.indexing.crank_turns + made.gearing / 57
     assert turns == Fraction(40, 57)
     assert made.train.ratio == abs(made.gearing)

@@ -3,7 +3,7 @@
 from binder_trade.explained import NotDefined, Step
 from binder_trade.gears.dividing.compound import CompoundIndexing, compound
 from binder_trade.gears.dividing.differential import Differential, differential
-from binder_trade.gears.dividing.plates import Plates, circles, plates_of
+from binder_trade.gears.dividing.plates import Plates, circles, plates_sold
 from binder_trade.gears.dividing.simple import (
     Indexing,
     Nearest,
@@ -28,5 +28,5 @@ __all__ = [
     "index",
     "index_angle",
     "nearest",
-    "plates_of",
+    "plates_sold",
 ]

@@ -13,12 +13,12 @@ Plates = Mapping[str, Sequence[int]]
 
 
 @cache
-def plates_of(maker: str) -> dict[str, tuple[int, ...]]:
-    """The plates that a maker sold, each with its circles. Raises NotDefined for another."""
+def plates_sold(as_set: str) -> dict[str, tuple[int, ...]]:
+    """The plates of a set as sold, each with its circles. Raises NotDefined for another."""
     sold: dict[str, Any] = load_data("binder_trade.gears", "plates.yaml")["plates"]
-    if maker not in sold:
-        raise NotDefined(f"no plates of '{maker}' are kept here", f"these are: {', '.join(sold)}")
-    return {name: tuple(circles) for name, circles in sold[maker].items()}
+    if as_set not in sold:
+        raise NotDefined(f"no plates '{as_set}' are kept here", f"these are: {', '.join(sold)}")
+    return {name: tuple(circles) for name, circles in sold[as_set].items()}
 
 
 def circles(plates: Plates) -> tuple[int, ...]:

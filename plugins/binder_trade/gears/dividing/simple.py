@@ -109,8 +109,9 @@ def _move(turns: Fraction, plates: Plates, formula: str) -> Indexing:
 
 
 def _steps(turns: Fraction, whole: int, holes: int, circle: int, formula: str) -> tuple[Step, ...]:
-    words = f"{whole} turns" if not holes else f"{whole} turns and {holes} holes of {circle}"
+    some = [f"{whole} turn{'' if whole == 1 else 's'}"] if whole else []
+    some += [f"{holes} hole{'' if holes == 1 else 's'} of {circle}"] if holes else []
     return (
         Step("turns of the crank", formula, f"{turns}", RULE),
-        Step("move", "whole turns, and a part on a circle", words, RULE),
+        Step("move", "whole turns, and a part on a circle", " and ".join(some), RULE),
     )

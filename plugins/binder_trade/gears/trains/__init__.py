@@ -21,6 +21,7 @@ from binder_trade.gears.trains.planetary import (
     planetary,
 )
 from binder_trade.gears.trains.search import Found, Train, search
+from binder_trade.gears.trains.teeth import Teeth, teeth_for
 
 __all__ = [
     "INCH_MM",
@@ -33,6 +34,7 @@ __all__ = [
     "Screw",
     "Shaft",
     "Step",
+    "Teeth",
     "Train",
     "TrainRun",
     "Transposing",
@@ -46,5 +48,6 @@ __all__ = [
     "run_train",
     "screws",
     "search",
+    "teeth_for",
     "transposing",
 ]

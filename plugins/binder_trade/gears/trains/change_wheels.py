@@ -78,10 +78,14 @@ def _screw(train: Train, pitch: Fraction, wanted: Fraction) -> Screw:
             Step("gearing", "pitch / (leadscrew × fixed)", f"{wanted}", RULE),
             Step("train", "nearest of the wheels", train.name, "search of the wheels, exact"),
             Step("pitch cut", "leadscrew × fixed × train", f"{float(cut):.5f} mm", RULE),
-            Step("error", "cut / wanted − 1", f"{train.error_ppm:+.0f} ppm", RULE),
-            Step("over 100 mm", "100 mm × error", f"{off:+.4f} mm", RULE),
+            Step("error", "cut / wanted − 1", _signed(f"{train.error_ppm:+.0f} ppm"), RULE),
+            Step("over 100 mm", "100 mm × error", _signed(f"{off:+.4f} mm"), RULE),
         ),
     )
+
+
+def _signed(figure: str) -> str:
+    return figure.replace("-", "−")
 
 
 def transposing(most_teeth: int = 130, keep: int = 8) -> tuple[Transposing, ...]:

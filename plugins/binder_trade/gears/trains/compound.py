@@ -57,7 +57,7 @@ def run_train(meshes: Sequence[MeshOf], rpm: float, torque_n_mm: float = 0.0) ->
         kept *= within(mesh.efficiency, 0.01, 1, "an efficiency")
         shafts.append(_shaft(rpm * float(ratio), torque_n_mm / float(abs(ratio)) * kept))
         steps.append(Step("speed", f"n × {mesh.driver} / {mesh.driven}", _rpm(shafts[-1]), RULE))
-    steps.append(Step("ratio", "product of the pairs", f"{ratio}", RULE))
+    steps.append(Step("ratio", "product of the pairs", f"{ratio}".replace("-", "−"), RULE))
     return TrainRun(ratio, kept, tuple(shafts), tuple(steps))
 
 
@@ -73,4 +73,4 @@ def _shaft(rpm: float, torque: float) -> Shaft:
 
 
 def _rpm(shaft: Shaft) -> str:
-    return f"{shaft.rpm:.2f} r/min"
+    return f"{shaft.rpm:.2f} r/min".replace("-", "−")

@@ -107,7 +107,7 @@ def planetary(
         gap,
         (
             Step("planet", "(z_r − z_s) / 2", f"{planet} teeth", "the planet fills the gap"),
-            Step("ratio", f"driver's turns, {held} held", f"{ratio}", WILLIS),
+            Step("ratio", f"driver's turns, {held} held", f"{ratio}".replace("-", "−"), WILLIS),
             Step("fits", "(z_s + z_r) / planets", f"{Fraction(sun + ring, planets)}", ASSEMBLY),
             Step("between planets", "2 a sin (180° / n) − d_a", f"{gap:.3f} mm", "geometry"),
         ),
