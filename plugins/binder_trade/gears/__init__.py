@@ -5,11 +5,20 @@ Trains, dividing and stepping wheels stand in packages of their own below.
 
 from binder_trade.explained import NotDefined, Step
 from binder_trade.gears.bevel import BevelGear, BevelPair, bevel
+from binder_trade.gears.candidates import Candidate
+from binder_trade.gears.centres import (
+    check_mates,
+    reference,
+    shift_for,
+    tight_centres,
+    usual_backlash,
+)
 from binder_trade.gears.clock_teeth import ClockPair, ClockWheel, clock_pair
+from binder_trade.gears.contact import overlap
 from binder_trade.gears.crossed import CrossedPair, crossed
 from binder_trade.gears.form_cutters import FormCutter, cutter_for, form_cutter
 from binder_trade.gears.gear import Blank, Gear, blank
-from binder_trade.gears.identify import Candidate, Identified, Measure, identify
+from binder_trade.gears.identify import Identified, identify
 from binder_trade.gears.involute import angle_of, involute
 from binder_trade.gears.measuring import (
     Chord,
@@ -22,17 +31,7 @@ from binder_trade.gears.measuring import (
     over_pins,
     span,
 )
-from binder_trade.gears.pair import (
-    Mesh,
-    check_mates,
-    mesh,
-    overlap,
-    reference,
-    shift_for,
-    shifted,
-    tight_centres,
-    usual_backlash,
-)
+from binder_trade.gears.pair import Mesh, mesh, shifted
 from binder_trade.gears.pitches import (
     Pitch,
     from_circular,
@@ -65,6 +64,7 @@ from binder_trade.gears.strength import (
     stress_of,
     tabulated_factor,
 )
+from binder_trade.gears.telling_apart import Measure
 from binder_trade.gears.undercut import Limits, least_teeth, least_teeth_with, limits, top_of
 from binder_trade.gears.worm import (
     WormForces,
