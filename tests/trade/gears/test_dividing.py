@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from fractions import Fraction
 
@@ -15,6 +16,7 @@ from binder_trade.gears.dividing import (
     can_index,
     circles,
     compound,
+    dial,
     differential,
     index,
     index_angle,
@@ -89,6 +91,31 @@ def test_degrees_on_a_table_of_90_turns() -> None:
     assert index_angle(4, 90, {}).turns == 1
 
 
+@given(st.integers(1, 200), RATIOS)
+def test_a_dial_is_never_off_by_more_than_half_a_mark(divisions: int, ratio: int) -> None:
+    mark = Fraction(360, ratio * 60)
+    made = dial(divisions, ratio, mark)
+    assert len(made.settings) == divisions
+    for each in made.settings:
+        shown = each.turns * made.turn_deg + each.marks * made.mark_deg
+        assert shown - each.angle_deg == pytest.approx(each.off_deg, abs=1e-9)
+        assert abs(each.off_deg) <= float(mark) / 2 + 1e-12
+        assert 0 <= each.marks < 60
+    assert made.worst_deg == max(abs(each.off_deg) for each in made.settings)
+
+
+# A table of 90 : 1 turns 4° at a turn of its handwheel; 72 teeth lie 5° apart, on the marks.
+def test_a_table_of_90_to_1_by_its_dial() -> None:
+    made = dial(72, 90, Fraction(1, 30))
+    second = made.settings[1]
+    assert (second.turns, second.marks) == (1, 30)
+    assert made.worst_deg == 0
+    # Half a minute of arc is 7.3 µm on 100 mm.
+    rough = dial(7, 90, Fraction(1, 60))
+    assert rough.worst_mm(100) == pytest.approx(50 * math.radians(rough.worst_deg))
+    assert 0 < rough.worst_deg <= 1 / 120
+
+
 @pytest.mark.parametrize(
     "asked",
     [
@@ -103,6 +130,10 @@ def test_degrees_on_a_table_of_90_turns() -> None:
         lambda: compound(127, 40, PLATES),
         lambda: differential(127, 40, PLATES, [20, 30]),
         lambda: plates_sold("nobody"),
+        lambda: dial(12, 90, Fraction(3, 7)),
+        lambda: dial(12, 90, Fraction(0)),
+        lambda: dial(0, 90, Fraction(1, 30)),
+        lambda: dial(10**9, 90, Fraction(1, 30)),
     ],
 )
 def test_refusals(asked: Callable[[], object]) -> None:

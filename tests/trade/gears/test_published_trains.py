@@ -24,6 +24,7 @@ from binder_trade.gears.trains import (
     last_speed,
     pitch_of,
     planetary,
+    reverted,
     run_train,
     screws,
     search,
@@ -40,6 +41,11 @@ def test_a_reverted_train() -> None:
     assert 1 / float(made.ratio) == pytest.approx(12.18, abs=0.005)
     assert mesh(Gear(28, 3.125), Gear(99, 3.125)).centres_mm == pytest.approx(198.44, abs=0.005)
     assert mesh(Gear(36, 2.5), Gear(124, 2.5)).centres_mm == pytest.approx(200)
+    # What is found for the same centres and modules lies nearer to 12 than the book's.
+    best = reverted(Fraction(1, 12), 200, (3.125, 2.5))[0]
+    assert abs(best.error) < abs(made.ratio * 12 - 1)
+    assert best.centres_mm == pytest.approx(200)
+    assert best.apart_mm == pytest.approx(0)
 
 
 # T.H. Wentzell, Machine Design, ex. 11.1; r/min, lb in, hp at 63 000 lb in r/min.

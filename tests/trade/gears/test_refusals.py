@@ -45,6 +45,7 @@ from binder_trade.gears.trains import (
     basic_ratio,
     pitch_of,
     planetary,
+    reverted,
     run_train,
     screws,
 )
@@ -114,6 +115,8 @@ ASKED: dict[str, Callable[[], object]] = {
     "more than all the power": lambda: run_train([MeshOf(20, 20, efficiency=1.2)], 100),
     "no threads": lambda: pitch_of(0),
     "no pitch": lambda: screws(Fraction(0), Fraction(2), [20, 30]),
+    "centres too near for teeth": lambda: reverted(Fraction(1, 4), 5, (1, 1)),
+    "ratio of nothing": lambda: reverted(Fraction(0), 50, (1, 1)),
     "held and driving": lambda: planetary(20, 60, "sun", "sun"),
     "half a planet": lambda: planetary(20, 61, "ring", "sun"),
     "sun as big as its ring": lambda: planetary(60, 60, "ring", "sun"),

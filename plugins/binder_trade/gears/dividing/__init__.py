@@ -2,6 +2,7 @@
 
 from binder_trade.explained import NotDefined, Step
 from binder_trade.gears.dividing.compound import CompoundIndexing, compound
+from binder_trade.gears.dividing.dial import Dial, Setting, dial
 from binder_trade.gears.dividing.differential import Differential, differential
 from binder_trade.gears.dividing.plates import Plates, circles, plates_sold
 from binder_trade.gears.dividing.simple import (
@@ -15,15 +16,18 @@ from binder_trade.gears.dividing.simple import (
 
 __all__ = [
     "CompoundIndexing",
+    "Dial",
     "Differential",
     "Indexing",
     "Nearest",
     "NotDefined",
     "Plates",
+    "Setting",
     "Step",
     "can_index",
     "circles",
     "compound",
+    "dial",
     "differential",
     "index",
     "index_angle",

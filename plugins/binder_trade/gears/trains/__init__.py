@@ -20,6 +20,7 @@ from binder_trade.gears.trains.planetary import (
     last_speed,
     planetary,
 )
+from binder_trade.gears.trains.reverted import Reverted, reverted
 from binder_trade.gears.trains.search import Found, Train, search
 from binder_trade.gears.trains.teeth import Teeth, teeth_for
 
@@ -31,6 +32,7 @@ __all__ = [
     "MeshOf",
     "NotDefined",
     "Planetary",
+    "Reverted",
     "Screw",
     "Shaft",
     "Step",
@@ -45,6 +47,7 @@ __all__ = [
     "last_speed",
     "pitch_of",
     "planetary",
+    "reverted",
     "run_train",
     "screws",
     "search",
