@@ -4,9 +4,23 @@ from __future__ import annotations
 
 import math
 
-from binder_trade.gears.centres import reference
+from binder_trade.explained import NotDefined
+from binder_trade.gears.centres import reference, tight_centres
 from binder_trade.gears.gear import Gear
 from binder_trade.gears.involute import involute
+
+
+def check_reach(pinion: Gear, wheel: Gear, centres_mm: float) -> None:
+    """Raises NotDefined where two gears stand so far apart that their teeth do not meet."""
+    if wheel.is_internal:
+        meets = centres_mm + pinion.tip_mm / 2 > wheel.tip_mm / 2
+    else:
+        meets = centres_mm < (pinion.tip_mm + wheel.tip_mm) / 2
+    if not meets:
+        raise NotDefined(
+            f"at {centres_mm:.3f} mm the teeth do not reach one another",
+            f"without play the centres are {tight_centres(pinion, wheel):.3f} mm apart",
+        )
 
 
 def lengths(pinion: Gear, wheel: Gear, centres_mm: float, angle: float) -> tuple[float, float]:

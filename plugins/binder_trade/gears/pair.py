@@ -15,7 +15,7 @@ from binder_trade.gears.centres import (
     reference,
     tight_centres,
 )
-from binder_trade.gears.contact import clearance, interferes, lengths
+from binder_trade.gears.contact import check_reach, clearance, interferes, lengths
 from binder_trade.gears.gear import ISO, Gear
 
 SMOOTH_RULE: Final = "at least 1.2 pairs of teeth in touch (common practice)"
@@ -81,6 +81,7 @@ def mesh(
     if centres_mm is None:
         centres_mm = apart_for(pinion, wheel, backlash_mm)
     angle = angle_at(pinion, wheel, centres_mm)
+    check_reach(pinion, wheel, centres_mm)
     play = backlash_at(pinion, wheel, centres_mm, angle)
     approach, recess = lengths(pinion, wheel, centres_mm, angle)
     made = Mesh(

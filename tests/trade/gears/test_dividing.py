@@ -132,6 +132,8 @@ def test_a_table_of_90_to_1_by_its_dial() -> None:
         lambda: plates_sold("nobody"),
         lambda: dial(12, 90, Fraction(3, 7)),
         lambda: dial(12, 90, Fraction(0)),
+        lambda: index_angle(Fraction(10**400), 40, PLATES),
+        lambda: dial(12, 90, Fraction(10**400)),
         lambda: dial(0, 90, Fraction(1, 30)),
         lambda: dial(10**9, 90, Fraction(1, 30)),
     ],

@@ -48,6 +48,8 @@ from binder_trade.gears.trains import (
     reverted,
     run_train,
     screws,
+    search,
+    teeth_for,
 )
 
 SPUR = Gear(20, 1)
@@ -74,6 +76,8 @@ ASKED: dict[str, Callable[[], object]] = {
     "ring too small": lambda: mesh(Gear(70, 1), RING),
     "centres too near": lambda: mesh(SPUR, SPUR, centres_mm=10),
     "centres of nothing": lambda: mesh(SPUR, SPUR, centres_mm=0),
+    "centres too far": lambda: mesh(SPUR, SPUR, centres_mm=22.1),
+    "pinion off its ring": lambda: mesh(SPUR, RING, centres_mm=17.9),
     "play past the teeth": lambda: mesh(SPUR, SPUR, backlash_mm=5),
     "tips of a ring": lambda: shifted(SPUR, RING),
     "undercut of a ring": lambda: limits(RING),
@@ -117,6 +121,12 @@ ASKED: dict[str, Callable[[], object]] = {
     "no pitch": lambda: screws(Fraction(0), Fraction(2), [20, 30]),
     "centres too near for teeth": lambda: reverted(Fraction(1, 4), 5, (1, 1)),
     "ratio of nothing": lambda: reverted(Fraction(0), 50, (1, 1)),
+    "ratio of no number": lambda: search(math.nan, [20, 30]),
+    "endless ratio": lambda: search(math.inf, [20, 30]),
+    "ratio past all trains": lambda: search(Fraction(10**400), [20, 30]),
+    "ratio of too many digits": lambda: search(Fraction(1, 10**90 + 1) + 1, [20, 30]),
+    "teeth for a huge ratio": lambda: teeth_for(Fraction(10**400)),
+    "pitch against nature": lambda: screws(Fraction(-1), Fraction(2), [20, 30]),
     "held and driving": lambda: planetary(20, 60, "sun", "sun"),
     "half a planet": lambda: planetary(20, 61, "ring", "sun"),
     "sun as big as its ring": lambda: planetary(60, 60, "ring", "sun"),

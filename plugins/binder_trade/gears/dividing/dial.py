@@ -8,6 +8,7 @@ from fractions import Fraction
 from typing import Final
 
 from binder_trade.explained import NotDefined, Step, within
+from binder_trade.gears.trains.ratio import exact
 
 RULE: Final = "each place from zero, to the nearest mark, so that errors do not add up"
 _MOST: Final = 1000
@@ -48,22 +49,23 @@ def dial(divisions: int, ratio: int, mark_deg: Fraction) -> Dial:
     """
     within(divisions, 1, _MOST, "a number of divisions")
     within(ratio, 1, 1000, "the ratio of the table")
-    within(float(mark_deg), 1e-4, 30, "a mark of the dial", "°")
+    mark = exact(mark_deg, "a mark of the dial")
+    within(float(mark), 1e-4, 30, "a mark of the dial", "°")
     turn = Fraction(360, ratio)
-    round_of = turn / mark_deg
+    round_of = turn / mark
     if round_of.denominator != 1:
         raise NotDefined(
-            f"a turn of {float(turn):g}° is no whole number of marks of {float(mark_deg):g}°",
+            f"a turn of {float(turn):g}° is no whole number of marks of {float(mark):g}°",
             "read what one mark is from the dial and its turn",
         )
-    settings = tuple(_setting(at, divisions, mark_deg, int(round_of)) for at in range(divisions))
+    settings = tuple(_setting(at, divisions, mark, int(round_of)) for at in range(divisions))
     worst = max(abs(each.off_deg) for each in settings)
     steps = (
         Step("a turn", "360° / ratio", f"{float(turn):g}°", RULE),
         Step("marks to the turn", "turn / mark", f"{round_of}", RULE),
         Step("worst place", "mark − angle", f"{worst * 60:.2f}′", RULE),
     )
-    return Dial(divisions, float(turn), float(mark_deg), settings, worst, steps)
+    return Dial(divisions, float(turn), float(mark), settings, worst, steps)
 
 
 def _setting(at: int, divisions: int, mark: Fraction, round_of: int) -> Setting:

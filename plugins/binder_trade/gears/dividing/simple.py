@@ -8,6 +8,7 @@ from typing import Final
 
 from binder_trade.explained import NotDefined, Step, within
 from binder_trade.gears.dividing.plates import Plates, circles
+from binder_trade.gears.trains.ratio import exact
 
 RULE: Final = "turns of the crank = worm ratio / divisions"
 _MOST: Final = 100_000
@@ -59,10 +60,11 @@ def index(divisions: int, ratio: int, plates: Plates) -> Indexing:
 
 def index_angle(degrees: Fraction | int, ratio: int, plates: Plates) -> Indexing:
     """The move for an angle in exact degrees, at 360 / ratio to the turn. Raises NotDefined."""
-    within(float(degrees), 1e-4, 360, "an angle", "°")
+    angle = exact(degrees, "an angle")
+    within(float(angle), 1e-4, 360, "an angle", "°")
     within(ratio, 1, 1000, "the ratio of the worm")
-    turns = Fraction(degrees) * ratio / 360
-    return _move(turns, plates, f"{float(degrees):g}° × {ratio} / 360°")
+    turns = angle * ratio / 360
+    return _move(turns, plates, f"{float(angle):g}° × {ratio} / 360°")
 
 
 def can_index(divisions: int, ratio: int, plates: Plates) -> bool:

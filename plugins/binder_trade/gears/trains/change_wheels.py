@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Final
 
-from binder_trade.explained import NotDefined, Step, within
+from binder_trade.explained import Step, within
 from binder_trade.gears.trains.clearing import Clearance
+from binder_trade.gears.trains.ratio import exact
 from binder_trade.gears.trains.search import Train, search
 
 INCH_MM: Final = Fraction(127, 5)
@@ -36,11 +37,9 @@ class Transposing:
     per_100_mm: float
 
 
-def pitch_of(tpi: Fraction | int) -> Fraction:
+def pitch_of(tpi: Fraction | float) -> Fraction:
     """The exact pitch in mm of so many threads to the inch. Raises NotDefined for none."""
-    if tpi <= 0:
-        raise NotDefined(f"{float(tpi):g} threads to the inch is no thread", "give more than none")
-    return INCH_MM / Fraction(tpi)
+    return INCH_MM / exact(tpi, "a number of threads to the inch")
 
 
 def screws(
@@ -48,7 +47,7 @@ def screws(
     leadscrew_mm: Fraction,
     wheels: Iterable[int],
     *,
-    fixed: Fraction | int = 1,
+    fixed: Fraction | float = 1,
     sizes: Iterable[int] = (2, 4),
     keep: int = 5,
     clearance: Clearance | None = None,
@@ -58,12 +57,10 @@ def screws(
     `fixed` is the gearing that is always there, turns of the first driver for one of the
     spindle. Raises NotDefined for pitches of nothing. Source: drivers / driven.
     """
-    for value, what in ((pitch_mm, "a pitch"), (leadscrew_mm, "a leadscrew's pitch")):
-        within(float(value), 0.01, 1000, what)
-    within(float(fixed), 0.01, 100, "the fixed gearing")
-    wanted = Fraction(pitch_mm) / (Fraction(leadscrew_mm) * Fraction(fixed))
+    pitch, leadscrew = exact(pitch_mm, "a pitch"), exact(leadscrew_mm, "a leadscrew's pitch")
+    wanted = pitch / (leadscrew * exact(fixed, "the fixed gearing"))
     found = search(wanted, wheels, sizes=sizes, keep=keep, clearance=clearance)
-    return tuple(_screw(each, Fraction(pitch_mm), wanted) for each in found.trains)
+    return tuple(_screw(each, pitch, wanted) for each in found.trains)
 
 
 def _screw(train: Train, pitch: Fraction, wanted: Fraction) -> Screw:

@@ -9,6 +9,7 @@ from fractions import Fraction
 from typing import Final
 
 from binder_trade.explained import NotDefined, Step, mm, positive, within
+from binder_trade.gears.trains.ratio import exact
 
 METHOD: Final = "all teeth whose sums fit the centres; the nearest proved"
 _MOST_SUM: Final = 400
@@ -32,7 +33,7 @@ class Reverted:
 
 
 def reverted(
-    wanted: Fraction | int,
+    wanted: Fraction | float,
     centres_mm: float,
     modules_mm: tuple[float, float],
     *,
@@ -44,8 +45,7 @@ def reverted(
     The sums of teeth are the whole numbers next to 2 a / m. Raises NotDefined for centres that
     the modules do not fill. Source: a = m (z₁ + z₂) / 2 for both pairs.
     """
-    target = Fraction(wanted)
-    positive(float(target), "a ratio")
+    target = exact(wanted, "a ratio")
     within(least, 4, 200, "the fewest teeth")
     within(keep, 1, 100, "a number of answers")
     sums = [

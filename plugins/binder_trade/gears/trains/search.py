@@ -19,6 +19,7 @@ from typing import Final
 
 from binder_trade.explained import NotDefined, Step, within
 from binder_trade.gears.trains.clearing import Clearance, arranged
+from binder_trade.gears.trains.ratio import exact
 
 METHOD: Final = "search of all trains of the wheels, bounded; the best proved"
 _MOST_WHEELS: Final = 60
@@ -74,7 +75,7 @@ class Found:
 
 
 def search(
-    wanted: Fraction | int,
+    wanted: Fraction | float,
     wheels: Iterable[int],
     *,
     sizes: Iterable[int] = (2, 4),
@@ -87,8 +88,8 @@ def search(
     comes first. With a clearance, wheels that would foul a stud are left out. Raises NotDefined
     for a ratio of nothing or less, or a set too small or too great.
     """
-    target, owned = Fraction(wanted), tuple(sorted(wheels))
-    _check(target, owned)
+    target, owned = exact(wanted, "a ratio"), tuple(sorted(wheels))
+    _check(owned)
     kept = _Kept(target, within(keep, 1, 100, "a number of trains"), clearance)
     for size in sorted(set(sizes)):
         if size not in {2, 4, 6}:
@@ -100,12 +101,7 @@ def search(
     return Found(target, found, kept.looked_at, (step,))
 
 
-def _check(target: Fraction, owned: Wheels) -> None:
-    if target <= 0:
-        raise NotDefined(
-            f"a ratio of {float(target):g} turns nothing",
-            "give one above nothing; an idler reverses",
-        )
+def _check(owned: Wheels) -> None:
     within(len(owned), 2, _MOST_WHEELS, "a number of wheels in the set")
     for teeth in owned:
         within(teeth, 4, _MOST_TEETH, "a number of teeth")

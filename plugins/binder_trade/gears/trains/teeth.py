@@ -11,6 +11,7 @@ from fractions import Fraction
 from typing import Final
 
 from binder_trade.explained import NotDefined, Step, within
+from binder_trade.gears.trains.ratio import exact
 
 METHOD: Final = "all pairs of whole teeth between the two ends; the nearest proved"
 HUNTING: Final = "teeth with no common factor meet all others in turn and wear alike"
@@ -45,7 +46,7 @@ class Teeth:
 
 
 def teeth_for(
-    wanted: Fraction | int,
+    wanted: Fraction | float,
     *,
     least: int = 12,
     most: int = 100,
@@ -57,7 +58,7 @@ def teeth_for(
     One or two pairs with teeth between two ends. Of equal ones that of fewest teeth comes first.
     Raises NotDefined for a ratio past what so many pairs can give.
     """
-    target = Fraction(wanted)
+    target = exact(wanted, "a ratio")
     within(least, 4, 400, "the fewest teeth")
     within(most, least, least + _MOST_RANGE, "the most teeth")
     within(keep, 1, 100, "a number of answers")
