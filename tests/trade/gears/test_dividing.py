@@ -7,7 +7,7 @@ from collections.abc import Callable
 from fractions import Fraction
 
 import pytest
-from hypothesis import assume, given
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from binder_trade.gears.dividing import (
@@ -24,6 +24,9 @@ from binder_trade.gears.dividing import (
     plates_sold,
 )
 
+# The machines are shared and noisy: no example is held to a time, and each run tries the same.
+STEADY = settings(deadline=None, derandomize=True)
+
 PLATES = plates_sold("set of three")
 DIVISIONS = st.integers(2, 400)
 RATIOS = st.sampled_from([40, 60, 90])
@@ -31,6 +34,7 @@ RATIOS = st.sampled_from([40, 60, 90])
 WHEELS = (24, 24, 28, 32, 40, 44, 48, 56, 64, 72, 86, 100)
 
 
+@STEADY
 @given(DIVISIONS, RATIOS)
 def test_moves_round_the_work_come_back(divisions: int, ratio: int) -> None:
     assume(can_index(divisions, ratio, PLATES))
@@ -43,6 +47,7 @@ def test_moves_round_the_work_come_back(divisions: int, ratio: int) -> None:
     assert made.sector == (made.holes + 1 if made.holes else 0)
 
 
+@STEADY
 @given(DIVISIONS, RATIOS)
 def test_what_cannot_be_indexed_has_neighbours_that_can(divisions: int, ratio: int) -> None:
     assume(not can_index(divisions, ratio, PLATES))
@@ -91,6 +96,7 @@ def test_degrees_on_a_table_of_90_turns() -> None:
     assert index_angle(4, 90, {}).turns == 1
 
 
+@STEADY
 @given(st.integers(1, 200), RATIOS)
 def test_a_dial_is_never_off_by_more_than_half_a_mark(divisions: int, ratio: int) -> None:
     mark = Fraction(360, ratio * 60)

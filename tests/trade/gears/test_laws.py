@@ -35,22 +35,29 @@ from binder_trade.gears import (
 )
 from binder_trade.gears.clock_teeth import addendum_factor
 
+# The machines are shared and noisy: no example is held to a time, and each run tries the same.
+STEADY = settings(deadline=None, derandomize=True)
+FEW = settings(STEADY, max_examples=20)
+
 TEETH = st.integers(18, 120)
 MODULES = st.floats(0.2, 6)
 SHIFTS = st.floats(-0.2, 0.6)
 Point = tuple[float, float]
 
 
+@STEADY
 @given(st.floats(0.01, 1.4))
 def test_the_involute_and_its_inverse(angle: float) -> None:
     assert angle_of(involute(angle)) == pytest.approx(angle, rel=1e-9)
 
 
+@STEADY
 @given(st.floats(0, 50))
 def test_the_inverse_gives_the_involute_back(value: float) -> None:
     assert involute(angle_of(value)) == pytest.approx(value, rel=1e-9, abs=1e-12)
 
 
+@STEADY
 @given(TEETH, TEETH, MODULES)
 def test_contact_ratio_of_full_teeth_lies_between_1_and_2(
     one: int, other: int, module: float
@@ -65,6 +72,7 @@ def test_contact_ratio_of_full_teeth_lies_between_1_and_2(
 A = rack("A")
 
 
+@STEADY
 @given(TEETH, TEETH, MODULES, SHIFTS, SHIFTS)
 def test_without_play_the_teeth_fill_the_pitch(
     one: int, other: int, module: float, first: float, second: float
@@ -76,6 +84,7 @@ def test_without_play_the_teeth_fill_the_pitch(
     assert shift_for(*pair, made.centres_mm) == pytest.approx(first + second, abs=1e-6)
 
 
+@STEADY
 @given(TEETH, TEETH, MODULES, st.floats(0.01, 0.2))
 def test_backlash_to_centres_and_back(one: int, other: int, module: float, play: float) -> None:
     pair = Gear(one, module), Gear(other, module)
@@ -87,6 +96,7 @@ def test_backlash_to_centres_and_back(one: int, other: int, module: float, play:
     assert 2 * apart * math.tan(A.angle) == pytest.approx(play * module, rel=0.2)
 
 
+@STEADY
 @given(st.integers(18, 40), st.integers(20, 80), MODULES, st.floats(0.01, 0.1))
 def test_an_internal_gear_is_brought_nearer_for_play(
     one: int, more: int, module: float, play: float
@@ -98,6 +108,7 @@ def test_an_internal_gear_is_brought_nearer_for_play(
     assert not made.reverses
 
 
+@STEADY
 @given(TEETH, st.integers(20, 80), MODULES)
 def test_an_internal_pair_has_more_contact_than_an_external(
     one: int, more: int, module: float
@@ -107,6 +118,7 @@ def test_an_internal_pair_has_more_contact_than_an_external(
     assert mesh(Gear(one, module), replace(ring, is_internal=True)).contact_ratio > outside
 
 
+@STEADY
 @given(TEETH, TEETH, MODULES)
 def test_the_usual_play_costs_little_contact(one: int, other: int, module: float) -> None:
     least, most = usual_backlash(module)
@@ -136,6 +148,7 @@ def flank(gear: Gear, side: int, diameter: float) -> Point:
     return diameter / 2 * math.cos(turn), diameter / 2 * math.sin(turn)
 
 
+@STEADY
 @given(TEETH, MODULES, SHIFTS)
 def test_a_pin_so_placed_touches_both_flanks(teeth: int, module: float, shift: float) -> None:
     gear = Gear(2 * (teeth // 2), module, shift=shift)
@@ -152,6 +165,7 @@ def test_a_pin_so_placed_touches_both_flanks(teeth: int, module: float, shift: f
     assert pins.touches_mm == pytest.approx(gear.pitch_mm + 2 * shift * module)
 
 
+@STEADY
 @given(TEETH, MODULES, SHIFTS)
 def test_a_pin_in_a_ring_touches_both_flanks(teeth: int, module: float, shift: float) -> None:
     # The space of a ring has the flanks of the tooth of a gear of the same size, about +x.
@@ -169,6 +183,7 @@ def test_a_pin_in_a_ring_touches_both_flanks(teeth: int, module: float, shift: f
     assert made.touches_mm == pytest.approx(ring.pitch_mm + 2 * shift * module)
 
 
+@STEADY
 @given(TEETH, MODULES, SHIFTS)
 def test_the_span_is_as_long_as_the_line_between_the_flanks(
     teeth: int, module: float, shift: float
@@ -183,6 +198,7 @@ def test_the_span_is_as_long_as_the_line_between_the_flanks(
     assert made.touches_mm * math.cos(angle) == pytest.approx(gear.base_mm, rel=1e-9)
 
 
+@STEADY
 @given(TEETH, MODULES, SHIFTS, st.floats(0, 40))
 def test_one_more_tooth_adds_a_base_pitch(
     teeth: int, module: float, shift: float, helix: float
@@ -196,6 +212,7 @@ def test_one_more_tooth_adds_a_base_pitch(
     assert more == pytest.approx(math.pi * module * math.cos(A.angle))
 
 
+@STEADY
 @given(st.integers(6, 17))
 def test_the_least_shift_is_just_enough(teeth: int) -> None:
     found = limits(Gear(teeth, 1))
@@ -211,6 +228,7 @@ def test_least_teeth_by_the_angle() -> None:
     assert least_teeth(rack("14.5 DP")) == pytest.approx(31.9, abs=0.05)
 
 
+@STEADY
 @given(st.integers(12, 60), st.integers(12, 60), MODULES, st.floats(40, 90))
 def test_bevel_cones_fill_the_angle_and_share_an_apex(
     one: int, other: int, module: float, shafts: float
@@ -226,6 +244,7 @@ def test_bevel_cones_fill_the_angle_and_share_an_apex(
     assert made.face_mm <= made.cone_mm / 3 + 1e-9
 
 
+@STEADY
 @given(st.floats(1, 40), st.floats(0.01, 0.3))
 def test_a_worm_holds_where_the_wheel_cannot_drive_it(lead: float, friction: float) -> None:
     back = back_efficiency(lead, friction)
@@ -236,6 +255,7 @@ def test_a_worm_holds_where_the_wheel_cannot_drive_it(lead: float, friction: flo
         assert efficiency(lead, friction) < 0.51
 
 
+@STEADY
 @given(st.integers(1, 4), st.integers(20, 80), MODULES, st.floats(8, 20))
 def test_a_worm_rolls_its_wheel_on(starts: int, teeth: int, module: float, thick: float) -> None:
     pair = worm(starts, teeth, module, thick * module)
@@ -244,6 +264,7 @@ def test_a_worm_rolls_its_wheel_on(starts: int, teeth: int, module: float, thick
     assert math.tan(math.radians(pair.lead_deg)) == pytest.approx(slope)
 
 
+@STEADY
 @given(TEETH, TEETH, st.floats(5, 40))
 def test_crossed_gears_of_one_hand_add_their_helices(one: int, other: int, helix: float) -> None:
     pair = Gear(one, 1, helix_deg=helix), Gear(other, 1, helix_deg=helix)
@@ -253,6 +274,7 @@ def test_crossed_gears_of_one_hand_add_their_helices(one: int, other: int, helix
     assert parallel.centres_mm == pytest.approx(mesh(*pair).centres_mm)
 
 
+@STEADY
 @given(TEETH, MODULES)
 def test_a_rack_moves_a_tooth_for_a_tooth(teeth: int, module: float) -> None:
     made = rack_drive(Gear(teeth, module), 100)
@@ -263,7 +285,7 @@ def test_a_rack_moves_a_tooth_for_a_tooth(teeth: int, module: float) -> None:
     assert made.contact_ratio == pytest.approx(wheel.contact_ratio, rel=0.02)
 
 
-@settings(max_examples=20)
+@FEW
 @given(st.integers(6, 16), st.integers(24, 120))
 def test_a_clock_wheel_ends_where_its_epicycloids_meet(leaves: int, teeth: int) -> None:
     # Rolled by hand: a circle of half the pinion's radius on the wheel's pitch circle.

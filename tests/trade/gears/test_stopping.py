@@ -6,11 +6,14 @@ import math
 from collections.abc import Callable
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from binder_trade.gears import bead_wheel, chain, chains, sprocket
 from binder_trade.gears.stopping import NotDefined, geneva, mutilated, position, ratchet
+
+# The machines are shared and noisy: no example is held to a time, and each run tries the same.
+STEADY = settings(deadline=None, derandomize=True)
 
 SLOTS = st.integers(3, 12)
 
@@ -24,6 +27,7 @@ def test_a_geneva_wheel_of_four_slots() -> None:
     assert made.top_speed == pytest.approx(2.414, abs=1e-3)
 
 
+@STEADY
 @given(SLOTS)
 def test_the_pin_enters_along_the_slot(slots: int) -> None:
     made = geneva(slots, 30, 2)
@@ -35,6 +39,7 @@ def test_the_pin_enters_along_the_slot(slots: int) -> None:
     assert made.locking_mm + 1 < 30
 
 
+@STEADY
 @given(SLOTS, st.floats(-0.99, 0.99))
 def test_the_wheel_stands_where_the_pin_is(slots: int, part: float) -> None:
     made = geneva(slots, 30, 2)
@@ -46,6 +51,7 @@ def test_the_wheel_stands_where_the_pin_is(slots: int, part: float) -> None:
     assert abs(position(slots, made.moving_deg)) == pytest.approx(made.step_deg / 2)
 
 
+@STEADY
 @given(SLOTS)
 def test_its_greatest_speed_is_in_mid_step(slots: int) -> None:
     step = 1e-4
@@ -53,6 +59,7 @@ def test_its_greatest_speed_is_in_mid_step(slots: int) -> None:
     assert geneva(slots, 30, 2).top_speed == pytest.approx(speed, rel=1e-6)
 
 
+@STEADY
 @given(st.integers(6, 60), st.floats(10, 80), st.floats(5, 40))
 def test_the_pawl_stands_on_the_tangent(teeth: int, outside: float, pawl: float) -> None:
     made = ratchet(teeth, outside, pawl, depth_mm=outside / 20)
@@ -70,6 +77,7 @@ def test_two_pawls_halve_the_slack_and_the_load_is_on_one() -> None:
     assert not ratchet(12, 30, 15, undercut_deg=0).draws_in
 
 
+@STEADY
 @given(st.integers(8, 60), st.integers(6, 60), st.data())
 def test_a_mutilated_gear_comes_back(full: int, mate: int, data: st.DataObject) -> None:
     kept = data.draw(st.integers(1, full - 2))
@@ -104,6 +112,7 @@ def test_the_table_of_chains_is_sound(name: str) -> None:
         assert each.pitch_mm == pytest.approx(int(name[:2]) * 25.4 / 16, rel=0.01)
 
 
+@STEADY
 @given(st.integers(6, 60))
 def test_beads_lie_in_their_pockets(pockets: int) -> None:
     made = bead_wheel(4.2, 3.2, pockets)
