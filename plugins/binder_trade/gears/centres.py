@@ -32,6 +32,7 @@ def reference(pinion: Gear, wheel: Gear) -> float:
 
 def tight_centres(pinion: Gear, wheel: Gear) -> float:
     """The centre distance without play for full teeth; mm. Source: ISO 21771."""
+    check_mates(pinion, wheel)
     angle = angle_of(_involute_at_tight(pinion, wheel))
     return reference(pinion, wheel) * math.cos(pinion.angle) / math.cos(angle)
 
@@ -41,6 +42,7 @@ def shift_for(pinion: Gear, wheel: Gear, centres_mm: float) -> float:
 
     x₁ + x₂ = (z₁ + z₂)(inv α_w − inv α) / (2 tan α). Source: ISO 21771.
     """
+    check_mates(pinion, wheel)
     angle = angle_at(pinion, wheel, centres_mm)
     teeth = wheel.teeth + (-pinion.teeth if wheel.is_internal else pinion.teeth)
     gap = involute(angle) - involute(pinion.angle)

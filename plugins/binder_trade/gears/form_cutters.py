@@ -47,7 +47,7 @@ def form_cutter(seen_teeth: float, system: PitchSystem = "module") -> FormCutter
 
     Raises NotDefined under 12 teeth. Source: the involute set of eight.
     """
-    if seen_teeth < _LEAST:
+    if not seen_teeth >= _LEAST:
         raise NotDefined(
             f"form cutters begin at {_LEAST} teeth, not at {seen_teeth:g}",
             "cut it with a fly cutter ground to the tooth, hob it, or take more teeth",

@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import math
 
-from binder_trade.explained import within
+from binder_trade.explained import NotDefined, within
 
 _HALVINGS = 200
 
 
 def involute(angle: float) -> float:
-    """Inv α = tan α − α; radians. Source: ISO 21771."""
+    """Inv α = tan α − α; radians. Raises NotDefined for no number. Source: ISO 21771."""
+    if not math.isfinite(angle):
+        raise NotDefined("an angle of no size has no involute", "give an angle")
     return math.tan(angle) - angle
 
 

@@ -71,7 +71,7 @@ def tabulated_factor(teeth: float) -> float:
     Source: table of Lewis form factors.
     """
     rows: dict[int, float] = _data()["tabulated"]["rows"]
-    if teeth < min(rows):
+    if not min(rows) <= teeth < math.inf:
         raise NotDefined(f"the table begins at {min(rows)} teeth", "use the formula")
     low = max(each for each in rows if each <= teeth)
     high = min((each for each in rows if each > teeth), default=low)

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass, replace
 from typing import Final
 
-from binder_trade.explained import NotDefined, Step
+from binder_trade.explained import NotDefined, Step, within
 from binder_trade.gears.gear import ISO, Gear
 from binder_trade.gears.racks import Rack, rack
 
@@ -48,8 +48,7 @@ def least_teeth_with(mate: float, basic: Rack | None = None) -> float:
     Full depth, no shift, drawn teeth and not generated ones. Source: Bevan, Theory of Machines.
     """
     basic = basic or rack()
-    if mate < 1:
-        raise NotDefined(f"a mate of {mate:g} × the teeth", "call the smaller one the pinion")
+    within(mate, 1, 1000, "how many times the pinion's teeth its mate has")
     part, sine = 1 / mate, math.sin(basic.angle)
     root = math.sqrt(1 + part * (part + 2) * sine**2)
     return 2 * basic.addendum * part / (root - 1)

@@ -128,6 +128,7 @@ def test_beads_lie_in_their_pockets(pockets: int) -> None:
         lambda: geneva(4, 20, 30),
         lambda: geneva(3, 20, 8),
         lambda: position(1, 0),
+        lambda: position(4, math.inf),
         lambda: ratchet(3, 30, 15),
         lambda: ratchet(12, 30, 15, depth_mm=12),
         lambda: ratchet(12, 30, 15, undercut_deg=60),

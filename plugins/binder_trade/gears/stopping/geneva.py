@@ -88,6 +88,7 @@ def position(slots: int, crank_deg: float) -> float:
     Source: tan φ = sin θ / (1 / sin (180° / n) − cos θ); at rest outside the step.
     """
     within(slots, 3, 48, "a number of slots")
+    within(crank_deg, -1e6, 1e6, "the crank's turn", "°")
     half = math.pi / slots
     end = math.pi / 2 - half
     turn = math.remainder(math.radians(crank_deg), 2 * math.pi)
