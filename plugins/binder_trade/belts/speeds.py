@@ -1,0 +1,65 @@
+"""Pulleys, belt thickness and slip to the speed of the driven shaft, or to its pulley."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final
+
+from binder_trade.explained import NotDefined, Step, mm, not_negative, positive, within
+
+RULE: Final = "N2 (d2 + t) = N1 (d1 + t)(1 − s); Sarkar, Theory of Machines"
+
+
+@dataclass(frozen=True, slots=True)
+class Driven:
+    """Turns of the last shaft a minute, and for one turn of the first."""
+
+    rpm: float
+    ratio: float
+    steps: tuple[Step, ...]
+
+
+def driven(
+    driver_rpm: float,
+    stages: Sequence[tuple[float, float]],
+    thickness_mm: float = 0.0,
+    slip: float = 0.0,
+) -> Driven:
+    """Speed behind a row of belts, each (driver, driven) in mm at the face that the belt lies on.
+
+    `slip` is a part of one, the same at each stage. Give no thickness where diameters are
+    already those of the neutral line. Source: `RULE`.
+    """
+    start = positive(driver_rpm, "the speed of the driver")
+    thick = not_negative(thickness_mm, "the thickness of the belt")
+    kept = 1 - within(slip, 0, 0.5, "the slip")
+    if not stages:
+        raise NotDefined("no belt between the shafts", "give a driver and a driven pulley")
+    ratio = 1.0
+    steps = []
+    for number, (first, second) in enumerate(stages, 1):
+        d1, d2 = positive(first, "a driver's diameter"), positive(second, "a driven diameter")
+        ratio *= (d1 + thick) / (d2 + thick) * kept
+        steps.append(
+            Step(
+                f"shaft behind belt {number}",
+                f"({d1:g} + {thick:g}) / ({d2:g} + {thick:g}) × {kept:g}",
+                f"{start * ratio:.1f} r/min",
+                RULE,
+            )
+        )
+    return Driven(start * ratio, ratio, tuple(steps))
+
+
+def driven_diameter(
+    driver_mm: float, ratio: float, thickness_mm: float = 0.0, slip: float = 0.0
+) -> tuple[float, Step]:
+    """The driven pulley in mm for a ratio (driven turns / driver turns). Source: `RULE`."""
+    driver = positive(driver_mm, "the driver's diameter")
+    thick = not_negative(thickness_mm, "the thickness of the belt")
+    kept = 1 - within(slip, 0, 0.5, "the slip")
+    size = (driver + thick) / positive(ratio, "the ratio") * kept - thick
+    if size <= 0:
+        raise NotDefined("the driven pulley would be thinner than nothing", "take a milder ratio")
+    return size, Step("driven pulley", "(d1 + t)(1 − s) / i − t", mm(size), RULE)
