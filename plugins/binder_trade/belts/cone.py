@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from binder_trade.belts.run import GEOMETRY, Layout, Run, length_of, run
-from binder_trade.explained import NotDefined, Step, mm, positive, within
+from binder_trade.explained import NotDefined, Step, amount, mm, positive, within
 from binder_trade.roots import root_between
 
 EXACT: Final = "exact length solved for the diameters, " + GEOMETRY
@@ -86,7 +86,7 @@ def speed_series(slowest: float, fastest: float, steps: int) -> tuple[float, ...
 
     Source: φ = (n most / n least)^(1/(z − 1)), Sharma, Production Engineering.
     """
-    low, high = positive(slowest, "the slowest speed"), positive(fastest, "the fastest speed")
+    low, high = amount(slowest, "the slowest speed"), amount(fastest, "the fastest speed")
     count = int(within(steps, 2, 40, "the number of speeds"))
     if high <= low:
         raise NotDefined("the fastest speed is not above the slowest", "exchange the two")

@@ -37,6 +37,15 @@ def flat_pulley(diameter_mm: float, belt_mm: float) -> FlatPulley:
     return FlatPulley(diameter, face, height, steps)
 
 
+def least_flat_pulley(thickness_mm: float, belt: str) -> tuple[float, str]:
+    """The least pulley in mm for a flat belt of this thickness, with its source."""
+    rows = _data()["least_pulley"]
+    if belt not in rows:
+        raise NotDefined(f"no flat belt of “{belt[:40]}” is kept", "one of: " + ", ".join(rows))
+    row = rows[belt]
+    return positive(thickness_mm, "the thickness of the belt") * row["ratio"], row["source"]
+
+
 def _crown(diameter: float, face: float) -> tuple[float, str]:
     table = _data()["crown"]
     small = table["small"]

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 from typing import Final
 
-from binder_trade.explained import NotDefined, Step, not_negative, positive, within
+from binder_trade.explained import NotDefined, Step, amount, amount_or_nothing, positive, within
 from binder_trade.fits.printed import figures
 
 CAPSTAN: Final = "capstan equation T1/T2 = exp(μ θ / sin(half groove)); Khurmi, Theory of Machines"
@@ -22,6 +22,7 @@ FRICTION: Final = {
 }
 FRICTION_SOURCE: Final = "textbook range on dry smooth metal (from memory); oil halves it"
 _FLAT: Final = 180.0
+_MOST_RATIO: Final = 1e30
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,7 +67,8 @@ def grip_by_pretension(
 
     Raises NotDefined where the belt's own whirl takes all of the tension. Source: `PRETENSION`.
     """
-    fixed = positive(pretension_n, "the pretension in N")
+    within(ratio, 1, _MOST_RATIO, "the ratio of tensions")
+    fixed = amount(pretension_n, "the pretension in N")
     whirl = _whirl(speed_ms, mass_kg_m)
     pull = 2 * (fixed - whirl) * (ratio - 1) / (ratio + 1)
     return _grip(ratio, fixed + pull / 2, pull, whirl, speed_ms)
@@ -76,7 +78,8 @@ def grip_by_limit(
     tight_n: float, ratio: float, speed_ms: float = 0.0, mass_kg_m: float = 0.0
 ) -> Grip:
     """What a belt pulls whose tight strand may bear this force; N, W. Source: `CAPSTAN`."""
-    most = positive(tight_n, "the tension of the tight strand in N")
+    within(ratio, 1, _MOST_RATIO, "the ratio of tensions")
+    most = amount(tight_n, "the tension of the tight strand in N")
     whirl = _whirl(speed_ms, mass_kg_m)
     return _grip(ratio, most, (most - whirl) * (1 - 1 / ratio), whirl, speed_ms)
 
@@ -84,25 +87,25 @@ def grip_by_limit(
 def best_speed_ms(tight_n: float, mass_kg_m: float) -> float:
     """The speed in m/s at which a belt of limited tension gives most power: √(T / 3m)."""
     return math.sqrt(
-        positive(tight_n, "the tension in N") / 3 / positive(mass_kg_m, "the mass a metre")
+        amount(tight_n, "the tension in N") / 3 / amount(mass_kg_m, "the mass a metre")
     )
 
 
 def held_by(load_n: float, friction: float, turns: float) -> float:
     """The force in N at the free end that holds a load on a rope with turns round a post."""
-    return positive(load_n, "the load in N") / tension_ratio(friction, 2 * math.pi * turns)
+    return amount(load_n, "the load in N") / tension_ratio(friction, 2 * math.pi * turns)
 
 
 def pretension_for(pull_n: float, ratio: float) -> float:
     """The tension in N in each strand at rest that gives this pull. Source: `PRETENSION`."""
-    if ratio <= 1:
+    if not 1 < ratio < _MOST_RATIO:
         raise NotDefined("a belt without friction pulls nothing", "give friction and wrap")
-    return positive(pull_n, "the pull in N") / 2 * (ratio + 1) / (ratio - 1)
+    return amount(pull_n, "the pull in N") / 2 * (ratio + 1) / (ratio - 1)
 
 
 def _whirl(speed_ms: float, mass_kg_m: float) -> float:
-    speed = not_negative(speed_ms, "the speed of the belt in m/s")
-    return not_negative(mass_kg_m, "the mass of the belt a metre") * speed**2
+    speed = amount_or_nothing(speed_ms, "the speed of the belt in m/s")
+    return amount_or_nothing(mass_kg_m, "the mass of the belt a metre") * speed**2
 
 
 def _grip(ratio: float, tight: float, pull: float, whirl: float, speed: float) -> Grip:

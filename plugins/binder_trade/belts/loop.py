@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from binder_trade.explained import NotDefined, Step, mm, not_negative
+from binder_trade.explained import NotDefined, Step, mm, not_negative, within
 from binder_trade.roots import root_between
 
 TANGENTS: Final = "geometry of common tangents and arcs"
@@ -47,6 +47,8 @@ def loop(pulleys: Sequence[Pulley]) -> Loop:
         raise NotDefined("a belt wants two pulleys or more", "give another pulley")
     for each in pulleys:
         not_negative(each.diameter_mm, "a pulley's diameter")
+        for place in (each.x_mm, each.y_mm):
+            within(place, -1e6, 1e6, "a pulley's place in mm")
     onward = [*pulleys[1:], pulleys[0]]
     spans = [_span(one, two) for one, two in zip(pulleys, onward, strict=True)]
     headings = [heading for heading, _ in spans]

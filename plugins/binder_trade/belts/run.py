@@ -10,6 +10,11 @@ from binder_trade.explained import NotDefined, Step, mm, positive
 
 Layout = Literal["open", "crossed", "quarter-turn"]
 GEOMETRY: Final = "geometry of the tangents, no series"
+# What a friction belt should lie on, and how far a quarter-turn may leave its pulley's plane.
+LEAST_WRAP_DEG: Final = 120.0
+LEAST_WRAP_SOURCE: Final = "common practice, no source"
+MOST_LEAN_DEG: Final = 25.0
+MOST_LEAN_SOURCE: Final = "handbook limit for quarter-turn belts (from memory)"
 LAW: Final = "geometry; law of belting: the belt enters each pulley in that pulley's own plane"
 
 

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import math
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import Final
+from typing import Any, Final
 
-from binder_trade.explained import NotDefined, Step, mm, not_negative, positive, within
+from binder.api import load_data
+from binder_trade.explained import NotDefined, Step, amount, mm, not_negative, positive, within
 
 RULE: Final = "N2 (d2 + t) = N1 (d1 + t)(1 − s); Sarkar, Theory of Machines"
 
@@ -31,7 +33,7 @@ def driven(
     `slip` is a part of one, the same at each stage. Give no thickness where diameters are
     already those of the neutral line. Source: `RULE`.
     """
-    start = positive(driver_rpm, "the speed of the driver")
+    start = amount(driver_rpm, "the speed of the driver")
     thick = not_negative(thickness_mm, "the thickness of the belt")
     kept = 1 - within(slip, 0, 0.5, "the slip")
     if not stages:
@@ -59,7 +61,21 @@ def driven_diameter(
     driver = positive(driver_mm, "the driver's diameter")
     thick = not_negative(thickness_mm, "the thickness of the belt")
     kept = 1 - within(slip, 0, 0.5, "the slip")
-    size = (driver + thick) / positive(ratio, "the ratio") * kept - thick
+    size = (driver + thick) / amount(ratio, "the ratio") * kept - thick
     if size <= 0:
         raise NotDefined("the driven pulley would be thinner than nothing", "take a milder ratio")
     return size, Step("driven pulley", "(d1 + t)(1 − s) / i − t", mm(size), RULE)
+
+
+def belt_speed_ms(diameter_mm: float, rpm: float) -> float:
+    """The speed of a belt in m/s on a pulley of this neutral diameter."""
+    return math.pi * positive(diameter_mm, "the diameter") * amount(rpm, "the speed") / 60_000
+
+
+def usual_slip(kind: str) -> tuple[float, str]:
+    """What a belt of this kind slips under its usual load, as a part of one, with the source."""
+    table: Mapping[str, Any] = load_data("binder_trade.belts", "sections.yaml")["slip"]
+    if kind not in table["rows"]:
+        known = ", ".join(table["rows"])
+        raise NotDefined(f"no slip known for “{kind[:40]}”", f"one of: {known}")
+    return float(table["rows"][kind]), str(table["source"])

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from binder.api import load_data
-from binder_trade.explained import NotDefined, Step, mm, positive, within
+from binder_trade.explained import NotDefined, Step, amount, mm, positive, within
 from binder_trade.fits.naming import cited
 from binder_trade.roots import root_between
 
@@ -73,9 +73,10 @@ def pitch_circle(pitch_mm: float, teeth: int) -> float:
 
 def teeth_for(pitch_mm: float, circle_mm: float) -> float:
     """The teeth, not rounded, of a sprocket with this pitch circle in mm."""
-    if circle_mm <= pitch_mm:
+    pitch, circle = positive(pitch_mm, "the pitch"), positive(circle_mm, "the pitch circle")
+    if circle <= pitch:
         raise NotDefined("the sprocket is smaller than a link", "take a larger sprocket")
-    return math.pi / math.asin(positive(pitch_mm, "the pitch") / circle_mm)
+    return math.pi / math.asin(pitch / circle)
 
 
 def links_for(pitch_mm: float, first: int, second: int, centres_mm: float) -> float:
@@ -123,7 +124,7 @@ def chain_drive(
 
 def chain_speed(pitch_mm: float, driver_rpm: float, first: int, second: int) -> ChainSpeed:
     """Speed of chain and driven sprocket; a polygon pulls unevenly by 1 − cos(180°/z)."""
-    pitch, turns = positive(pitch_mm, "the pitch"), positive(driver_rpm, "the speed in r/min")
+    pitch, turns = positive(pitch_mm, "the pitch"), amount(driver_rpm, "the speed in r/min")
     one, two = _teeth(first), _teeth(second)
     speed = pitch * one * turns / 60_000
     uneven = 1 - math.cos(math.pi / one)

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from binder.api import load_data
-from binder_trade.explained import NotDefined, Step, positive, within
+from binder_trade.explained import NotDefined, Step, amount, positive, within
 from binder_trade.fits.printed import figures
 
 COULOMB: Final = "Coulomb friction, F = μ N / margin"
@@ -55,7 +55,7 @@ def friction_drive(
     row, margin = rows[pair], _data()["margin"]["least"]
     half = math.radians(within(groove_deg, 20, 180, "the angle of the groove", "°") / 2)
     mu = row["friction"][0]
-    pull = positive(torque_nmm, "the torque in N mm") / (one / 2)
+    pull = amount(torque_nmm, "the torque in N mm") / (one / 2)
     press = pull * margin * math.sin(half) / mu
     use = None if face_mm is None else press / positive(face_mm, "the face") / row["per_mm"]
     steps = (

@@ -8,11 +8,12 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from binder.api import load_data
-from binder_trade.explained import NotDefined, Step, not_negative, positive, within
+from binder_trade.explained import NotDefined, Step, amount, amount_or_nothing, positive, within
 from binder_trade.fits.printed import figures
 
 LINE: Final = "straight line from no-load speed to stalling torque, as of a DC motor"
 PLATE: Final = "P = T ω"
+PLAN: Final = "P = p L A N, mean pressure × stroke × area × strokes a second"
 HERTZ: Final = "n = 60 f / pole pairs"
 
 
@@ -38,12 +39,12 @@ class Motor:
 
     def speed_at(self, torque_nmm: float) -> float:
         """Speed in r/min under a torque in N mm; nothing at stall. Source: `LINE`."""
-        load = not_negative(torque_nmm, "the torque in N mm")
+        load = amount_or_nothing(torque_nmm, "the torque in N mm")
         return max(0.0, self.no_load_rpm * (1 - load / self.stall_nmm))
 
     def torque_at(self, rpm: float) -> float:
         """Torque in N mm at a speed in r/min. Source: `LINE`."""
-        speed = not_negative(rpm, "the speed in r/min")
+        speed = amount_or_nothing(rpm, "the speed in r/min")
         return max(0.0, self.stall_nmm * (1 - speed / self.no_load_rpm))
 
     @property
@@ -95,9 +96,7 @@ def motor_kinds() -> Mapping[str, Any]:
 
 def motor(no_load_rpm: float, stall_nmm: float) -> Motor:
     """A motor by its speed without load in r/min and its torque at stall in N mm."""
-    return Motor(
-        positive(no_load_rpm, "the no-load speed"), positive(stall_nmm, "the torque at stall")
-    )
+    return Motor(amount(no_load_rpm, "the no-load speed"), amount(stall_nmm, "the torque at stall"))
 
 
 def motor_from_plate(no_load_rpm: float, rated_rpm: float, power_w: float) -> Motor:
@@ -105,21 +104,35 @@ def motor_from_plate(no_load_rpm: float, rated_rpm: float, power_w: float) -> Mo
 
     Raises NotDefined where the rated speed is not below that without load.
     """
-    free, rated = positive(no_load_rpm, "the no-load speed"), positive(rated_rpm, "the rated speed")
+    free, rated = amount(no_load_rpm, "the no-load speed"), amount(rated_rpm, "the rated speed")
     if rated >= free:
         raise NotDefined("the rated speed is not below that without load", "read the plate again")
-    torque = positive(power_w, "the power in W") * 30_000 / (math.pi * rated)
+    torque = amount(power_w, "the power in W") * 30_000 / (math.pi * rated)
     return Motor(free, torque / (1 - rated / free))
 
 
 def synchronous_rpm(hertz: float, pole_pairs: int) -> float:
     """The speed in r/min that the mains gives; an induction motor slips 3 to 6 % below. `HERTZ`."""
-    return 60 * positive(hertz, "the frequency") / within(pole_pairs, 1, 50, "the pole pairs")
+    return 60 * amount(hertz, "the frequency") / within(pole_pairs, 1, 50, "the pole pairs")
+
+
+def engine_power_w(
+    bore_mm: float, stroke_mm: float, mean_mpa: float, rpm: float, strokes_per_turn: float = 1.0
+) -> tuple[float, Step]:
+    """The indicated power in W of a piston: mean pressure in N/mm², working strokes for a turn.
+
+    Two strokes a turn where steam works on both sides, a half in a four-stroke. Source: `PLAN`.
+    """
+    area = math.pi / 4 * positive(bore_mm, "the bore") ** 2
+    work = amount(mean_mpa, "the mean pressure") * area * positive(stroke_mm, "the stroke")
+    strokes = within(strokes_per_turn, 0.25, 40, "the working strokes of a turn")
+    power = work * strokes * amount(rpm, "the speed in r/min") / 60_000
+    return power, Step("indicated power", "p L A N", figures(power, "W"), PLAN)
 
 
 def under_load(of: Motor, torque_nmm: float) -> Working:
     """The motor under a steady torque in N mm. Raises NotDefined where it stalls."""
-    load = not_negative(torque_nmm, "the torque in N mm")
+    load = amount_or_nothing(torque_nmm, "the torque in N mm")
     if load >= of.stall_nmm:
         raise NotDefined(
             f"{load:g} N mm stalls a motor of {of.stall_nmm:g} N mm",

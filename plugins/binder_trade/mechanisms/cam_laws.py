@@ -59,6 +59,8 @@ def cam_motion(segments: Sequence[Segment]) -> CamMotion:
         raise NotDefined(f"the cam's angles make {turn:g}°, not one turn", "let them make 360°")
     if not math.isclose(sum(each.change_mm for each in parts), 0, abs_tol=1e-9):
         raise NotDefined("the cam does not come back to where it began", "let falls undo rises")
+    for each in parts:
+        within(each.change_mm, -1e4, 1e4, "a rise or fall of the cam in mm")
     heights = [0.0]
     for each in parts:
         heights.append(heights[-1] + each.change_mm)

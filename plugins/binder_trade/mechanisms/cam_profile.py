@@ -62,10 +62,12 @@ def cam_profile(
     """The outline for a follower that slides in a guide; base circle and roller are radii, mm.
 
     The cam turns anticlockwise; the guide passes its centre at the offset. A flat follower
-    lies square to its guide. A uniform law has corners, which no curvature tells. Raises NotDefined. Source: `ENVELOPE`.
+    lies square to its guide. A uniform law has corners, which no curvature tells. Raises
+    NotDefined. Source: `ENVELOPE`.
     """
     base = positive(base_mm, "the base circle")
     roller = not_negative(roller_mm, "the radius of the roller") if follower == "roller" else 0.0
+    offset_mm = within(offset_mm, -1e6, 1e6, "the offset of the guide in mm")
     count = int(within(points, 12, 20_000, "the number of points"))
     if follower != "flat" and abs(offset_mm) >= base + roller:
         raise NotDefined("the guide passes the base circle by", "take a smaller offset")

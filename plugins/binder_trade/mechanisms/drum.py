@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from binder.api import load_data
-from binder_trade.explained import NotDefined, Step, mm, not_negative, positive, within
+from binder_trade.explained import NotDefined, Step, amount, mm, not_negative, positive, within
 from binder_trade.fits.printed import figures
 
 LAYERS: Final = "layers one rope thick, mean diameter D + (2 k − 1) d"
@@ -38,6 +38,22 @@ class Drum:
     least_core_mm: float
     is_too_thin: bool
     steps: tuple[Step, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Tackle:
+    """Falls of rope between two blocks, the efficiency of a sheave, and fixed sheaves before them.
+
+    The falls hang between a fixed and a moving block and the rope comes off the fixed one,
+    whose last sheave counts as the first lead.
+    """
+
+    falls: int = 1
+    sheave: float = 0.94
+    leads: int = 1
+
+
+PLAIN: Final = Tackle()
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,17 +129,12 @@ def least_lead(width_mm: float, *, grooved: bool = False) -> tuple[float, str]:
     return positive(width_mm, "the width of the drum") / 2 / math.tan(angle), rule["source"]
 
 
-def tackle_pull(load_n: float, falls: int, sheave: float = 0.94, leads: int = 1) -> float:
-    """The pull in N on the rope behind `leads` fixed sheaves, of a load on so many falls.
-
-    `sheave` is the efficiency of one sheave; the falls hang between a fixed and a moving block
-    and the rope comes off the fixed one, whose last sheave counts as the first lead. Source:
-    `TACKLE`.
-    """
-    load = positive(load_n, "the load in N")
-    count = int(within(falls, 1, 12, "the number of falls"))
-    share = within(sheave, 0.5, 1, "the efficiency of a sheave")
-    fixed = int(within(leads, 0, 12, "the number of leading sheaves"))
+def tackle_pull(load_n: float, tackle: Tackle = PLAIN) -> float:
+    """The pull in N on the rope behind the leading sheaves. Source: `TACKLE`."""
+    load = amount(load_n, "the load in N")
+    count = int(within(tackle.falls, 1, 12, "the number of falls"))
+    share = within(tackle.sheave, 0.5, 1, "the efficiency of a sheave")
+    fixed = int(within(tackle.leads, 0, 12, "the number of leading sheaves"))
     return load / sum(share**each for each in range(count)) / share**fixed
 
 
@@ -133,9 +144,7 @@ def hoist(
     crank_mm: float,
     *,
     gear: float = 1.0,
-    falls: int = 1,
-    sheave: float = 0.94,
-    leads: int = 1,
+    tackle: Tackle = PLAIN,
     train: float = 0.9,
 ) -> Hoist:
     """A load on a drum turned by a crank; N, mm. `drum_mm` is at the rope's middle.
@@ -144,33 +153,22 @@ def hoist(
     Raises NotDefined. Source: `TACKLE`, statics.
     """
     size, arm = positive(drum_mm, "the drum"), positive(crank_mm, "the crank")
-    ratio = positive(gear, "the ratio of the crank to the drum")
+    ratio = amount(gear, "the ratio of the crank to the drum")
     share = within(train, 0.05, 1, "the efficiency of the train")
-    pull = tackle_pull(load_n, falls, sheave, leads)
+    pull = tackle_pull(load_n, tackle)
     torque = pull * size / 2
     handle = torque / ratio / share / arm
-    velocity = 2 * arm * ratio * falls / size
+    turns = 1000 * tackle.falls * ratio / (math.pi * size)
+    velocity = 2 * arm * ratio * tackle.falls / size
+    told = f"{tackle.falls} falls, {tackle.leads} leading"
     steps = (
-        Step("pull on the rope", f"{falls} falls, {leads} leading", figures(pull, "N"), TACKLE),
+        Step("pull on the rope", told, figures(pull, "N"), TACKLE),
         Step("torque of the drum", "pull × D / 2", figures(torque, "N mm"), "statics"),
         Step("force on the crank", "torque / (gear × η × crank)", figures(handle, "N"), "statics"),
-        Step(
-            "turns for a metre of lift",
-            "1000 × falls × gear / π D",
-            f"{1000 * falls * ratio / (math.pi * size):.2f}",
-            "geometry",
-        ),
+        Step("turns for a metre", "1000 × falls × gear / π D", f"{turns:.2f}", "geometry"),
     )
-    return Hoist(
-        rope_n=pull,
-        drum_nmm=torque,
-        handle_n=handle,
-        holding_n=load_n / velocity,
-        turns_per_metre=1000 * falls * ratio / (math.pi * size),
-        velocity_ratio=velocity,
-        efficiency=load_n / velocity / handle,
-        steps=steps,
-    )
+    efficiency = load_n / velocity / handle
+    return Hoist(pull, torque, handle, load_n / velocity, turns, velocity, efficiency, steps)
 
 
 def _wound(core: float, each: int, rope: float, length: float, stays: float) -> tuple[Layer, ...]:

@@ -9,7 +9,15 @@ from itertools import pairwise
 from typing import Any, Final
 
 from binder.api import load_data
-from binder_trade.explained import NotDefined, Step, not_negative, positive, within
+from binder_trade.explained import (
+    NotDefined,
+    Step,
+    amount,
+    amount_or_nothing,
+    not_negative,
+    positive,
+    within,
+)
 from binder_trade.fits.printed import figures
 
 INERTIA: Final = "ring m (R² + r²)/2, rod m l²/12 + m a²"
@@ -68,12 +76,13 @@ def spoked_wheel(
 
     Raises NotDefined where the hub is wider than the rim's inside. Source: `INERTIA`.
     """
-    dense = positive(density_kg_m3, "the density") * _MM
+    dense = amount(density_kg_m3, "the density") * _MM
     outside, inside = (
         positive(outside_mm, "the outside"),
         positive(rim_inside_mm, "the rim's inside"),
     )
     hub_outside, bore, hub_width = hub
+    not_negative(bore, "the bore of the hub")
     if not bore < hub_outside < inside < outside:
         raise NotDefined("the wheel's diameters do not lie in one another", "put them in order")
     rim = _ring(outside, inside, positive(rim_width_mm, "the rim's width"), dense)
@@ -93,7 +102,7 @@ def disc_wheel(
     bore = not_negative(bore_mm, "the bore")
     if bore >= outside:
         raise NotDefined("the bore is as large as the disc", "give a smaller bore")
-    dense = positive(density_kg_m3, "the density") * _MM
+    dense = amount(density_kg_m3, "the density") * _MM
     mass, inertia = _ring(outside, bore, positive(width_mm, "the width"), dense)
     return _wheel((mass, 0.0, 0.0), (inertia, 0.0, 0.0))
 
@@ -101,12 +110,12 @@ def disc_wheel(
 def governor_inertia(balls: int, mass_kg: float, radius_mm: float) -> float:
     """The inertia of governor balls in kg mm², as points; all that a governor is here."""
     count = within(balls, 1, 12, "the number of balls")
-    return count * positive(mass_kg, "a ball's mass in kg") * positive(radius_mm, "radius") ** 2
+    return count * amount(mass_kg, "a ball's mass in kg") * positive(radius_mm, "radius") ** 2
 
 
 def reflected(inertia_kgmm2: float, ratio: float) -> float:
     """Inertia felt at a shaft, of a wheel that turns `ratio` times as fast; kg mm²."""
-    return not_negative(inertia_kgmm2, "the inertia") * ratio**2
+    return amount_or_nothing(inertia_kgmm2, "the inertia") * ratio**2
 
 
 def fluctuation(
@@ -117,6 +126,8 @@ def fluctuation(
     The points are joined by straight lines; first and last are the ends of one cycle. Speed
     is the mean, the coefficient (most − least) / mean. Source: `FLUCTUATION`.
     """
+    if not all(abs(each) < 1e12 for point in diagram for each in point):
+        raise NotDefined("the torque diagram has a place without a number", "give it again")
     if len(diagram) < 2 or any(b[0] < a[0] for a, b in pairwise(diagram)):
         raise NotDefined("the torque diagram goes back on itself", "give its angles in order")
     turn = diagram[-1][0] - diagram[0][0]
@@ -139,17 +150,17 @@ def fluctuation(
 
 def coefficient_of(energy_nmm: float, inertia_kgmm2: float, rpm: float) -> float:
     """The coefficient of speed, (most − least) / mean, of a wheel. Source: `FLUCTUATION`."""
-    inertia = positive(inertia_kgmm2, "the inertia")
-    return not_negative(energy_nmm, "the energy") * 1000 / (inertia * _omega(rpm) ** 2)
+    inertia = amount(inertia_kgmm2, "the inertia")
+    return amount_or_nothing(energy_nmm, "the energy") * 1000 / (inertia * _omega(rpm) ** 2)
 
 
 def run_up_s(inertia_kgmm2: float, torque_nmm: float, rpm: float) -> float:
     """The time in s in which a steady torque brings a wheel to speed."""
     return (
-        positive(inertia_kgmm2, "the inertia")
+        amount(inertia_kgmm2, "the inertia")
         / 1000
         * _omega(rpm)
-        / positive(torque_nmm, "the torque in N mm")
+        / amount(torque_nmm, "the torque in N mm")
     )
 
 
@@ -162,7 +173,7 @@ def rim(outside_mm: float, rpm: float, density_kg_m3: float, made_of: str) -> Ri
     limit = float(table["rows"][made_of])
     size = positive(outside_mm, "the outside")
     speed = _omega(rpm) * size / 2000
-    stress = positive(density_kg_m3, "the density") * speed**2 * 1e-6
+    stress = amount(density_kg_m3, "the density") * speed**2 * 1e-6
     most = limit * 60_000 / (math.pi * size)
     steps = (
         Step("rim speed", "π D n / 60 000", f"{speed:.2f} m/s", "geometry"),
@@ -209,4 +220,4 @@ def _wheel(masses: tuple[float, float, float], inertias: tuple[float, float, flo
 
 
 def _omega(rpm: float) -> float:
-    return positive(rpm, "the speed in r/min") * math.pi / 30
+    return amount(rpm, "the speed in r/min") * math.pi / 30

@@ -129,9 +129,10 @@ def _crank_span(
     """The ends of the crank's swing in the upper half; None where it goes right round."""
     far = _angle_opposite(coupler + rocker, ground, crank)
     near = _angle_opposite(abs(coupler - rocker), ground, crank)
-    if far is None and near is None:
-        return None
-    return near or 0.0, math.pi if far is None else far
+    # Links that only just reach, as a parallelogram's, let the crank pass.
+    low = 0.0 if near is None or near < 1e-6 else near
+    high = math.pi if far is None or far > math.pi - 1e-6 else far
+    return None if (low, high) == (0.0, math.pi) else (low, high)
 
 
 def _least_transmission(ground: float, crank: float, coupler: float, rocker: float) -> float:

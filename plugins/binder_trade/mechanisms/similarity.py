@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 from typing import Final
 
-from binder_trade.explained import Step, positive, within
+from binder_trade.explained import Step, amount, within
 
 FROUDE: Final = "Froude's similarity: time goes by the root of the scale"
 LOOKS: Final = "common practice, no source: between the prototype's speed and the root of the scale"
@@ -40,7 +40,7 @@ class Scaled:
 
 def scale_speed(prototype_rpm: float, scale: float) -> ScaleSpeed:
     """What a model at 1 : scale should run at; r/min. Source: `FROUDE`, `LOOKS`."""
-    speed = positive(prototype_rpm, "the prototype's speed in r/min")
+    speed = amount(prototype_rpm, "the prototype's speed in r/min")
     size = within(scale, 1, 1000, "the scale (16 for 1 : 16)")
     froude = speed * math.sqrt(size)
     steps = (

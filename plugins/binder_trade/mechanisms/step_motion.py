@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 from typing import Final
 
-from binder_trade.explained import NotDefined, Step, positive, within
+from binder_trade.explained import NotDefined, Step, amount, positive, within
 from binder_trade.fits.printed import figures
 
 GENEVA: Final = "geometry of the pin in its slot, entering along it"
@@ -100,13 +100,32 @@ def ratchet_feed(
     return RatchetFeed(taken, fed, swing - fed, feed, parts / taken, steps)
 
 
+def pawl_load(
+    torque_nmm: float, diameter_mm: float, face_mm: float, depth_mm: float
+) -> tuple[float, float, tuple[Step, ...]]:
+    """The force in N on a ratchet tooth and its pressure in N/mm² over face × depth; N mm, mm.
+
+    The diameter is at the middle of the tooth's depth. Source: statics.
+    """
+    arm = positive(diameter_mm, "the ratchet's diameter") / 2
+    force = amount(torque_nmm, "the torque in N mm") / arm
+    area = positive(face_mm, "the face of the tooth") * positive(depth_mm, "the tooth's depth")
+    steps = (
+        Step("force on the pawl", "torque / radius", figures(force, "N"), "statics"),
+        Step(
+            "pressure on the tooth", "F / face × depth", figures(force / area, "N/mm²"), "statics"
+        ),
+    )
+    return force, force / area, steps
+
+
 def toggle_force(push_n: float, angle_deg: float) -> tuple[float, Step]:
     """The force in N of two equal links whose knee is pushed, each `angle_deg` from straight.
 
     Raises NotDefined at nothing: it grows without end there. Source: `TOGGLE`.
     """
     angle = math.radians(within(angle_deg, 0.05, 89, "the angle of the links", "°"))
-    force = positive(push_n, "the push in N") / (2 * math.tan(angle))
+    force = amount(push_n, "the push in N") / (2 * math.tan(angle))
     return force, Step("force of the toggle", "F / (2 tan angle)", figures(force, "N"), TOGGLE)
 
 

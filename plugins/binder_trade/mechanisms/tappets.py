@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 from typing import Final
 
-from binder_trade.explained import NotDefined, Step, mm, positive, within
+from binder_trade.explained import NotDefined, Step, amount, mm, positive, within
 
 TRIP: Final = "geometry of two circles: tappet tip about its shaft, tail about its pivot"
 FALL: Final = "free fall, h = g t² / 2, with the share of gravity that is left"
@@ -105,7 +105,7 @@ def blows(
     `gravity_share` is the head's own acceleration over gravity (`gravity_share_of`). Friction
     is left out, so allow the margin. Raises NotDefined. Source: `FALL`, `MARGIN_SOURCE`.
     """
-    speed = positive(rpm, "the speed in r/min")
+    speed = amount(rpm, "the speed in r/min")
     count = int(within(tappets, 1, 60, "the number of tappets"))
     pitch = 2 * math.pi / count
     lifting = within(lifting_rad, 0, 2 * math.pi, "the lifting angle in rad")
@@ -136,10 +136,11 @@ def gravity_share_of(
     The helve's middle lies `helve_middle_mm` from the pivot toward the head (below nothing: on
     the tail's side). Source: angular acceleration = moment of weights / inertia, slender rod.
     """
-    head, arm = positive(head_kg, "the head's mass in kg"), positive(head_mm, "the arm of the head")
-    helve, long = positive(helve_kg, "the helve's mass in kg"), positive(helve_long_mm, "the helve")
-    inertia = head * arm**2 + helve * (long**2 / 12 + helve_middle_mm**2)
-    moment = head * arm + helve * helve_middle_mm
+    head, arm = amount(head_kg, "the head's mass in kg"), positive(head_mm, "the arm of the head")
+    helve, long = amount(helve_kg, "the helve's mass in kg"), positive(helve_long_mm, "the helve")
+    middle = within(helve_middle_mm, -long, long, "the middle of the helve in mm")
+    inertia = head * arm**2 + helve * (long**2 / 12 + middle**2)
+    moment = head * arm + helve * middle
     if moment <= 0:
         raise NotDefined("the tail outweighs the head: it does not fall", "lighten the tail")
     return moment * arm / inertia
@@ -147,4 +148,4 @@ def gravity_share_of(
 
 def blow_energy_nmm(head_kg: float, lift_mm: float) -> float:
     """The energy of a blow in N mm: the head's weight times its lift, friction left out."""
-    return positive(head_kg, "the head's mass in kg") * _G / 1000 * positive(lift_mm, "the lift")
+    return amount(head_kg, "the head's mass in kg") * _G / 1000 * positive(lift_mm, "the lift")

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 from typing import Final, Literal
 
-from binder_trade.explained import NotDefined, Step, mm, positive, within
+from binder_trade.explained import NotDefined, Step, amount, mm, positive, within
 from binder_trade.fits.printed import figures
 
 TRAVEL: Final = "travel = turns × lead"
@@ -51,7 +51,7 @@ def handwheel(lead_mm: float, divisions: int, gear: float = 1.0) -> Handwheel:
 
     Raises NotDefined. Source: `TRAVEL`.
     """
-    turn = positive(lead_mm, "the lead") * positive(gear, "the ratio of the wheel to the screw")
+    turn = positive(lead_mm, "the lead") * amount(gear, "the ratio of the wheel to the screw")
     count = int(within(divisions, 1, 1000, "the number of divisions"))
     steps = (
         Step("travel for a turn", f"lead × {gear:g}", mm(turn), TRAVEL),
@@ -80,7 +80,7 @@ def moves_toward_hand(hand: Hand, *, screw_travels: bool) -> bool:
 def screw_force(torque_nmm: float, lead_mm: float, efficiency: float) -> float:
     """The force in N of a torque on a screw: 2π T η / lead."""
     share = within(efficiency, 1e-3, 1, "the efficiency")
-    torque = positive(torque_nmm, "the torque in N mm")
+    torque = amount(torque_nmm, "the torque in N mm")
     return 2 * math.pi * torque * share / positive(lead_mm, "the lead")
 
 

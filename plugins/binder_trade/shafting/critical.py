@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final, Literal
 
-from binder_trade.explained import NotDefined, Step, positive, within
+from binder_trade.explained import NotDefined, Step, amount, positive, within
 from binder_trade.shafting.beam import Load, Piece, bend, bend_overhung
 from binder_trade.shafting.eigen import eigenvalues
 from binder_trade.shafting.twist import STEEL_E
@@ -62,7 +62,7 @@ def critical_speeds(
     """
     if not masses:
         raise NotDefined("a shaft without a mass does not whirl", "give what sits on it")
-    kilos = [positive(each.mass_kg, "a mass in kg") for each in masses]
+    kilos = [amount(each.mass_kg, "a mass in kg") for each in masses]
     unit = [_unit(pieces, bearings_mm, masses, j, modulus_mpa) for j in range(len(masses))]
     # mm/N × kg is a thousandth of s².
     matrix = [
@@ -112,7 +112,7 @@ def single_disc(
     """
     span = positive(span_mm, "the span")
     at = within(at_mm, 1e-6, span, "the place of the disc in mm")
-    stiff = positive(modulus_mpa, "the modulus") * positive(inertia_mm4, "the second moment")
+    stiff = amount(modulus_mpa, "the modulus") * amount(inertia_mm4, "the second moment")
     rest = span - at
     if ends != "overhung" and rest <= 0:
         raise NotDefined("the disc sits in the bearing", "set it between the bearings")
@@ -121,7 +121,7 @@ def single_disc(
         "held": lambda: 3 * stiff * span**3 / (at * rest) ** 3,
         "overhung": lambda: 3 * stiff / at**3,
     }[ends]()
-    speed = _rpm(math.sqrt(rate * 1000 / positive(mass_kg, "the mass in kg")))
+    speed = _rpm(math.sqrt(rate * 1000 / amount(mass_kg, "the mass in kg")))
     steps = (
         Step("stiffness at the disc", f"shaft, {ends}", f"{rate:.3g} N/mm", STIFFNESS),
         Step("whirling speed", "√(k / m)", f"{speed:.0f} r/min", STIFFNESS),

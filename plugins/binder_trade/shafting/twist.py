@@ -6,7 +6,16 @@ import math
 from dataclasses import dataclass
 from typing import Final
 
-from binder_trade.explained import NotDefined, Step, mm, not_negative, positive, within
+from binder_trade.explained import (
+    NotDefined,
+    Step,
+    amount,
+    amount_or_nothing,
+    mm,
+    not_negative,
+    positive,
+    within,
+)
 from binder_trade.fits.printed import figures
 
 STRENGTH: Final = "τ = 16 T d / π (d⁴ − b⁴); strength of materials"
@@ -41,12 +50,12 @@ class Twisted:
 
 def torque_nmm(power_w: float, rpm: float) -> float:
     """Torque in N mm of a power in W at a speed in r/min."""
-    return positive(power_w, "the power in W") / (positive(rpm, "the speed in r/min") * _RAD) * 1000
+    return amount(power_w, "the power in W") / (amount(rpm, "the speed in r/min") * _RAD) * 1000
 
 
 def power_w(torque: float, rpm: float) -> float:
     """Power in W of a torque in N mm at a speed in r/min."""
-    return not_negative(torque, "the torque in N mm") * positive(rpm, "the speed") * _RAD / 1000
+    return amount_or_nothing(torque, "the torque in N mm") * amount(rpm, "the speed") * _RAD / 1000
 
 
 def shaft_stress(
@@ -56,8 +65,8 @@ def shaft_stress(
 
     An order of magnitude: no notch, no shock. Raises NotDefined. Source: `STRENGTH`, `TRESCA`.
     """
-    turn = not_negative(torque, "the torque in N mm")
-    bend = not_negative(moment_nmm, "the bending moment in N mm")
+    turn = amount_or_nothing(torque, "the torque in N mm")
+    bend = amount_or_nothing(moment_nmm, "the bending moment in N mm")
     modulus = _polar(diameter_mm, bore_mm) / (diameter_mm / 2)
     shear, bending = turn / modulus, 2 * bend / modulus
     greatest = math.hypot(turn, bend) / modulus
@@ -81,11 +90,11 @@ def least_diameter(
     `weakened` stands for a keyway or a cross hole. Source: `TRESCA`, `ALLOWED_SOURCE`.
     """
     both = math.hypot(
-        not_negative(torque, "the torque in N mm"), not_negative(moment_nmm, "the moment")
+        amount_or_nothing(torque, "the torque in N mm"), amount_or_nothing(moment_nmm, "the moment")
     )
     if both == 0:
         raise NotDefined("a shaft without a load", "give its torque or its bending moment")
-    allowed = positive(allowed_mpa, "the shear allowed") * (WEAKENED if weakened else 1.0)
+    allowed = amount(allowed_mpa, "the shear allowed") * (WEAKENED if weakened else 1.0)
     size = (16 * both / (math.pi * allowed)) ** (1 / 3)
     return size, Step("least diameter", f"∛(16 √(M² + T²) / π {allowed:g})", mm(size), TRESCA)
 
@@ -97,8 +106,8 @@ def twist(
 
     Raises NotDefined. Source: `TWIST`.
     """
-    turn = not_negative(torque, "the torque in N mm")
-    stiff = positive(shear_modulus_mpa, "the shear modulus")
+    turn = amount_or_nothing(torque, "the torque in N mm")
+    stiff = amount(shear_modulus_mpa, "the shear modulus")
     total = sum(positive(length, "a length") for length, _ in lengths)
     if not lengths:
         raise NotDefined("a shaft without a length", "give its pieces")
@@ -110,7 +119,7 @@ def twist(
 
 def belt_load(tight_n: float, slack_n: float, wrap_rad: float) -> float:
     """The load in N that both strands of a belt bring on the shaft, by the angle between them."""
-    one, two = positive(tight_n, "the tight strand"), not_negative(slack_n, "the slack strand")
+    one, two = amount(tight_n, "the tight strand"), amount_or_nothing(slack_n, "the slack strand")
     return math.sqrt(
         max(0.0, one**2 + two**2 - 2 * one * two * math.cos(within(wrap_rad, 0, 7, "the wrap")))
     )
