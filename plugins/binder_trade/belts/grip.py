@@ -6,21 +6,14 @@ import math
 from dataclasses import dataclass
 from typing import Final
 
+from binder.api import load_data
 from binder_trade.explained import NotDefined, Step, amount, amount_or_nothing, positive, within
+from binder_trade.fits.naming import cited
 from binder_trade.fits.printed import figures
 
 CAPSTAN: Final = "capstan equation T1/T2 = exp(μ θ / sin(half groove)); Khurmi, Theory of Machines"
 PRETENSION: Final = "T1 + T2 = 2 T0; Khurmi, Theory of Machines"
 CENTRIFUGAL: Final = "Tc = m v²; Khurmi, Theory of Machines"
-# Coefficients of friction on a dry metal pulley: (least, most). From memory of textbook tables.
-FRICTION: Final = {
-    "polyurethane": (0.45, 0.7),
-    "rubber": (0.3, 0.5),
-    "leather": (0.25, 0.4),
-    "cotton cord": (0.2, 0.3),
-    "spring wire": (0.1, 0.2),
-}
-FRICTION_SOURCE: Final = "textbook range on dry smooth metal (from memory); oil halves it"
 _FLAT: Final = 180.0
 _MOST_RATIO: Final = 1e30
 
@@ -44,6 +37,19 @@ class Grip:
     def torque_nmm(self, diameter_mm: float) -> float:
         """The torque that this pull gives on a pulley of this diameter; N mm."""
         return self.pull_n * positive(diameter_mm, "the pulley's diameter") / 2
+
+
+def friction_range(material: str) -> tuple[float, float, str]:
+    """Least and most friction of a belt on a dry metal pulley, with the source.
+
+    Raises NotDefined for a material that is not kept.
+    """
+    table = load_data("binder_trade.belts", "friction.yaml")
+    if material not in table["rows"]:
+        known = ", ".join(table["rows"])
+        raise NotDefined(f"no friction known for “{material[:40]}”", f"one of: {known}")
+    least, most = table["rows"][material]
+    return least, most, cited(table)
 
 
 def tension_ratio(friction: float, wrap_rad: float, groove_deg: float = _FLAT) -> float:

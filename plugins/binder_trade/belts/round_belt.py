@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import Any, Final, Literal
 
 from binder.api import load_data
-from binder_trade.explained import NotDefined, Step, mm, positive, within
+from binder_trade.explained import NotDefined, Step, amount, mm, positive, within
 from binder_trade.fits.naming import cited
 from binder_trade.fits.printed import figures
 
@@ -109,6 +109,12 @@ def cut_length(run_mm: float, cord_mm: float, stretch: float = 0.10) -> Cut:
 def stretch_of(run_mm: float, free_mm: float) -> float:
     """The stretch as a part of one of a belt of this free length on a run of that length; mm."""
     return positive(run_mm, "the length of the run") / positive(free_mm, "the free length") - 1
+
+
+def cord_mass_kg_m(cord_mm: float, density_kg_m3: float = 1200.0) -> float:
+    """The mass of a metre of cord in kg; polyurethane where no density is given (from memory)."""
+    size = within(cord_mm, 0.5, 20, "the cord in mm")
+    return amount(density_kg_m3, "the density") * math.pi / 4 * size**2 * 1e-6
 
 
 def round_groove(neutral_mm: float, cord_mm: float) -> Groove:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from itertools import product
 from typing import Any, Final
 
 from binder.api import load_data
@@ -52,6 +53,37 @@ def driven(
             )
         )
     return Driven(start * ratio, ratio, tuple(steps))
+
+
+@dataclass(frozen=True, slots=True)
+class Rung:
+    """One speed of a drive with steps: which step of each stage, counted from one, and r/min."""
+
+    steps_chosen: tuple[int, ...]
+    rpm: float
+
+
+def speed_ladder(driver_rpm: float, stages: Sequence[Sequence[float]]) -> tuple[Rung, ...]:
+    """Every speed of stages with steps in a row, slowest first.
+
+    Each stage is its ratios (driven turns / driver turns), one for each step. Raises
+    NotDefined for a stage without steps, or more than 2000 speeds.
+    """
+    start = amount(driver_rpm, "the speed of the driver")
+    if not stages or not all(stages) or math.prod(len(each) for each in stages) > 2000:
+        raise NotDefined(
+            "a drive without steps, or with more than 2000 speeds", "give some ratios a stage"
+        )
+    for ratio in (one for each in stages for one in each):
+        amount(ratio, "a ratio")
+    rungs = (
+        Rung(
+            tuple(number for number, _ in choice),
+            start * math.prod(ratio for _, ratio in choice),
+        )
+        for choice in product(*(list(enumerate(each, 1)) for each in stages))
+    )
+    return tuple(sorted(rungs, key=lambda rung: (rung.rpm, rung.steps_chosen)))
 
 
 def driven_diameter(

@@ -160,7 +160,7 @@ def hoist(
     handle = torque / ratio / share / arm
     turns = 1000 * tackle.falls * ratio / (math.pi * size)
     velocity = 2 * arm * ratio * tackle.falls / size
-    told = f"{tackle.falls} falls, {tackle.leads} leading"
+    told = f"falls: {tackle.falls}, leading sheaves: {tackle.leads}"
     steps = (
         Step("pull on the rope", told, figures(pull, "N"), TACKLE),
         Step("torque of the drum", "pull × D / 2", figures(torque, "N mm"), "statics"),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from typing import Any, Final
@@ -85,13 +85,13 @@ def spoked_wheel(
     not_negative(bore, "the bore of the hub")
     if not bore < hub_outside < inside < outside:
         raise NotDefined("the wheel's diameters do not lie in one another", "put them in order")
-    rim = _ring(outside, inside, positive(rim_width_mm, "the rim's width"), dense)
+    ring = _ring(outside, inside, positive(rim_width_mm, "the rim's width"), dense)
     boss = _ring(hub_outside, bore, positive(hub_width, "the hub's width"), dense)
     number, area = spokes
     long, middle = (inside - hub_outside) / 2, (inside + hub_outside) / 4
     arms = within(number, 0, 60, "the number of spokes") * dense * not_negative(area, "area") * long
     spread = arms * (long**2 / 12 + middle**2)
-    return _wheel((rim[0], boss[0], arms), (rim[1], boss[1], spread))
+    return _wheel({"rim": ring, "hub": boss, "spokes": (arms, spread)})
 
 
 def disc_wheel(
@@ -104,7 +104,7 @@ def disc_wheel(
         raise NotDefined("the bore is as large as the disc", "give a smaller bore")
     dense = amount(density_kg_m3, "the density") * _MM
     mass, inertia = _ring(outside, bore, positive(width_mm, "the width"), dense)
-    return _wheel((mass, 0.0, 0.0), (inertia, 0.0, 0.0))
+    return _wheel({"disc": (mass, inertia)})
 
 
 def governor_inertia(balls: int, mass_kg: float, radius_mm: float) -> float:
@@ -208,14 +208,15 @@ def _ring(outside: float, inside: float, width: float, dense: float) -> tuple[fl
     return mass, mass * (outside**2 + inside**2) / 8
 
 
-def _wheel(masses: tuple[float, float, float], inertias: tuple[float, float, float]) -> Wheel:
-    mass, inertia = sum(masses), sum(inertias)
-    named = [
-        Step(f"{name}", "mass", figures(kilos * 1000, "g"), INERTIA)
-        for name, kilos in zip(("rim", "hub", "spokes"), masses, strict=True)
-        if kilos
-    ]
-    whole = Step("inertia", "rim + hub + spokes", figures(inertia, "kg mm²"), INERTIA)
+def _wheel(parts: Mapping[str, tuple[float, float]]) -> Wheel:
+    """A wheel of parts, each its mass in kg and its inertia in kg mm²."""
+    mass = sum(part[0] for part in parts.values())
+    inertia = sum(part[1] for part in parts.values())
+    named = (
+        Step(f"mass of the {name}", "volume × density", figures(part[0] * 1000, "g"), INERTIA)
+        for name, part in parts.items()
+    )
+    whole = Step("inertia", "sum of the parts", figures(inertia, "kg mm²"), INERTIA)
     return Wheel(mass, inertia, (*named, whole))
 
 

@@ -14,7 +14,13 @@ from binder_trade.belts.cone import (
     speed_series,
 )
 from binder_trade.belts.run import Layout, run
-from binder_trade.belts.speeds import belt_speed_ms, driven, driven_diameter, usual_slip
+from binder_trade.belts.speeds import (
+    belt_speed_ms,
+    driven,
+    driven_diameter,
+    speed_ladder,
+    usual_slip,
+)
 from binder_trade.explained import NotDefined
 
 # Khurmi & Gupta, Theory of Machines, Ex 11.3: driver 160 r/min, driven 60, 80, 100 r/min,
@@ -74,6 +80,21 @@ def test_a_pulley_and_its_twin_turned_round(ratio: float) -> None:
     assert [each.second_mm for each in made.runs] == pytest.approx(driver[::-1])
 
 
+# A tilt hammer's pulleys, by hand: cord on 24, 32, 40 mm and the same turned round, 160 mm apart.
+# The outer steps need L = 2 √(C² − 8²) + 32 π + 16 asin(8 / C); equal pulleys need 2 C + π d, so
+# the middle step is d = (L − 2 C) / π, a tenth of a millimetre over 32.
+def test_the_pulleys_of_a_tilt_hammer() -> None:
+    length = 2 * math.sqrt(160**2 - 8**2) + 32 * math.pi + 16 * math.asin(8 / 160)
+    made = cone_from_driver((24, (length - 320) / math.pi, 40), length, 160)
+    assert made.runs[0].length_mm == pytest.approx(length)
+    assert made.most_apart_mm < 0.01
+    assert made.runs[1].second_mm == pytest.approx(made.runs[1].first_mm)
+    assert made.runs[1].first_mm == pytest.approx(32.127, abs=1e-3)
+    assert cone_as_given((24, 32, 40), (40, 32, 24), 160).most_apart_mm == pytest.approx(
+        0.4, abs=0.01
+    )
+
+
 # A usual mistake: an open belt on steps whose sum is kept.
 def test_steps_of_equal_sums_want_a_jockey_when_open() -> None:
     pairs = ((30, 90), (45, 75), (60, 60))
@@ -130,6 +151,17 @@ def test_a_series_of_spindle_speeds() -> None:
     assert speed_series(low, high, 6) == pytest.approx(
         [334.23, 441.0, 581.92, 767.85, 1013.18, 1336.9], abs=0.05
     )
+
+
+def test_a_ladder_of_speeds() -> None:
+    rungs = speed_ladder(100, [(0.5, 1, 2), (1, 3)])
+    assert [round(each.rpm) for each in rungs] == [50, 100, 150, 200, 300, 600]
+    assert rungs[2].steps_chosen == (1, 2)
+    for stages in ([], [()], [(1.0,) * 50, (1.0,) * 50]):
+        with pytest.raises(NotDefined, match="without steps"):
+            speed_ladder(100, stages)
+    with pytest.raises(NotDefined, match="a ratio"):
+        speed_ladder(100, [(1, math.nan)])
 
 
 def test_the_speed_of_a_belt_and_its_slip() -> None:

@@ -7,8 +7,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from binder_trade.belts.grip import (
-    FRICTION,
     best_speed_ms,
+    friction_range,
     grip_by_limit,
     grip_by_pretension,
     held_by,
@@ -68,8 +68,14 @@ def test_a_groove_wedges(friction: float, wrap: float, angle: float) -> None:
     assert tension_ratio(friction, wrap, angle) > tension_ratio(friction, wrap) > 1
 
 
+# Textbook order (from memory): rubber grips better than leather, leather than cord.
 def test_every_friction_has_a_range() -> None:
-    assert all(0 < least < most < 1 for least, most in FRICTION.values())
+    found = [friction_range(name) for name in ("rubber", "leather", "cotton cord", "spring wire")]
+    assert all(0 < least < most < 1 and "from memory" in source for least, most, source in found)
+    assert found == sorted(found, reverse=True)
+    with pytest.raises(NotDefined) as caught:
+        friction_range("butter")
+    assert "polyurethane" in caught.value.way_out
 
 
 def test_belts_without_grip() -> None:

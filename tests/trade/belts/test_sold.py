@@ -11,6 +11,7 @@ from binder_trade.belts.flat import flat_pulley, least_flat_pulley
 from binder_trade.belts.o_rings import ring_belts
 from binder_trade.belts.round_belt import (
     cord,
+    cord_mass_kg_m,
     cut_length,
     neutral_of,
     round_groove,
@@ -102,10 +103,18 @@ def test_a_cord_cut_to_weld() -> None:
     made = cut_length(420, 3, 0.10)
     assert made.free_mm * 1.10 == pytest.approx(420)
     assert made.fitted_cord_mm**2 * 1.10 == pytest.approx(9)
-    # No more than twice the maker's most working tension (1.1 lbf), put on by hand.
-    assert 1.1 * LBF < made.pretension_n < 2 * 1.1 * LBF
     least, usual, most, _ = stretch_range("welded polyurethane")
     assert least < usual < most
+
+
+def test_the_mass_of_a_cord() -> None:
+    assert cord_mass_kg_m(3) == pytest.approx(0.00848, abs=1e-5)
+
+
+# The maker's table again: its most working tension is what a tenth of stretch gives.
+@pytest.mark.parametrize(("size", "least", "tension"), CORDS[:6])
+def test_the_pull_of_a_stretched_cord(size: float, least: float, tension: float) -> None:
+    assert cut_length(400, size, 0.10).pretension_n == pytest.approx(tension * LBF, rel=0.15)
 
 
 def test_cords_that_cannot_be() -> None:
