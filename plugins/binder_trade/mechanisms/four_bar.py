@@ -102,6 +102,15 @@ def four_bar(ground_mm: float, crank_mm: float, coupler_mm: float, rocker_mm: fl
     return FourBar(ground, crank, coupler, rocker, kind, span, swing, least, steps)
 
 
+def coupler_point(state: FourBarState, along_mm: float, aside_mm: float) -> tuple[float, float]:
+    """Where a point of the coupler stands: mm along it from the crank's pin, and to its left."""
+    cosine, sine = math.cos(state.coupler_rad), math.sin(state.coupler_rad)
+    return (
+        state.crank_pin_mm[0] + along_mm * cosine - aside_mm * sine,
+        state.crank_pin_mm[1] + along_mm * sine + aside_mm * cosine,
+    )
+
+
 def _kind(ground: float, crank: float, coupler: float, rocker: float) -> Kind:
     sides = (ground, crank, coupler, rocker)
     short, long = min(sides), max(sides)

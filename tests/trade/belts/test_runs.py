@@ -148,6 +148,25 @@ def test_three_equal_pulleys_in_a_triangle() -> None:
     assert made.wraps_rad == pytest.approx([2 * math.pi / 3] * 3)
 
 
+# Where the drive stands on the bed, and which way round, does not change the belt.
+@given(x=st.floats(-90, 90), y=st.floats(-90, 90), turn=st.floats(0, 2 * math.pi))
+def test_a_loop_anywhere(x: float, y: float, turn: float) -> None:
+    places = [(0.0, 0.0, 30.0, 1), (120.0, 10.0, 50.0, 1), (60.0, 25.0, 12.0, -1)]
+    moved = [
+        Pulley(
+            x + a * math.cos(turn) - b * math.sin(turn),
+            y + a * math.sin(turn) + b * math.cos(turn),
+            size,
+            sense,
+        )
+        for a, b, size, sense in places
+    ]
+    here = loop([Pulley(*place) for place in places])
+    there = loop(moved)
+    assert there.length_mm == pytest.approx(here.length_mm)
+    assert there.wraps_rad == pytest.approx(here.wraps_rad)
+
+
 def test_a_jockey_from_outside_adds_length() -> None:
     def pressed(down: float) -> list[Pulley]:
         jockey_pulley = Pulley(75, 25 + 5 - down, 10, -1)

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from binder_trade.explained import NotDefined
 from binder_trade.mechanisms.crank_slider import crank_slider
-from binder_trade.mechanisms.four_bar import Branch, four_bar
+from binder_trade.mechanisms.four_bar import Branch, coupler_point, four_bar
 from binder_trade.mechanisms.yoke import eccentric, scotch_yoke
 
 ANGLES = st.floats(0, 2 * math.pi)
@@ -125,6 +125,23 @@ def test_the_rockers_speed_is_a_derivative(angle: float, branch: Branch) -> None
     one, two = (made.at(angle + d, branch).rocker_rad for d in (-step, step))
     turned = math.remainder(two - one, 2 * math.pi)
     assert made.at(angle, branch).speed_ratio == pytest.approx(turned / 2 / step, abs=1e-5)
+
+
+# Watt's linkage draws a straight line: the middle of the coupler of equal rockers, near enough
+# (textbook; proportions 2 : 1 : 2).
+def test_a_straight_line_by_watt() -> None:
+    made = four_bar(math.hypot(200, 50), 100, 50, 100)
+    seen = []
+    for each in range(-8, 9):
+        angle = math.atan2(50, 200) + math.radians(each)
+        state = made.at(angle, "crossed")
+        assert coupler_point(state, 50, 0) == pytest.approx(state.rocker_pin_mm)
+        seen.append(coupler_point(state, 25, 0))
+    (x1, y1), (x2, y2) = seen[0], seen[-1]
+    long = math.dist(seen[0], seen[-1])
+    off = [abs((x2 - x1) * (y - y1) - (y2 - y1) * (x - x1)) / long for x, y in seen]
+    assert long > 20
+    assert max(off) < 0.02
 
 
 def test_the_ends_of_a_rockers_swing() -> None:

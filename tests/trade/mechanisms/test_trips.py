@@ -52,6 +52,7 @@ def test_the_tappet_lets_go_where_the_tips_meet(tip: float, overlap: float) -> N
     assert math.dist(end, (apart, 0)) == pytest.approx(tip)
     assert made.head_lift_mm == pytest.approx(120 * 2 * swing)
     assert made.shaft_rad > made.helve_rad
+    assert made.steps[2].value == f"{made.head_lift_mm:.3f} mm"
     later = trip(apart, tip, tail, 120, rest_deg=0)
     assert later.helve_rad == pytest.approx(swing)
     assert later.shaft_rad == pytest.approx(made.shaft_rad / 2)

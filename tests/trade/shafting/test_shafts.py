@@ -139,6 +139,8 @@ def test_one_disc_both_ways(span: float, part: float, mass: float) -> None:
     arm, _ = single_disc(mass, piece.inertia_mm4, span, span, "overhung")
     held, _ = single_disc(mass, piece.inertia_mm4, span, span * part, "held")
     assert arm < speed < held
+    rate = 3 * 206_000 * piece.inertia_mm4 / span**3
+    assert arm == pytest.approx(math.sqrt(rate * 1000 / mass) * 30 / math.pi)
 
 
 # Closed form of a uniform shaft: ω = π² √(E I / m' l⁴).
