@@ -3,7 +3,7 @@
 import math
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from binder_trade.belts.cone import (
@@ -56,6 +56,7 @@ def test_short_centres() -> None:
     assert abs(made.length_mm - series) > 0.06
 
 
+@settings(deadline=None)
 @given(
     ratios=st.lists(st.floats(0.3, 3), min_size=1, max_size=5),
     centres=st.floats(60, 400),
@@ -72,6 +73,7 @@ def test_one_belt_for_all_steps(ratios: list[float], centres: float, layout: Lay
 
 
 # Two equal pulleys, one turned round: the steps of a three-step pulley of ratios r, 1, 1/r.
+@settings(deadline=None)
 @given(ratio=st.floats(1.1, 3))
 def test_a_pulley_and_its_twin_turned_round(ratio: float) -> None:
     length = run(40, 40, 120).length_mm

@@ -3,7 +3,7 @@
 import math
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from binder_trade.belts.centres import centres_for, change_of_centres, jockey
@@ -106,6 +106,7 @@ def test_a_quarter_turn_by_the_handbook(one: float, two: float, over: float) -> 
     assert made.lean_deg == pytest.approx(2 * math.degrees(math.atan(max(one, two) / 2 / centres)))
 
 
+@settings(deadline=None)
 @given(
     one=SIZES,
     two=SIZES,

@@ -4,7 +4,7 @@ import math
 from itertools import pairwise
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from binder_trade.belts.flat import flat_pulley, least_flat_pulley
@@ -218,6 +218,7 @@ def test_a_toothed_pulley() -> None:
     assert toothed_pulley("T5", 8).is_too_small
 
 
+@settings(deadline=None)
 @given(first=st.integers(12, 40), second=st.integers(12, 40), more=st.integers(5, 80))
 def test_whole_teeth(first: int, second: int, more: int) -> None:
     count = first + second + more

@@ -3,7 +3,7 @@
 import math
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from binder_trade.chains.bead import bead_loop, bead_wheel
@@ -75,6 +75,7 @@ def test_equal_sprockets(teeth: int, half: int) -> None:
     assert made.needs_cranked_link == (teeth % 2 == 1)
 
 
+@settings(deadline=None)
 @given(first=st.integers(9, 30), second=st.integers(9, 60), apart=st.floats(30, 80))
 def test_the_chain_comes_out_even(first: int, second: int, apart: float) -> None:
     made = chain_drive(6, first, second, apart * 6)

@@ -3,7 +3,7 @@
 import math
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from binder_trade.explained import NotDefined
@@ -60,6 +60,7 @@ def test_a_beam_in_inches() -> None:
 
 
 # Closed form of a load between bearings: y = F a² b² / 3 E I l.
+@settings(deadline=None)
 @given(span=st.floats(20, 400), part=st.floats(0.05, 0.95), force=st.floats(1, 200))
 def test_a_load_anywhere(span: float, part: float, force: float) -> None:
     at = span * part
@@ -96,6 +97,7 @@ def test_a_load_spread_over_the_shaft() -> None:
 
 
 # Reciprocity (Maxwell): what A does at B, B does at A; also on a stepped shaft.
+@settings(deadline=None)
 @given(one=st.floats(1, 149), two=st.floats(1, 149))
 def test_reciprocity_on_a_stepped_shaft(one: float, two: float) -> None:
     pieces = [round_piece(40, 6), round_piece(60, 10), round_piece(50, 5)]
@@ -128,6 +130,7 @@ def test_two_whirling_speeds_of_an_overhung_shaft() -> None:
     assert made.dunkerley_rpm < made.first_rpm < made.rayleigh_rpm
 
 
+@settings(deadline=None)
 @given(span=st.floats(50, 400), part=st.floats(0.1, 0.9), mass=st.floats(0.01, 5))
 def test_one_disc_both_ways(span: float, part: float, mass: float) -> None:
     piece = round_piece(span, 6)
