@@ -173,7 +173,7 @@ def test_crowns(size: float, crown: float) -> None:
 def test_a_small_flat_pulley() -> None:
     made = flat_pulley(25, 20)
     assert made.face_mm == pytest.approx(23)
-    assert 0 < made.crown_mm < 0.3
+    assert made.crown_mm == pytest.approx(0.23)
     assert "common practice" in made.steps[-1].source
     with pytest.raises(NotDefined, match="no crown"):
         flat_pulley(900, 20)

@@ -25,6 +25,7 @@ def test_a_worm_of_a_textbook() -> None:
     made = worm_loss(math.degrees(math.atan(2 / 8)), 0.032)
     assert 1.2 * made.forward == pytest.approx(1.047, abs=0.001)
     assert 1.2 * (1 - made.forward) == pytest.approx(0.153, abs=0.001)
+    assert made.steps[0].value == "87 %"
 
 
 # Wentzell, Machine Design, Ex 13.6: lead angle 4.77°, friction 0.03, flanks left out: 0.73.
