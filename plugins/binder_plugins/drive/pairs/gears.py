@@ -12,10 +12,11 @@ from binder_plugins.drive.pairs.indexing import divided
 from binder_plugins.drive.train.bodies import Body
 from binder_plugins.drive.train.told import module_of, teeth_of
 from binder_trade.explained import NotDefined
+from binder_trade.gears.centres import reference
 from binder_trade.gears.form_cutters import FormCutter, cutter_for
 from binder_trade.gears.gear import Gear, blank
 from binder_trade.gears.measuring import Pins, Span, over_pins, span
-from binder_trade.gears.pair import mesh, reference
+from binder_trade.gears.pair import mesh
 from binder_trade.gears.racks import Rack, rack
 
 # Of the module, between the middle of the usual range: from memory.
