@@ -38,6 +38,7 @@ from binder.design.meeting_facts import (
     PlaceFact,
     ThreadFact,
 )
+from binder.design.shaft_facts import Located, Piece, Role, ShaftFact
 
 __all__ = [
     "Assembly",
@@ -64,11 +65,15 @@ __all__ = [
     "ItemNumber",
     "Joint",
     "JointFact",
+    "Located",
     "MaterialFact",
     "NumberOff",
     "Part",
+    "Piece",
     "PlaceFact",
     "PlacedPiece",
+    "Role",
+    "ShaftFact",
     "Step",
     "Task",
     "TaskKind",
