@@ -63,9 +63,9 @@ def _pieces(name: str, design: Design) -> tuple[str, ...]:
 
 def _finding(clash: Clash, item: dict[str, str], design: Design) -> Diagnostic:
     middle = tuple((a + b) / 2 for a, b in zip(clash.least, clash.most, strict=True))
-    first = design.item(item[clash.first])
+    later = design.item(item[clash.second])
     return codes.PARTS_COLLIDE.at(
-        first.at if first is not None else design.spec.resolved.document.span(()),
+        later.at if later is not None else design.spec.resolved.document.span(()),
         f"'{clash.first}' and '{clash.second}' share {clash.volume_mm3:.1f} mm³ {_where(middle)}",
         help="move one of them, or take away where they meet",
     )

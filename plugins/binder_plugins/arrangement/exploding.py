@@ -17,7 +17,8 @@ Box = tuple[Vector, Vector]
 _GAP = 5.0
 _STEP = 2.0
 _MOST_STEPS = 400
-_COVERED = 0.2
+_COVERED = 0.25
+_FARTHER = 0.45  # of its own length a part goes on to show what lies behind it
 
 
 @dataclass
@@ -145,17 +146,27 @@ def _clear(unit: Unit, start: Vector, way: Vector, done: Sequence[Unit]) -> floa
     """How far a unit goes until it stands clear of all that is there."""
     taken = [_shifted(other.box, other.moved) for other in done]
     own = unit.box
-    least = _first(own, start, way, lambda here: not any(_meet(here, one) for one in taken))
-    seen = _first(own, start, way, lambda here: not any(_hides(here, one) for one in taken))
+
+    def is_clear(far: float) -> bool:
+        here = _shifted(own, plus(start, way, far))
+        return not any(_meet(here, one) for one in taken)
+
+    def is_seen(far: float) -> bool:
+        here = _shifted(own, plus(start, way, far))
+        return not any(_hides(here, one) for one in taken)
+
+    least = _first(is_clear, 0.0)
     long = max(most - low for low, most in zip(*own, strict=True))
-    return max(least, min(seen, least + long))
+    wanted = min(_first(is_seen, 0.0), least + _FARTHER * long)
+    return _first(is_clear, max(least, wanted))
 
 
-def _first(own: Box, start: Vector, way: Vector, is_clear: Callable[[Box], bool]) -> float:
+def _first(is_right: Callable[[float], bool], start: float) -> float:
+    """The first place from `start` on that is right; `start` where none is."""
     for step in range(_MOST_STEPS):
-        if is_clear(_shifted(own, plus(start, way, step * _STEP))):
-            return step * _STEP
-    return 0.0
+        if is_right(start + step * _STEP):
+            return start + step * _STEP
+    return start
 
 
 def _shifted(box: Box, moved: Vector) -> Box:

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from binder.api import Design, ShaftFact, exact, shown_length
 from binder_drafting import Along, Balloon, Fields, Request, Sheet, Size, draft
 from binder_plugins.arrangement.gathering import PictureFact
-from binder_plugins.arrangement.sheets import balloons_of, view_of
+from binder_plugins.arrangement.sheets import PICTURE_SCALES, balloons_of, view_of
 from binder_plugins.arrangement.space import carried
 from binder_solid.forms import Point
 from binder_solid.placed import PlacedFact
@@ -16,7 +16,7 @@ from binder_solid.views import Projection
 from binder_solid.views import View as SolidView
 
 SIDES: tuple[Projection, ...] = ("isometric", "front", "top")
-_PICTURE_ROOMS = ((178.0, 118.0), (178.0, 160.0))
+_PICTURE_ROOMS = ((178.0, 150.0),)
 _VIEW_ROOMS = ((178.0, 110.0), (178.0, 232.0))
 _ROUND = 1e-6
 
@@ -24,7 +24,14 @@ _ROUND = 1e-6
 def picture_sheet(fact: PictureFact, design: Design) -> Sheet:
     """Draws the model as it looks, with the item numbers of all that is seen there."""
     balloons = [one for one in _balloons(fact, design) if one.view == "isometric"]
-    return draft(Request((view_of(fact, 0),), balloons=tuple(balloons), rooms=_PICTURE_ROOMS))
+    return draft(
+        Request(
+            (view_of(fact, 0),),
+            balloons=tuple(balloons),
+            rooms=_PICTURE_ROOMS,
+            scales=PICTURE_SCALES,
+        )
+    )
 
 
 def views_sheet(fact: PictureFact, design: Design) -> Sheet:

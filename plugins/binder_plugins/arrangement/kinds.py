@@ -6,12 +6,12 @@ from typing import Annotated
 
 from pydantic import Field
 
-from binder.api import Angle, At, Flag, Kind, Name, Noted, Ref, Slot
+from binder.api import Angle, At, Flag, Kind, Model, Name, Ref, Slot
 
 MOST_COPIES = 40
 
 
-class CopyPosition(Noted):
+class CopyPosition(Model):
     """Where one copy of a part stands, as far as its joints leave that free.
 
     `at` is measured to the nearest side of the part, or to its own place `by`; `on` is the

@@ -8,10 +8,12 @@ from binder.api import Design, Diagnostic, Inset, Paragraph, Picture, Place, Sec
 from binder_drafting import Request, Sheet, draft
 from binder_plugins.arrangement.gathering import PictureFact
 from binder_plugins.arrangement.general import picture_sheet, views_sheet
-from binder_plugins.arrangement.sheets import balloons_of, view_of
+from binder_plugins.arrangement.sheets import PICTURE_SCALES, balloons_of, view_of
 from binder_solid.placed import PlacedFact
 
-_ROOMS = ((178.0, 120.0), (178.0, 215.0))
+_ROOM = (178.0, 125.0)
+_TALL_ROOM = (178.0, 190.0)
+_MANY = 6
 
 
 def arrangement_pages(
@@ -24,9 +26,8 @@ def arrangement_pages(
     for one in design.assemblies.values():
         fact = design.facts.about(PictureFact, f"exploded {one.name}")
         if fact is not None:
-            sheet = exploded_sheet(fact, design)
-            words = f"{one.title}, taken apart, scale {sheet.scale}"
-            yield Inset(f"assembly-{one.name}", (Picture(sheet.drawing, words),))
+            picture = Picture(exploded_sheet(fact, design).drawing, f"{one.title}, taken apart")
+            yield Inset(f"assembly-{one.name}", (picture,))
 
 
 def _whole(fact: PictureFact, design: Design) -> Section:
@@ -37,7 +38,7 @@ def _whole(fact: PictureFact, design: Design) -> Section:
     )
     seen, told = picture_sheet(fact, design), views_sheet(fact, design)
     blocks = (
-        Picture(seen.drawing, f"the model put together, scale {seen.scale}"),
+        Picture(seen.drawing, "the model put together"),
         Paragraph((words,)),
         Picture(told.drawing, f"general arrangement, scale {told.scale}"),
     )
@@ -53,9 +54,18 @@ def exploded_sheet(fact: PictureFact, design: Design) -> Sheet:
         Request(
             (view_of(fact, 0),),
             balloons=balloons_of(fact, design, (0,), names),
-            rooms=_ROOMS,
+            rooms=(_room(fact, names),),
+            scales=PICTURE_SCALES,
         )
     )
+
+
+def _room(fact: PictureFact, names: list[str]) -> tuple[float, float]:
+    """Many parts, and what stands high, have most of a page."""
+    seen = [one.views[0].bounds for one in fact.shown if one.views[0].edges]
+    wide = max(most[0] for _, most in seen) - min(least[0] for least, _ in seen)
+    high = max(most[1] for _, most in seen) - min(least[1] for least, _ in seen)
+    return _TALL_ROOM if len(set(names)) > _MANY or high > wide else _ROOM
 
 
 def _owners(name: str, design: Design) -> dict[str, str]:

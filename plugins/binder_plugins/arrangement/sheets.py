@@ -15,6 +15,8 @@ from binder_solid.space import placed
 from binder_solid.views import Edge as Seen
 from binder_solid.views import View as SolidView
 
+PICTURE_SCALES = (2.0, 1.5, 1.0, 0.8, 0.65, 0.5, 0.4, 0.3, 0.25, 0.2, 0.15, 0.1, 0.05, 0.02)
+"""A picture is as large as its room: nothing is measured on it."""
 _SHARE = 0.4
 _LEAST = 0.3
 """How long in mm an edge must be for a leader to point at it."""

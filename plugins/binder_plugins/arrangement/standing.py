@@ -253,9 +253,11 @@ def _way_off(met: list[Meeting], frame: Frame, model: Model) -> Vector:
     """The direction in which a part comes off what holds it."""
     if not met:
         return (0.0, 0.0, 1.0)
-    own = met[0].spot
+    own, there = met[0].spot, met[0].other_spot
     if own.sort == "way":
         return carried(own.along or own.way, frame)
+    if own.sort == "socket" and there.sort == "plug":  # Over the free end of the plug.
+        return carried(there.way, model.standing[met[0].other.name].frame)
     return carried(scaled(own.way, -1.0), frame)
 
 
