@@ -11,7 +11,9 @@ from binder_solid.conventional import drawn_form
 from binder_solid.facts import FormFact, Located, Stretch
 from binder_solid.forms import TURNED, Cut, Cylinder, Form, Frame, Mirrored, Vector
 
-MOST = 200
+MOST = 60
+"""Copies of one item that are placed; more of them are shot, not parts."""
+MOST_IN_ALL = 1200
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +76,12 @@ def copies_of(design: Design) -> dict[str, tuple[Copy, ...]]:
         bought = bought_form(item)
         if bought is not None:
             facts[item.name] = bought
-    return {name: tuple(_copies(fact, design)) for name, fact in facts.items()}
+    found: dict[str, tuple[Copy, ...]] = {}
+    count = 0
+    for name, fact in facts.items():
+        found[name] = tuple(_copies(fact, design)) if count < MOST_IN_ALL else ()
+        count += len(found[name])
+    return {name: copies for name, copies in found.items() if copies}
 
 
 def _copies(fact: FormFact, design: Design) -> Iterator[Copy]:

@@ -7,8 +7,9 @@ from collections.abc import Iterator
 from binder.api import Contribution, Design, Diagnostic, Fact
 from binder_plugins.arrangement import codes
 from binder_plugins.arrangement.joined import Stand
+from binder_plugins.arrangement.model import Model
 from binder_plugins.arrangement.space import carried, scaled, towards_reader
-from binder_plugins.arrangement.standing import Model, put_together
+from binder_plugins.arrangement.standing import put_together
 from binder_solid.forms import Vector
 from binder_solid.placed import CentresFact, MotionFact, PlacedFact
 from binder_solid.space import dot, length, minus, placed, plus
@@ -104,11 +105,11 @@ def _apart(model: Model) -> Iterator[Diagnostic]:
     """Wheels that mesh stand as far apart as the mesh wants."""
     for fact in model.design.facts.all(CentresFact):
         joint = model.design.joints.get(fact.subject)
-        stands = model.stands()
-        pair = [stands.get(name, ()) for name in joint.items] if joint is not None else []
-        if joint is None or len(pair) != 2 or not all(pair):
+        ends = joint.items if joint is not None else ()
+        pair = [one for name in ends for one in model.stands.get(name, ())[:1]]
+        if joint is None or len(pair) != 2:
             continue
-        apart = _between_axes(pair[0][0], pair[1][0])
+        apart = _between_axes(pair[0], pair[1])
         if abs(apart - fact.distance) > _CENTRES:
             yield codes.PARTS_DO_NOT_MEET.at(
                 joint.at,

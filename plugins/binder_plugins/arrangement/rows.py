@@ -37,6 +37,19 @@ class Row:
         roles = enumerate(self.fact.pieces)
         return tuple(n for n, one in roles if one.role is Role.BEARING)
 
+    @property
+    def carriers(self) -> tuple[str, ...]:
+        """The names of the copies that carry the shaft."""
+        pieces = (self.pieces[n] for n in self.bearings)
+        return tuple(one.name for one in pieces if one is not None)
+
+    @property
+    def carried(self) -> tuple[str, ...]:
+        """The shaft and the copies that stand on it."""
+        held = self.bearings
+        others = (one for n, one in enumerate(self.pieces) if n not in held)
+        return (self.shaft.name, *(one.name for one in others if one is not None))
+
     def is_carried(self, standing: Mapping[str, Stand]) -> bool:
         """Whether every bearing of the row stands."""
         pieces = [self.pieces[n] for n in self.bearings]

@@ -2,35 +2,28 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Iterator, Mapping, Sequence
 
-from binder.api import Design, Diagnostic, did_you_mean
+from binder.api import Design, Diagnostic
 from binder_plugins.arrangement import codes
-from binder_plugins.arrangement.copies import Copy, copies_of
+from binder_plugins.arrangement.copies import Copy
 from binder_plugins.arrangement.joined import Stand, holds_of, lays_of
-from binder_plugins.arrangement.kinds import CopyPosition, PositionEntry
-from binder_plugins.arrangement.meetings import Meeting, meetings_of
+from binder_plugins.arrangement.kinds import CopyPosition
+from binder_plugins.arrangement.meetings import Meeting
+from binder_plugins.arrangement.model import Model, begun, faults_in, first_of
+from binder_plugins.arrangement.ordering import Queue
 from binder_plugins.arrangement.rows import (
     ALONG,
-    Row,
     holds_in_row,
     holds_of_shaft,
     holds_on_axis,
     line_of,
-    rows_of,
 )
 from binder_plugins.arrangement.solving import Settled, settle
 from binder_plugins.arrangement.space import carried, scaled, tidy
 from binder_plugins.arrangement.ties import Hold, Lay
 from binder_plugins.arrangement.turning import off, turn_for
-from binder_plugins.arrangement.words import (
-    faults_of,
-    holds_said,
-    lays_said,
-    references,
-    turn_of,
-)
+from binder_plugins.arrangement.words import holds_said, lays_said, references, turn_of
 from binder_solid.forms import Frame, Vector
 
 _ASKEW = 0.5
@@ -38,144 +31,25 @@ _UPRIGHT = Frame(z=(-1.0, 0.0, 0.0), x=(0.0, 0.0, 1.0))
 """Turned work as the part that stands: its axis upwards, its first face on the bench."""
 
 
-@dataclass
-class Model:
-    """The model being put together: what stands already, and what has been found."""
-
-    design: Design
-    copies: Mapping[str, tuple[Copy, ...]]
-    meetings: tuple[Meeting, ...]
-    rows: tuple[Row, ...]
-    entries: Mapping[str, PositionEntry]
-    by_copy: Mapping[str, tuple[Meeting, ...]]
-    standing: dict[str, Stand] = field(default_factory=dict)
-    findings: list[Diagnostic] = field(default_factory=list)
-
-    def said(self, copy: Copy) -> CopyPosition:
-        """What the maker says of one copy."""
-        entry = self.entries.get(copy.item)
-        if entry is None:
-            return CopyPosition.model_construct()
-        if copy.number <= len(entry.copies):
-            return entry.copies[copy.number - 1]
-        return entry
-
-    def meetings_with(self, copy: Copy) -> tuple[Meeting, ...]:
-        """The meetings of a copy, seen from it."""
-        return self.by_copy.get(copy.name, ())
-
-    def stands(self) -> dict[str, tuple[Stand, ...]]:
-        """What stands, by the name of the item."""
-        found: dict[str, tuple[Stand, ...]] = {}
-        for stand in self.standing.values():
-            found[stand.copy.item] = (*found.get(stand.copy.item, ()), stand)
-        return found
-
-
 def put_together(design: Design) -> Model:
     """Places every part that joints and words reach."""
-    copies = copies_of(design)
-    entries = getattr(design.spec.written, "positions", None) or {}
-    met = meetings_of(design, copies)
-    model = Model(design, copies, met, rows_of(design, copies), entries, _by_copy(met))
-    first = _first(model)
+    model = begun(design)
+    first = first_of(model)
     if first is None:
         return model
-    model.findings += _faults(model)
+    model.findings += faults_in(model)
     if any(finding.is_error for finding in model.findings):
         return model
-    is_upright = bool(first.fact.stretches) and not model.said(first).parallel
-    home = Frame() if not is_upright else _UPRIGHT
-    model.standing[first.name] = Stand(first, home)
-    left = [copy for every in copies.values() for copy in every if copy.name not in model.standing]
-    while (copy := _next(left, model)) is not None:
-        left.remove(copy)
+    model.stand(Stand(first, _UPRIGHT if first.fact.stretches else Frame()))
+    queue = Queue(model)
+    while (copy := queue.pop()) is not None:
         _place(copy, model)
+        queue.placed(copy)
     return model
 
 
-def _by_copy(meetings: tuple[Meeting, ...]) -> dict[str, tuple[Meeting, ...]]:
-    found: dict[str, list[Meeting]] = {}
-    for one in meetings:
-        for name in (one.one.name, one.other.name):
-            found.setdefault(name, []).append(one.seen_from(name))
-    return {name: tuple(ones) for name, ones in found.items()}
-
-
-def _first(model: Model) -> Copy | None:
-    """The part that the maker names, or the largest that any joint knows."""
-    named = getattr(model.design.spec.written, "stands", None)
-    if named is not None:
-        found = model.copies.get(str(named))
-        if found:
-            return found[0]
-        model.findings.append(
-            codes.POSITION_UNKNOWN.at(
-                named.span,
-                f"there is no '{named}' to stand on the bench",
-                help=did_you_mean(str(named), model.copies) or "name a part whose sizes are told",
-            )
-        )
-        return None
-    met = {one.one.item for one in model.meetings} | {one.other.item for one in model.meetings}
-    known = [copies[0] for name, copies in model.copies.items() if name in met and copies]
-    return max(known, key=lambda copy: _bulk(copy.fact.size), default=None)
-
-
-def _bulk(size: Vector) -> float:
-    return round(size[0] * size[1] * size[2], 3)
-
-
-def _faults(model: Model) -> Iterator[Diagnostic]:
-    for name, entry in model.entries.items():
-        span = model.design.spec.resolved.document.span(("positions", name), of_key=True)
-        if name not in model.copies:
-            yield codes.POSITION_UNKNOWN.at(
-                span,
-                f"there is no part '{name}' to place",
-                help=did_you_mean(name, model.copies) or "name a part whose sizes are told",
-            )
-            continue
-        for one in (entry, *entry.copies):
-            yield from faults_of(one, model.copies, model.design)
-
-
-def _next(left: list[Copy], model: Model) -> Copy | None:
-    """Of the parts that can be placed the one that waits for the fewest others."""
-    best: tuple[tuple[bool, int], Copy] | None = None
-    items = {stand.copy.item for stand in model.standing.values()}
-    for copy in left:
-        near = {one.other.name for one in model.meetings_with(copy)}
-        is_met = any(name in model.standing for name in near)
-        if not _can_stand(copy, items, model, is_met=is_met):
-            continue
-        is_apart = bool(near) and not is_met
-        waiting = (is_apart, sum(1 for name in near if name not in model.standing))
-        if best is None or waiting < best[0]:
-            best = (waiting, copy)
-    return best[1] if best else None
-
-
-def _can_stand(copy: Copy, items: set[str], model: Model, *, is_met: bool) -> bool:
-    needed = [name for name in references(model.said(copy)) if name != copy.item]
-    if any(name not in items for name in needed):
-        return False
-    own = [row for row in model.rows if _is_in(copy, row)]
-    if any(not row.is_carried(model.standing) for row in own):
-        return False
-    return is_met or bool(needed) or any(copy.name != row.shaft.name for row in own)
-
-
-def _is_in(copy: Copy, row: Row) -> bool:
-    """Whether a copy waits for a row: the shaft itself, or a piece that carries nothing."""
-    if copy.name == row.shaft.name:
-        return True
-    loose = [one for n, one in enumerate(row.pieces) if n not in row.bearings]
-    return any(one is not None and one.name == copy.name for one in loose)
-
-
 def _place(copy: Copy, model: Model) -> None:
-    said, stands = model.said(copy), model.stands()
+    said, stands = model.said(copy), model.stands
     met = [one for one in model.meetings_with(copy) if one.other.name in model.standing]
     met = _firm_first(met)
     lays = list(lays_said(said, copy, stands))
@@ -198,7 +72,7 @@ def _place(copy: Copy, model: Model) -> None:
     frame = tidy(Frame(settled.origin, turned.z, turned.x))
     onto = met[0].other.name if met else next(iter(references(said)), "")
     stand = Stand(copy, frame, _way_off(met, frame, model), onto, _is_free(met))
-    model.standing[copy.name] = stand
+    model.stand(stand)
     model.findings += _disagreements(copy, lays, settled, turned)
     if copy.number == 1:
         model.findings += _left_open(copy, settled, model)
@@ -210,7 +84,7 @@ def _firm_first(met: list[Meeting]) -> list[Meeting]:
     return sorted(met, key=lambda one: one.joint.kind in loose)
 
 
-def _like(said: CopyPosition, stands: Mapping[str, tuple[Stand, ...]]) -> Frame:
+def _like(said: CopyPosition, stands: Mapping[str, Sequence[Stand]]) -> Frame:
     if said.parallel is None:
         return Frame()
     return stands[str(said.parallel)][0].frame
@@ -218,18 +92,17 @@ def _like(said: CopyPosition, stands: Mapping[str, tuple[Stand, ...]]) -> Frame:
 
 def _row_way(copy: Copy, model: Model) -> tuple[Vector, Vector] | None:
     """A shaft lies from left to right as its row does, and so do its pieces."""
-    for row in model.rows:
-        if _is_in(copy, row) and copy.fact.stretches:
-            line = line_of(row, model.standing, model.design)
-            if line is not None:
-                return ALONG, line.way
+    for row in model.rows_with(copy) if copy.fact.stretches else ():
+        line = line_of(row, model.standing, model.design)
+        if line is not None:
+            return ALONG, line.way
     return None
 
 
 def _lays_in_rows(copy: Copy, met: list[Meeting], model: Model) -> Iterator[Lay]:
     """What is only slid on a shaft, without a joint, lies along it."""
-    for row in model.rows:
-        line = line_of(row, model.standing, model.design) if _is_in(copy, row) else None
+    for row in model.rows_with(copy):
+        line = line_of(row, model.standing, model.design)
         if line is not None and not met:
             yield Lay(ALONG, line.way, 0, f"shafts: {row.fact.subject}", row.at)
 
@@ -237,13 +110,13 @@ def _lays_in_rows(copy: Copy, met: list[Meeting], model: Model) -> Iterator[Lay]
 def _in_rows(
     copy: Copy, turned: Frame, meetings: tuple[Meeting, ...], model: Model
 ) -> Iterator[Hold]:
-    for row in model.rows:
+    for row in model.rows_with(copy):
         line = line_of(row, model.standing, model.design)
         if line is None:
             continue
         if copy.name == row.shaft.name:
             yield from holds_of_shaft(row, line, turned, meetings, model.design)
-        elif _is_in(copy, row):
+        else:
             yield from holds_in_row(copy, row, line)
             if not meetings:
                 yield from holds_on_axis(copy, row, line)

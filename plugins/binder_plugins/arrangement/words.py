@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 
 from binder.api import Angle, Design, Diagnostic, Position, Span, did_you_mean
 from binder_plugins.arrangement import codes
@@ -16,7 +16,7 @@ from binder_plugins.arrangement.ties import RANK_MIDDLE, RANK_SAID, RANK_SAID_MI
 from binder_solid.forms import Frame, Vector
 from binder_solid.space import dot, placed
 
-Stands = Mapping[str, tuple[Stand, ...]]
+Stands = Mapping[str, Sequence[Stand]]
 SAID = "positions"
 _NAME = r"(?:the )?([A-Za-z][\w-]*(?:\.[A-Za-z][\w-]*)?)"
 _AWAY = re.compile(rf"(from|above|below|left of|right of|in front of|behind) {_NAME}", re.ASCII)
