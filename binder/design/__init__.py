@@ -47,6 +47,7 @@ from binder.design.meeting_facts import (
     ThreadFact,
     metal_at,
 )
+from binder.design.shaft_facts import Located, Piece, Role, ShaftFact
 
 __all__ = [
     "Assembly",
@@ -74,11 +75,15 @@ __all__ = [
     "Joint",
     "JointFact",
     "LayerFact",
+    "Located",
     "MaterialFact",
     "NumberOff",
     "Part",
+    "Piece",
     "PlaceFact",
     "PlacedPiece",
+    "Role",
+    "ShaftFact",
     "Step",
     "Task",
     "TaskKind",
