@@ -94,5 +94,4 @@ def is_round_about(copy: PlacedFact, axis: Axis, design: Design) -> bool:
         return False
     arm = minus(copy.frame.origin, axis.origin)
     aside = plus(arm, axis.way, -dot(arm, axis.way))
-    own = copy.frame.z if part.shape_kind == "disc" else copy.frame.x
-    return length(aside) < _NEAR_MM and abs(abs(dot(own, axis.way)) - 1) < 1e-6
+    return length(aside) < _NEAR_MM and abs(abs(dot(copy.frame.x, axis.way)) - 1) < 1e-6
