@@ -77,6 +77,33 @@ def test_words_that_say_nothing(compile_text: Compile, words: str, code: str) ->
     assert code in [one.code.name for one in compile_text(text).findings]
 
 
+def lamps(count: int) -> str:
+    """So many lamps that nothing holds, each with a shade that is glued on."""
+    sides = "{length: 5 mm, width: 5 mm, height: 5 mm}"
+    names = [f"{what}{n}" for n in range(count) for what in ("lamp", "shade")]
+    parts = "".join(f"  {name}: {{material: brass, block: {sides}}}\n" for name in names)
+    joints = "".join(
+        f"  j{n}: {{glued: [shade{n}.underside, lamp{n}.top]}}\n" for n in range(count)
+    )
+    said = "positions:\n  block: {at: middle of base}\n"
+    of = ", ".join(["base", "block", *names])
+    return (
+        f"{HEAD}{BASE}{BLOCK}{parts}{GLUED}{joints}{said}assemblies: {{all: {{of: [{of}]}}}}\n"
+        "stands: base\n"
+    )
+
+
+def test_what_hangs_together_is_told_once_and_many_by_one(compile_text: Compile) -> None:
+    def told(count: int) -> list[str]:
+        found = compile_text(lamps(count)).findings
+        return [one.message for one in found if one.code.name == "part-not-placed"]
+
+    assert told(1) == ["nothing says where 'lamp0' stands, nor so shade0"]
+    assert len(told(6)) == 6
+    (every,) = told(7)
+    assert every.endswith("; the same is true of 6 others")
+
+
 def test_a_part_that_lies_on_itself_is_not_placed(compile_text: Compile) -> None:
     text = f"{HEAD}{BASE}{BLOCK}stands: base\npositions:\n  block: {{on: block.top}}\n"
     design = compile_text(text).design
