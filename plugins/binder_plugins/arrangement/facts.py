@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from binder.api import Contribution, Design, Diagnostic, Fact
 from binder_plugins.arrangement import codes
+from binder_plugins.arrangement.copies import Copy
 from binder_plugins.arrangement.joined import Stand
 from binder_plugins.arrangement.model import Model
 from binder_plugins.arrangement.space import carried, scaled, towards_reader
@@ -23,6 +24,7 @@ _MOTIONS = {
     "leads": "screw",
 }
 _CENTRES = 0.02
+MOST_TOLD = 6
 
 
 def place_parts(design: Design) -> Contribution:
@@ -70,24 +72,57 @@ def _motions(model: Model) -> Iterator[MotionFact]:
 
 
 def _missing(model: Model) -> Iterator[Diagnostic]:
-    """Parts of an assembly that nothing places; without assemblies there is nothing to put."""
+    """Parts of an assembly that nothing places; without assemblies there is nothing to put.
+
+    What is joined together and hangs on nothing is told once; of many such groups the first
+    speaks for all.
+    """
     design = model.design
     if not design.assemblies or len(model.standing) < 2:
         return
-    for name, copies in model.copies.items():
-        left = [copy for copy in copies if copy.name not in model.standing]
-        item = design.item(name)
-        if not left or item is None or name not in _inside(design):
-            continue
-        met = [one for copy in left for one in model.meetings_with(copy)]
-        waits = dict.fromkeys(one.other.item for one in met)
-        help_ = f"write where it stands: `positions: {name}: {{at: ...}}`"
-        if waits:
-            help_ = f"place {' or '.join(waits)}, which it is joined to"
-        several = f" ({len(left)} of {len(copies)})" if len(copies) > 1 else ""
-        yield codes.PART_NOT_PLACED.at(
-            item.at, f"nothing says where '{name}'{several} stands", help=help_
-        )
+    inside = _inside(design)
+    left = [
+        copy
+        for name, copies in model.copies.items()
+        for copy in copies
+        if name in inside and copy.name not in model.standing
+    ]
+    groups = _together(left, model)
+    for group in groups[: 1 if len(groups) > MOST_TOLD else None]:
+        yield _not_placed(group, groups, model)
+
+
+def _together(left: list[Copy], model: Model) -> list[list[Copy]]:
+    """What is joined to one another, in the order written."""
+    by_name = {copy.name: copy for copy in left}
+    groups: list[list[Copy]] = []
+    while by_name:
+        waiting = [next(iter(by_name.values()))]
+        group: list[Copy] = []
+        while waiting:
+            copy = waiting.pop()
+            if by_name.pop(copy.name, None) is not None:
+                group.append(copy)
+                near = (one.other.name for one in model.meetings_with(copy))
+                waiting += [by_name[name] for name in near if name in by_name]
+        groups.append(group)
+    return groups
+
+
+def _not_placed(group: list[Copy], groups: list[list[Copy]], model: Model) -> Diagnostic:
+    first = group[0]
+    item = model.design.item(first.item)
+    others = list(dict.fromkeys(copy.item for copy in group if copy.item != first.item))
+    words = f"nothing says where '{first.name}' stands"
+    if others:
+        words += f", nor so {', '.join(others[:4])}{' ...' if len(others) > 4 else ''}"
+    if len(groups) > MOST_TOLD:
+        words += f"; the same is true of {len(groups) - 1} others"
+    return codes.PART_NOT_PLACED.at(
+        item.at if item is not None else first.fact.at,
+        words,
+        help=f"write where it stands: `positions: {first.item}: {{at: ...}}`",
+    )
 
 
 def _inside(design: Design) -> set[str]:

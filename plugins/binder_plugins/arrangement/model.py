@@ -105,4 +105,4 @@ def faults_in(model: Model) -> Iterator[Diagnostic]:
             )
             continue
         for one in (entry, *entry.copies):
-            yield from faults_of(one, model.copies, model.design)
+            yield from faults_of(one, name, model.copies, model.design)

@@ -49,7 +49,7 @@ class Queue:
 
     def _can_stand(self, copy: Copy) -> bool:
         model = self._model
-        needed = [name for name in references(model.said(copy)) if name != copy.item]
+        needed = list(references(model.said(copy)))
         if any(not self._is_there(item) for item in needed):
             return False
         rows = model.rows_with(copy)

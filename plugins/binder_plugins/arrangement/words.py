@@ -180,30 +180,60 @@ def turn_of(entry: CopyPosition) -> float:
 
 
 def faults_of(
-    entry: CopyPosition, copies: Mapping[str, tuple[Copy, ...]], design: Design
+    entry: CopyPosition, item: str, copies: Mapping[str, tuple[Copy, ...]], design: Design
 ) -> Iterator[Diagnostic]:
     """Words that cannot be read, and parts or places that are not there."""
     for one in entry.at.all if entry.at is not None else ():
-        name = name_in(one)
-        if not name:
+        if not name_in(one) or _lacks_face(one, entry):
             yield codes.POSITION_NOT_READ.at(
                 one.text.span,
                 f"'{one.text}' is no place in the model",
-                help="write it as `35 mm above base.top`, or `middle of base`",
+                help="write it as `35 mm above base.top`, `20 mm from base.left` or"
+                " `middle of base`",
             )
-    names = list(references(entry))
     for said, span in _said(entry):
-        item, _, place = said.partition(".")
-        if item not in names:
-            continue
-        if item not in copies:
-            yield codes.POSITION_UNKNOWN.at(
-                span,
-                f"there is no '{item}' to measure from",
-                help=did_you_mean(item, copies) or "name a part whose sizes are told",
-            )
-        elif place and not _is_known(copies[item][0], place, design):
-            yield codes.POSITION_UNKNOWN.at(span, f"'{item}' has no place '{place}'")
+        yield from _unknown(said, span, copies, design)
+    if entry.by is not None and not _is_known(copies[item][0], str(entry.by), design):
+        yield codes.POSITION_UNKNOWN.at(entry.by.span, f"'{item}' has no place '{entry.by}'")
+    if entry.on is not None and entry.on.item in copies:
+        yield from _no_face(entry, item, copies)
+
+
+def _lacks_face(one: Position, entry: CopyPosition) -> bool:
+    """`20 mm from base` does not say from which side."""
+    name = name_in(one)
+    is_side = "." in name or (entry.on is not None and _is_face(name))
+    return one.distance is not None and one.rest.startswith("from ") and not is_side
+
+
+def _no_face(
+    entry: CopyPosition, item: str, copies: Mapping[str, tuple[Copy, ...]]
+) -> Iterator[Diagnostic]:
+    """A part lies on a face, with a face."""
+    if entry.on is None:
+        return
+    fact = copies[entry.on.item][0].fact
+    if face_point(fact, entry.on.place or "top") is None:
+        yield codes.POSITION_UNKNOWN.at(
+            entry.on.span, f"'{entry.on.text}' is no face that a part could lie on"
+        )
+    own = entry.by
+    if own is not None and face_point(copies[item][0].fact, str(own)) is None:
+        yield codes.POSITION_UNKNOWN.at(own.span, f"'{own}' is no face of '{item}'")
+
+
+def _unknown(
+    said: str, span: Span, copies: Mapping[str, tuple[Copy, ...]], design: Design
+) -> Iterator[Diagnostic]:
+    item, _, place = said.partition(".")
+    if item not in copies:
+        yield codes.POSITION_UNKNOWN.at(
+            span,
+            f"there is no '{item}' to measure from",
+            help=did_you_mean(item, copies) or "name a part whose sizes are told",
+        )
+    elif place and not _is_known(copies[item][0], place, design):
+        yield codes.POSITION_UNKNOWN.at(span, f"'{item}' has no place '{place}'")
 
 
 def _is_known(copy: Copy, place: str, design: Design) -> bool:
@@ -216,5 +246,6 @@ def _said(entry: CopyPosition) -> Iterator[tuple[str, Span]]:
     if entry.parallel is not None:
         yield str(entry.parallel), entry.parallel.span
     for one in entry.at.all if entry.at is not None else ():
-        if name_in(one):
-            yield name_in(one), one.text.span
+        name = name_in(one)
+        if name and not (entry.on is not None and _is_face(name)):
+            yield name, one.text.span

@@ -9,6 +9,7 @@ import pytest
 from binder.compiler import Outcome, Phase
 from binder_plugins.arrangement import picturing
 from binder_plugins.arrangement.codes import CODES
+from binder_solid.placed import PlacedFact
 
 Compile = Callable[..., Outcome]
 HEAD = "format: 1\nmodel: {title: Trial, issue: A, units: mm}\nparts:\n"
@@ -58,6 +59,56 @@ def test_the_finding_points_at_the_mark(compile_text: Compile, code: str) -> Non
     assert found
     span = found[0].span
     assert (span.line, span.column, span.end_line, span.end_column) == place
+
+
+@pytest.mark.parametrize(
+    ("words", "code"),
+    [
+        ("at: 3 mm from base", "position-not-read"),
+        ("at: middle", "position-not-read"),
+        ("at: 3 mm above base.bore", "position-unknown"),
+        ("at: 3 mm above base.top, by: bore", "position-unknown"),
+        ("on: lamp.top", "position-unknown"),
+        ("parallel: lamp", "position-unknown"),
+    ],
+)
+def test_words_that_say_nothing(compile_text: Compile, words: str, code: str) -> None:
+    text = f"{HEAD}{BASE}{BLOCK}{GLUED}positions:\n  block: {{{words}}}\n"
+    assert code in [one.code.name for one in compile_text(text).findings]
+
+
+def lamps(count: int) -> str:
+    """So many lamps that nothing holds, each with a shade that is glued on."""
+    sides = "{length: 5 mm, width: 5 mm, height: 5 mm}"
+    names = [f"{what}{n}" for n in range(count) for what in ("lamp", "shade")]
+    parts = "".join(f"  {name}: {{material: brass, block: {sides}}}\n" for name in names)
+    joints = "".join(
+        f"  j{n}: {{glued: [shade{n}.underside, lamp{n}.top]}}\n" for n in range(count)
+    )
+    said = "positions:\n  block: {at: middle of base}\n"
+    of = ", ".join(["base", "block", *names])
+    return (
+        f"{HEAD}{BASE}{BLOCK}{parts}{GLUED}{joints}{said}assemblies: {{all: {{of: [{of}]}}}}\n"
+        "stands: base\n"
+    )
+
+
+def test_what_hangs_together_is_told_once_and_many_by_one(compile_text: Compile) -> None:
+    def told(count: int) -> list[str]:
+        found = compile_text(lamps(count)).findings
+        return [one.message for one in found if one.code.name == "part-not-placed"]
+
+    assert told(1) == ["nothing says where 'lamp0' stands, nor so shade0"]
+    assert len(told(6)) == 6
+    (every,) = told(7)
+    assert every.endswith("; the same is true of 6 others")
+
+
+def test_a_part_that_lies_on_itself_is_not_placed(compile_text: Compile) -> None:
+    text = f"{HEAD}{BASE}{BLOCK}stands: base\npositions:\n  block: {{on: block.top}}\n"
+    design = compile_text(text).design
+    assert design is not None
+    assert [one.subject for one in design.facts.all(PlacedFact)] == ["base"]
 
 
 def test_two_places_name_both_who_want_them(compile_text: Compile) -> None:
