@@ -9,7 +9,8 @@ from binder_plugins.solids.build import build_solids
 from binder_plugins.solids.checks import check_solids
 from binder_plugins.solids.codes import CODES
 from binder_plugins.solids.exports import solid_files
-from binder_solid.facts import FormFact, SolidFact, ViewsFact
+from binder_plugins.solids.flats import cut_flats
+from binder_solid.facts import FlatFact, FlatViewsFact, FormFact, SolidFact, ViewsFact
 
 
 @hookimpl
@@ -29,7 +30,14 @@ def binder_steps() -> Sequence[PlanStep]:
             gives=(SolidFact, ViewsFact),
             after=(MaterialFact,),
             for_pages=True,
-        )
+        ),
+        PlanStep(
+            "cut the flats",
+            cut_flats,
+            needs=(FlatFact,),
+            gives=(FlatViewsFact,),
+            for_pages=True,
+        ),
     ]
 
 
