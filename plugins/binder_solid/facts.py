@@ -125,6 +125,11 @@ class FlatFact(Fact):
 
 @dataclass(frozen=True, slots=True)
 class FlatViewsFact(Fact):
-    """What the kernel cuts of each face of a `FlatFact`, None where it could not."""
+    """What the kernel cuts of each face of a `FlatFact`, None where it could not.
 
-    views: tuple[View | None, ...]
+    `seen` is each face as it is looked at, for what does not go through; None where that was
+    not asked for.
+    """
+
+    cut: tuple[View | None, ...]
+    seen: tuple[View | None, ...]

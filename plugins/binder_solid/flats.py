@@ -69,7 +69,7 @@ class Flat:
 
     `form` cut by `cutting` shows all that goes through the face; `corner` is the lower left
     one in that view. `bends` make it a developed blank, `thickness` thick; `grain` says what
-    runs along x.
+    runs along x, as far as it can be chosen.
     """
 
     face: str

@@ -112,4 +112,5 @@ def test_without_the_kernel_the_rest_is_written(spec: Path, tmp_path: Path) -> N
     assert done.returncode == 1
     assert "kernel-missing" in done.stderr
     assert "Traceback" not in done.stderr
-    assert not list(tmp_path.glob("out/*.step"))
+    names = {path.name for path in (tmp_path / "out").iterdir()}
+    assert names == {"plate-flat.dxf", "trial-template.svg"}

@@ -33,7 +33,8 @@ def templates_of(design: Design) -> Iterator[Template]:
     """Every face that a part lays flat."""
     for fact in design.facts.all(FlatFact):
         found = design.facts.about(FlatViewsFact, fact.subject)
-        views = found.views if found is not None else (None,) * len(fact.flats)
-        for flat, view in zip(fact.flats, views, strict=True):
+        none = (None,) * len(fact.flats)
+        views = (found.cut, found.seen) if found is not None else (none, none)
+        for flat, cut, seen in zip(fact.flats, *views, strict=True):
             part = design.parts[fact.subject]
-            yield Template(part, flat, marked(flat, view), len(fact.flats) == 1)
+            yield Template(part, flat, marked(flat, cut, seen), len(fact.flats) == 1)

@@ -81,7 +81,7 @@ def developed_flat(form: FormFact, part: Part, shape: Sheet, design: Design) -> 
         thickness=thick,
         bends=tuple(_bends(shape, design.units)),
         circles=circles,
-        grain="rolling direction, if you can tell it",
+        grain="grain",
     )
 
 

@@ -88,13 +88,14 @@ def _many(flat: Flat) -> bool:
 def _flat(form: FormFact, part: Part, face: Face, located: list[Located], design: Design) -> Flat:
     holes = holes_of(located, part, face, design)
     circles = circles_of(located, face)
+    datum = datum_of(face, located, holes, circles)
     outline = face.outline or (face.name == "top" and _outline(part)) or None
     return Flat(
         face=face.name,
         size=face.size,
         outline=outline or rectangle(*face.size, (0.0, 0.0)),
-        holes=holes,
-        datum=datum_of(face, located, holes, circles),
+        holes=tuple(sorted(holes, key=lambda hole: hole.at != datum.at)),
+        datum=datum,
         form=form.form,
         cutting=face.cutting,
         corner=face.corner,

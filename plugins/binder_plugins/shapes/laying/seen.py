@@ -36,7 +36,7 @@ class Face:
 
 
 def box_face(name: Projection, form: FormFact, *, is_sheet: bool) -> Face:
-    """One side of a box; sheet is cut half way through, a block close under the face."""
+    """One side of a box; sheet is cut in the middle of its web, a block close under the face."""
     corners = [flat((x, y, z), name) for x, y, z in product(*((0.0, end) for end in form.size))]
     least = (min(u for u, _ in corners), min(v for _, v in corners))
     most = (max(u for u, _ in corners), max(v for _, v in corners))
@@ -44,10 +44,20 @@ def box_face(name: Projection, form: FormFact, *, is_sheet: bool) -> Face:
     axis = next(n for n in range(3) if abs(out[n]) > 0.5)
     thick = form.size[axis]
     is_through = is_sheet and name in ("top", "underside")
-    deep = thick / 2.0 if is_through else min(_SKIN, thick / 4.0)
+    deep = _middle_of_web(form, thick) if is_through and name == "top" else min(_SKIN, thick / 4.0)
     at = thick - deep if out[axis] > 0 else deep
     size = (most[0] - least[0], most[1] - least[1])
     return Face(name, least, size, Cutting("flat", name, at), thick)
+
+
+def _middle_of_web(form: FormFact, thick: float) -> float:
+    """How deep to cut so that slots and pockets which do not go through are left out."""
+    deep = {"top": 0.0, "underside": 0.0}
+    for one in form.located:
+        if one.face in deep and one.depth is not None and not is_hole(one):
+            deep[one.face] = max(deep[one.face], one.depth)
+    web = thick - deep["top"] - deep["underside"]
+    return deep["top"] + web / 2.0 if web > 0.0 else thick / 2.0
 
 
 def end_faces(form: FormFact) -> Iterator[tuple[Face, list[Located]]]:
