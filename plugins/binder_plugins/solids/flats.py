@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from binder.api import Contribution, Design
-from binder_plugins.solids.build import store
+from binder_solid.cache import own_store
 from binder_solid.facts import FlatFact, FlatViewsFact
 from binder_solid.flats import Flat
 from binder_solid.lines import whole_circle
@@ -20,7 +20,7 @@ def cut_flats(design: Design) -> Contribution:
     if not facts or not is_kernel_there():
         return Contribution()
     jobs = [_job(flat) for fact in facts for flat in fact.flats]
-    answers = iter(drawn_all(jobs, store()))
+    answers = iter(drawn_all(jobs, own_store()))
     return Contribution(facts=[_fact(fact, [next(answers) for _ in fact.flats]) for fact in facts])
 
 

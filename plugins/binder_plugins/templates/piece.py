@@ -11,9 +11,10 @@ from dataclasses import dataclass
 
 from binder.api import DrawnLabel, Line, Stroke, text_width
 from binder_drafting import Bow, Chain, Edge, Rectangle
-from binder_plugins.templates.clearest import clearest
+from binder_plugins.templates.clearest import Ground, clearest, ground_of
 from binder_plugins.templates.lettering import MANY, SMALL, datum_words
 from binder_plugins.templates.marking import BEND, HOLE, MARK, OUTLINE
+from binder_plugins.templates.squares import Squares
 from binder_solid.flats import Flat
 from binder_solid.forms import Point
 from binder_solid.lines import whole_circle
@@ -54,7 +55,7 @@ class Piece:
 def piece_of(flat: Flat, edges: tuple[Edge, ...], *, is_turned: bool = False) -> Piece:
     """The face as it is printed; `is_turned` lays its x upwards."""
     marks = (*edges, *_crosses(flat), *_arrows(flat))
-    grain, words = _grain(flat, marks)
+    grain, words = _grain(flat, ground_of(marks))
     marks, words = (*marks, *grain), (*words, *_words(flat))
     holes = [(hole.at, hole.diameter / 2.0) for hole in flat.holes]
     long, wide = flat.size
@@ -63,7 +64,7 @@ def piece_of(flat: Flat, edges: tuple[Edge, ...], *, is_turned: bool = False) ->
         words = tuple(_turned_words(one, wide) for one in words)
         holes = [(_turned(at, wide), radius) for at, radius in holes]
         long, wide = wide, long
-    letters = (*words, *_numbers(holes, marks))
+    letters = (*words, *_numbers(holes, ground_of(marks)))
     return Piece(
         (long + 2 * PAD, wide + 2 * PAD),
         tuple(_moved(edge) for edge in marks),
@@ -127,7 +128,7 @@ def _is_from_corner(flat: Flat) -> bool:
     )
 
 
-def _grain(flat: Flat, edges: tuple[Edge, ...]) -> tuple[tuple[Edge, ...], tuple[Letters, ...]]:
+def _grain(flat: Flat, ground: Ground) -> tuple[tuple[Edge, ...], tuple[Letters, ...]]:
     """A double arrow with its word, where the fewest lines run through it."""
     if not flat.grain:
         return (), ()
@@ -139,7 +140,7 @@ def _grain(flat: Flat, edges: tuple[Edge, ...]) -> tuple[tuple[Edge, ...], tuple
         for across in (0.5, 0.25, 0.75)
     ]
     boxes = [Rectangle(x - reach, y - 1.0, x + reach, y + 1.0 + SMALL) for x, y in places]
-    best = clearest(boxes, edges)
+    best = clearest(boxes, ground)
     x, y = best.middle[0], best.top + 1.0
     arrows = (Chain(((x, y), (x + way * reach, y)), "arrow") for way in (-1.0, 1.0))
     return tuple(arrows), (Letters((x - wide / 2.0, y + 0.8), flat.grain),)
@@ -156,18 +157,18 @@ def _words(flat: Flat) -> Iterator[Letters]:
             yield Letters((bend.middle - 0.8, 1.0), bend.words, is_upright=True)
 
 
-def _numbers(holes: Sequence[tuple[Point, float]], edges: Sequence[Edge]) -> Iterator[Letters]:
+def _numbers(holes: Sequence[tuple[Point, float]], ground: Ground) -> Iterator[Letters]:
     """The number of each hole beside it, where the fewest lines run through it."""
-    taken: list[Rectangle] = []
+    taken: Squares[Rectangle] = Squares()
     for number, (at, radius) in enumerate(holes, 1):
         boxes = [
             box
             for box in _beside(at, radius, text_width(str(number), SMALL))
-            if not any(box.meets(other) for other in taken)
+            if not any(taken.near(box))
         ]
         if boxes:
-            best = clearest(boxes, edges)
-            taken.append(best)
+            best = clearest(boxes, ground)
+            taken.add(best, best)
             yield Letters((best.left, best.top), str(number))
 
 
