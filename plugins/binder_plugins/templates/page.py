@@ -8,7 +8,7 @@ from binder.api import Block, Design, Diagnostic, Inset, Link, Paragraph, Pictur
 from binder_plugins.templates.coordinates import tables_of
 from binder_plugins.templates.lettering import MANY, title_of
 from binder_plugins.templates.machines import screws_of
-from binder_plugins.templates.sheets import sheets_of
+from binder_plugins.templates.sheets import sheets_of, slips_of
 from binder_plugins.templates.wanted import Template, templates_of
 
 _ABOUT = (
@@ -34,15 +34,24 @@ def template_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterato
         Picture(sheet, f"full-size templates, sheet {number}", is_true_size=True)
         for number, sheet in enumerate(sheets_of(templates, design), 1)
     )
+    about = (Paragraph((_ABOUT,)),) if sheets else ()
     yield Section(
         "templates",
         "Templates",
         Place.TEMPLATES,
-        (Paragraph((_ABOUT,)), *sheets),
+        (*about, *sheets, *_too_large(templates, design)),
         sections=_tables(tabled, design),
     )
     for name in dict.fromkeys(one.part.name for one in templates):
         yield Inset(f"part-{name}", (_pointer(name, tabled),))
+
+
+def _too_large(templates: Sequence[Template], design: Design) -> Iterator[Paragraph]:
+    """What is marked out by its coordinates instead."""
+    names = [title_of(one, design) for one in templates if not slips_of(one, design)]
+    if names:
+        words = f"Too large for paper, to be marked out by its coordinates: {'; '.join(names)}."
+        yield Paragraph((words,))
 
 
 def _tables(tabled: Sequence[Template], design: Design) -> tuple[Section, ...]:

@@ -22,6 +22,7 @@ from binder_solid.forms import Point
 WIDTH = 178.0
 HEIGHT = 236.0
 LEAST_HEIGHT = 126.0
+MOST_PARTS = 12
 ROOM = (168.0, 212.0)
 LEAST_TILE = 60.0
 _HEAD = 7.0
@@ -70,9 +71,13 @@ class Slip:
 
 
 def slips_of(one: Template, design: Design) -> tuple[Slip, ...]:
-    """A template as one slip, or as several where it is larger than a sheet."""
+    """A template as one slip, or as several where it is larger than a sheet.
+
+    None where it would take more sheets than anyone joins without losing the size.
+    """
     ways = [tuple(_slips(one, design, is_turned=is_turned)) for is_turned in (False, True)]
-    return min(ways, key=len)
+    best = min(ways, key=len)
+    return best if len(best) <= MOST_PARTS else ()
 
 
 def _slips(one: Template, design: Design, *, is_turned: bool) -> Iterator[Slip]:

@@ -11,9 +11,9 @@ from pathlib import Path
 import pytest
 from PIL import Image
 
-from binder.api import Design, Drawing, DrawnLabel, Line, Picture, Polyline, text_width
+from binder.api import Design, Drawing, DrawnLabel, Line, Paragraph, Picture, Polyline, text_width
 from binder.compiler import Outcome, Phase
-from binder.pages import Binder, Section
+from binder.pages import Binder, Section, text_of
 from binder.render.html import render_html
 from binder.render.pdf import write_pdf
 from binder_plugins.templates.checking import INCH_LINE, MM_LINE
@@ -215,6 +215,19 @@ def dark_middles(row: bytes) -> list[float]:
             middles.append((start + n - 1) / 2)
             start = -1
     return middles
+
+
+def test_what_takes_too_many_sheets_is_said_and_left_out(
+    compile_text: Callable[..., Outcome],
+) -> None:
+    text = HEAD + FRAME.replace("420 mm", "2100 mm").replace("260 mm", "1300 mm")
+    outcome = compile_text(text, Phase.COMPOSE)
+    assert outcome.binder is not None
+    assert sheets_in(outcome.binder) == []
+    (section,) = (one for one in outcome.binder.sections if one.id == "templates")
+    said = [text_of(block.text) for block in section.blocks if isinstance(block, Paragraph)]
+    assert said[-1].startswith("Too large for paper")
+    assert "side frame" in said[-1]
 
 
 def test_a_tile_knows_its_place() -> None:

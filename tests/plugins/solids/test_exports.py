@@ -1,0 +1,48 @@
+"""STEP files of parts: by themselves, and several where they stand."""
+
+from __future__ import annotations
+
+import math
+
+import pytest
+
+from binder.api import NOWHERE, Diagnostic, Span
+from binder_plugins.solids.exports import file_of
+from binder_solid.forms import Box, Cylinder, Frame
+from binder_solid.solid import NamedForm
+from binder_solid.solids import step_volume
+from tests.solid.needs_kernel import NEEDS_KERNEL
+
+pytestmark = NEEDS_KERNEL
+PLATE = NamedForm("plate", Box(20.0, 10.0, 2.0))
+PIN = NamedForm("pin", Cylinder(1.5, 8.0), Frame((5.0, 5.0, 2.0)))
+
+
+def made(*placed: NamedForm) -> bytes | Diagnostic:
+    file = file_of(placed, "the whole", "", NOWHERE)
+    assert (file.kind, file.item, file.ending) == ("solid", "", "step")
+    found = file.make()
+    assert isinstance(found, (bytes, Diagnostic))
+    return found
+
+
+def test_parts_that_stand_together_are_one_file() -> None:
+    data = made(PLATE, PIN)
+    assert isinstance(data, bytes)
+    # 20 × 10 × 2, and π/4 3² × 8
+    assert step_volume(data) == pytest.approx(400.0 + math.pi / 4 * 9 * 8)
+    assert b"'plate'" in data
+    assert b"'pin'" in data
+
+
+def test_the_same_parts_give_the_same_file() -> None:
+    assert made(PLATE, PIN) == made(PLATE, PIN)
+
+
+def test_nonsense_is_a_finding_at_its_part() -> None:
+    at = Span("trial.yaml", 3, 1, 3, 9)
+    bad = NamedForm("bad", Box(math.nan, 10.0, 2.0))
+    found = file_of((bad,), "bad part", "bad", at).make()
+    assert isinstance(found, Diagnostic)
+    assert (found.code.name, found.span) == ("solid-unbuildable", at)
+    assert "'bad part' cannot be written" in found.message
