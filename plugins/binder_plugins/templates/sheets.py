@@ -142,7 +142,7 @@ def _sheet(laid: Laid, number: int, count: int) -> Drawing:
     low = max(at[1] + slip.size[1] for slip, at in laid)
     high = max(LEAST_HEIGHT, low + _FOOT)
     words = f"Sheet {number} of {count}. Print at 100 %: hold the lines below against a rule first."
-    shapes: list[DrawnShape] = [DrawnLabel(0.0, SMALL, words, SMALL)]
+    shapes: list[DrawnShape] = [DrawnLabel(0.0, SMALL + 0.8, words, SMALL)]
     for slip, at in laid:
         shapes += slip.drawn(at)
     shapes += check_lines(WIDTH, high)
