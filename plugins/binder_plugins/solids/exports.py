@@ -9,6 +9,7 @@ from binder.api import Design, Diagnostic, ExportFile, Span
 from binder_plugins.solids.codes import SOLID_UNBUILDABLE
 from binder_solid.facts import FormFact, SolidFact
 from binder_solid.faults import Unbuildable
+from binder_solid.placed import PlacedFact
 from binder_solid.solid import NamedForm
 from binder_solid.solids import step_bytes
 
@@ -20,6 +21,16 @@ def solid_files(design: Design) -> Iterator[ExportFile]:
             continue
         title = design.parts[fact.subject].title
         yield file_of((NamedForm(title, fact.form),), title, fact.subject, fact.at)
+    yield from _model(design)
+
+
+def _model(design: Design) -> Iterator[ExportFile]:
+    """Every copy that has a place, where all of their solids could be built."""
+    placed = design.facts.all(PlacedFact)
+    if placed and all(design.facts.about(SolidFact, one.item) is not None for one in placed):
+        forms = tuple(NamedForm(one.subject, one.form, one.frame) for one in placed)
+        at = design.parts[placed[0].item].at
+        yield file_of(forms, " ".join(design.spec.written.model.title.split()), "", at)
 
 
 def file_of(placed: Sequence[NamedForm], title: str, item: str, at: Span) -> ExportFile:
