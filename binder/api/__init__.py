@@ -2,7 +2,7 @@
 
 from binder.api.answers import Answer, Reason, Result
 from binder.api.asked import COMMAND_LINE, NotSizeError, asked_size, said_back, with_point
-from binder.api.contributions import Check, Page, PlanStep, Reckoning
+from binder.api.contributions import Check, Export, ExportFile, Page, PlanStep, Reckoning
 from binder.api.data import load_data
 from binder.api.hooks import GROUP, hookimpl
 from binder.api.lengths import lengths_in, parse_size, shown_length, size_text

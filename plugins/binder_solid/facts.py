@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from binder.api import NOWHERE, Fact, Span
+from binder_solid.flats import Flat
 from binder_solid.forms import Form, Frame, Vector
 from binder_solid.views import View
 
@@ -113,3 +114,22 @@ class ViewsFact(Fact):
 
     views: tuple[View, ...]
     sections: tuple[View, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class FlatFact(Fact):
+    """The faces of a part that are marked out full size: laid on paper, bends laid flat."""
+
+    flats: tuple[Flat, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class FlatViewsFact(Fact):
+    """What the kernel cuts of each face of a `FlatFact`, None where it could not.
+
+    `seen` is each face as it is looked at, for what does not go through; None where that was
+    not asked for.
+    """
+
+    cut: tuple[View | None, ...]
+    seen: tuple[View | None, ...]

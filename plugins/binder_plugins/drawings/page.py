@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import partial
 
 from binder.api import (
     CutSize,
     Design,
     Diagnostic,
+    Drawing,
+    ExportFile,
     Inset,
     ItemNumber,
     MaterialFact,
@@ -34,6 +37,19 @@ def drawing_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator
         found = design.facts.about(ViewsFact, fact.subject)
         if found is not None:
             yield Inset(f"part-{fact.subject}", (_picture(fact, found, design),))
+
+
+def drawing_files(design: Design) -> Iterator[ExportFile]:
+    """Each drawing as a file of its own."""
+    for fact in design.facts.all(FormFact):
+        found = design.facts.about(ViewsFact, fact.subject)
+        if found is not None:
+            make = partial(_drawing, fact, found, design)
+            yield ExportFile("drawing", fact.subject, "svg", make)
+
+
+def _drawing(fact: FormFact, found: ViewsFact, design: Design) -> Drawing:
+    return draft(request_for(fact, found, design)).drawing
 
 
 def request_for(fact: FormFact, found: ViewsFact, design: Design) -> Request:

@@ -28,13 +28,14 @@ from binder_plugins.shapes.judging.meeting import check_swallowed
 from binder_plugins.shapes.judging.reach import check_reach
 from binder_plugins.shapes.judging.walls import check_walls
 from binder_plugins.shapes.kinds import shape_kinds
+from binder_plugins.shapes.laying.flats import lay_flat
 from binder_plugins.shapes.leaves import part_leaves
 from binder_plugins.shapes.placing import place_surfaces
 from binder_plugins.shapes.shape_codes import SHAPE_CODES
 from binder_plugins.shapes.sizing import size_parts
 from binder_plugins.shapes.sold import check_sections
 from binder_plugins.shapes.suiting import check_suited
-from binder_solid.facts import FormFact
+from binder_solid.facts import FlatFact, FormFact
 
 
 @hookimpl
@@ -62,6 +63,7 @@ def binder_steps() -> Sequence[PlanStep]:
             gives=(FormFact,),
             after=(FitFact, HalfFact, HardwareFact, ThreadFact),
         ),
+        PlanStep("lay parts flat", lay_flat, needs=(FormFact,), gives=(FlatFact,)),
     ]
 
 

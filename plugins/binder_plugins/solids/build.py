@@ -26,7 +26,7 @@ def build_solids(design: Design) -> Contribution:
     if not is_kernel_there():
         finding = codes.KERNEL_MISSING.at(
             forms[0].at,
-            "no drawings: the kernel is not installed",
+            "no drawings and no STEP: the kernel is not installed",
             help="pip install build-binder[solid]",
         )
         return Contribution(findings=[finding])
