@@ -8,7 +8,8 @@ from binder_making.order.cost import Prices, spent
 from binder_making.order.graph import Graph
 
 _SMALL = 150
-_TRIES = 4000
+# Operations looked at in all tries together, so that a list of any length takes as long.
+_LOOKS = 60_000
 
 
 class Improving:
@@ -19,15 +20,14 @@ class Improving:
         self._prices = prices
         self.sequence = list(sequence)
         self.minutes = self._price(self.sequence)
-        self._tries = _TRIES
+        self._tries = _LOOKS // max(len(sequence), 1)
 
-    def run(self) -> list[int]:
-        """Moves until nothing helps; long sequences are left as they are."""
+    def run(self, goal: float) -> None:
+        """Moves until nothing helps, or the goal in minutes is met; long ones stay as they are."""
         if len(self.sequence) > _SMALL:
-            return self.sequence
-        while self._tries > 0 and self._one_pass():
+            return
+        while self.minutes > goal + 1e-9 and self._tries > 0 and self._one_pass():
             pass
-        return self.sequence
 
     def _one_pass(self) -> bool:
         """Takes the first move that helps, of runs first and of single operations then."""
