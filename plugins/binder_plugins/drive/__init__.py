@@ -74,8 +74,7 @@ def binder_steps() -> Sequence[PlanStep]:
         PlanStep(
             "turn the drive once",
             _turn_once,
-            needs=(PlacedFact, MotionFact),
-            after=(TurningFact, TrainFact),
+            after=(TurningFact, TrainFact, PlacedFact, MotionFact),
             gives=(TurnFact,),
             for_pages=True,
         ),
