@@ -21,7 +21,7 @@ from binder_drafting.views import Detail, View
 
 _APART = 6.0
 _WIDEST_PICTURE = 75.0
-_LEAST_PICTURE = 30.0
+_LEAST_PICTURE = 22.0
 
 
 @dataclass(frozen=True)
@@ -31,6 +31,7 @@ class Layout:
     paper: Paper
     views: tuple[PlacedView, ...]
     scale: float
+    flaws: int = 0
 
     @property
     def extent(self) -> Rectangle:
@@ -131,4 +132,5 @@ def _gathered(blocks_at: Arranged, table: Paper, scale: float) -> Layout:
     if table.extent is not None:
         here = paper.extent or Rectangle(0, 0, 0, 0)
         paper.lay(table, here.left - table.extent.left, here.bottom + _APART)
-    return Layout(paper, tuple(views), scale)
+    flaws = sum(block.flaws for block, _ in blocks_at.blocks)
+    return Layout(paper, tuple(views), scale, flaws)

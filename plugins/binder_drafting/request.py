@@ -28,6 +28,7 @@ class Fields:
     units: str = "mm"
     date: str = ""
     edges: str = ""
+    hand: str = ""
 
 
 @dataclass(frozen=True, slots=True)

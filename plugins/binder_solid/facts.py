@@ -32,8 +32,9 @@ class Located:
     `spots` are the places of all that are alike; `tools` what is cut away for them (or put
     on, where `adds`); empty for what is not drawn (a knurl, a shape filed by eye). `face` is
     the face, or `axis` and `across` of turned work. Sizes are in mm, `depth` None where the
-    hole goes through. `note` is the callout; `told` are the sizes that place it. `ids` names
-    the size that opens the feature, `also` the further ones that its note tells.
+    hole goes through. `note` is the callout, `core` what it says of one of them; `told` are the
+    sizes that place it. `ids` names the size that opens the feature, `also` the further ones
+    that its note tells.
     """
 
     name: str
@@ -54,6 +55,7 @@ class Located:
     is_dummy: bool = False
     ids: tuple[str, ...] = ()
     also: tuple[str, ...] = ()
+    core: str = ""
     at: Span = NOWHERE
 
 

@@ -23,7 +23,7 @@ from binder_solid.facts import FormFact, SolidFact, ViewsFact
 
 # What a leaf has room for beside its tables; the last fills a page by itself, and a part with
 # many sizes goes there at once, rather than to a scale at which nothing can be read.
-ROOMS = ((178.0, 110.0), (178.0, 150.0), (178.0, 205.0))
+ROOMS = ((178.0, 110.0), (178.0, 150.0), (178.0, 205.0), (178.0, 238.0))
 MANY = 14
 TOLERANCE = "ISO 2768-1 m"
 
@@ -41,7 +41,7 @@ def request_for(fact: FormFact, found: ViewsFact, design: Design) -> Request:
     views = sheets_of(fact, found)
     names = tuple(view.name for view in views)
     sizes = sizes_of(fact, names, design)
-    rooms = ROOMS if len(sizes) <= MANY else ROOMS[-1:]
+    rooms = ROOMS if len(sizes) <= MANY else ROOMS[-2:]
     return Request(views, sizes, rooms=rooms, fields=_fields(fact, design))
 
 
@@ -61,7 +61,7 @@ def _fields(fact: FormFact, design: Design) -> Fields:
     solid = design.facts.about(SolidFact, part.name)
     head = design.spec.written.model
     return Fields(
-        title=f"{part.title}{_hands(part)}",
+        title=part.title,
         item=str(number.number) if number else "",
         material=f"{part.material}{grade}",
         stock=f"{cut.section_text}, {shown_length(cut.length, design.units)}" if cut else "",
@@ -72,11 +72,15 @@ def _fields(fact: FormFact, design: Design) -> Fields:
         issue=str(head.issue),
         units=design.units,
         date=str(head.date or ""),
+        hand=_hands(part, off.count if off else 1),
     )
 
 
-def _hands(part: Part) -> str:
-    return " (as drawn, and opposite hand)" if part.handed else ""
+def _hands(part: Part, off: int) -> str:
+    """How many of each hand: as many of one as of the other."""
+    if not part.handed:
+        return ""
+    return f"{off - off // 2} off as drawn, {off // 2} off opposite hand"
 
 
 def _mass(solid: SolidFact | None) -> str:

@@ -12,7 +12,9 @@ from binder.host import Host
 from binder.pages import Binder, Picture, Section
 from binder_drafting import draft
 from binder_plugins.drawings.page import request_for
+from binder_plugins.drawings.sizes import told_by
 from binder_solid.facts import FormFact, ViewsFact
+from tests.drafting.proofs import assert_legible
 
 ROOT = Path(__file__).resolve().parents[3]
 SPECS = ("screw-jack", "tilt-hammer", "wharf-crane")
@@ -46,15 +48,28 @@ def test_every_size_of_a_part_stands_on_its_drawing_once(built: tuple[Design, Bi
     for fact in design.facts.all(FormFact):
         views = design.facts.about(ViewsFact, fact.subject)
         assert views is not None, fact.subject
-        sheet = draft(request_for(fact, views, design))
-        placed = [one.id for one in sheet.placed if one.id]
+        request = request_for(fact, views, design)
+        sheet = draft(request)
+        others = {size.id: told_by(size)[1:] for size in request.sizes}
+        words = [one.id for one in sheet.placed if one.id]
+        # What several features share (a length, a callout) is told once and stands for all.
+        placed = [*words, *(key for one in words for key in others[one])]
         assert len(placed) == len(set(placed)), fact.subject
-        # A length that two features share is told once and stands for both.
         told = dict(told_of(fact))
         shown = {told[one] for one in placed if one in told}
         missing = [one for one in wanted(fact) if one not in placed and told.get(one) not in shown]
         assert not missing, fact.subject
-        assert not [one for one in sheet.problems if "lost" in one], sheet.problems
+        assert not sheet.problems, (fact.subject, sheet.problems)
+
+
+def test_words_are_struck_by_no_line_and_leaders_cross_nothing(
+    built: tuple[Design, Binder],
+) -> None:
+    design, _ = built
+    for fact in design.facts.all(FormFact):
+        views = design.facts.about(ViewsFact, fact.subject)
+        assert views is not None
+        assert_legible(draft(request_for(fact, views, design)))
 
 
 def told_of(fact: FormFact) -> list[tuple[str, object]]:
