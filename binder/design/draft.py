@@ -82,6 +82,8 @@ def _part(name: str, entry: PartEntry, document: Document) -> Part:
         shape_kind=kind,
         shape=getattr(entry, kind) if kind else None,
         features=_features(name, entry.features, document, path),
+        like=_words(entry.like),
+        is_mirrored=entry.mirrored,
     )
 
 

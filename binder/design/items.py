@@ -43,7 +43,10 @@ class Item:
 
 @dataclass(frozen=True, slots=True)
 class Part(Item):
-    """One made piece. `shape_kind` is '' and `shape` None where only its stock is told."""
+    """One made piece. `shape_kind` is '' and `shape` None where only its stock is told.
+
+    `like` is the part whose sizes it took over, of the other hand where it `is_mirrored`.
+    """
 
     material: str
     material_at: Span
@@ -55,6 +58,8 @@ class Part(Item):
     shape_kind: str
     shape: object
     features: tuple[Feature, ...]
+    like: str = ""
+    is_mirrored: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,6 +13,7 @@ from binder.spec.meeting import Meeting
 from binder.spec.values import Reference
 
 UnitWord = Annotated[Written, OneOf("a unit", "mm", "inch")]
+ProjectionWord = Annotated[Written, OneOf("a method of projection", "first angle", "third angle")]
 Made = Annotated[
     Written,
     OneOf(
@@ -64,6 +65,7 @@ class Head(Model):
     bare_numbers: UnitWord | None = None
     driven_by: Words | None = None
     scale: Words | None = None
+    projection: ProjectionWord | None = None
 
 
 class FeatureEntry(Noted):
@@ -75,8 +77,13 @@ class FeatureEntry(Noted):
 
 
 class PartEntry(Noted):
-    """One made piece; the shapes that plugins know are further keys of it."""
+    """One made piece; the shapes that plugins know are further keys of it.
 
+    One that is `like` another was written out from it when it was read.
+    """
+
+    like: Name | None = None
+    mirrored: Flag = False
     title: Words | None = None
     material: Words
     stock: StockOf | None = None

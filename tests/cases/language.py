@@ -46,6 +46,14 @@ CASES = {
     "text-too-long": pin(f"cut: 40 mm, note: ⟪{'word ' * 900}end⟫"),
     "text-empty": pin('cut: 40 mm, note: ⟪""⟫'),
     "list-length": joined("a: {slides: ⟪[pin]⟫}"),
+    "like-unknown": parts(f"{PIN}  long_pin: {{like: ⟪pni⟫}}\n"),
+    "like-ring": parts(f"{PIN}  one: {{like: two}}\n  two: {{like: ⟪one⟫}}\n"),
+    "like-nothing-there": parts(f"{ARM}  bare: {{like: arm, features: {{⟪oyl⟫: left out}}}}\n"),
+    "mirrored-alone": pin("cut: 40 mm, ⟪mirrored⟫: true"),
+    "hand-of-round-work": parts(
+        "  pin: {material: brass, turned: [{name: rod, diameter: 6 mm, length: 9 mm}]}\n"
+        "  ⟪nip⟫: {like: pin, mirrored: true}\n"
+    ),
     "name-twice": parts(f"{PIN}bought:\n  ⟪pin⟫: {{what: a pin}}\n"),
     "item-unknown": joined("a: {slides: [pin, ⟪amr.bore⟫]}"),
     "place-unknown": joined("a: {slides: [pin, ⟪arm.boer⟫]}"),

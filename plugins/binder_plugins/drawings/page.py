@@ -42,7 +42,9 @@ def request_for(fact: FormFact, found: ViewsFact, design: Design) -> Request:
     names = tuple(view.name for view in views)
     sizes = sizes_of(fact, names, design)
     rooms = ROOMS if len(sizes) <= MANY else ROOMS[-2:]
-    return Request(views, sizes, rooms=rooms, fields=_fields(fact, design))
+    return Request(
+        views, sizes, rooms=rooms, fields=_fields(fact, design), first_angle=design.is_first_angle
+    )
 
 
 def _picture(fact: FormFact, found: ViewsFact, design: Design) -> Picture:
@@ -72,12 +74,16 @@ def _fields(fact: FormFact, design: Design) -> Fields:
         issue=str(head.issue),
         units=design.units,
         date=str(head.date or ""),
-        hand=_hands(part, off.count if off else 1),
+        hand=_hands(part, off.count if off else 1, design),
     )
 
 
-def _hands(part: Part, off: int) -> str:
-    """How many of each hand: as many of one as of the other."""
+def _hands(part: Part, off: int, design: Design) -> str:
+    """How many of each hand, as many of one as of the other; or whose other hand it is."""
+    if part.is_mirrored:
+        other = design.parts[part.like]
+        number = design.facts.about(ItemNumber, other.name)
+        return f"opposite hand of item {number.number if number else other.title}"
     if not part.handed:
         return ""
     return f"{off - off // 2} off as drawn, {off // 2} off opposite hand"

@@ -23,6 +23,7 @@ from binder_plugins.shapes.feature_kinds import feature_kinds
 from binder_plugins.shapes.form_codes import FORM_CODES
 from binder_plugins.shapes.forming.form import form_parts
 from binder_plugins.shapes.judging.edges import check_angles, check_edges
+from binder_plugins.shapes.judging.hands import check_hands
 from binder_plugins.shapes.judging.machines import check_machines
 from binder_plugins.shapes.judging.meeting import check_swallowed
 from binder_plugins.shapes.judging.reach import check_reach
@@ -75,6 +76,7 @@ def binder_checks() -> Sequence[Check]:
         Check("features leave each other alone", check_swallowed),
         Check("edges have room", check_edges),
         Check("angles can be cut", check_angles),
+        Check("a mirrored part has a hand", check_hands),
         Check("cutters reach", check_reach),
         Check("parts fit the machines", check_machines),
     ]

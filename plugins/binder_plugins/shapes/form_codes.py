@@ -20,6 +20,15 @@ PATTERN_NOT_LAID_OUT = Code(
     "features:\n  holes: {drilled: 3 mm, on: top, off: 5}",
     "Add a `pattern:`, as `on 16 mm PCD`, `in a row at 8 mm` or `at the corners, 6 mm in`.",
 )
+HAND_OF_ROUND_WORK = Code(
+    "hand-of-round-work",
+    Severity.ERROR,
+    "A part is the opposite hand of one that has no left and right by its shape.",
+    "Round work, wire and gears are told from their first face: left and right in their words are"
+    " its ends, and would be exchanged into another part.",
+    "parts:\n  nip: {like: pin, mirrored: true}   # the pin is turned",
+    "Leave out `mirrored:`, and write what differs under `features:`.",
+)
 
 HOLE_OUT_OF_METAL = Code(
     "hole-out-of-metal",
