@@ -32,11 +32,22 @@ class Fields:
 
 
 @dataclass(frozen=True, slots=True)
+class Datum:
+    """A line of the table of data; `also` are the ids of further sizes that it tells."""
+
+    id: str
+    caption: str
+    text: str
+    also: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class Request:
     """Views, sizes and details of one part, and the rooms to be tried, the smallest first.
 
     `scales` are tried in order; empty means the preferred ones of ISO 5455 from the largest that
-    could fit. `first_angle` is the method of projection (ISO 5456-2).
+    could fit. `first_angle` is the method of projection (ISO 5456-2). `data` stands in a table
+    beside the views.
     """
 
     views: tuple[View, ...]
@@ -47,3 +58,4 @@ class Request:
     first_angle: bool = True
     fields: Fields | None = None
     scales: tuple[float, ...] = field(default=())
+    data: tuple[Datum, ...] = ()

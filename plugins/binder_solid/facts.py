@@ -75,11 +75,21 @@ class Stretch:
 
 
 @dataclass(frozen=True, slots=True)
+class Datum:
+    """A line of the table of data on a drawing; `ids` names the sizes of the spec that it tells."""
+
+    caption: str
+    text: str
+    ids: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class FormFact(Fact):
     """The form of a part: `shape` is turned, block, plate, disc, board, cut or another kind.
 
     `size` is its envelope along x, y and z in mm. `told` are the sizes of the shape itself;
-    `words` what is said of its form in words alone, and so is not drawn.
+    `words` what is said of its form in words alone, and so is not drawn; `data` what a drawing
+    tells in a table, since no dimension can: the teeth of a gear.
     """
 
     shape: str
@@ -89,6 +99,7 @@ class FormFact(Fact):
     located: tuple[Located, ...] = ()
     told: tuple[Told, ...] = ()
     words: tuple[str, ...] = ()
+    data: tuple[Datum, ...] = ()
     at: Span = NOWHERE
 
 

@@ -16,7 +16,8 @@ from binder.api import (
     Picture,
     shown_length,
 )
-from binder_drafting import Fields, Request, draft
+from binder_drafting import Datum, Fields, Request, draft
+from binder_plugins.drawings.callouts import bare
 from binder_plugins.drawings.sizes import sizes_of
 from binder_plugins.drawings.views import sheets_of
 from binder_solid.facts import FormFact, SolidFact, ViewsFact
@@ -43,8 +44,19 @@ def request_for(fact: FormFact, found: ViewsFact, design: Design) -> Request:
     sizes = sizes_of(fact, names, design)
     rooms = ROOMS if len(sizes) <= MANY else ROOMS[-2:]
     return Request(
-        views, sizes, rooms=rooms, fields=_fields(fact, design), first_angle=design.is_first_angle
+        views,
+        sizes,
+        rooms=rooms,
+        fields=_fields(fact, design),
+        first_angle=design.is_first_angle,
+        data=tuple(_data(fact)),
     )
+
+
+def _data(fact: FormFact) -> Iterator[Datum]:
+    for number, one in enumerate(fact.data):
+        ids = one.ids or (f"{fact.subject}.data{number}",)
+        yield Datum(ids[0], one.caption, bare(one.text), ids[1:])
 
 
 def _picture(fact: FormFact, found: ViewsFact, design: Design) -> Picture:

@@ -19,6 +19,7 @@ from binder_drafting import (
 )
 from binder_drafting import View as Sheet
 from binder_plugins.drawings.pointing import EDGES
+from binder_plugins.drawings.toothed import pitch_lines, with_teeth_uncut
 from binder_solid.facts import FormFact, Located, ViewsFact
 from binder_solid.views import Edge as Seen
 from binder_solid.views import RoundLine, StraightLine, View
@@ -35,7 +36,7 @@ def sheets_of(fact: FormFact, found: ViewsFact) -> tuple[Sheet, ...]:
     views: list[Sheet] = []
     for view in found.views:
         if view.name == "front" and half is not None:
-            views.append(_sheet(half, fact, name="front"))
+            views.append(with_teeth_uncut(_sheet(half, fact, name="front"), fact))
         else:
             is_free = view.name in _FREE and any(one.name == "top" for one in found.views)
             views.append(_sheet(view, fact, name=view.name, is_free=is_free))
@@ -85,6 +86,7 @@ def _turned_marks(view: View, fact: FormFact, name: str) -> Iterator[Mark]:
         yield AxisLine((least, 0.0), (most, 0.0))
     else:
         yield CentreMark(view.flat((0.0, 0.0, 0.0)), fact.size[2] / 2)
+    yield from pitch_lines(fact, name)
 
 
 def _feature_marks(view: View, one: Located, fact: FormFact, name: str) -> Iterator[Mark]:

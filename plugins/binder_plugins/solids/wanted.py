@@ -71,9 +71,11 @@ def _sides(fact: FormFact) -> Iterator[Projection]:
 
 
 def _needs_end_view(fact: FormFact) -> bool:
-    """What is not round about the axis, or stands on a pitch circle."""
-    return any(one.corners for one in fact.stretches) or any(
-        one.face == "axis" and len(one.spots) > 1 for one in fact.located
+    """What is not round about the axis, or stands on a pitch circle; the teeth of a ratchet."""
+    return (
+        fact.shape == "ratchet"
+        or any(one.corners for one in fact.stretches)
+        or any(one.face == "axis" and len(one.spots) > 1 for one in fact.located)
     )
 
 

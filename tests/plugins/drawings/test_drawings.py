@@ -51,6 +51,7 @@ def test_every_size_of_a_part_stands_on_its_drawing_once(built: tuple[Design, Bi
         request = request_for(fact, views, design)
         sheet = draft(request)
         others = {size.id: told_by(size)[1:] for size in request.sizes}
+        others |= {one.id: one.also for one in request.data}
         words = [one.id for one in sheet.placed if one.id]
         # What several features share (a length, a callout) is told once and stands for all.
         placed = [*words, *(key for one in words for key in others[one])]
@@ -85,7 +86,7 @@ def wanted(fact: FormFact) -> set[str]:
     for one in fact.located:
         found |= set(one.ids) if one.note else set()
         found |= {f"{told.id}.{told.along}" for told in one.told}
-    return found
+    return found | {key for one in fact.data for key in one.ids}
 
 
 def test_no_two_labels_overlap_and_none_leaves_the_sheet(built: tuple[Design, Binder]) -> None:
