@@ -131,6 +131,7 @@ def _fabrication(name: str, entry: FabricationEntry, document: Document) -> Fabr
         joined=entry.joined,
         finish=_words(entry.finish),
         features=_features(name, entry.features, document, path),
+        stack=tuple(entry.stack),
     )
 
 

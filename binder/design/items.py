@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from binder.diagnostics import Span
-from binder.spec.models import FeatureEntry, JointEntry
+from binder.spec.models import FeatureEntry, JointEntry, LayerEntry
 from binder.spec.values import Member, Size, Stock
 
 
@@ -74,12 +74,13 @@ class Bought(Item):
 
 @dataclass(frozen=True, slots=True)
 class Fabrication(Item):
-    """Pieces joined first and then machined as one."""
+    """Pieces joined first and then machined as one; `stack` is how they lie, if it is told."""
 
     pieces: tuple[Member, ...]
     joined: str
     finish: str
     features: tuple[Feature, ...]
+    stack: tuple[LayerEntry, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,6 +13,7 @@ from binder.spec.meeting import Meeting
 from binder.spec.values import Reference
 
 UnitWord = Annotated[Written, OneOf("a unit", "mm", "inch")]
+StandingWord = Annotated[Written, OneOf("a way to stand", "flat", "on end", "on edge")]
 ProjectionWord = Annotated[Written, OneOf("a method of projection", "first angle", "third angle")]
 Made = Annotated[
     Written,
@@ -127,9 +128,23 @@ class JointEntry(Noted):
         return tuple(getattr(self, self.kind))
 
 
-class FabricationEntry(Noted):
-    """Pieces joined first and then machined as one."""
+class LayerEntry(Model):
+    """Pieces that lie side by side in a stack, as many as are told, laid out by words."""
 
+    piece: Name
+    stands: StandingWord | None = None
+    off: Count | None = None
+    pattern: Words | None = None
+
+
+class FabricationEntry(Noted):
+    """Pieces joined first and then machined as one.
+
+    `stack` says how they lie on one another, from the underside up, each in the middle of the
+    first one unless a pattern spreads them.
+    """
+
+    stack: list[LayerEntry] = Field(default_factory=list)
     title: Words | None = None
     pieces: list[MemberOf]
     joined: Name

@@ -104,6 +104,11 @@ class FormFact(Fact):
 
 
 @dataclass(frozen=True, slots=True)
+class JoinedFact(FormFact):
+    """The form of a fabrication whose pieces have been joined, with what is cut in it then."""
+
+
+@dataclass(frozen=True, slots=True)
 class SolidFact(Fact):
     """A part as a solid: volume in mm³, mass in g (None without a density), centre in mm.
 

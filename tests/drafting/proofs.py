@@ -68,8 +68,3 @@ def struck(sheet: Sheet) -> list[tuple[str, str]]:
         for one in lines
         if enters((one.x1, one.y1), (one.x2, one.y2), box)
     ]
-
-
-def assert_legible(sheet: Sheet) -> None:
-    """No straight line of the sheet, whatever it is for, runs through letters."""
-    assert not struck(sheet)

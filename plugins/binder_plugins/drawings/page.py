@@ -8,6 +8,7 @@ from binder.api import (
     CutSize,
     Design,
     Diagnostic,
+    Fabrication,
     Inset,
     ItemNumber,
     MaterialFact,
@@ -20,7 +21,7 @@ from binder_drafting import Datum, Fields, Request, draft
 from binder_plugins.drawings.callouts import bare
 from binder_plugins.drawings.sizes import sizes_of
 from binder_plugins.drawings.views import sheets_of
-from binder_solid.facts import FormFact, SolidFact, ViewsFact
+from binder_solid.facts import FormFact, JoinedFact, SolidFact, ViewsFact
 
 # What a leaf has room for beside its tables; the last fills a page by itself, and a part with
 # many sizes goes there at once, rather than to a scale at which nothing can be read.
@@ -30,8 +31,8 @@ TOLERANCE = "ISO 2768-1 m"
 
 
 def drawing_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Inset]:
-    """A drawing for each part of which there are views."""
-    for fact in design.facts.all(FormFact):
+    """A drawing for each part and fabrication of which there are views."""
+    for fact in (*design.facts.all(FormFact), *design.facts.all(JoinedFact)):
         found = design.facts.about(ViewsFact, fact.subject)
         if found is not None:
             yield Inset(f"part-{fact.subject}", (_picture(fact, found, design),))
@@ -61,11 +62,14 @@ def _data(fact: FormFact) -> Iterator[Datum]:
 
 def _picture(fact: FormFact, found: ViewsFact, design: Design) -> Picture:
     sheet = draft(request_for(fact, found, design))
-    part = design.parts[fact.subject]
-    return Picture(sheet.drawing, f"drawing of the {part.title}, scale {sheet.scale}")
+    item = design.item(fact.subject)
+    title = item.title if item is not None else fact.subject
+    return Picture(sheet.drawing, f"drawing of the {title}, scale {sheet.scale}")
 
 
 def _fields(fact: FormFact, design: Design) -> Fields:
+    if isinstance(fact, JoinedFact):
+        return _joined_fields(design.fabrications[fact.subject], design)
     part = design.parts[fact.subject]
     number = design.facts.about(ItemNumber, part.name)
     off = design.facts.about(NumberOff, part.name)
@@ -87,6 +91,23 @@ def _fields(fact: FormFact, design: Design) -> Fields:
         units=design.units,
         date=str(head.date or ""),
         hand=_hands(part, off.count if off else 1, design),
+    )
+
+
+def _joined_fields(one: Fabrication, design: Design) -> Fields:
+    number = design.facts.about(ItemNumber, one.name)
+    off = design.facts.about(NumberOff, one.name)
+    head = design.spec.written.model
+    return Fields(
+        title=one.title,
+        item=str(number.number) if number else "",
+        material=f"as its pieces, {one.joined.replace('_', ' ')}",
+        number_off=str(off.count if off else 1),
+        finish=one.finish,
+        tolerance=TOLERANCE,
+        issue=str(head.issue),
+        units=design.units,
+        date=str(head.date or ""),
     )
 
 

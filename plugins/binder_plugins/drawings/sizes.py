@@ -25,7 +25,7 @@ _SAME = 1e-6
 
 def sizes_of(fact: FormFact, views: tuple[str, ...], design: Design) -> tuple[Size, ...]:
     """Every size of a form, in the order in which the bench needs them."""
-    halves = {one.place: one for one in design.facts.all(HalfFact) if one.item == fact.subject}
+    halves = _halves(fact.subject, design)
     found = [*_turned(fact, views, halves), *_sides(fact, views)]
     for one in fact.located:
         view = view_of(one, fact, views)
@@ -33,6 +33,15 @@ def sizes_of(fact: FormFact, views: tuple[str, ...], design: Design) -> tuple[Si
             found += _along(told, views, one.spots[0], fact.size, first=view)
     found += notes_of(fact, views, halves)
     return tuple(_once({size.id: size for size in found}.values()))
+
+
+def _halves(item: str, design: Design) -> dict[str, HalfFact]:
+    """The half at each place that a drawing tells: of several, the one with limits."""
+    found: dict[str, HalfFact] = {}
+    for one in design.facts.all(HalfFact):
+        if one.item == item and (one.place not in found or one.lower is not None):
+            found[one.place] = one
+    return found
 
 
 def told_by(size: Size) -> tuple[str, ...]:

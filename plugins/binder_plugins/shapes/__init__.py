@@ -22,6 +22,7 @@ from binder_plugins.shapes.codes import CODES
 from binder_plugins.shapes.feature_kinds import feature_kinds
 from binder_plugins.shapes.form_codes import FORM_CODES
 from binder_plugins.shapes.forming.form import form_parts
+from binder_plugins.shapes.forming.joined import form_fabrications
 from binder_plugins.shapes.judging.edges import check_angles, check_edges
 from binder_plugins.shapes.judging.hands import check_hands
 from binder_plugins.shapes.judging.machines import check_machines
@@ -35,7 +36,7 @@ from binder_plugins.shapes.shape_codes import SHAPE_CODES
 from binder_plugins.shapes.sizing import size_parts
 from binder_plugins.shapes.sold import check_sections
 from binder_plugins.shapes.suiting import check_suited
-from binder_solid.facts import FormFact
+from binder_solid.facts import FormFact, JoinedFact
 
 
 @hookimpl
@@ -61,6 +62,13 @@ def binder_steps() -> Sequence[PlanStep]:
             form_parts,
             needs=(PlaceFact,),
             gives=(FormFact,),
+            after=(FitFact, HalfFact, HardwareFact, ThreadFact),
+        ),
+        PlanStep(
+            "form the fabrications",
+            form_fabrications,
+            needs=(FormFact,),
+            gives=(JoinedFact,),
             after=(FitFact, HalfFact, HardwareFact, ThreadFact),
         ),
     ]

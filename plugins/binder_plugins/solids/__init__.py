@@ -8,7 +8,7 @@ from binder.api import Check, Code, MaterialFact, PlanStep, hookimpl
 from binder_plugins.solids.build import build_solids
 from binder_plugins.solids.checks import check_solids
 from binder_plugins.solids.codes import CODES
-from binder_solid.facts import FormFact, SolidFact, ViewsFact
+from binder_solid.facts import FormFact, JoinedFact, SolidFact, ViewsFact
 
 
 @hookimpl
@@ -26,7 +26,7 @@ def binder_steps() -> Sequence[PlanStep]:
             build_solids,
             needs=(FormFact,),
             gives=(SolidFact, ViewsFact),
-            after=(MaterialFact,),
+            after=(JoinedFact, MaterialFact),
             for_pages=True,
         )
     ]

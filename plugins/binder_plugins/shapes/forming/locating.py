@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from binder.api import Design, Feature, Part, Size, ThreadFact, ThreadName
+from binder.api import Design, Fabrication, Feature, Part, Size, ThreadFact, ThreadName
 from binder_plugins.shapes.cutting.in_holes import in_hole
 from binder_plugins.shapes.cutting.task import Task, depth_of, length_of, size_of
 from binder_plugins.shapes.cutting.tools import COSMETIC, tools_for
@@ -36,7 +36,7 @@ class Made:
     located: Located
 
 
-def all_made(part: Part, body: Body, design: Design) -> Iterator[Made]:
+def all_made(part: Part | Fabrication, body: Body, design: Design) -> Iterator[Made]:
     """Features in the order written; one may stand on another that came before it."""
     spots: dict[str, Vector] = {}
     before: dict[str, Made] = {}
