@@ -144,7 +144,7 @@ class FabricationEntry(Noted):
     first one unless a pattern spreads them.
     """
 
-    stack: list[LayerEntry] = Field(default_factory=list)
+    stack: list[LayerEntry] = Field(default_factory=list, max_length=40)
     title: Words | None = None
     pieces: list[MemberOf]
     joined: Name

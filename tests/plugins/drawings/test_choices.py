@@ -177,6 +177,12 @@ def test_a_stack_has_no_more_than_the_pieces_that_there_are(compile_text: Compil
     assert "stack-of-others" in {one.code.name for one in outcome.findings}
 
 
+def test_a_layer_of_hundreds_is_refused_at_once(compile_text: Compile) -> None:
+    text = FRAME.replace("2 off bar", "500 off bar").replace("off: 2", "off: 500")
+    outcome = compile_text(HEAD % "" + text)
+    assert "stack-not-laid-out" in {one.code.name for one in outcome.findings}
+
+
 def test_a_layer_of_several_wants_a_pattern(compile_text: Compile) -> None:
     text = FRAME.replace(', pattern: "in a row, 40 mm apart"', "")
     outcome = compile_text(HEAD % "" + text)

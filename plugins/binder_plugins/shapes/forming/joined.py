@@ -24,6 +24,9 @@ from binder_plugins.shapes.forming.unread import unread_places
 from binder_solid.facts import FormFact, JoinedFact, Told
 from binder_solid.forms import Joined
 
+# More than this side by side is no small machine, and the kernel takes minutes to join them.
+_MOST = 60
+
 
 def form_fabrications(design: Design) -> Contribution:
     """A `JoinedFact` for each fabrication whose stack is told and can be laid out."""
@@ -92,6 +95,8 @@ def _places(entry: LayerEntry, first: FormFact) -> tuple[tuple[float, float], ..
 
     if not entry.pattern and (entry.off or 1) == 1:
         return ((0.0, 0.0),)
+    if (entry.off or 1) > _MOST:
+        return ()
     try:
         pattern = read_pattern(str(entry.pattern or ""), entry.off)
         return lay_out(pattern, Face(first.size[0], first.size[1])).places
@@ -106,7 +111,8 @@ def _not_laid_out(one: Fabrication, layers: tuple[Layer, ...]) -> Iterator[Diagn
             yield form_codes.STACK_NOT_LAID_OUT.at(
                 entry.piece.span,
                 f"it cannot be told where '{entry.piece}' lies in '{one.name}'",
-                help="give the piece its shape, and several a pattern: `in a row, 30 mm apart`",
+                help="give the piece its shape, and several a pattern: `in a row, 30 mm apart`; "
+                f"a layer has at most {_MOST}",
             )
 
 
