@@ -14,6 +14,7 @@ from binder.host.clashes import without_clashes
 from binder.host.discover import broken, installed, load
 from binder.host.order import ordered_steps
 from binder.host.plugin import Plugin
+from binder.host.printed import printed
 from binder.host.questions import bounded
 from binder.pages import Inset, Section
 from binder.parameters import Gauge, Series
@@ -75,7 +76,7 @@ class Host:
                 findings.append(broken(_place(plugin), plugin.name, error))
             else:
                 findings.extend(more.findings)
-        return design, tuple(findings)
+        return design, printed(findings, design.units)
 
     def check(self, design: Design) -> tuple[Diagnostic, ...]:
         """What all checks have to say."""
@@ -86,7 +87,7 @@ class Host:
                     findings.extend(check.run(design))
                 except Exception as error:  # noqa: BLE001 - a stranger's code may raise anything
                     findings.append(broken(_place(plugin), plugin.name, error))
-        return tuple(findings)
+        return printed(findings, design.units)
 
     def sections(
         self, design: Design, findings: tuple[Diagnostic, ...]

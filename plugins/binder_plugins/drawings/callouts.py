@@ -16,6 +16,7 @@ from binder_solid.space import dot
 _SEATS = ("counterbored", "countersunk", "spotfaced")
 _HOLES = ("drilled", "reamed", "bored", "tapped", "slotted")
 _SAME = 1e-3
+_INCH = 25.4
 # The unit of the whole drawing is in its title block (ISO 129-1). `6 in` for `6 mm in` would be
 # another size, and what is in brackets is in the other system.
 _UNIT = re.compile(r"(?<=[0-9]) mm\b(?! in\b)(?![^(]*\))")
@@ -35,14 +36,19 @@ def bare(text: str) -> str:
     return _UNIT.sub("", text)
 
 
+def fine(mm: float, units: str, sign: str = "") -> str:
+    """To a thousandth of a millimetre, or to a tenth of a thou."""
+    return f"{mm / _INCH:{sign}.4f}" if units == "inch" else f"{mm:{sign}.3f}"
+
+
 def notes_of(
-    fact: FormFact, views: tuple[str, ...], halves: Mapping[str, HalfFact]
+    fact: FormFact, views: tuple[str, ...], halves: Mapping[str, HalfFact], units: str
 ) -> Iterator[Note]:
     """A callout for each feature that has words, where its shape is best seen."""
     notes: dict[tuple[str, tuple[str, ...]], list[Note]] = {}
     for one in seated(fact.located):
         if one.hole.note:
-            lines = [*_lines(one), *_limits(halves.get(one.hole.name))]
+            lines = [*_lines(one), *_limits(halves.get(one.hole.name), units)]
             at = pointed_at(one.seats[0] if one.seats else one.hole, fact, views)
             note = _note(one, lines, at, is_fit=_is_fit(halves.get(one.hole.name)))
             notes.setdefault((note.view, note.lines), []).append(note)
@@ -95,11 +101,11 @@ def _is_fit(half: HalfFact | None) -> bool:
     return half is not None and (half.lower is not None or _TO_SUIT.match(half.what) is not None)
 
 
-def _limits(half: HalfFact | None) -> Iterator[str]:
+def _limits(half: HalfFact | None, units: str) -> Iterator[str]:
     if half is None:
         return
     if half.lower is not None and half.upper is not None:
-        yield f"{half.lower:.3f} – {half.upper:.3f}"
+        yield f"{fine(half.lower, units)} – {fine(half.upper, units)}"
     elif (found := _TO_SUIT.match(half.what)) is not None:
         yield bare(found[1])
 

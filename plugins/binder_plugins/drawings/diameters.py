@@ -7,35 +7,35 @@ from itertools import groupby
 
 from binder.api import HalfFact
 from binder_drafting import Across, Note, Size
-from binder_plugins.drawings.callouts import bare
+from binder_plugins.drawings.callouts import bare, fine
 from binder_solid.facts import FormFact, Stretch
 
 Halves = Mapping[str, HalfFact]
 
 
-def diameters(fact: FormFact, views: tuple[str, ...], halves: Halves) -> Iterator[Size]:
+def diameters(fact: FormFact, views: tuple[str, ...], halves: Halves, units: str) -> Iterator[Size]:
     """A size across each run of steps that are alike, with the limits of what it fits."""
-    for key, run in groupby(fact.stretches, key=lambda one: _likeness(one, halves)):
+    for key, run in groupby(fact.stretches, key=lambda one: _likeness(one, halves, units)):
         steps = tuple(run)
         if key is None:
             yield from _taper(steps[0], fact)
         elif steps[0].corners and "right" in views:
             yield from _flats(steps)
         else:
-            yield _round(steps, halves)
+            yield _round(steps, halves, units)
 
 
-def _likeness(one: Stretch, halves: Halves) -> object:
+def _likeness(one: Stretch, halves: Halves, units: str) -> object:
     """What steps have in common that are told by one figure; None for a taper, never alike."""
     if one.across != one.end_across:
         return None
-    return (one.across, one.corners, one.text, _limits(halves.get(one.name), one.across))
+    return (one.across, one.corners, one.text, _limits(halves.get(one.name), one.across, units))
 
 
-def _round(steps: tuple[Stretch, ...], halves: Halves) -> Across:
+def _round(steps: tuple[Stretch, ...], halves: Halves, units: str) -> Across:
     one = max(steps, key=lambda step: step.end - step.start)
     x = (one.start + one.end) / 2
-    limits = _limits(halves.get(one.name), one.across)
+    limits = _limits(halves.get(one.name), one.across, units)
     return Across(
         steps[0].ids[0],
         "front",
@@ -74,7 +74,9 @@ def _goes_on(one: Stretch, fact: FormFact) -> bool:
     )
 
 
-def _limits(half: HalfFact | None, nominal: float) -> tuple[str, ...]:
+def _limits(half: HalfFact | None, nominal: float, units: str) -> tuple[str, ...]:
     if half is None or half.lower is None or half.upper is None:
         return ()
-    return tuple(f"{size - nominal:+.3f}".replace("-", "−") for size in (half.upper, half.lower))
+    return tuple(
+        fine(size - nominal, units, "+").replace("-", "−") for size in (half.upper, half.lower)
+    )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from binder.api import Design, HalfFact
+from binder.api import Design, HalfFact, exact, shown_length
 from binder_drafting import Across, Along, Note, Size
 from binder_plugins.drawings.callouts import bare, notes_of
 from binder_plugins.drawings.diameters import diameters
@@ -26,12 +26,13 @@ _SAME = 1e-6
 def sizes_of(fact: FormFact, views: tuple[str, ...], design: Design) -> tuple[Size, ...]:
     """Every size of a form, in the order in which the bench needs them."""
     halves = _halves(fact.subject, design)
-    found = [*_turned(fact, views, halves), *_sides(fact, views)]
+    units = design.units
+    found = [*_turned(fact, views, halves, units), *_sides(fact, views)]
     for one in fact.located:
         view = view_of(one, fact, views)
         for told in one.told:
             found += _along(told, views, one.spots[0], fact.size, first=view)
-    found += notes_of(fact, views, halves)
+    found += notes_of(fact, views, halves, units)
     return tuple(_once({size.id: size for size in found}.values()))
 
 
@@ -125,31 +126,33 @@ def _shows(name: str, along: str) -> bool:
     return flat((point[0], point[1], point[2]), name) != (0.0, 0.0)  # type: ignore[arg-type]
 
 
-def _turned(fact: FormFact, views: tuple[str, ...], halves: dict[str, HalfFact]) -> Iterator[Size]:
+def _turned(
+    fact: FormFact, views: tuple[str, ...], halves: dict[str, HalfFact], units: str
+) -> Iterator[Size]:
     if fact.stretches:
-        yield from diameters(fact, views, halves)
-        yield from _lengths(fact)
+        yield from diameters(fact, views, halves, units)
+        yield from _lengths(fact, units)
 
 
-def _lengths(fact: FormFact) -> Iterator[Size]:
+def _lengths(fact: FormFact, units: str) -> Iterator[Size]:
     """Baselines from the first face; behind a step that takes the rest, from the last one."""
     rest = next((n for n, one in enumerate(fact.stretches) if len(one.ids) < 2), None)
     whole = fact.size[0]
     for number, one in enumerate(fact.stretches[:rest] if rest is not None else fact.stretches):
         if one is fact.stretches[-1]:
             break
-        yield _length(one.ids[1], 0.0, one.end, _run(fact.stretches[: number + 1]), fact)
+        yield _length(one.ids[1], 0.0, one.end, _run(fact.stretches[: number + 1]), fact, units)
     if rest is not None:
         for number, one in enumerate(fact.stretches[rest + 1 :], rest + 1):
-            yield _length(one.ids[1], whole, one.start, _run(fact.stretches[number:]), fact)
-    yield _overall(fact)
+            yield _length(one.ids[1], whole, one.start, _run(fact.stretches[number:]), fact, units)
+    yield _overall(fact, units)
 
 
-def _overall(fact: FormFact) -> Size:
+def _overall(fact: FormFact, units: str) -> Size:
     last = fact.stretches[-1]
     has_rest = any(len(one.ids) < 2 for one in fact.stretches)
     key = f"{fact.subject}.overall" if has_rest else last.ids[1]
-    return _length(key, 0.0, fact.size[0], "", fact, rank=9)
+    return _length(key, 0.0, fact.size[0], "", fact, units, rank=9)
 
 
 def _run(stretches: tuple[Stretch, ...]) -> str:
@@ -157,8 +160,10 @@ def _run(stretches: tuple[Stretch, ...]) -> str:
     return stretches[0].length_text if len(stretches) == 1 else ""
 
 
-def _length(key: str, start: float, end: float, text: str, fact: FormFact, rank: int = 0) -> Size:
-    words = bare(text) or _figure(abs(end - start))
+def _length(
+    key: str, start: float, end: float, text: str, fact: FormFact, units: str, rank: int = 0
+) -> Size:
+    words = bare(text) or _figure(abs(end - start), units)
     edge = -fact.size[2] / 2
     return Along(
         key,
@@ -173,5 +178,7 @@ def _length(key: str, start: float, end: float, text: str, fact: FormFact, rank:
     )
 
 
-def _figure(mm: float) -> str:
+def _figure(mm: float, units: str) -> str:
+    if units == "inch":
+        return shown_length(exact(round(mm, 4)), units)
     return f"{mm:.3f}".rstrip("0").rstrip(".")

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 
-from binder.api import Feature, PlaceFact, implied_feature, made_size
+from binder.api import Fabrication, Feature, Part, PlaceFact, implied_feature, made_size
 from binder_plugins.fasteners.halves import OPPOSITE, Half
 from binder_plugins.fasteners.seen import Seen
 from binder_trade.explained import NotDefined
@@ -51,6 +51,19 @@ def _settled(seen: Seen, hole: PlaceFact, kind: str, size: object, depth: object
     own_kind = hole.kind if kind != "tapped" else kind
     values[own_kind] = size
     return implied_feature(seen.design, seen.joint, hole.item, hole.place, own_kind, **values)
+
+
+def settled_cut(seen: Seen, place: PlaceFact, values: Mapping[str, object]) -> Feature | None:
+    """A groove or keyway that was left to suit, in its place, with the sizes of the table."""
+    owner = seen.design.item(place.item)
+    if not isinstance(owner, (Part, Fabrication)):
+        return None
+    entry = next(one.entry for one in owner.features if one.name == place.place)
+    kept = {name: getattr(entry, name, None) for name in (*_KEPT, "clock", "length", "runs")}
+    known = {name: value for name, value in kept.items() if value is not None}
+    return implied_feature(
+        seen.design, seen.joint, place.item, place.place, place.kind, **{**known, **values}
+    )
 
 
 def many(seen: Seen, half: Half) -> dict[str, object]:
@@ -113,7 +126,7 @@ def seat_feature(
 
 
 def says_many(seen: Seen, half: Half) -> str:
-    """`, 4 off: 2 times 2 off, 14 mm apart`: how many of a hole, for the part's leaf."""
+    """`, 4 off: 2 sets of 2 off, 14 mm apart`: how many of a hole, for the part's leaf."""
     off, each = seen.off_on(half), seen.each
     if off <= 1:
         return ""
@@ -121,7 +134,7 @@ def says_many(seen: Seen, half: Half) -> str:
     times = off // each if off % each == 0 else 1
     if times == 1 or each == 1:
         return f", {_counted(off, pattern)}"
-    return f", {off} off: {times} times {_counted(each, pattern)}"
+    return f", {off} off: {times} sets of {_counted(each, pattern)}"
 
 
 def _counted(count: int, pattern: str) -> str:

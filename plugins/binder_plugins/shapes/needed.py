@@ -22,7 +22,7 @@ class Needed:
     """Length and section in mm: `round` is a diameter, `flat` are width and thickness.
 
     `width` is that of a blank of sheet or plate. `because` says how length and section
-    were found; `wall` is that of a tube.
+    were found; `wall` is that of a tube, `over` what a bar must have beyond its steps.
     """
 
     length: Fraction
@@ -33,6 +33,7 @@ class Needed:
     as_bought: Stock | None = None
     steps: tuple[Measured, ...] = ()
     wall: Fraction = ZERO
+    over: Fraction = ZERO
 
     def in_form(self, form: str) -> tuple[Fraction, ...] | None:
         """The least section of a form that holds the shape; None where it cannot be."""
@@ -48,9 +49,8 @@ class Needed:
         if form == "tube":
             return (diameter, self.wall)
         if form in (*_ROUND, "hexagon bar", "square bar"):
-            return (
-                (bar_needed([one.step for one in self.steps], form),) if self.steps else (diameter,)
-            )
+            steps = [one.step for one in self.steps]
+            return (bar_needed(steps, form) + self.over if steps else diameter,)
         if form == "board":
             return (diameter, diameter)
         if form in ("plate", "sheet") and self.width is not None:

@@ -38,18 +38,21 @@ _VERB = {
 # Further sizes of a feature in the order in which they are read out.
 _SIZES = (
     ("width", "× {}"),
+    ("narrows_to", "tapering to ⌀{}"),
     ("depth", "{} deep"),
     ("length", "{} long"),
     ("height", "{} high"),
     ("head", "head {}"),
     ("head_depth", "head {} deep"),
     ("counterbore", "counterbored ⌀{}"),
+    ("cutter", "Woodruff cutter ⌀{}"),
     ("corner", "corners R{}"),
 )
 _WORDS = (("side", "at the {}"), ("style", "{}"), ("runs", "{} the face"))
 _ANGLES = (("angle", "at {}"), ("lean", "leaning {}"), ("clock", "{} from the top"))
 _FLATS = {2: "two flats, ", 4: "square, ", 6: "hexagon, "}
 
+_TIMES = re.compile(r"(.{1,120}), ([0-9]{1,3}) times")
 _COUNTED = re.compile(r"([0-9]+) off(?:,? |$)")
 
 
@@ -70,6 +73,9 @@ def callout(feature: Feature, count: int, units: str) -> str:
     entry = feature.entry
     words = what(feature, units)
     pattern = str(getattr(entry, "pattern", None) or "")
+    several = _TIMES.fullmatch(pattern)
+    if several is not None:
+        pattern = f"{several[2]} sets of {several[1]}"
     said = _COUNTED.match(pattern)
     rest = pattern[said.end() :] if said else pattern
     is_both = getattr(entry, "each_end", False) or str(getattr(entry, "on", None) or "") == "ends"

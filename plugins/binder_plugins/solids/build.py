@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-import os
 from collections.abc import Iterator
 from dataclasses import replace
-from pathlib import Path
 
 from binder.api import Contribution, Design, Diagnostic, Fact, MaterialFact
 from binder_plugins.solids import codes
-from binder_plugins.solids.conventional import drawn_form
 from binder_plugins.solids.wanted import cuttings_of, projections_of
-from binder_solid.cache import Store
+from binder_solid.cache import own_store
+from binder_solid.conventional import drawn_form
 from binder_solid.facts import FormFact, JoinedFact, SolidFact, ViewsFact
 from binder_solid.forms import Vector
 from binder_solid.presence import is_kernel_there
@@ -53,7 +51,7 @@ def _drawn(forms: tuple[FormFact, ...]) -> list[Drawn | Refused]:
         Job(usual[one.subject] or one.form, projections_of(one), cuttings_of(one)) for one in forms
     ]
     measured = [Job(one.form) for one in forms if usual[one.subject] is not None]
-    answers = list(drawn_all([*seen, *measured], _store()))
+    answers = list(drawn_all([*seen, *measured], own_store()))
     views, solids = answers[: len(forms)], iter(answers[len(forms) :])
     return [
         view if usual[one.subject] is None else _together(view, next(solids))
@@ -65,12 +63,6 @@ def _together(view: Drawn | Refused, solid: Drawn | Refused) -> Drawn | Refused:
     if isinstance(view, Refused) or isinstance(solid, Refused):
         return solid if isinstance(solid, Refused) else view
     return replace(view, solid=solid.solid)
-
-
-def _store() -> Store:
-    """Where results are kept between runs: `BINDER_CACHE`, or the user's own cache."""
-    home = os.environ.get("XDG_CACHE_HOME") or str(Path.home() / ".cache")
-    return Store(Path(os.environ.get("BINDER_CACHE") or home) / "binder" / "solids")
 
 
 def _facts(form: FormFact, drawn: Drawn, design: Design) -> Iterator[Fact]:
