@@ -119,7 +119,7 @@ from binder.spec.fields import (
 from binder.spec.kinds import Kind, Slot
 from binder.spec.meeting import Meeting
 from binder.spec.meetings import drive_kind, joint_kinds
-from binder.spec.models import FeatureEntry, JointEntry, Model, Noted
+from binder.spec.models import FeatureEntry, JointEntry, LayerEntry, Model, Noted
 from binder.spec.values import Member, Position, Reference, Size, Stock, Taper
 from binder.units import (
     LENGTH,

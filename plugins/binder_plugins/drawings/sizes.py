@@ -6,17 +6,13 @@ from collections.abc import Iterable, Iterator
 
 from binder.api import Design, HalfFact, exact, shown_length
 from binder_drafting import Across, Along, Note, Size
-from binder_solid.facts import FormFact, Located, Stretch, Told
+from binder_plugins.drawings.callouts import bare, notes_of
+from binder_plugins.drawings.diameters import diameters
+from binder_plugins.drawings.pointing import view_of
+from binder_plugins.drawings.thickness import thickness_note
+from binder_solid.facts import FormFact, Stretch, Told
 from binder_solid.views import flat
 
-_VIEW_OF_FACE = {
-    "top": "top",
-    "underside": "underside",
-    "front": "front",
-    "back": "back",
-    "left": "left",
-    "right": "right",
-}
 # Which views show a length along an axis, the better one first.
 _SHOWING = {
     "x": ("front", "top", "underside", "back"),
@@ -25,17 +21,33 @@ _SHOWING = {
 }
 _AXES = "xyz"
 _SAME = 1e-6
-_INCH = 25.4
 
 
 def sizes_of(fact: FormFact, views: tuple[str, ...], design: Design) -> tuple[Size, ...]:
     """Every size of a form, in the order in which the bench needs them."""
-    halves = {one.place: one for one in design.facts.all(HalfFact) if one.item == fact.subject}
+    halves = _halves(fact.subject, design)
     units = design.units
-    found = [*_turned(fact, halves, units), *_sides(fact, views)]
+    found = [*_turned(fact, views, halves, units), *_sides(fact, views)]
     for one in fact.located:
-        found += _feature(one, fact, views, _limits_of(halves.get(one.name), units))
+        view = view_of(one, fact, views)
+        for told in one.told:
+            found += _along(told, views, one.spots[0], fact.size, first=view)
+    found += notes_of(fact, views, halves, units)
     return tuple(_once({size.id: size for size in found}.values()))
+
+
+def _halves(item: str, design: Design) -> dict[str, HalfFact]:
+    """The half at each place that a drawing tells: of several, the one with limits."""
+    found: dict[str, HalfFact] = {}
+    for one in design.facts.all(HalfFact):
+        if one.item == item and (one.place not in found or one.lower is not None):
+            found[one.place] = one
+    return found
+
+
+def told_by(size: Size) -> tuple[str, ...]:
+    """The ids of all that the words of a size tell."""
+    return (size.id, *(size.also if isinstance(size, Across | Note) else ()))
 
 
 def _once(sizes: Iterable[Size]) -> Iterator[Size]:
@@ -58,6 +70,9 @@ def _apart(size: Along) -> float:
 def _sides(fact: FormFact, views: tuple[str, ...]) -> Iterator[Size]:
     steps = {key for one in fact.stretches for key in one.ids}
     for told in (one for one in fact.told if one.id not in steps):
+        if told.along == "z" and not {"front", "right", "left", "back"} & set(views):
+            yield thickness_note(told, fact, views[0])
+            continue
         yield from _along(told, views, (0.0, 0.0, 0.0), fact.size, rank=9)
 
 
@@ -85,7 +100,7 @@ def _along(
         direction,
         start,
         end,
-        _bare(told.text),
+        bare(told.text),
         tier=told.tier,
         datum=_datum(told, size),
         rank=rank,
@@ -111,57 +126,12 @@ def _shows(name: str, along: str) -> bool:
     return flat((point[0], point[1], point[2]), name) != (0.0, 0.0)  # type: ignore[arg-type]
 
 
-def _turned(fact: FormFact, halves: dict[str, HalfFact], units: str) -> Iterator[Size]:
+def _turned(
+    fact: FormFact, views: tuple[str, ...], halves: dict[str, HalfFact], units: str
+) -> Iterator[Size]:
     if fact.stretches:
-        yield from _diameters(fact, halves, units)
+        yield from diameters(fact, views, halves, units)
         yield from _lengths(fact, units)
-
-
-def _diameters(fact: FormFact, halves: dict[str, HalfFact], units: str) -> Iterator[Size]:
-    for one in fact.stretches:
-        x = (one.start + one.end) / 2
-        limits = _limits(halves.get(one.name), one.across, units)
-        tier = "fit" if limits else "free"
-        if one.across == one.end_across:
-            yield Across(
-                one.ids[0],
-                "front",
-                (x, -one.across / 2),
-                (x, one.across / 2),
-                _bare(one.text),
-                limits,
-                tier,
-            )
-            continue
-        first, last = one.text.split(" to ")
-        for place, across, words, end in (
-            (one.start, one.across, first, ""),
-            (one.end, one.end_across, last, ".end"),
-        ):
-            yield Across(
-                one.ids[0] + end, "front", (place, -across / 2), (place, across / 2), _bare(words)
-            )
-
-
-def _limits(half: HalfFact | None, nominal: float, units: str) -> tuple[str, ...]:
-    if half is None or half.lower is None or half.upper is None:
-        return ()
-    return tuple(
-        f"{_fine(size - nominal, units, '+')}".replace("-", "−")
-        for size in (half.upper, half.lower)
-    )
-
-
-def _limits_of(half: HalfFact | None, units: str) -> str:
-    """`3.000 – 3.010`, '' where a half has no limits."""
-    if half is None or half.lower is None or half.upper is None:
-        return ""
-    return f"{_fine(half.lower, units)} – {_fine(half.upper, units)}"
-
-
-def _fine(mm: float, units: str, sign: str = "") -> str:
-    """To a thousandth of a millimetre, or to a tenth of a thou."""
-    return f"{mm / _INCH:{sign}.4f}" if units == "inch" else f"{mm:{sign}.3f}"
 
 
 def _lengths(fact: FormFact, units: str) -> Iterator[Size]:
@@ -171,12 +141,10 @@ def _lengths(fact: FormFact, units: str) -> Iterator[Size]:
     for number, one in enumerate(fact.stretches[:rest] if rest is not None else fact.stretches):
         if one is fact.stretches[-1]:
             break
-        run = _run(fact.stretches[: number + 1])
-        yield _length(one.ids[1], 0.0, one.end, run, fact, units)
+        yield _length(one.ids[1], 0.0, one.end, _run(fact.stretches[: number + 1]), fact, units)
     if rest is not None:
         for number, one in enumerate(fact.stretches[rest + 1 :], rest + 1):
-            run = _run(fact.stretches[number:])
-            yield _length(one.ids[1], whole, one.start, run, fact, units)
+            yield _length(one.ids[1], whole, one.start, _run(fact.stretches[number:]), fact, units)
     yield _overall(fact, units)
 
 
@@ -195,7 +163,7 @@ def _run(stretches: tuple[Stretch, ...]) -> str:
 def _length(
     key: str, start: float, end: float, text: str, fact: FormFact, units: str, rank: int = 0
 ) -> Size:
-    words = _bare(text) or _figure(abs(end - start), units)
+    words = bare(text) or _figure(abs(end - start), units)
     edge = -fact.size[2] / 2
     return Along(
         key,
@@ -214,41 +182,3 @@ def _figure(mm: float, units: str) -> str:
     if units == "inch":
         return shown_length(exact(round(mm, 4)), units)
     return f"{mm:.3f}".rstrip("0").rstrip(".")
-
-
-def _bare(text: str) -> str:
-    """A figure without the unit of the whole drawing (ISO 129-1)."""
-    return text.removesuffix(" mm") if "(" not in text else text
-
-
-def _feature(one: Located, fact: FormFact, views: tuple[str, ...], limits: str) -> Iterator[Size]:
-    view = _view_of(one, fact, views)
-    for told in one.told:
-        yield from _along(told, views, one.spots[0], fact.size, first=view)
-    if not one.note:
-        return
-    lines = [one.note]
-    if limits:
-        lines.append(limits)
-    at, radius = _pointed_at(one, fact, view)
-    tier = "fit" if len(lines) > 1 else "tool"
-    for key in one.ids:
-        yield Note(key, view, at, tuple(lines), radius, tier)
-
-
-def _pointed_at(one: Located, fact: FormFact, view: str) -> tuple[tuple[float, float], float]:
-    """Where a leader points, and the radius of the circle that it touches there."""
-    u, v = flat(one.spots[0], view)  # type: ignore[arg-type]
-    radius = (one.diameter or 0.0) / 2
-    if fact.stretches and view == "front":
-        # The mouth of a hole on the axis is seen in the half that is cut.
-        return ((u, v + radius) if one.face == "axis" and len(one.spots) == 1 else (u, v)), 0.0
-    return (u, v), radius
-
-
-def _view_of(one: Located, fact: FormFact, views: tuple[str, ...]) -> str:
-    if fact.stretches:
-        is_ring = one.face == "axis" and len(one.spots) > 1 and "right" in views
-        return "right" if is_ring else "front"
-    wanted = _VIEW_OF_FACE.get(one.face, "front")
-    return wanted if wanted in views else "front"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 
 from binder.api import Fabrication, Feature, Part, PlaceFact, implied_feature, made_size
@@ -115,6 +116,9 @@ def seat_feature(
     away = OPPOSITE.get(half.face)
     if away is None:
         return None
+    if kind == "countersunk":
+        # It is cut by eye until the head is in: a tenth is as near as anyone gets.
+        diameter_mm = math.ceil(round(diameter_mm * 10, 6)) / 10
     values: dict[str, object] = {kind: made_size(diameter_mm, seen.joint), "on": away}
     if depth_mm is not None:
         values["depth"] = made_size(depth_mm, seen.joint)

@@ -22,7 +22,9 @@ from binder_plugins.shapes.codes import CODES
 from binder_plugins.shapes.feature_kinds import feature_kinds
 from binder_plugins.shapes.form_codes import FORM_CODES
 from binder_plugins.shapes.forming.form import form_parts
+from binder_plugins.shapes.forming.joined import form_fabrications
 from binder_plugins.shapes.judging.edges import check_angles, check_edges
+from binder_plugins.shapes.judging.hands import check_hands
 from binder_plugins.shapes.judging.machines import check_machines
 from binder_plugins.shapes.judging.meeting import check_swallowed
 from binder_plugins.shapes.judging.reach import check_reach
@@ -35,7 +37,7 @@ from binder_plugins.shapes.shape_codes import SHAPE_CODES
 from binder_plugins.shapes.sizing import size_parts
 from binder_plugins.shapes.sold import check_sections
 from binder_plugins.shapes.suiting import check_suited
-from binder_solid.facts import FlatFact, FormFact
+from binder_solid.facts import FlatFact, FormFact, JoinedFact
 
 
 @hookimpl
@@ -64,6 +66,13 @@ def binder_steps() -> Sequence[PlanStep]:
             after=(FitFact, HalfFact, HardwareFact, ThreadFact),
         ),
         PlanStep("lay parts flat", lay_flat, needs=(FormFact,), gives=(FlatFact,)),
+        PlanStep(
+            "form the fabrications",
+            form_fabrications,
+            needs=(FormFact,),
+            gives=(JoinedFact,),
+            after=(FitFact, HalfFact, HardwareFact, ThreadFact),
+        ),
     ]
 
 
@@ -77,6 +86,7 @@ def binder_checks() -> Sequence[Check]:
         Check("features leave each other alone", check_swallowed),
         Check("edges have room", check_edges),
         Check("angles can be cut", check_angles),
+        Check("a mirrored part has a hand", check_hands),
         Check("cutters reach", check_reach),
         Check("parts fit the machines", check_machines),
     ]

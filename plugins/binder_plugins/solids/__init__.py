@@ -10,7 +10,7 @@ from binder_plugins.solids.checks import check_solids
 from binder_plugins.solids.codes import CODES
 from binder_plugins.solids.exports import solid_files
 from binder_plugins.solids.flats import cut_flats
-from binder_solid.facts import FlatFact, FlatViewsFact, FormFact, SolidFact, ViewsFact
+from binder_solid.facts import FlatFact, FlatViewsFact, FormFact, JoinedFact, SolidFact, ViewsFact
 
 
 @hookimpl
@@ -28,7 +28,7 @@ def binder_steps() -> Sequence[PlanStep]:
             build_solids,
             needs=(FormFact,),
             gives=(SolidFact, ViewsFact),
-            after=(MaterialFact,),
+            after=(JoinedFact, MaterialFact),
             for_pages=True,
         ),
         PlanStep(

@@ -10,7 +10,7 @@ from binder_plugins.solids import codes
 from binder_plugins.solids.wanted import cuttings_of, projections_of
 from binder_solid.cache import own_store
 from binder_solid.conventional import drawn_form
-from binder_solid.facts import FormFact, SolidFact, ViewsFact
+from binder_solid.facts import FormFact, JoinedFact, SolidFact, ViewsFact
 from binder_solid.forms import Vector
 from binder_solid.presence import is_kernel_there
 from binder_solid.spread import Drawn, Job, Refused, drawn_all
@@ -19,8 +19,11 @@ _PER_CUBIC_CENTIMETRE = 1000.0
 
 
 def build_solids(design: Design) -> Contribution:
-    """A `SolidFact` and a `ViewsFact` for each form that the kernel can build."""
-    forms = design.facts.all(FormFact)
+    """A `SolidFact` and a `ViewsFact` for each form that the kernel can build.
+
+    A fabrication gets its views alone: its parts have been weighed.
+    """
+    forms = (*design.facts.all(FormFact), *design.facts.all(JoinedFact))
     if not forms:
         return Contribution()
     if not is_kernel_there():
@@ -63,6 +66,10 @@ def _together(view: Drawn | Refused, solid: Drawn | Refused) -> Drawn | Refused:
 
 
 def _facts(form: FormFact, drawn: Drawn, design: Design) -> Iterator[Fact]:
+    sections = tuple(one for one in drawn.sections if not isinstance(one, Refused))
+    yield ViewsFact(form.subject, drawn.views, sections)
+    if isinstance(form, JoinedFact):
+        return
     solid = drawn.solid
     material = design.facts.about(MaterialFact, form.subject)
     density = material.density if material is not None else None
@@ -77,8 +84,6 @@ def _facts(form: FormFact, drawn: Drawn, design: Design) -> Iterator[Fact]:
         solid.envelope[1],
         solid.pieces,
     )
-    sections = tuple(one for one in drawn.sections if not isinstance(one, Refused))
-    yield ViewsFact(form.subject, drawn.views, sections)
 
 
 def _times(rows: tuple[Vector, Vector, Vector], factor: float) -> tuple[Vector, Vector, Vector]:

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from binder.api import Design, Feature, Part, Size, ThreadFact, ThreadName
+from binder.api import Design, Fabrication, Feature, Part, Size, ThreadFact, ThreadName
 from binder_plugins.shapes.cutting.in_holes import in_hole
 from binder_plugins.shapes.cutting.task import Task, depth_of, length_of, size_of
 from binder_plugins.shapes.cutting.tools import COSMETIC, tools_for
@@ -16,9 +15,8 @@ from binder_plugins.shapes.forming.whereabouts import (
     Whereabouts,
     place_in_hole,
     placed_at,
-    placed_entry,
 )
-from binder_plugins.shapes.words import what
+from binder_plugins.shapes.words import callout, what
 from binder_solid.facts import Located
 from binder_solid.forms import Form, Frame, Vector
 
@@ -38,7 +36,7 @@ class Made:
     located: Located
 
 
-def all_made(part: Part, body: Body, design: Design) -> Iterator[Made]:
+def all_made(part: Part | Fabrication, body: Body, design: Design) -> Iterator[Made]:
     """Features in the order written; one may stand on another that came before it."""
     spots: dict[str, Vector] = {}
     before: dict[str, Made] = {}
@@ -109,7 +107,6 @@ def _as_made(
     task: Task,
     design: Design,
 ) -> Made:
-    entry = placed_entry(feature)
     key = f"{feature.owner}.{feature.name}"
     located = Located(
         name=feature.name,
@@ -118,7 +115,7 @@ def _as_made(
         frame=place.frame,
         spots=around.spots,
         tools=tools,
-        note=_note(feature, len(around.spots), str(entry.pattern or ""), design.units),
+        note=callout(feature, len(around.spots), design.units),
         told=place.told,
         diameter=task.size or None,
         depth=task.depth,
@@ -130,6 +127,7 @@ def _as_made(
         is_dummy=feature.is_dummy,
         ids=(f"{key}.{feature.kind}",),
         also=tuple(f"{key}.{name}" for name in _also(feature)),
+        core=what(feature, design.units),
         at=feature.at,
     )
     return Made(feature, place, around, located)
@@ -143,26 +141,6 @@ def _also(feature: Feature) -> Iterator[str]:
         is_size = name != feature.kind and isinstance(value, Size)
         if is_size or (value is not None and name in ("off", "pattern")):
             yield name
-
-
-def _note(feature: Feature, count: int, pattern: str, units: str) -> str:
-    words = what(feature, units)
-    off = f"{count} × " if count > 1 else ""
-    how = _how_placed(pattern, count)
-    return f"{off}{words}{f', {how}' if how else ''}"
-
-
-_TIMES = re.compile(r"(.{1,120}), ([0-9]{1,3}) times")
-
-
-def _how_placed(pattern: str, count: int) -> str:
-    """The words of a pattern without the number off, which stands before the hole already."""
-    several = _TIMES.fullmatch(pattern)
-    if several is not None:
-        return f"{several[2]} sets of {several[1]}"
-    if not pattern.startswith(f"{count} off"):
-        return pattern
-    return pattern.removeprefix(f"{count} off").lstrip(" ,")
 
 
 def _mm(feature: Feature, name: str) -> float:
