@@ -62,7 +62,7 @@ def binder_steps() -> Sequence[PlanStep]:
         PlanStep(
             "settle gears and belts",
             _settle_pairs,
-            after=(PlaceFact, FormFact),
+            after=(PlaceFact, FormFact, PlacedFact, MotionFact),
             gives=(ToothFact, MeshFact, BeltFact),
         ),
         PlanStep(

@@ -10,9 +10,11 @@ import pytest
 
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
-from binder_plugins.drive.motion.axes import Axis, at_angle
+from binder_plugins.drive.motion.axes import at_angle
 from binder_plugins.drive.motion.reach import ring_of
 from binder_plugins.drive.motion.told import TurnFact
+from binder_plugins.drive.pairs.facts import BeltFact
+from binder_plugins.drive.standing import Axis
 from binder_solid.forms import Box, Frame
 from binder_solid.placed import PlacedFact
 from binder_solid.presence import is_kernel_there
@@ -110,3 +112,46 @@ def test_an_arm_that_is_too_short_for_the_post_is_free(turned: Callable[[str], O
     fact = outcome.design.facts.about(TurnFact, "")
     assert fact is not None
     assert not [pair for pair in fact.pairs if "post" in pair]
+
+
+STANDING = """\
+format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  base:
+    material: mild steel
+    block: {length: 120 mm, width: 60 mm, height: 10 mm}
+    features:
+      left:  {reamed: to suit, on: top, depth: through, at: "30 mm from left, 30 mm from front"}
+      right: {reamed: to suit, on: top, depth: through, at: "90 mm from left, 30 mm from front"}
+  one:   {material: silver steel, turned: [{name: journal, diameter: 6 mm, length: 30 mm}]}
+  other: {material: silver steel, turned: [{name: journal, diameter: 6 mm, length: 30 mm}]}
+joints:
+  one in base:   {runs_in: [one.journal, base.left], duty: slow and oiled}
+  other in base: {runs_in: [other.journal, base.right], duty: slow and oiled}
+drive:
+  hand: {turns: [one], by: hand, speeds: [40 r/min]}
+  belt: {belted: [one, other], belt: flat, section: 1 mm, diameters: [20 mm, 20 mm]%s}
+"""
+
+
+@pytest.mark.parametrize(
+    ("said", "found"), [(", centres: 70 mm", True), (", centres: 60 mm", False)]
+)
+def test_written_centres_are_those_at_which_the_shafts_stand(
+    said: str, found: bool, compile_text: Callable[..., Outcome]
+) -> None:
+    """90 - 30 = 60 mm between the bores: `shafts-stand-otherwise` for any other."""
+    names = [one.code.name for one in compile_text(STANDING % said).findings]
+    assert ("shafts-stand-otherwise" in names) == found
+
+
+def test_centres_that_are_not_written_are_taken_from_the_frame(
+    compile_text: Callable[..., Outcome],
+) -> None:
+    """2 x 60 + pi x 20 = 182.832 mm."""
+    design = compile_text(STANDING % "").design
+    assert design is not None
+    belt = design.facts.about(BeltFact, "belt")
+    assert belt is not None
+    assert belt.runs[0].length_mm == pytest.approx(120 + 20 * math.pi)

@@ -8,20 +8,13 @@ from dataclasses import dataclass
 
 from binder.api import Design, Part
 from binder_plugins.drive.facts import TrainFact, TurningFact
+from binder_plugins.drive.standing import Axis, axis_of
 from binder_solid.forms import Frame, Vector
-from binder_solid.placed import MotionFact, PlacedFact
+from binder_solid.placed import PlacedFact
 from binder_solid.space import cross, dot, length, minus, plus
 
 _NEAR_MM = 0.02
 _ROUND = ("turned", "disc", "gear", "pulley", "wheel", "sprocket", "tube")
-
-
-@dataclass(frozen=True, slots=True)
-class Axis:
-    """A line in the model that a body turns about: a point on it in mm, and its direction."""
-
-    origin: Vector
-    way: Vector
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,7 +36,7 @@ def turning_bodies(design: Design) -> Iterator[Turning]:
     for name in train.order:
         body = design.facts.about(TurningFact, name)
         speed = _speed(name, design)
-        axis = _axis(body, design) if body is not None else None
+        axis = axis_of(body.items, design) if body is not None else None
         if body is None or axis is None or not speed:
             continue
         copies = tuple(one for one in design.facts.all(PlacedFact) if one.item in body.items)
@@ -54,16 +47,6 @@ def turning_bodies(design: Design) -> Iterator[Turning]:
 def _speed(name: str, design: Design) -> float | None:
     body = design.facts.about(TurningFact, name)
     return body.speeds[0] if body is not None and body.speeds else None
-
-
-def _axis(body: TurningFact, design: Design) -> Axis | None:
-    """The axis of the first joint in which a copy of the body turns in another."""
-    items = {one.subject: one.item for one in design.facts.all(PlacedFact)}
-    for motion in design.facts.all(MotionFact):
-        inside = [items.get(name) in body.items for name in (motion.one, motion.other)]
-        if motion.motion == "turn" and inside.count(True) == 1:
-            return Axis(motion.origin, motion.way)
-    return None
 
 
 def at_angle(copy: PlacedFact, axis: Axis, radians: float) -> Frame:

@@ -6,13 +6,12 @@ import math
 from dataclasses import dataclass
 from itertools import product
 
-from binder_plugins.drive.motion.axes import Axis
+from binder_plugins.drive.standing import Axis, between
 from binder_solid.forms import Vector
 from binder_solid.placed import PlacedFact
-from binder_solid.space import cross, dot, length, minus, placed, plus, unit
+from binder_solid.space import cross, dot, minus, placed, unit
 
 _TOUCH_MM = 0.01
-_PARALLEL = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,13 +49,12 @@ def can_meet(ring: Ring, axis: Axis, other: PlacedFact, beside: Axis | None) -> 
     about = ring_of(other, axis)
     if beside is None:
         return ring.meets(about)
-    if abs(abs(dot(axis.way, beside.way)) - 1) > _PARALLEL:
+    apart = between(axis, beside)
+    if apart is None:
         return True
     reach = ring.outside + ring_of(other, beside).outside
-    arm = minus(beside.origin, axis.origin)
-    aside = plus(arm, axis.way, -dot(arm, axis.way))
     is_beside = ring.low < about.high - _TOUCH_MM and about.low < ring.high - _TOUCH_MM
-    return is_beside and length(aside) < reach - _TOUCH_MM
+    return is_beside and apart < reach - _TOUCH_MM
 
 
 def _corners(copy: PlacedFact) -> list[Vector]:
