@@ -109,6 +109,16 @@ CASES = {
         spec("a b", HAND, "x: {belted: [a, b], belt: round, section: 3 mm, held_by: cord, "
              "diameters: [40 mm, 40 mm], centres: 100 mm}", more=BELT % "296 mm"),
     ),
+    "slip-impossible": (
+        spec("a b", HAND, "x: {belted: [a, b], diameters: [20 mm, 40 mm], slip: ⟪1.5⟫}"),
+        spec("a b", HAND, "x: {belted: [a, b], diameters: [20 mm, 40 mm], slip: 0.02}"),
+    ),
+    "cone-impossible": (
+        spec("a b", HAND, "⟪x⟫: {belted: [a, b], ratios: [0.5, -2], smallest: 24 mm, "
+             "centres: 180 mm}"),
+        spec("a b", HAND, "x: {belted: [a, b], ratios: [0.5, 2], smallest: 24 mm, "
+             "centres: 180 mm}"),
+    ),
     "quarter-turn-close": (
         spec("a b", HAND, "⟪x⟫: {belted: [a, b], diameters: [40 mm, 60 mm], centres: 80 mm, "
              "quarter_turn: true}"),
@@ -122,6 +132,12 @@ CASES = {
         spec("a", "hand: {turns: [drum], by: hand, speeds: [60 r/min]}",
              "x: {winds: [drum.barrel, cord], rope: 1 mm, load: 1 kg, height: 400 mm}",
              parts=DRUM % "20 mm", more=CORD),
+    ),
+    "tackle-impossible": (
+        spec("a", HAND, "⟪x⟫: {winds: [a, cord], rope: 1 mm, diameter: 20 mm, load: 1 kg, "
+             "lines: 40}", more=CORD),
+        spec("a", HAND, "x: {winds: [a, cord], rope: 1 mm, diameter: 20 mm, load: 1 kg, "
+             "lines: 4}", more=CORD),
     ),
     "hammer-does-not-land": (
         spec("a b", HAND, "⟪x⟫: {trips: [a, b], lifts: 6, lift: 20 mm}"),

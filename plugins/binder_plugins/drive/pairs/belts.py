@@ -8,7 +8,8 @@ from binder.api import Design, Diagnostic, Joint, Size
 from binder_plugins.drive.pairs.facts import BeltFact
 from binder_plugins.drive.pairs.frame import centres_in_frame
 from binder_plugins.drive.train.bodies import Body
-from binder_plugins.drive.train.pulleys import Steps, belt_steps
+from binder_plugins.drive.train.cones import Steps
+from binder_plugins.drive.train.pulleys import belt_steps
 from binder_trade.belts.cone import cone_from_driver
 from binder_trade.belts.round_belt import cut_length
 from binder_trade.belts.run import Layout, Run, run
