@@ -16,6 +16,7 @@ from tests.plugins.drive.train import HAND, spec
 Compile = Callable[..., Outcome]
 GEARS = "x: {meshes: [a, b], teeth: [18, 54], module: 1 mm}"
 CORD = "bought:\n  cord: {what: braided cord}\n"
+FOUND = "scrap_box:\n  found: {what: clock wheel, sizes: {outside: %s, bore: 4 mm}}\n"
 BELT = "bought:\n  cord: {what: round belt, sizes: {length: %s}}\n"
 WHEEL = "  wheel: {material: cast iron, turned: [{name: rim, diameter: 200 mm, length: 20 mm}]}\n"
 MADE = (
@@ -82,6 +83,23 @@ CASES = {
     "tips-interfere": (
         spec("a b", HAND, "⟪x⟫: {meshes: [a, b], teeth: [12, 100], module: 1 mm}"),
         spec("a b", HAND, "x: {meshes: [a, b], teeth: [20, 100], module: 1 mm}"),
+    ),
+    "salvaged-gear-taken-as": (
+        spec("a", HAND, "⟪x⟫: {meshes: [a, found], teeth: [58, 54]}", more=FOUND % "28.02 mm"),
+        spec("a", HAND, "x: {meshes: [a, found], teeth: [58, 54], module: 0.5 mm}",
+             more=FOUND % "28.02 mm"),
+    ),
+    "salvaged-gear-differs": (
+        spec("a", HAND, "⟪x⟫: {meshes: [a, found], teeth: [36, 54], module: 0.8 mm}",
+             more=FOUND % "28.02 mm"),
+        spec("a", HAND, "x: {meshes: [a, found], teeth: [58, 54], module: 0.5 mm}",
+             more=FOUND % "28.02 mm"),
+    ),
+    "salvaged-gear-unknown": (
+        spec("a", HAND, "⟪x⟫: {meshes: [a, found], teeth: [58, 54], module: 0.5 mm}",
+             more=FOUND % "3 mm"),
+        spec("a", HAND, "x: {meshes: [a, found], teeth: [58, 54], module: 0.5 mm}",
+             more=FOUND % "28.02 mm"),
     ),
     "belt-lengths-differ": (
         spec("a b", HAND, "⟪x⟫: {belted: [a, b], belt: flat, section: 1 mm, centres: 90 mm, "

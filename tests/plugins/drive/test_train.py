@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from binder.compiler import Outcome
 from binder_plugins.drive.facts import TrainFact, TurningFact
-from binder_plugins.drive.pairs.facts import BeltFact
+from binder_plugins.drive.pairs.facts import BeltFact, MeshFact, ToothFact
 from binder_plugins.drive.train.solving import Speeds
 from tests.plugins.drive.train import HAND, spec
 
@@ -200,3 +200,29 @@ def test_spokes_join_a_rim_to_its_hub(compile_text: Compile) -> None:
         )
     )
     assert turning(outcome, "hub").speeds == (-30,)
+
+
+@pytest.mark.parametrize(
+    ("outside", "teeth", "module"),
+    # (z + 2) m and (z + 2) 25.4 / DP, full depth: 52 and 24 is module 2; 26 / 24 in is 24 DP.
+    [("52 mm", 24, 2), ("27.517 mm", 24, 25.4 / 24)],
+)
+def test_what_meshes_with_a_salvaged_gear_follows(
+    compile_text: Compile, outside: str, teeth: int, module: float
+) -> None:
+    outcome = compile_text(
+        spec(
+            "a",
+            HAND,
+            f"x: {{meshes: [a, found], teeth: [20, {teeth}]}}",
+            more=f"scrap_box:\n  found: {{what: wheel, sizes: {{outside: {outside}}}}}\n",
+        )
+    )
+    assert outcome.design is not None
+    tooth = outcome.design.facts.about(ToothFact, "a")
+    mesh = outcome.design.facts.about(MeshFact, "x: 1")
+    assert tooth is not None
+    assert mesh is not None
+    assert tooth.gear.module_mm == pytest.approx(module, abs=1e-4)
+    assert mesh.mesh is not None
+    assert mesh.mesh.reference_mm == pytest.approx(module * (20 + teeth) / 2, abs=1e-3)
