@@ -72,7 +72,7 @@ def read_count(value: object) -> int:
     if not _WHOLE.fullmatch(text) or not 1 <= int(text) <= MOST_PIECES:
         raise refused(
             codes.BAD_COUNT,
-            f"'{text}' is not a number of pieces",
+            f"'{text}' is not a count from 1 to 999",
             "write a whole number from 1 to 999",
         )
     return int(text)

@@ -26,7 +26,7 @@ from binder_plugins.drive.duties.duty import DutyFact
 from binder_plugins.drive.facts import LoadFact, TrainFact, TurningFact
 from binder_plugins.drive.kinds import kinds
 from binder_plugins.drive.motion.told import TurnFact
-from binder_plugins.drive.pairs.facts import BeltFact, MeshFact, ToothFact
+from binder_plugins.drive.pairs.facts import BeltFact, FoundFact, MeshFact, ToothFact
 from binder_solid.facts import FormFact
 from binder_solid.placed import MotionFact, PlacedFact
 
@@ -63,7 +63,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "settle gears and belts",
             _settle_pairs,
             after=(PlaceFact, FormFact, PlacedFact, MotionFact),
-            gives=(ToothFact, MeshFact, BeltFact),
+            gives=(ToothFact, FoundFact, MeshFact, BeltFact),
         ),
         PlanStep(
             "settle what each drive does",
@@ -143,10 +143,12 @@ def _check(design: Design) -> Iterator[Diagnostic]:
     from binder_plugins.drive.judging.gears import check_gears
     from binder_plugins.drive.judging.ropes import check_ropes
     from binder_plugins.drive.judging.running import check_running
+    from binder_plugins.drive.judging.salvage import check_salvaged
 
     yield from check_running(design)
     yield from check_ropes(design)
     yield from check_gears(design)
+    yield from check_salvaged(design)
     yield from check_belts(design)
 
 

@@ -14,6 +14,14 @@ ROPE_NOT_HELD = Code(
     "drive:\n  rope: {winds: [barrel.drum, twine], rope: 2 mm, load: 1 kg, height: 20 m}",
     "A wider or thicker drum, thinner rope, or less height.",
 )
+TACKLE_IMPOSSIBLE = Code(
+    "tackle-impossible",
+    E,
+    "More lines or sheaves than a tackle has.",
+    "Friction of so many sheaves takes all that is won.",
+    "drive:\n  rope: {winds: [barrel.drum, twine], load: 1 kg, lines: 40}",
+    "Take twelve lines and twelve sheaves at the most.",
+)
 HAMMER_DOES_NOT_LAND = Code(
     "hammer-does-not-land",
     W,
@@ -124,6 +132,7 @@ MOTION_CLASH = Code(
 CODES = (
     MOTION_CLASH,
     ROPE_NOT_HELD,
+    TACKLE_IMPOSSIBLE,
     HAMMER_DOES_NOT_LAND,
     LIFT_IMPOSSIBLE,
     RIM_TOO_FAST,

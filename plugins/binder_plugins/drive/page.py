@@ -19,6 +19,7 @@ from binder_plugins.drive.facts import TrainFact, TurningFact
 from binder_plugins.drive.pages_belts import belt_blocks
 from binder_plugins.drive.pages_duties import duty_blocks
 from binder_plugins.drive.pages_gears import gear_blocks
+from binder_plugins.drive.pages_salvage import salvage_blocks
 from binder_plugins.drive.pages_turn import turn_blocks
 from binder_plugins.drive.pictures.diagram import diagram_of
 from binder_plugins.drive.pictures.ladder import ladder_of
@@ -55,6 +56,7 @@ def drive_pages(design: Design) -> Iterator[Section]:
             Subheading("What each drive passes on"),
             _passed(train, design),
             *gear_blocks(design),
+            *salvage_blocks(design),
             *belt_blocks(design),
             *duty_blocks(design),
             *turn_blocks(design),

@@ -9,7 +9,8 @@ from binder_plugins.drive.pairs.facts import BeltFact
 from binder_plugins.drive.pairs.frame import centres_in_frame
 from binder_plugins.drive.standing import centres_as_placed
 from binder_plugins.drive.train.bodies import Body
-from binder_plugins.drive.train.pulleys import Steps, belt_steps
+from binder_plugins.drive.train.cones import Steps
+from binder_plugins.drive.train.pulleys import belt_steps
 from binder_trade.belts.cone import cone_from_driver
 from binder_trade.belts.round_belt import cut_length
 from binder_trade.belts.run import Layout, Run, run
