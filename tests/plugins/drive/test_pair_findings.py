@@ -9,7 +9,7 @@ import pytest
 
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
-from binder_plugins.drive import belt_codes, duty_codes, gear_codes
+from binder_plugins.drive import belt_codes, duty_codes, feed_codes, gear_codes
 from tests.plugins.drive.marks import marked
 from tests.plugins.drive.train import HAND, spec
 
@@ -204,6 +204,18 @@ CASES = {
         spec("a b", HAND, "x: {worms: [a, b], starts: 1, teeth: 30, module: 1 mm, "
              "diameter: 25 mm, holds: true}"),
     ),
+    "lead-missing": (
+        spec("a", "x: {feeds: [⟪a⟫], divisions: 40}"),
+        spec("a", "x: {feeds: [a], divisions: 40, lead: 2 mm}"),
+    ),
+    "handwheel-wrong-way": (
+        spec("a", "⟪x⟫: {feeds: [a], lead: 2 mm, clockwise: away}"),
+        spec("a", "x: {feeds: [a], lead: 2 mm, hand: left, clockwise: away}"),
+    ),
+    "dial-awkward": (
+        spec("a", "⟪x⟫: {feeds: [a], lead: 0.7 mm, divisions: 40}"),
+        spec("a", "x: {feeds: [a], lead: 0.7 mm, divisions: 35}"),
+    ),
     "scale-not-said": (
         spec("a b", HAND, "⟪x⟫: {prototype: [a], speed: 30 r/min}"),
         spec("a b", HAND, "x: {prototype: [a], speed: 30 r/min}").replace(
@@ -257,5 +269,5 @@ def test_a_number_that_cannot_be_divided(
 
 
 def test_every_code_has_a_case() -> None:
-    codes = (*gear_codes.CODES, *belt_codes.CODES, *duty_codes.CODES)
+    codes = (*gear_codes.CODES, *belt_codes.CODES, *duty_codes.CODES, *feed_codes.CODES)
     assert {one.name for one in codes} - {"cannot-divide"} == set(CASES)
