@@ -131,6 +131,18 @@ CASES = {
         spec("a b", HAND, "x: {belted: [a, b], diameters: [20 mm, 40 mm], slip: ⟪1.5⟫}"),
         spec("a b", HAND, "x: {belted: [a, b], diameters: [20 mm, 40 mm], slip: 0.02}"),
     ),
+    # T0 = 5 N, μ = 0.3 (told), 180°: T1/T2 = e^0.9425 = 2.566, pull 2 × 5 × 1.566 / 3.566 =
+    # 4.39 N, on a radius of 20 mm 87.8 N·mm: 80 goes, 100 does not (capstan equation).
+    "belt-pull-short": (
+        spec("a b", HAND, "⟪x⟫: {belted: [a, b], diameters: [40 mm, 40 mm], centres: 100 mm, "
+             "pull: 5 N, friction: 0.3}", "y: {works: [b], torque: 0.1 N·m}"),
+        spec("a b", HAND, "x: {belted: [a, b], diameters: [40 mm, 40 mm], centres: 100 mm, "
+             "pull: 5 N, friction: 0.3}", "y: {works: [b], torque: 0.08 N·m}"),
+    ),
+    "guard-wanted": (
+        spec("a b", FAST, "⟪x⟫: {belted: [a, b], diameters: [40 mm, 40 mm], centres: 100 mm}"),
+        spec("a b", HAND, "x: {belted: [a, b], diameters: [40 mm, 40 mm], centres: 100 mm}"),
+    ),
     "cone-impossible": (
         spec("a b", HAND, "⟪x⟫: {belted: [a, b], ratios: [0.5, -2], smallest: 24 mm, "
              "centres: 180 mm}"),
