@@ -18,7 +18,14 @@ from binder.design.facts import (
     Step,
 )
 from binder.design.graph import Before, Task, TaskKind
-from binder.design.implied import exact, implied_feature, made_size
+from binder.design.implied import (
+    WorkedOut,
+    exact,
+    implied_feature,
+    made_at,
+    made_places,
+    made_size,
+)
 from binder.design.items import (
     Assembly,
     Bought,
@@ -35,9 +42,12 @@ from binder.design.meeting_facts import (
     HalfFact,
     HardwareFact,
     JointFact,
+    LayerFact,
     PlaceFact,
     ThreadFact,
+    metal_at,
 )
+from binder.design.shaft_facts import Located, Piece, Role, ShaftFact
 
 __all__ = [
     "Assembly",
@@ -64,16 +74,25 @@ __all__ = [
     "ItemNumber",
     "Joint",
     "JointFact",
+    "LayerFact",
+    "Located",
     "MaterialFact",
     "NumberOff",
     "Part",
+    "Piece",
     "PlaceFact",
     "PlacedPiece",
+    "Role",
+    "ShaftFact",
     "Step",
     "Task",
     "TaskKind",
     "ThreadFact",
+    "WorkedOut",
     "exact",
     "implied_feature",
+    "made_at",
+    "made_places",
     "made_size",
+    "metal_at",
 ]

@@ -9,10 +9,16 @@ from binder.design.design import Design
 from binder.design.items import Feature, Joint
 from binder.source import Written
 from binder.spec.kinds import Slot
-from binder.spec.values import Size
+from binder.spec.values import Position, Size
 from binder.units import LENGTH, Quantity, shown
 
 _PLACES = 6
+
+
+class WorkedOut(Written):
+    """The words of a size that was reckoned: nobody wrote it in any system."""
+
+    __slots__ = ()
 
 
 def exact(mm: float) -> Fraction:
@@ -23,7 +29,21 @@ def exact(mm: float) -> Fraction:
 def made_size(mm: Fraction | float, joint: Joint, text: str = "") -> Size:
     """A size in mm that a joint works out; `text` is how it is named, where it has a name."""
     quantity = Quantity(mm if isinstance(mm, Fraction) else exact(mm), LENGTH)
-    return Size(quantity, Written(text or shown(quantity), joint.at))
+    words = Written(text, joint.at) if text else WorkedOut(shown(quantity), joint.at)
+    return Size(quantity, words)
+
+
+def made_at(mm: Fraction | float, face: str, joint: Joint) -> Position:
+    """A place that a joint works out: so many mm from a face."""
+    size = made_size(mm, joint)
+    return Position(Written(f"{size.text} from {face}", joint.at), size, f"from {face}")
+
+
+def made_places(places: tuple[Position, ...], joint: Joint) -> Position:
+    """Several places that a joint works out, as one: `3 mm from left, 4 mm from front`."""
+    text = ", ".join(str(one.text) for one in places)
+    first, *more = places
+    return Position(Written(text, joint.at), first.distance, first.rest, tuple(more))
 
 
 def implied_feature(

@@ -21,7 +21,9 @@ from binder.units import LENGTH, Misread, ThreadName, read_thread
 _NAME = re.compile(r"[A-Za-z][A-Za-z0-9_-]*")
 _REFERENCE = re.compile(r"([A-Za-z][A-Za-z0-9_-]*)(?:\.([A-Za-z][A-Za-z0-9_-]*))?")
 _MEMBER = re.compile(r"(?:([0-9]{1,3}) off )?([A-Za-z][A-Za-z0-9_-]*)")
-_ALONG = re.compile(r"(.{1,200}?) ((?:from|above|below|left of|right of) .{1,100})")
+_ALONG = re.compile(
+    r"(.{1,200}?) ((?:from|above|below|left of|right of|in front of|behind) .{1,100})"
+)
 _WHOLE = re.compile(r"[0-9]{1,6}")
 MOST_WORDS = 4000
 SUIT = "to suit"

@@ -33,8 +33,10 @@ from binder_plugins.drive.asking.questions import RECKONINGS
 from binder_plugins.drive.duties.duty import DutyFact
 from binder_plugins.drive.facts import LoadFact, TrainFact, TurningFact
 from binder_plugins.drive.kinds import kinds
+from binder_plugins.drive.motion.told import TurnFact
 from binder_plugins.drive.pairs.facts import BeltFact, FoundFact, MeshFact, ToothFact
 from binder_solid.facts import FormFact
+from binder_solid.placed import MotionFact, PlacedFact
 
 
 @hookimpl
@@ -69,7 +71,7 @@ def binder_steps() -> Sequence[PlanStep]:
         PlanStep(
             "settle gears and belts",
             _settle_pairs,
-            after=(PlaceFact, FormFact),
+            after=(PlaceFact, FormFact, PlacedFact, MotionFact),
             gives=(ToothFact, FoundFact, MeshFact, BeltFact),
         ),
         PlanStep(
@@ -77,6 +79,13 @@ def binder_steps() -> Sequence[PlanStep]:
             _settle_duties,
             after=(PlaceFact, FormFact, MaterialFact, ThreadFact, TurningFact, TrainFact),
             gives=(DutyFact,),
+        ),
+        PlanStep(
+            "turn the drive once",
+            _turn_once,
+            after=(TurningFact, TrainFact, PlacedFact, MotionFact),
+            gives=(TurnFact,),
+            for_pages=True,
         ),
     ]
 
@@ -126,6 +135,14 @@ def _settle_duties(design: Design) -> Contribution:
     from binder_plugins.drive.duties.settling import settle_duties
 
     return settle_duties(design)
+
+
+def _turn_once(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.motion.knocking import turn_once
+
+    return turn_once(design)
 
 
 def _check(design: Design) -> Iterator[Diagnostic]:

@@ -56,6 +56,14 @@ QUARTER_TURN_CLOSE = Code(
     "Set the shafts four diameters or more apart.",
 )
 
+SHAFTS_STAND_OTHERWISE = Code(
+    "shafts-stand-otherwise",
+    E,
+    "A belt whose centres are written, and whose shafts stand at another distance.",
+    "The belt is bought or welded to a length that does not fit.",
+    "drive:\n  belt: {belted: [a, b], diameters: [24 mm, 40 mm], centres: 180 mm}",
+    "Leave `centres:` out: they are then taken from where the shafts stand.",
+)
 SLIP_IMPOSSIBLE = Code(
     "slip-impossible",
     E,
@@ -93,6 +101,7 @@ GUARD_WANTED = Code(
 )
 
 CODES = (
+    SHAFTS_STAND_OTHERWISE,
     BELT_LENGTHS_DIFFER,
     BELT_SLIPS,
     BELT_CANNOT_REACH,

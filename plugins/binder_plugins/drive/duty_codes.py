@@ -120,7 +120,17 @@ SPEED_LOOKS_WRONG = Code(
     "Gear it towards the speed that the finding names.",
 )
 
+MOTION_CLASH = Code(
+    "motion-clash",
+    E,
+    "Something that turns knocks what stands in its way, or what turns beside it.",
+    "It is found on the finished model, with a bent rod or a torn tooth.",
+    "drive:\n  hand: {turns: [arm], by: hand, speeds: [40 r/min]}   # and a post stands in the way",
+    "Move one of the two, shorten what turns, or take away where they meet.",
+)
+
 CODES = (
+    MOTION_CLASH,
     ROPE_NOT_HELD,
     TACKLE_IMPOSSIBLE,
     HAMMER_DOES_NOT_LAND,

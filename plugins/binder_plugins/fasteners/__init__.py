@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from binder.api import (
+    Check,
     Code,
     Contribution,
     Design,
+    Diagnostic,
     FitFact,
     HalfFact,
     HardwareFact,
     Kind,
+    LayerFact,
     MaterialFact,
     NumberOff,
     Page,
@@ -49,9 +52,15 @@ def binder_steps() -> Sequence[PlanStep]:
             _choose,
             needs=(PlaceFact, MaterialFact),
             gives=(HardwareFact, HalfFact),
-            after=(NumberOff, FitFact),
+            after=(NumberOff, FitFact, LayerFact),
         )
     ]
+
+
+@hookimpl
+def binder_checks() -> Sequence[Check]:
+    """Whether screws are left to locate."""
+    return [Check("screws do not locate", _locating)]
 
 
 @hookimpl
@@ -64,6 +73,15 @@ def binder_pages() -> Sequence[Page]:
 def binder_reckonings() -> Sequence[Reckoning]:
     """Screws, keys and circlips, asked for at the bench."""
     return reckonings()
+
+
+def _locating(design: Design) -> Iterable[Diagnostic]:
+    """Only a design with a running joint has bearings to keep in line."""
+    if not any(one.kind == "runs_in" for one in design.joints.values()):
+        return ()
+    from binder_plugins.fasteners.locating import check_locating
+
+    return check_locating(design)
 
 
 def _choose(design: Design) -> Contribution:

@@ -16,15 +16,18 @@ from binder.api import (
 )
 from binder_plugins.fasteners import codes, shaft_codes
 from binder_plugins.fasteners.asking import HELD_BY, WORDS, Asked, asked
+from binder_plugins.fasteners.beside_axis import beside_axis
+from binder_plugins.fasteners.clips import clipped
+from binder_plugins.fasteners.dowels import dowelled
 from binder_plugins.fasteners.grubs import clamped
+from binder_plugins.fasteners.keys import keyed
 from binder_plugins.fasteners.nutted import bolted, studded
-from binder_plugins.fasteners.pins import dowelled, pinned
+from binder_plugins.fasteners.pins import pinned
 from binder_plugins.fasteners.placing import placed
 from binder_plugins.fasteners.riveting import riveted
 from binder_plugins.fasteners.said import Said, gather
 from binder_plugins.fasteners.screwed import screwed
 from binder_plugins.fasteners.seen import Seen, look
-from binder_plugins.fasteners.shaft_joints import clipped, keyed
 from binder_plugins.fasteners.tails import is_own_rivet, riveted_over
 from binder_trade.explained import NotDefined
 from binder_trade.fastening import read_pattern
@@ -81,6 +84,7 @@ def _of_joint(joint: Joint, design: Design, found: Asked) -> Iterator[Said]:
     if isinstance(seen, Diagnostic):
         yield seen
         return
+    seen = beside_axis(seen)
     try:
         yield from placed(seen, _BY_KIND[joint.kind](seen))
     except (NotDefined, NotListed) as fault:

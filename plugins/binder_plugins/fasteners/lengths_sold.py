@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from binder_plugins.fasteners.asking import Asked
+from binder_trade.fastening import FastenerName
 from binder_trade.hardware import GRUB_DRIVES, Grub, NotListed, grub
 
 _MM_PER_INCH = Fraction(254, 10)
@@ -32,6 +33,7 @@ def sold(asked: Asked) -> dict[float, str]:
         rivet = hardware.rivet(name.diameter_text, name.head or "snap")
         return dict(zip(rivet.lengths_mm, rivet.length_texts, strict=True))
     is_inch = asked.thread is not None and asked.thread.family != "metric"
+    is_inch = is_inch or _is_numbered(name)
     return {mm: bought_text(mm, is_inch=is_inch) for mm in _plain(asked)}
 
 
@@ -45,11 +47,18 @@ def _plain(asked: Asked) -> tuple[float, ...]:
         return hardware.dowel(across).lengths_mm
     if name.kind == "roll pin":
         return hardware.spring_pin(across).lengths_mm
+    if _is_numbered(name):
+        return hardware.inch_taper_pin(name.thread_text.removeprefix("no. ")).lengths_mm
     if name.kind == "taper pin":
         return hardware.taper_pin(across).lengths_mm
     if name.kind == "split pin":
         return hardware.split_pin(across).lengths_mm
     raise hardware.NotListed(f"no lengths are listed for a {name.kind}", "write its length")
+
+
+def _is_numbered(name: FastenerName) -> bool:
+    """A taper pin of the inch table, named by its number."""
+    return name.kind == "taper pin" and name.thread_text.startswith("no. ")
 
 
 def _grub(asked: Asked) -> Grub:

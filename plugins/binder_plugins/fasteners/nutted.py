@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from binder.api import Diagnostic
 from binder_plugins.fasteners.asking import Asked
+from binder_plugins.fasteners.beside_walls import check_walls
 from binder_plugins.fasteners.choosing import (
     chosen,
     lengths_of,
@@ -18,6 +19,7 @@ from binder_plugins.fasteners.choosing import (
 from binder_plugins.fasteners.faults_of_lengths import bolt_faults
 from binder_plugins.fasteners.halves import Half
 from binder_plugins.fasteners.holding import hold_of, tap
+from binder_plugins.fasteners.layers import layers_mm
 from binder_plugins.fasteners.passing import pass_through
 from binder_plugins.fasteners.roles import roles_of
 from binder_plugins.fasteners.room_beside import room_on
@@ -43,7 +45,10 @@ def bolted(seen: Seen) -> Iterator[Said]:
     for half in seen.halves:
         is_outer = half in (seen.halves[0], seen.halves[-1])
         yield from room_on(seen, half, seat if is_outer else None)
-    yield from _bolt_length(seen, seat)
+    length = list(_bolt_length(seen, seat))
+    yield from length
+    yield from check_walls(seen, seen.halves[0], seat, length)
+    yield from check_walls(seen, seen.halves[-1], seat, [])
 
 
 def studded(seen: Seen) -> Iterator[Said]:
@@ -116,7 +121,7 @@ def _nut_end(
     known = [mm for half in passed if (mm := half.gripped) is not None]
     if one is None or thread is None:
         return None
-    plates = sum(known)
+    plates = sum(known) + layers_mm(seen)
     if seen.entry.grip is not None:
         plates = seen.entry.grip.mm
     elif len(known) < len(passed):

@@ -1,12 +1,13 @@
-"""Joints held by pins: dowels across the joint face, cross pins through hub and shaft."""
+"""Joints held by pins across hub and shaft, or through plates: their holes and their length."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from math import isfinite
 
-from binder.api import Part, PlaceFact, made_size
-from binder_plugins.fasteners import codes, hole_codes, shaft_codes
+from binder.api import Feature, Part, PlaceFact, made_at, made_size
+from binder_plugins.fasteners import codes, shaft_codes
 from binder_plugins.fasteners.choosing import (
     better_words,
     chosen,
@@ -16,111 +17,46 @@ from binder_plugins.fasteners.choosing import (
     wanted,
     working,
 )
+from binder_plugins.fasteners.clip_places import free_end
+from binder_plugins.fasteners.dowels import other_end, written_hole
 from binder_plugins.fasteners.halves import Half
 from binder_plugins.fasteners.holes import hole_feature, made_here, says_many
 from binder_plugins.fasteners.passing import half_fact, through_words
-from binder_plugins.fasteners.room_beside import room_on
-from binder_plugins.fasteners.said import Said
+from binder_plugins.fasteners.pin_holes import Hole, best_length, hole_for, sized, split_fault
+from binder_plugins.fasteners.said import Said, Wanted
 from binder_plugins.fasteners.seen import Seen
-from binder_trade.fastening import (
-    Length,
-    choose_cross_pin,
-    choose_dowel,
-    choose_through_pin,
-    pin_in_shaft,
-)
+from binder_trade.fastening import Length, pin_in_shaft
 
-_DEEP = 2.0  # diameters of a dowel in each half
-_LOOSE_MM = 0.3  # a pin hole that is wider than this over its pin is no pin hole
 _TIGHT_MM = 1e-6
+_FROM_END = 2  # pins from the end of the shaft to the middle of a split pin; common practice
 
 
-def dowelled(seen: Seen) -> Iterator[Said]:
-    """All that follows from dowels across a joint face: reamed holes, their length."""
-    size = seen.asked.diameter_mm
-    if size is None:
-        yield wanted(seen, seen.asked.name)
-        return
-    for half in seen.halves:
-        deep = _deep(half, size)
-        is_through = half.thick is not None and deep >= half.thick - _TIGHT_MM
-        depth = "through" if is_through else made_size(deep, seen.joint)
-        other = _other(seen, half)
-        feature = hole_feature(seen, half, "reamed", made_size(size, seen.joint), depth)
-        if feature is not None:
-            yield feature
-            to = "through" if is_through else f"{deep:g} mm deep"
-            what = f"ream {size:g} mm H7, {to}{says_many(seen, half)}"
-            yield half_fact(seen, half, what, other, "reamed through both, screwed together")
-        else:
-            yield from _written(seen, half, size, other)
-        yield from room_on(seen, half, None)
-    yield from _dowel_length(seen, size)
-
-
-def _deep(half: Half, size: float) -> float:
-    if half.hole is not None and half.hole.depth is not None:
-        return float(half.hole.depth)
-    through = half.thick if half.thick is not None else _DEEP * size
-    if half.hole is not None and half.hole.is_through and half.hole.diameter is not None:
-        return through
-    return min(through, _DEEP * size)
-
-
-def _other(seen: Seen, half: Half) -> str:
-    return str(next((one.end for one in seen.halves if one is not half), half.end))
-
-
-def _written(seen: Seen, half: Half, size: float, mate: str) -> Iterator[Said]:
-    hole = half.hole
-    if hole is None or hole.diameter is None:
-        return
-    diameter = float(hole.diameter)
-    # A hole drilled under size is reamed or driven tight: that is how pins are fitted.
-    if diameter > size + _LOOSE_MM or diameter < 0.8 * size:
-        yield hole_codes.HOLE_SIZES_DIFFER.at(
-            half.end.at,
-            f"a pin of {size:g} mm does not fit the hole of {diameter:g} mm",
-            help=f"ream {size:g} mm, or write `reamed: to suit`",
-        )
-    yield half_fact(seen, half, f"{hole.kind} {diameter:g} mm", mate, seen.joint.made)
-
-
-def _dowel_length(seen: Seen, size: float) -> Iterator[Said]:
-    name = seen.asked.name
-    lengths = lengths_of(seen)
-    if not isinstance(lengths, dict):
-        yield from unlisted(seen, lengths)
-        return
-    yield from not_sold(seen, lengths)
-    depths = [_deep(half, size) for half in (seen.halves[0], seen.halves[-1])]
-    best = choose_dowel(lengths, size, *depths)
-    if name.length_mm is None:
-        yield from chosen(seen, best, lengths, depths[0])
-        return
-    over = name.length_mm - sum(depths)
-    if over > _TIGHT_MM:
-        yield codes.SCREW_TOO_LONG.at(
-            seen.asked.at,
-            f"'{name.says}' is {over:.1f} mm longer than its two holes in '{seen.joint.name}'",
-            help=better_words(best, lengths),
-        )
-    held = Length(name.length_mm, name.length_mm / 2, -over, "as written", best.steps)
-    yield wanted(seen, name, held, depths[0])
-
-
-def pinned(seen: Seen) -> Iterator[Said]:
+def pinned(asked_for: Seen) -> Iterator[Said]:
     """All that follows from a pin through two halves, or across a hub and its shaft."""
+    shaft = _shaft(asked_for)
+    across = _across(shaft) if shaft is not None else None
+    seen = replace(asked_for, asked=sized(asked_for.asked, across))
     size = seen.asked.diameter_mm
     if size is None:
         yield wanted(seen, seen.asked.name)
         return
-    shaft = _shaft(seen)
     if shaft is not None:
         yield from _across_shaft(seen, shaft, size)
+        yield from split_fault(seen, _across(shaft))
+    told = list(_pin_length(seen, shaft))
+    hole = hole_for(seen, next((one.length_mm for one in told if isinstance(one, Wanted)), None))
     for half in seen.halves:
-        yield from _pin_hole(seen, half, size)
-    yield from _pin_length(seen, shaft)
+        if _stands_beside(seen, half):
+            yield half_fact(seen, half, "stands beside the pin", other_end(seen, half), "")
+        else:
+            yield from _pin_hole(seen, half, hole, size)
+    yield from told
+
+
+def _stands_beside(seen: Seen, half: Half) -> bool:
+    """A split pin holds what is threaded on its shaft by standing before it, not through it."""
+    is_split = seen.asked.name.kind == "split pin" and half.hole is None
+    return is_split and half.is_made and (half.place is None or half.place.form == "face")
 
 
 def _shaft(seen: Seen) -> Half | None:
@@ -168,20 +104,29 @@ def _is_hardened(part: Part) -> bool:
     return "hardened" in part.finish.lower() and "unhardened" not in part.finish.lower()
 
 
-def _pin_hole(seen: Seen, half: Half, size: float) -> Iterator[Said]:
-    mate = _other(seen, half)
+def _pin_hole(seen: Seen, half: Half, hole: Hole, size: float) -> Iterator[Said]:
+    mate = other_end(seen, half)
     if not half.is_to_make:
-        yield from _written(seen, half, size, mate)
+        yield from written_hole(seen, half, size, mate)
         return
     is_hole = half.place is not None and half.place.form == "hole" and half.hole is None
     if is_hole or _is_bore(seen, half):
-        yield from _across_hub(seen, half, size, mate)
+        yield from _across_hub(seen, half, hole, mate)
         return
-    feature = hole_feature(seen, half, "drilled", made_size(size, seen.joint))
+    feature = hole_feature(seen, half, "drilled", made_size(hole.drill_mm, seen.joint))
     if feature is not None:
-        yield feature
-        what = f"drill {size:g} mm {through_words(half)}{says_many(seen, half)}"
-        yield half_fact(seen, half, what, mate, _how(seen))
+        yield _near_end(seen, half, feature, size)
+        what = f"drill {hole.drill} {through_words(half)}{says_many(seen, half)}{hole.then}"
+        yield half_fact(seen, half, what, mate, hole.how)
+
+
+def _near_end(seen: Seen, half: Half, feature: Feature, size: float) -> Feature:
+    """A split pin that stands beside what it holds goes across the free end of its step."""
+    end = free_end(half.place) if half.place is not None and half.hole is None else None
+    if end is None or not any(_stands_beside(seen, one) for one in seen.halves):
+        return feature
+    at = made_at(_FROM_END * size, end, seen.joint)
+    return replace(feature, entry=feature.entry.model_copy(update={"at": at}))
 
 
 def _is_bore(seen: Seen, half: Half) -> bool:
@@ -192,19 +137,14 @@ def _is_bore(seen: Seen, half: Half) -> bool:
     return is_axial and shaft is not None and shaft is not half
 
 
-def _across_hub(seen: Seen, half: Half, size: float, mate: str) -> Iterator[Said]:
+def _across_hub(seen: Seen, half: Half, hole: Hole, mate: str) -> Iterator[Said]:
     """The bore is named: the pin goes across the step that it is in."""
     step = half.place.on if half.place is not None else ""
     if not step:
         return
-    values = {"drilled": made_size(size, seen.joint), "across": step, "depth": "through"}
+    values = {"drilled": made_size(hole.drill_mm, seen.joint), "across": step, "depth": "through"}
     yield made_here(seen, half, "pin", "drilled", values)
-    yield half_fact(seen, half, f"drill {size:g} mm across {step}", mate, _how(seen))
-
-
-def _how(seen: Seen) -> str:
-    is_taper = seen.asked.name.kind == "taper pin"
-    return "drill the small end through both, then taper ream" if is_taper else "drilled together"
+    yield half_fact(seen, half, f"drill {hole.drill} across {step}{hole.then}", mate, hole.how)
 
 
 def _pin_length(seen: Seen, shaft: Half | None) -> Iterator[Said]:
@@ -219,19 +159,27 @@ def _pin_length(seen: Seen, shaft: Half | None) -> Iterator[Said]:
         yield wanted(seen, name)
         return
     is_thin = _is_thin(seen, shaft)
-    best = (choose_through_pin if is_thin else choose_cross_pin)(lengths, through)
+    best = best_length(seen, lengths, through, is_thin=is_thin)
     if name.length_mm is None:
         yield from chosen(seen, best, lengths, through)
         return
     over = name.length_mm - through
-    if is_thin and over < -_TIGHT_MM:
+    is_split = name.kind == "split pin"
+    if is_thin and not is_split and over < -_TIGHT_MM:
         yield shaft_codes.PIN_TOO_SHORT.at(
             seen.asked.at,
             f"'{name.says}' ends {-over:.1f} mm short in '{seen.joint.name}': it goes through "
             f"{through:.1f} mm of plates",
             help=better_words(best, lengths),
         )
-    if over > (seen.asked.diameter_mm or 0.0):
+    if is_split and isinstance(best, Length) and name.length_mm < best.chosen_mm:
+        yield shaft_codes.PIN_TOO_SHORT.at(
+            seen.asked.at,
+            f"the legs of '{name.says}' stand {over:.1f} mm out of '{seen.joint.name}': too "
+            "little to bend",
+            help=f"{best.chosen_mm:g} mm is sold, and its {best.why}",
+        )
+    elif not is_split and over > (seen.asked.diameter_mm or 0.0):
         yield codes.SCREW_TOO_LONG.at(
             seen.asked.at,
             f"'{name.says}' stands {over:.1f} mm out of '{seen.joint.name}'",
@@ -255,11 +203,12 @@ def _through(seen: Seen, shaft: Half | None) -> float | None:
     """What the pin goes through in all: the hub round a shaft, else the metal of both halves."""
     if seen.entry.grip is not None:
         return seen.entry.grip.mm
-    hubs = [half for half in seen.halves if half is not shaft]
+    hubs = [half for half in seen.halves if half is not shaft and not _stands_beside(seen, half)]
     bored = [half for half in hubs if _is_bored(half)]
     if shaft is not None and bored:
         return max((_outside(seen, half) for half in bored), default=0.0) or None
-    thick = [_across(half) if half is shaft else half.thick for half in seen.halves]
+    passed = [half for half in seen.halves if half is shaft or half in hubs]
+    thick = [_across(half) if half is shaft else half.thick for half in passed]
     known = [one for one in thick if one is not None and isfinite(one)]
     return sum(known) if len(known) == len(thick) else None
 

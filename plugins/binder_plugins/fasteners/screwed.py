@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from binder.api import Diagnostic
 from binder_plugins.fasteners import codes
+from binder_plugins.fasteners.beside_walls import check_walls
 from binder_plugins.fasteners.choosing import (
     better_words,
     chosen,
@@ -19,6 +20,7 @@ from binder_plugins.fasteners.choosing import (
 )
 from binder_plugins.fasteners.halves import Half
 from binder_plugins.fasteners.holding import hold_of, pilot, tap
+from binder_plugins.fasteners.layers import layers_mm
 from binder_plugins.fasteners.passing import pass_through
 from binder_plugins.fasteners.roles import roles_of
 from binder_plugins.fasteners.room_beside import laid, room_on
@@ -57,16 +59,18 @@ def screwed(seen: Seen) -> Iterator[Said]:
         yield from pilot(seen, held, str(under.end))
         yield from _wood_length(seen, grip, held)
         return
-    long = grip.length_mm if grip is not None else None
-    hold = hold_of(seen, held, seen.asked.thread, long)
+    hold = hold_of(seen, held, seen.asked.thread, grip)
     yield from tap(seen, held, seen.asked.thread, hold, str(under.end))
-    yield from screw_length(
-        seen,
-        grip,
-        hold.hole if hold is not None else None,
-        hold.least_mm if hold is not None else 0.0,
-        hold.wanted_mm if hold is not None else None,
+    length = list(
+        screw_length(
+            seen,
+            grip,
+            hold.hole if hold is not None else None,
+            hold.least_mm if hold is not None else 0.0,
+        )
     )
+    yield from length
+    yield from check_walls(seen, under, seat, length)
 
 
 def grip_of(seen: Seen, passed: tuple[Half, ...], seat: Seat) -> Grip | None:
@@ -77,7 +81,7 @@ def grip_of(seen: Seen, passed: tuple[Half, ...], seat: Seat) -> Grip | None:
     if said is not None:
         plate = said.mm
     elif len(known) == len(thick):
-        plate = sum(known)
+        plate = sum(known) + layers_mm(seen)
     else:
         return None
     sunk = seat.sunk_mm if seat.sunk_mm < plate else 0.0

@@ -30,6 +30,14 @@ GRUB_IN_SOFT_HUB: Final = Code(
     "joints:\n  pulley on shaft: {clamped: [pulley.bore, shaft.seat], fastener: M4 grub screw}",
     "Make the boss larger, press a brass or steel bush in it, or use a smaller screw.",
 )
+SPLIT_HUB_HAS_NO_ROOM: Final = Code(
+    "split-hub-has-no-room",
+    Severity.WARNING,
+    "A split hub with less metal beside its bore than two clearance holes of its screw.",
+    "The screw breaks out into the bore, or through the end of the ear.",
+    "joints:\n  lever on shaft: {clamped: [lever.bore, shaft.seat], fastener: M5 cap screw}",
+    "Make the hub longer on the side that is split, or use a smaller screw.",
+)
 PIN_TOO_BIG: Final = Code(
     "pin-too-big",
     Severity.WARNING,
@@ -49,10 +57,18 @@ PIN_WIDER_THAN_SHAFT: Final = Code(
 PIN_TOO_SHORT: Final = Code(
     "pin-too-short",
     Severity.WARNING,
-    "A pin that ends inside the outer one of thin plates.",
+    "A pin that ends inside the outer one of thin plates, or a split pin with no leg to bend.",
     "It bears on half the plate, wears the hole oval and drops out.",
     "joints:\n  jib on post: {pinned: [jib.foot, post.foot], fastener: 3 mm x 12 mm dowel pin}",
     "Take the next length that is sold; it may stand out a little on each side.",
+)
+SPLIT_PIN_OFF_SIZE: Final = Code(
+    "split-pin-off-size",
+    Severity.WARNING,
+    "A split pin that its standard has for a thinner or thicker bolt.",
+    "A thin one is shorn off, a thick one weakens the bolt.",
+    "fastener: 1 mm split pin   # through a bolt of 10 mm",
+    "Take the split pin of the table, or leave its size out.",
 )
 PIN_IN_HARD_SHAFT: Final = Code(
     "pin-in-hard-shaft",
@@ -78,6 +94,23 @@ KEY_NOT_STANDARD: Final = Code(
     "fastener: 5 mm x 5 mm x 12 mm key   # on a 12 mm shaft, which has 4 mm x 4 mm",
     "Take the key of the table, or say `because:`.",
 )
+KEY_LONGER_THAN_SEAT: Final = Code(
+    "key-longer-than-seat",
+    Severity.WARNING,
+    "A Woodruff key whose seat is longer than its step, or than the hub over it.",
+    "The cutter runs into the shoulder, or the key stands out of the hub and tips.",
+    "fastener: 4 mm x 6.5 mm woodruff key   # 15.7 mm long, on a step of 12 mm",
+    "Make step and hub longer than the seat, or take a smaller key or a parallel one.",
+)
+WOODRUFF_CUTTER_NOT_OWNED: Final = Code(
+    "woodruff-cutter-not-owned",
+    Severity.WARNING,
+    "A Woodruff key for which the workshop has no cutter of that diameter and width.",
+    "No other cutter sinks a round seat; the shaft waits for the post.",
+    "joints:\n  wheel on axle: {keyed: [wheel.bore, axle.seat], fastener: woodruff key}",
+    "Put the cutter on the shopping list, write it under `tee_slot_cutters:` once it is there,"
+    " or use a parallel key.",
+)
 KEYWAY_THINS_HUB: Final = Code(
     "keyway-thins-hub",
     Severity.WARNING,
@@ -94,17 +127,39 @@ CIRCLIP_GROOVE_WRONG: Final = Code(
     "features: {groove: {grooved: 0.5 mm, on: journal, depth: 0.3 mm}}   # an 8 mm shaft",
     "Write `grooved: to suit` and let the joint size it.",
 )
+CLIP_OF_OTHER_SIZE: Final = Code(
+    "clip-of-other-size",
+    Severity.ERROR,
+    "A circlip or E-clip that is made for another shaft or bore than the one it is to sit on.",
+    "It drops off, or cannot be opened far enough to go on.",
+    "joints:\n  wheel on axle: {clipped: [wheel, axle.seat], fastener: 93 mm external circlip}",
+    "Take the clip of the table, or leave the size out and let the joint choose.",
+)
+CLIP_HAS_NO_ROOM: Final = Code(
+    "clip-has-no-room",
+    Severity.ERROR,
+    "A step on which the piece, the groove of its clip and the metal beyond it do not go.",
+    "The land beside the groove breaks off, or the clip has no groove to go in.",
+    "turned: [{name: tip, diameter: 6 mm, length: 8 mm}]   # with a hub of 8 mm",
+    "Make the step longer, or the hub shorter.",
+)
 
 SHAFT_CODES: Final = (
     GRUB_ON_BARE_SHAFT,
     GRUB_TOO_BIG,
     GRUB_IN_SOFT_HUB,
+    SPLIT_HUB_HAS_NO_ROOM,
     PIN_TOO_BIG,
     PIN_WIDER_THAN_SHAFT,
     PIN_TOO_SHORT,
+    SPLIT_PIN_OFF_SIZE,
     PIN_IN_HARD_SHAFT,
     PIN_TAPER_MIXED,
     KEY_NOT_STANDARD,
+    KEY_LONGER_THAN_SEAT,
+    WOODRUFF_CUTTER_NOT_OWNED,
     KEYWAY_THINS_HUB,
     CIRCLIP_GROOVE_WRONG,
+    CLIP_OF_OTHER_SIZE,
+    CLIP_HAS_NO_ROOM,
 )

@@ -12,6 +12,7 @@ from binder.api import (
     Diagnostic,
     FitFact,
     HalfFact,
+    HardwareFact,
     Joint,
     Kind,
     MaterialFact,
@@ -49,7 +50,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "settle fits",
             _settle,
             needs=(PlaceFact,),
-            gives=(FitFact, HalfFact),
+            gives=(FitFact, HalfFact, HardwareFact),
             after=(MaterialFact, NumberOff),
         )
     ]

@@ -79,6 +79,15 @@ PRESS_SPLITS_BOSS = Code(
     "joints:\n  bush in boss: {pressed: [bush.outside, boss.bore], fit: H7/u6}   # thin boss",
     "Take less interference, a larger boss, or retaining compound.",
 )
+BAR_TOO_SMALL_FOR_NIP = Code(
+    "bar-too-small-for-nip",
+    Severity.ERROR,
+    "A pressed outside whose upper limit is larger than the bar that it is turned from.",
+    "The bar of the nominal size drops through the bore that it should be pressed into.",
+    "stock: 10 mm round bar\njoints: {bush in arm: {pressed: [bush.outside, arm.seat]}}"
+    "   # a seat of 10 mm",
+    "Take a larger bar, or make seat and outside smaller.",
+)
 BUSH_WALL_THIN = Code(
     "bush-wall-thin",
     W,
@@ -146,6 +155,7 @@ FIT_CODES = (
     FIT_NOT_REACHABLE,
     REAMER_NOT_OWNED,
     PRESS_SPLITS_BOSS,
+    BAR_TOO_SMALL_FOR_NIP,
     BUSH_WALL_THIN,
     BUSH_BORE_TOO_SOON,
     SINTERED_BUSH_REAMED,

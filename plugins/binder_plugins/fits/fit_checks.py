@@ -13,16 +13,14 @@ from binder.api import (
     Part,
     PlaceFact,
     Size,
-    shown_length,
 )
 from binder_plugins.fits import codes
 from binder_plugins.fits.facts import MadeFit
 from binder_plugins.fits.families import GAPPED, MOVING, PRESSED
 from binder_plugins.fits.figures import range_of, with_unit
-from binder_plugins.fits.order import shafts_in
-from binder_plugins.fits.pressing import Pressing
+from binder_plugins.fits.press_checks import check_presses
+from binder_plugins.fits.reamer_checks import check_reamers
 from binder_trade.explained import NotDefined
-from binder_trade.fits.bush import bush_wall_is_thin
 from binder_trade.fits.finish import Finish, coated, finish
 
 # A moving fit that comes half as loose again as its duty wants is remarked: common practice.
@@ -39,10 +37,8 @@ def check_fits(design: Design) -> Iterator[Diagnostic]:
         yield from _reached(fit, design)
         yield from _measured(fit, design)
         yield from _coated(fit, design)
-    for pressing in design.facts.all(Pressing):
-        yield from _pressed(pressing, design)
-        yield from _bush(pressing, fits, design)
-    yield from _reamers(design)
+    yield from check_presses(design)
+    yield from check_reamers(design)
     yield from _sintered(design)
     yield from _unsaid(design)
 
@@ -148,76 +144,6 @@ def _finish_of(item: str, design: Design) -> Finish | None:
             except NotDefined:
                 continue
     return None
-
-
-def _pressed(pressing: Pressing, design: Design) -> Iterator[Diagnostic]:
-    fit, grip = pressing.fit, pressing.tightest
-    if grip.plastic_use > 1:
-        nip = with_unit(grip.interference_mm, design.units)
-        most = with_unit(pressing.most_mm, design.units)
-        made = pressing.cylinders
-        does = "cracks" if made.hub.brittle else "stretches past all holding"
-        weaker = made.hub.name if grip.hub_use >= grip.shaft_use else made.shaft.name
-        yield codes.PRESS_SPLITS_BOSS.at(
-            fit.joint.at,
-            f"{nip} of nip {does}: the wall of {weaker} is too thin",
-            help=f"press with {most} at the most, make the wall thicker, or retain it",
-        )
-
-
-def _bush(pressing: Pressing, fits: tuple[MadeFit, ...], design: Design) -> Iterator[Diagnostic]:
-    bore, fit = pressing.bore, pressing.fit
-    if bore is None or bore.diameter is None:
-        return
-    if bush_wall_is_thin(float(bore.diameter), fit.mm):
-        wall = (fit.mm - float(bore.diameter)) / 2
-        yield codes.BUSH_WALL_THIN.at(
-            fit.shaft.end.at,
-            f"the wall of '{fit.shaft.end.item}' is {with_unit(wall, design.units)}",
-            help="make it 1 mm or a tenth of the bore at least, or retain it with compound",
-        )
-    for shaft in shafts_in(pressing, fits):
-        # A bore to suit gets its size in place, as a reamed one does: the plan says when.
-        is_planned = bore.kind == "reamed" or shaft.hole.place.is_to_suit
-        is_sized = is_planned or pressing.cylinders.shaft.porous
-        if not is_sized and pressing.closes_mm * 1000 > max(0.0, shaft.least_um):
-            yield codes.BUSH_BORE_TOO_SOON.at(
-                shaft.hole.end.at,
-                f"'{shaft.hole.end}' closes by {with_unit(pressing.closes_mm, design.units)} "
-                f"when it is pressed in",
-                related=[Labelled(fit.joint.at, "pressed here")],
-                help="write it as reamed: it is then sized in place",
-            )
-
-
-def _reamers(design: Design) -> Iterator[Diagnostic]:
-    for feature in design.features():
-        size = getattr(feature.entry, "reamed", None)
-        if feature.kind != "reamed" or feature.is_dummy or not isinstance(size, Size):
-            continue
-        if design.workshop.owns_reamer(size.exact) is None:
-            span = size.span if not feature.implied_by else feature.at
-            yield codes.REAMER_NOT_OWNED.at(
-                span,
-                f"the workshop has no {shown_length(size.exact, design.units)} reamer",
-                help=_instead(size, feature, design),
-            )
-
-
-def _instead(size: Size, feature: Feature, design: Design) -> str:
-    """The nearest owned reamer and what moves with it, or boring."""
-    near = sorted(design.workshop.reamers(), key=lambda one: abs(one.mm - size.exact))[:1]
-    mates = [
-        str(end)
-        for fit in design.facts.all(MadeFit)
-        if str(fit.hole.end) == f"{feature.owner}.{feature.name}"
-        for end in (fit.shaft.end,)
-    ]
-    bore = "bore it and lap it to size"
-    if not near:
-        return bore
-    moves = f"both it and {', '.join(mates)}" if mates else "it"
-    return f"{bore}, or move {moves} to {near[0].name}, which is owned"
 
 
 def _sintered(design: Design) -> Iterator[Diagnostic]:

@@ -111,6 +111,31 @@ SEALED_CAVITY_HEATED = Code(
     "joints: {post in foot: {silver_soldered: [post.foot, foot.bore]}}   # the bore is blind",
     "Drill a vent of 1 mm first and call it `vent`, or go through.",
 )
+TAPER_MISSING = Code(
+    "taper-missing",
+    E,
+    "A joint by a taper whose shaft, or whose bore, is a plain cylinder.",
+    "A cylinder in a cone touches along one line; it neither centres nor holds.",
+    "joints: {wheel on arbor: {tapered: [wheel.bore, arbor.nose]}}   # both of 12 mm all along",
+    "Give the shaft a step with `taper:`, and the bore `bored: to suit`.",
+)
+TAPER_HALVES_DIFFER = Code(
+    "taper-halves-differ",
+    E,
+    "A taper and its bore of two rates, or of sizes that never touch.",
+    "It rocks on one end, or goes in to the shoulder and is loose.",
+    "features: {bore: {bored: 12 mm, narrows_to: 11 mm, depth: through}}"
+    "   # for a nose of 12 mm to 10 mm",
+    "Leave the bore to suit: it then follows from the shaft.",
+)
+TAPER_DOES_NOT_HOLD = Code(
+    "taper-does-not-hold",
+    W,
+    "A taper so blunt that it lets go by itself, with nothing that draws it in.",
+    "The wheel walks off its nose under the first load.",
+    "turned: [{name: nose, taper: 12 mm to 8 mm, length: 10 mm}]   # no nut, no draw screw",
+    "Make it 1 in 10 or finer, or draw it in by a nut, a screw or a draw bar.",
+)
 
 JOINING_CODES = (
     LIKE_METALS_RUB,
@@ -126,4 +151,7 @@ JOINING_CODES = (
     SOLDER_GAP_WRONG,
     SOLDER_STEPS_CLASH,
     SEALED_CAVITY_HEATED,
+    TAPER_MISSING,
+    TAPER_HALVES_DIFFER,
+    TAPER_DOES_NOT_HOLD,
 )

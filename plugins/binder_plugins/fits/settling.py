@@ -28,8 +28,8 @@ _ONE_IN_OTHER = ("runs_in", "slides", "swivels", "pressed", "shrunk")
 def settle(joint: Joint, design: Design) -> MadeFit | Diagnostic | None:
     """The fit of a joint, or why there is none; nothing where no round halves meet."""
     entry = said_of(joint)
-    if entry is None:
-        return None  # What another plugin joins, it sizes.
+    if entry is None or joint.kind == "tapered":
+        return None  # What another plugin joins, it sizes; cones are told by their own sums.
     pair = pair_of(joint, design)
     if pair is None:
         return _unpaired(joint, design)
@@ -121,6 +121,8 @@ def _waits(joint: Joint, design: Design) -> bool:
     """Whether a hole waits for its size from this joint, and nothing here tells it."""
     places = [place_of(end, design) for end in joint.ends]
     said = getattr(joint.entry, "size", None) is not None
+    if joint.kind == "hinged" and any(one is not None and one.diameter for one in places):
+        return False  # The pin that one eye is for is the pin of the other.
     return not said and any(place is not None and place.is_to_suit for place in places)
 
 

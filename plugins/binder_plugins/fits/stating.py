@@ -25,12 +25,15 @@ from binder_plugins.fits.ends import feature_at
 from binder_plugins.fits.facts import Half, MadeFit
 from binder_plugins.fits.families import HUBS
 from binder_plugins.fits.figures import how, limits_of, nominal, range_of, signed, to_size
+from binder_plugins.fits.hinges import Hinge, hinge_facts, hinge_of, hinge_pin
 from binder_plugins.fits.kinds import FitEntry
 from binder_plugins.fits.order import ordered_work
 from binder_plugins.fits.pressing import pressings
 from binder_plugins.fits.running import bearings
+from binder_plugins.fits.safe_nips import eased_presses
 from binder_plugins.fits.settling import settle
 from binder_plugins.fits.suiting import first_end
+from binder_plugins.fits.tapers import taper_fits, tapered
 
 _REAMABLE = ("reamed", "bored", "drilled")
 
@@ -40,15 +43,25 @@ def state_fits(design: Design) -> Contribution:
     fits, findings = [], []
     sized: list[Feature] = []
     plain: list[Fact] = []
+    hinges: list[Hinge] = []
+    cones = taper_fits(design)
     for joint in design.joints.values():
+        if joint.name in cones:
+            continue
         made = settle(joint, design)
         if isinstance(made, Diagnostic):
             findings.append(made)
         elif made is not None:
             fits.append(made)
+        elif (hinge := hinge_of(joint, design)) is not None:
+            hinges.append(hinge)
         else:
             sized += _told_by_size(joint, design)
             plain += _plain_halves(joint, design)
+    for hinge in hinges:
+        plain += hinge_facts(hinge, design)
+        sized += _eyes_to_suit(hinge, design)
+    fits = eased_presses(fits, design)
     pressed = list(pressings(fits, design))
     running = list(bearings(fits, design))
     features = [feature for fit in fits for feature in _features(fit, design)]
@@ -60,7 +73,12 @@ def state_fits(design: Design) -> Contribution:
     workings = [one for fit in fits for one in _workings(fit, design)]
     workings += [one.working for one in pressed]
     workings += [one.working for one in running]
-    return Contribution(facts, features, (), tasks, befores, workings, findings)
+    pins = [hinge_pin(one, design) for one in hinges]
+    told = tapered(cones, design)
+    return Contribution(
+        [*facts, *told.facts], [*features, *told.features], pins, tasks, befores,
+        [*workings, *told.workings], [*findings, *told.findings],
+    )  # fmt: skip
 
 
 def id_of(joint: Joint) -> str:
@@ -137,6 +155,14 @@ def _told_by_size(joint: Joint, design: Design) -> Iterator[Feature]:
         written = feature_at(end, design)
         if written is not None and getattr(written.entry, written.kind, None) == "to suit":
             yield _sized(joint, written, size, design)
+
+
+def _eyes_to_suit(hinge: Hinge, design: Design) -> Iterator[Feature]:
+    """The eyes of a hinge that wait for the size of its pin."""
+    for end, place in hinge.ends:
+        written = feature_at(end, design)
+        if written is not None and place.is_to_suit:
+            yield _sized(hinge.joint, written, made_size(hinge.pin, hinge.joint), design)
 
 
 def _sized(joint: Joint, written: Feature, size: Size | None, design: Design) -> Feature:

@@ -12,6 +12,7 @@ from binder.api import (
     HalfFact,
     HardwareFact,
     Kind,
+    LayerFact,
     MaterialFact,
     NumberOff,
     Page,
@@ -46,7 +47,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "settle the seals",
             _settle,
             needs=(PlaceFact,),
-            gives=(HalfFact, HardwareFact),
+            gives=(HalfFact, HardwareFact, LayerFact),
             after=(MaterialFact, NumberOff),
         )
     ]

@@ -76,6 +76,14 @@ GASKET_UNKNOWN = Code(
     "joints:\n  cover on case: {gasketed: [cover.underside, case.top], gasket: felt}",
     "Take one of the sheets and thicknesses that the remark names.",
 )
+GASKET_NOT_HELD = Code(
+    "gasket-not-held",
+    Severity.WARNING,
+    "A gasket between two parts that no screw, bolt or stud pulls together.",
+    "It weeps from the first day on.",
+    "joints:\n  cover on case: {gasketed: [cover.underside, case.top], gasket: oiled paper}",
+    "Add the joint that holds the two: its screws reckon with the gasket.",
+)
 BOX_WRONG = Code(
     "packing-box-wrong",
     Severity.ERROR,
@@ -111,6 +119,7 @@ CODES = (
     LEAD_MISSING,
     GASKET_MISSING,
     GASKET_UNKNOWN,
+    GASKET_NOT_HELD,
     BOX_WRONG,
     PACKING_WRONG,
     RECKON_UNREADABLE,

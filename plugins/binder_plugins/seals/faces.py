@@ -4,10 +4,34 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Design, HalfFact, Working, exact, shown_length
+from binder.api import Design, Diagnostic, HalfFact, LayerFact, Working, exact, shown_length
+from binder_plugins.seals import codes
 from binder_plugins.seals.bought import Supply, made_times
 from binder_plugins.seals.facts import GasketFact
 from binder_plugins.seals.sums import workings_of
+
+# What pulls two faces together; common practice, no source.
+_PULLS = ("screwed", "bolted", "studded", "threaded", "clamped", "riveted")
+
+
+def gasket_layer(fact: GasketFact) -> LayerFact:
+    """What the gasket adds to the grip of the screws, pulled down."""
+    made = fact.gasket
+    words = f"gasket of {made.sheet.name}, pulled down"
+    return LayerFact(fact.joint.name, fact.joint.items, words, made.closed_mm)
+
+
+def gasket_findings(fact: GasketFact, design: Design) -> Iterator[Diagnostic]:
+    """A gasket between two parts that no joint pulls together."""
+    items = set(fact.joint.items)
+    if any(one.kind in _PULLS and items <= set(one.items) for one in design.joints.values()):
+        return
+    first, second = fact.joint.ends[0], fact.joint.ends[1]
+    yield codes.GASKET_NOT_HELD.at(
+        fact.joint.at,
+        f"nothing pulls '{first.item}' down on the gasket of '{fact.joint.name}'",
+        help=f"add {{screwed: [{first}, {second}]}}, with its fastener and pattern",
+    )
 
 
 def gasket_halves(fact: GasketFact, design: Design) -> Iterator[HalfFact]:

@@ -10,7 +10,13 @@ from binder_plugins.seals import codes
 from binder_plugins.seals.bought import Supply, supplied
 from binder_plugins.seals.box import box_fact, box_features, box_findings, box_halves, box_supply
 from binder_plugins.seals.choosing import NoSizeError, ring_fact
-from binder_plugins.seals.faces import gasket_halves, gasket_supply, gasket_workings
+from binder_plugins.seals.faces import (
+    gasket_findings,
+    gasket_halves,
+    gasket_layer,
+    gasket_supply,
+    gasket_workings,
+)
 from binder_plugins.seals.facts import GasketFact
 from binder_plugins.seals.kinds import SealEntry
 from binder_plugins.seals.ring_findings import ring_findings
@@ -105,7 +111,8 @@ def _gasket(joint: Joint, entry: SealEntry, design: Design, gathered: _Gathered)
         )
         return
     fact = GasketFact(joint.name, joint, made)
-    gathered.facts += [fact, *gasket_halves(fact, design)]
+    gathered.facts += [fact, gasket_layer(fact), *gasket_halves(fact, design)]
+    gathered.findings += gasket_findings(fact, design)
     gathered.workings += gasket_workings(fact)
     gathered.supplies += gasket_supply(fact, design)
 

@@ -13,6 +13,7 @@ from binder_plugins.shapes.features import (
     Cut,
     Edge,
     Hole,
+    Keyway,
     Knurl,
     Placed,
     Pocket,
@@ -44,7 +45,7 @@ _KINDS: tuple[tuple[str, type[Placed], Any, str], ...] = (
     ("bossed", Boss, Length, "a boss: its diameter"),
     ("flatted", Cut, Length, "a flat: its distance from the opposite side, or flat"),
     ("recessed", Cut, Length, "a recess: its diameter or width"),
-    ("keywayed", Cut, LengthOrSuit, "a keyway: its width"),
+    ("keywayed", Keyway, LengthOrSuit, "a keyway: its width"),
     ("filed", Edge, Words, "an outline or shape filed by eye, in words"),
 )
 

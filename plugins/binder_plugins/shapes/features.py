@@ -42,10 +42,12 @@ class Hole(Placed):
     """A hole: its depth is that of the full diameter, without the point of the drill.
 
     `angle` is the included angle of a countersink, `lean` how far a hole leans along the part.
+    A taper bore is told at its mouth, and by what it `narrows_to` at its depth.
     """
 
     depth: LengthOrThrough | None = None
     counterbore: Length | None = None
+    narrows_to: Length | None = None
     angle: Angle | None = None
     lean: Angle | None = None
 
@@ -62,6 +64,12 @@ class Cut(Placed):
     depth: LengthOrThrough | None = None
     length: Length | None = None
     runs: Way | None = None
+
+
+class Keyway(Cut):
+    """A keyway; `cutter` is the diameter of the Woodruff cutter that sinks a round seat."""
+
+    cutter: Length | None = None
 
 
 class Knurl(Placed):

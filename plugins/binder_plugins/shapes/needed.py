@@ -11,6 +11,7 @@ from binder_plugins.shapes.blanks import flat_size, round_size, wire_size
 from binder_plugins.shapes.kinds import Block, Board, Disc, Plate
 from binder_plugins.shapes.turned import Measured, bar_needed
 from binder_plugins.shapes.vocabulary.rods import Tube
+from binder_plugins.shapes.vocabulary.toothed import Gear, Ratchet, Sprocket
 
 ZERO = Fraction(0)
 _ROUND = ("round bar", "drawn rod", "wire", "tube")
@@ -21,7 +22,7 @@ class Needed:
     """Length and section in mm: `round` is a diameter, `flat` are width and thickness.
 
     `width` is that of a blank of sheet or plate. `because` says how length and section
-    were found; `wall` is that of a tube.
+    were found; `wall` is that of a tube, `over` what a bar must have beyond its steps.
     """
 
     length: Fraction
@@ -32,6 +33,7 @@ class Needed:
     as_bought: Stock | None = None
     steps: tuple[Measured, ...] = ()
     wall: Fraction = ZERO
+    over: Fraction = ZERO
 
     def in_form(self, form: str) -> tuple[Fraction, ...] | None:
         """The least section of a form that holds the shape; None where it cannot be."""
@@ -47,9 +49,8 @@ class Needed:
         if form == "tube":
             return (diameter, self.wall)
         if form in (*_ROUND, "hexagon bar", "square bar"):
-            return (
-                (bar_needed([one.step for one in self.steps], form),) if self.steps else (diameter,)
-            )
+            steps = [one.step for one in self.steps]
+            return (bar_needed(steps, form) + self.over if steps else diameter,)
         if form == "board":
             return (diameter, diameter)
         if form in ("plate", "sheet") and self.width is not None:
@@ -101,12 +102,19 @@ def needed_of(part: Part, steps: Sequence[Measured]) -> Needed | None:
     return Needed(length, words, round=across, steps=tuple(steps))
 
 
+def _is_flat_wheel(shape: object) -> bool:
+    """A toothed wheel without a hub comes out of plate as well as off a bar."""
+    return isinstance(shape, (Gear, Ratchet, Sprocket)) and shape.hub is None
+
+
 def _wider(part: Part, shape: object) -> Needed | None:
     """What a shape of the wider vocabulary needs."""
     size = round_size(part, shape)
     if size is not None:
         wall = (shape.outside.exact - shape.bore.exact) / 2 if isinstance(shape, Tube) else ZERO
-        return Needed(size[1], "length and diameter over all", round=size[0], wall=wall)
+        words = "length and diameter over all"
+        width = size[0] if _is_flat_wheel(shape) else None
+        return Needed(size[1], words, round=size[0], width=width, wall=wall)
     flat = flat_size(shape)
     if flat is not None:
         words = "the flat blank: length, and width by thickness"

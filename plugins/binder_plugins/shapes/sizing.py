@@ -24,6 +24,7 @@ from binder_plugins.shapes import codes
 from binder_plugins.shapes.faults import feature_faults
 from binder_plugins.shapes.flat import laid_flat
 from binder_plugins.shapes.needed import Needed, needed_of
+from binder_plugins.shapes.nips import with_nip
 from binder_plugins.shapes.shape_faults import shape_faults
 from binder_plugins.shapes.sold import sold_section
 from binder_plugins.shapes.turned import measured
@@ -62,6 +63,8 @@ def size_parts(design: Design) -> Contribution:
         if needed is None:
             continue
         findings.extend(feature_faults(part, needed))
+        if part.stock is None or not part.stock.sizes:
+            needed = with_nip(part, needed, design)
         fact, faults = _from_stock(part, needed, design)
         findings.extend(faults)
         if fact is not None:

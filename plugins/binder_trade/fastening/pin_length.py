@@ -93,6 +93,54 @@ def choose_through_pin(lengths: Iterable[float], across_mm: float) -> Length | N
     return Length(good[0], across, -out, why, steps)
 
 
+def choose_taper_pin(
+    lengths: Iterable[float], hub_mm: float, dome_mm: float = 0.0
+) -> Length | NoLength:
+    """The longest taper pin of which no more than its rounded ends stands out, in mm.
+
+    It is drawn in until its large end is flush. Raises NotDefined. Source: common practice, no
+    source.
+    """
+    across = positive(hub_mm, "a hub")
+    known, room = sold(lengths), across + 2 * not_negative(dome_mm, "a rounded end")
+    steps = (step("longest", "through the hub, both rounded ends out", mm(room)),)
+    good = [one for one in known if one <= room + NEAR_ENOUGH]
+    if not good:
+        return NoLength(
+            f"the shortest sold, {mm(known[0])}, stands out of the hub",
+            (f"cut its small end off to {mm(across)}, and file it round",),
+            (known[0],),
+            steps,
+        )
+    inside = max(0.0, across - good[-1])
+    ends = "both ends flush" if inside < NEAR_ENOUGH else f"small end {mm(inside)} inside"
+    why = f"drawn in till its large end is flush; {ends}"
+    return Length(good[-1], min(good[-1], across), across - good[-1], why, steps)
+
+
+def choose_split_pin(
+    lengths: Iterable[float], diameter_mm: float, bolt_mm: float
+) -> Length | NoLength:
+    """The shortest split pin whose legs come through a bolt by enough to be bent round it, in mm.
+
+    They stand out by half the bolt and by two pins at least. The length is that from the eye to
+    the end of the shorter leg (ISO 1234). Raises NotDefined. Source: common practice, no source.
+    """
+    d, bolt = positive(diameter_mm, "a split pin"), positive(bolt_mm, "a bolt")
+    known, least = sold(lengths), bolt + max(2 * d, bolt / 2)
+    steps = (step("shortest", "bolt + half of it, 2 pins at least", mm(least)),)
+    good = [one for one in known if one >= least - NEAR_ENOUGH]
+    if not good:
+        return NoLength(
+            f"the longest sold, {mm(known[-1])}, leaves nothing to bend",
+            ("use the next thicker pin", f"bend one of wire, {mm(least)} long"),
+            (known[-1],),
+            steps,
+        )
+    out = good[0] - bolt
+    return Length(good[0], bolt, -out, f"legs stand {mm(out)} out, to be bent round", steps)
+
+
 def choose_grub(
     lengths: Iterable[float], hub_mm: float, shaft_mm: float, flat_mm: float, least_mm: float
 ) -> Length | NoLength:

@@ -14,7 +14,14 @@ from binder_trade.hardware.keys import (
 from binder_trade.hardware.lengths import length_texts, lengths, lengths_source, threaded_length
 from binder_trade.hardware.listing import Listed, NotListed
 from binder_trade.hardware.nuts import NUT_KINDS, Nut, nut
-from binder_trade.hardware.rings import Circlip, EClip, circlip_bore, circlip_shaft, e_clip
+from binder_trade.hardware.rings import (
+    Circlip,
+    EClip,
+    circlip_bore,
+    circlip_shaft,
+    e_clip,
+    e_clip_named,
+)
 from binder_trade.hardware.rivets import RIVET_HEADS, Rivet, rivet
 from binder_trade.hardware.seats import (
     ROOMS,
@@ -34,7 +41,13 @@ from binder_trade.hardware.spring_pins import (
     spring_pin,
 )
 from binder_trade.hardware.studs import ENGAGED, Stud, stud
-from binder_trade.hardware.taper_pins import InchTaperPin, TaperPin, inch_taper_pin, taper_pin
+from binder_trade.hardware.taper_pins import (
+    InchTaperPin,
+    TaperPin,
+    inch_taper_pin,
+    taper_pin,
+    taper_pin_for,
+)
 from binder_trade.hardware.thread_keys import ThreadKey, nominal_mm, thread_key
 from binder_trade.hardware.washers import WASHER_KINDS, Washer, washer
 from binder_trade.hardware.wood_screws import WoodScrew, wood_screw
@@ -54,9 +67,10 @@ __all__ = [
     "ParallelKey", "Rivet", "Spanner", "SplitPin", "Spotface", "SpringPin", "Stud", "TaperPin",
     "ThreadKey", "Washer", "WoodScrew", "Woodruff",
     "circlip_bore", "circlip_shaft", "counterbore", "countersink", "dowel", "dowel_limits_um",
-    "e_clip", "equivalent", "grub", "head", "hexagon_key", "inch_taper_pin", "keyway_width",
-    "length_texts", "lengths", "lengths_source", "nominal_mm", "nut", "parallel_key", "rivet",
+    "e_clip", "e_clip_named", "equivalent", "grub", "head", "hexagon_key", "inch_taper_pin",
+    "keyway_width", "length_texts", "lengths", "lengths_source", "nominal_mm", "nut",
+    "parallel_key", "rivet",
     "spanner", "split_pin", "split_pin_for", "spotface", "spring_pin", "stud", "taper_pin",
-    "thread_key", "threaded_length", "washer", "wood_screw", "woodruff", "woodruff_for",
-    "woodruff_number",
+    "taper_pin_for", "thread_key", "threaded_length", "washer", "wood_screw", "woodruff",
+    "woodruff_for", "woodruff_number",
 ]  # fmt: skip

@@ -72,6 +72,12 @@ def e_clip(shaft_mm: float) -> EClip:
     return _e_clip(of, max(fitting, key=float))
 
 
+def e_clip_named(groove_mm: float) -> EClip:
+    """The E-clip that is named by its groove, mm (DIN 6799); raises NotListed."""
+    of = table("rings.yaml", "e clip")
+    return _e_clip(of, of.at(groove_mm, "an E-clip of"))
+
+
 def _circlip(of: Table, d_mm: float, what: str) -> Circlip:
     key = of.at(d_mm, what)
     row = of.rows[key]

@@ -5,11 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import isfinite
 
-from binder_trade.hardware.listing import Listed, NotListed, table
+from binder_trade.hardware.listing import Listed, NotListed, plain, table
 from binder_trade.hardware.steps_sold import steps_within
 
 METRIC_TAPER = 50.0
 INCH_TAPER = 48.0
+_SHARE = 0.25
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,6 +34,7 @@ class InchTaperPin(Listed):
     number: str
     large_end_mm: float
     taper: float
+    lengths_mm: tuple[float, ...]
 
     def small_end_mm(self, length_mm: float) -> float:
         """Diameter of the small end of a pin of a length, mm; raises NotListed."""
@@ -53,13 +55,28 @@ def taper_pin(d_mm: float) -> TaperPin:
     )
 
 
+def taper_pin_for(shaft_mm: float) -> TaperPin:
+    """The thickest taper pin of no more than a quarter of its shaft, mm; raises NotListed.
+
+    Source: common practice (a quarter of the shaft; a third is the most).
+    """
+    of = table("pins.yaml", "taper")
+    able = [key for key in of.rows if float(key) <= shaft_mm * _SHARE]
+    if not able:
+        reason = f"{of.standard} lists no taper pin thin enough for a shaft of {plain(shaft_mm)} mm"
+        raise NotListed(reason, f"the thinnest is {min(of.rows, key=float)} mm")
+    return taper_pin(max(float(key) for key in able))
+
+
 def inch_taper_pin(number: str) -> InchTaperPin:
     """A taper pin of 1:48 by its number, such as 0 or 2/0 (ASME B18.8.2); raises NotListed."""
     of = table("pins.yaml", "inch taper")
+    row = of.row(number, f"taper pin no. {number[:20]}")
     return InchTaperPin(
         number=number,
-        large_end_mm=of.row(number, f"taper pin no. {number[:20]}")["large"],
+        large_end_mm=row["large"],
         taper=INCH_TAPER,
+        lengths_mm=steps_within(of.words["list"], row),
         standard=of.standard,
         status=of.status_of(number),
     )

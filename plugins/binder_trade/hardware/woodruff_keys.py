@@ -8,6 +8,9 @@ from fractions import Fraction
 from binder_trade.hardware.bands import key_over_to
 from binder_trade.hardware.listing import MM_PER_INCH, Listed, Table, plain, table
 
+_STANDS_OUT_IN = 0.005
+_HUB_CLEARS_IN = 0.006
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Woodruff(Listed):
@@ -24,12 +27,37 @@ class Woodruff(Listed):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class InchWoodruff(Listed):
-    """An inch Woodruff key by number, mm: width, diameter (of the cutter too), greatest height."""
+    """An inch Woodruff key by number, mm: width, diameter (of the cutter too), greatest height.
+
+    The seat leaves half the width and 0.005 in of the key above the shaft; the keyway of the
+    hub is half the width and 0.006 in deep; both may be 0.005 in deeper (ANSI B17.2, from
+    memory; these rules give its printed depths).
+    """
 
     number: str
     width_mm: float
     diameter_mm: float
     height_mm: float
+
+    @property
+    def b_mm(self) -> float:
+        """The width, as of a metric key."""
+        return self.width_mm
+
+    @property
+    def cutter_mm(self) -> float:
+        """The diameter of the cutter."""
+        return self.diameter_mm
+
+    @property
+    def shaft_depth_mm(self) -> float:
+        """How deep the seat is in the shaft."""
+        return self.height_mm - self.width_mm / 2 - _STANDS_OUT_IN * MM_PER_INCH
+
+    @property
+    def hub_depth_mm(self) -> float:
+        """How deep the keyway is in the hub."""
+        return self.width_mm / 2 + _HUB_CLEARS_IN * MM_PER_INCH
 
 
 def woodruff(b_mm: float, h_mm: float) -> Woodruff:

@@ -282,4 +282,8 @@ def test_a_number_that_cannot_be_divided(
 
 def test_every_code_has_a_case() -> None:
     codes = (*gear_codes.CODES, *belt_codes.CODES, *duty_codes.CODES, *feed_codes.CODES)
-    assert {one.name for one in codes} - {"cannot-divide"} == set(CASES)
+    assert {one.name for one in codes} - {
+        "cannot-divide",
+        "motion-clash",
+        "shafts-stand-otherwise",
+    } == set(CASES)

@@ -39,6 +39,7 @@ joints:
 RIGHT = (
     "piston in barrel: {sealed: [piston.body, barrel.bore], moving: true}\n"
     "  cover on barrel: {gasketed: [cover.underside, barrel.top], gasket: oiled paper}\n"
+    "  screws: {screwed: [cover.underside, barrel.top], fastener: M3 x 20 cap screw}\n"
     "  rod in cover: {packed: [rod.body, cover.top]}"
 )
 
@@ -69,6 +70,9 @@ CASES = {
     "gasket-missing": seal("⟪cover on barrel⟫: {gasketed: [cover.underside, barrel.top]}"),
     "gasket-unknown": seal(
         "cover on barrel: {gasketed: [cover.underside, barrel.top], gasket: ⟪felt⟫}"
+    ),
+    "gasket-not-held": seal(
+        "⟪cover on barrel⟫: {gasketed: [cover.underside, barrel.top], gasket: oiled paper}"
     ),
     "packing-box-wrong": seal(
         "rod in cover: {packed: [rod.body, cover.box], packing: 1.5 mm}",

@@ -29,6 +29,11 @@ def _dovetail(narrow: float, depth: float) -> float:
 
 
 CASES = {
+    # A segment of the cutter's disc, 3.8 deep of 13: 3 wide. Plane geometry.
+    "seat of a Woodruff key": (
+        "key: {keywayed: 3 mm, on: top, depth: 3.8 mm, cutter: 13 mm}",
+        3 * (6.5**2 * math.acos(2.7 / 6.5) - 2.7 * math.sqrt(6.5**2 - 2.7**2)),
+    ),
     "slot across": ("slot: {slotted: 6 mm, on: top, depth: 4 mm, runs: across}", 6 * 4 * 30),
     "closed slot": (
         "slot: {slotted: 6 mm, on: top, depth: 4 mm, length: 20 mm}",

@@ -38,6 +38,10 @@ CASES = {
         "nut: {flatted: 18 mm, on: rod, off: 6, length: 8 mm, at: end}",
         8 * 6 * segment(10, 9),
     ),
+    "taper bore": (
+        "bore: {bored: 12 mm, narrows_to: 9 mm, on: right, depth: through}",
+        math.pi * 30 / 3 * (36 + 6 * 4.5 + 20.25),
+    ),
     "groove": ("ring: {grooved: 3 mm, on: rod, depth: 2 mm}", math.pi * (100 - 64) * 3),
     "grooves at each end": (
         "clips: {grooved: 2 mm, on: rod, depth: 1 mm, each_end: true}",

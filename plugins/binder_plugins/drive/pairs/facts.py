@@ -72,7 +72,8 @@ class BeltFact(Fact):
     """A belt as it runs on each of its steps; the subject is the joint. Lengths are in mm.
 
     `free` is what a stretching belt is cut to, None for one that does not stretch; `suited`
-    are the diameters of the driven pulley that would keep one belt for all steps.
+    are the diameters of the driven pulley that would keep one belt for all steps. `placed` is
+    how far the shafts stand apart in the model, None where that is not known.
     """
 
     belt: str
@@ -84,3 +85,4 @@ class BeltFact(Fact):
     suited: tuple[float, ...]
     refusal: str = ""
     way_out: str = ""
+    placed: float | None = None

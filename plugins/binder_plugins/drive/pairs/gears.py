@@ -9,6 +9,7 @@ from binder.api import Design, Joint, Size
 from binder_plugins.drive.pairs.facts import MeshFact, ToothFact
 from binder_plugins.drive.pairs.frame import centres_in_frame
 from binder_plugins.drive.pairs.indexing import divided
+from binder_plugins.drive.standing import centres_as_placed
 from binder_plugins.drive.train.bodies import Body
 from binder_plugins.drive.train.salvage import likeliest
 from binder_plugins.drive.train.told import module_of, module_told, teeth_of
@@ -117,7 +118,8 @@ def mesh_facts(joint: Joint, of: Mapping[str, Body], design: Design) -> Iterator
         said = getattr(joint.entry, "centres", None)
         frame = said.mm if isinstance(said, Size) and len(gears) == 2 else None
         if frame is None and a.item in of and b.item in of:
-            frame = centres_in_frame(of[a.item].items, of[b.item].items, design)
+            bodies = of[a.item].items, of[b.item].items
+            frame = centres_in_frame(*bodies, design) or centres_as_placed(*bodies, design)
         play = getattr(joint.entry, "backlash", None)
         backlash = play.mm if isinstance(play, Size) else _BACKLASH * pinion.module_mm
         yield _mesh(f"{joint.name}: {number + 1}", joint, (a.item, b.item), (pinion, wheel),

@@ -22,6 +22,9 @@ _CENTRE_SLOPE = math.tan(math.radians(30))
 
 def hole(task: Task, frame: Frame) -> Iterator[Form]:
     """A cylinder, with the point of the drill where it is blind."""
+    if task.mm("narrows_to"):
+        yield _taper(task, frame)
+        return
     radius = task.size / 2
     above = CLEAR if task.place.face == "across" else 0.0
     frame, above = _leaning(task, frame, radius, above)
@@ -33,6 +36,12 @@ def hole(task: Task, frame: Frame) -> Iterator[Form]:
     if task.feature.kind in ("drilled", "tapped"):
         tip = radius / math.tan(_POINT)
         yield Cone(radius, 0.0, tip, inwards(frame, -task.depth))
+
+
+def _taper(task: Task, frame: Frame) -> Form:
+    """A taper bore, from its mouth to what it narrows to."""
+    deep = task.depth if task.depth is not None else _reach(task, frame)
+    return Cone(task.size / 2, task.mm("narrows_to") / 2, deep, inwards(frame))
 
 
 def _leaning(task: Task, frame: Frame, radius: float, above: float) -> tuple[Frame, float]:

@@ -6,8 +6,8 @@ import math
 from collections.abc import Iterator
 
 from binder_plugins.shapes.cutting.task import CLEAR, Task, inwards, run_of, section_of
-from binder_plugins.shapes.forming.body import Body, moved
-from binder_solid.forms import Arc, Form, Frame, Outline, Raised, Straight
+from binder_plugins.shapes.forming.body import Body, cross, moved
+from binder_solid.forms import Arc, Cylinder, Form, Frame, Outline, Raised, Straight
 from binder_solid.outlines import polygon, rectangle
 from binder_solid.outlines import slot as obround
 
@@ -34,6 +34,17 @@ def slot(task: Task, frame: Frame) -> Iterator[Form]:
         yield Raised(
             _one_round_end(start, end, task.size, is_open_left=is_open_left), depth, inwards(frame)
         )
+
+
+def keyway(task: Task, frame: Frame) -> Iterator[Form]:
+    """A slot; or the round seat that a Woodruff cutter sinks to its depth."""
+    radius = task.mm("cutter") / 2
+    if not radius or task.depth is None:
+        yield from slot(task, frame)
+        return
+    across = cross(frame.z, frame.x)
+    start = moved(frame, 0.0, -task.size / 2, radius - task.depth)
+    yield Cylinder(radius, task.size, Frame(start, across, frame.x))
 
 
 def _closed(task: Task, frame: Frame, depth: float, start: float, end: float) -> Iterator[Form]:

@@ -41,7 +41,7 @@ _TOOLS: dict[str, Callable[[Task, Frame], Iterator[Form]]] = {
     "countersunk": holes.countersink,
     "bossed": holes.boss,
     "slotted": slots.slot,
-    "keywayed": slots.slot,
+    "keywayed": slots.keyway,
     "t_slotted": slots.t_slot,
     "dovetailed": slots.dovetail,
     "pocketed": pockets.pocket,

@@ -53,6 +53,12 @@ def _slot(feature: Feature, one: Located, form: FormFact, design: Design) -> Ite
         yield from _too_deep(feature, one, form, float(cutter.mm), "it")
 
 
+def _keyway(feature: Feature, one: Located, form: FormFact, design: Design) -> Iterator[Diagnostic]:
+    """A Woodruff cutter reaches what its own radius gives: its joint looks after it."""
+    if getattr(feature.entry, "cutter", None) is None:
+        yield from _slot(feature, one, form, design)
+
+
 def _too_deep(
     feature: Feature, one: Located, form: FormFact, cutter: float, what: str
 ) -> Iterator[Diagnostic]:
@@ -130,7 +136,7 @@ Look = Callable[[Feature, Located, FormFact, Design], Iterator[Diagnostic]]
 _LOOKS: dict[str, Look] = {
     "pocketed": _pocket,
     "slotted": _slot,
-    "keywayed": _slot,
+    "keywayed": _keyway,
     "bored": _bore,
     "t_slotted": _undercut,
     "dovetailed": _undercut,

@@ -1,0 +1,159 @@
+"""Two eyes that hinge on each other with no pin named: the pin, its clearance, and both holes."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+
+from binder.api import (
+    Bought,
+    Design,
+    End,
+    Fact,
+    HalfFact,
+    HardwareFact,
+    Joint,
+    NumberOff,
+    PlaceFact,
+    exact,
+    shown_length,
+)
+from binder_plugins.fits.facts import Half
+from binder_plugins.fits.figures import nominal, range_of, size
+from binder_plugins.fits.ways import half_of, named_way, reamed
+from binder_trade.explained import NotDefined
+from binder_trade.fits.given import Way, given_by
+
+_PIN_WAY = "silver steel"
+_OVER = Fraction(1, 2)  # diameters at either end to rivet over; common practice, no source
+
+
+@dataclass(frozen=True, slots=True)
+class Hinge:
+    """A hinge of two eyes on a pin of a diameter in mm; `long` is what the pin passes."""
+
+    joint: Joint
+    pin: Fraction
+    ends: tuple[tuple[End, PlaceFact], ...]
+    long: Fraction | None
+    count: int
+
+
+def hinge_of(joint: Joint, design: Design) -> Hinge | None:
+    """The hinge of a joint whose ends are all eyes, and to which no other joint gives a pin."""
+    places = [(end, design.facts.about(PlaceFact, str(end))) for end in joint.ends]
+    eyes = tuple((end, place) for end, place in places if _is_eye(place) and place is not None)
+    if joint.kind != "hinged" or len(eyes) < 2 or len(eyes) != len(places):
+        return None
+    sizes = [place.diameter for _, place in eyes if place.diameter is not None]
+    said = getattr(joint.entry, "size", None)
+    pin = said.exact if said is not None else min(sizes, default=None)
+    if pin is None or joint.held_by or any(_has_pin(end, joint, design) for end, _ in eyes):
+        return None
+    offs = [_off(end.item, design) for end, _ in eyes]
+    count = min(offs)
+    thick = [place.thickness for _, place in eyes]
+    known = [one * -(-off // count) for one, off in zip(thick, offs, strict=True) if one]
+    long = sum(known, Fraction(0)) if len(known) == len(eyes) else None
+    return Hinge(joint, pin, eyes, long, count)
+
+
+def _is_eye(place: PlaceFact | None) -> bool:
+    return place is not None and place.form == "hole" and place.thread is None
+
+
+def _has_pin(end: End, joint: Joint, design: Design) -> bool:
+    """Another joint puts something through this eye."""
+    others = (one for one in design.joints.values() if one.name != joint.name)
+    return any(str(end) == str(other) for one in others for other in one.ends)
+
+
+def _off(item: str, design: Design) -> int:
+    number = design.facts.about(NumberOff, item)
+    return max(1, number.count) if number is not None else 1
+
+
+def hinge_facts(hinge: Hinge, design: Design) -> Iterator[Fact]:
+    """Both halves with the clearance that each has on the pin, and the pin itself."""
+    first = hinge.ends[0][0]
+    for end, place in hinge.ends:
+        mate = next(str(other) for other, _ in hinge.ends if other is not end)
+        what, clear = _eye(hinge, end, place, design)
+        role = "swings on" if end is first else "carries"
+        pin = f"a pin of {nominal(hinge.pin, design.units)} silver steel h8"
+        how = f"{role} {pin}, {clear}{_together(hinge)}"
+        yield HalfFact(f"{hinge.joint.name}: {end}", hinge.joint.name, end.item, end.place, what,
+                       mate, how)  # fmt: skip
+    name = pin_name(hinge, design)
+    yield NumberOff(name, hinge.count)
+    why = "rivet its ends over lightly, a slip of paper under the head"
+    subject, what = f"{hinge.joint.name}: {name}", pin_words(hinge, design.units)
+    long = _long(hinge)
+    yield HardwareFact(subject, hinge.joint.name, name, what, hinge.count, long, why=why)
+
+
+def _together(hinge: Hinge) -> str:
+    """Eyes of one size are drilled in one go."""
+    sizes = {place.diameter for _, place in hinge.ends if place.diameter is not None}
+    return "; drilled together" if len(sizes) < 2 else ""
+
+
+def _eye(hinge: Hinge, end: End, place: PlaceFact, design: Design) -> tuple[str, str]:
+    """What the eye is made to, and how free the pin is in it."""
+    own = place.diameter if place.diameter is not None else hinge.pin
+    half = reamed(half_of(end, place, "hole", design), own, design)
+    try:
+        hole = given_by(Way(half.way, "", half.says, half.source, half.cls), float(own), "H8")
+        rod = named_way(_PIN_WAY)
+        pin = given_by(rod, float(hinge.pin))
+    except NotDefined:
+        return nominal(own, design.units), "free on it"
+    apart = float(own - hinge.pin) * 1000
+    clear = range_of(
+        apart + hole.lower_um - pin.upper_um, apart + hole.upper_um - pin.lower_um, design.units
+    )
+    return _limits(half, own, (hole.lower_um, hole.upper_um), hole.cls, design.units), clear
+
+
+def _limits(half: Half, own: Fraction, um: tuple[float, float], cls: str, units: str) -> str:
+    low, high = (size(float(own) + one / 1000, units) for one in um)
+    verb = {"reamed": "ream", "drilled": "drill", "bored": "bore"}.get(half.way, half.way)
+    return f"{verb} {nominal(own, units)}{f' {cls}' if cls else ''}, {low} to {high}"
+
+
+def _long(hinge: Hinge) -> float | None:
+    return float(hinge.long + 2 * _OVER * hinge.pin) if hinge.long is not None else None
+
+
+def pin_words(hinge: Hinge, units: str) -> str:
+    """`2 mm silver steel pin, 8 mm long`."""
+    long = _long(hinge)
+    length = f", {shown_length(exact(long), units)} long" if long is not None else ""
+    return f"{shown_length(hinge.pin, units)} silver steel pin{length}"
+
+
+def pin_name(hinge: Hinge, design: Design) -> str:
+    """A name for the pin that nothing else has."""
+    name = "pin_of_" + re.sub(r"[^a-z0-9]+", "_", hinge.joint.name.lower()).strip("_")
+    while design.item(name) is not None:
+        name += "_more"
+    return name
+
+
+def hinge_pin(hinge: Hinge, design: Design) -> Bought:
+    """The pin as it is bought."""
+    words = pin_words(hinge, design.units)
+    return Bought(
+        name=pin_name(hinge, design),
+        title=words,
+        at=hinge.joint.at,
+        quantity=hinge.count,
+        note="",
+        because="",
+        what=words,
+        sizes=(),
+        measured=(),
+        is_salvaged=False,
+    )

@@ -1,0 +1,95 @@
+"""Two eyes that hinge with no pin named: the pin and both halves; in mm.
+
+Drills cut 0.025 under to 0.102 over (AND10387, holes to 3.18); silver steel is h8: -0.014 for
+3 mm (ISO 286-2). A pin is left half its diameter out at either end to rivet over: common practice.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+
+from binder.api import Design, HalfFact, HardwareFact, NumberOff
+from binder.compiler import Outcome
+
+Compile = Callable[..., Outcome]
+TEXT = """format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  pawl:
+    material: mild steel
+    plate: {length: 30 mm, width: 10 mm, thickness: 3 mm}
+    features: {eye: {drilled: PAWL, on: top, depth: through, at: 5 mm from left}}
+  cheek:
+    material: mild steel
+    quantity: 2
+    plate: {length: 60 mm, width: 40 mm, thickness: 4 mm}
+    features: {eye: {drilled: CHEEK, on: top, depth: through, at: 15 mm from left}}
+  pin: {material: silver steel, turned: [{name: rod, diameter: 3 mm, length: 20 mm}]}
+joints:
+  h: {hinged: [pawl.eye, cheek.eye]MORE}
+"""
+
+
+def outcome_of(
+    compile_text: Compile, pawl: str = "3 mm", cheek: str = "3 mm", more: str = ""
+) -> Outcome:
+    text = TEXT.replace("PAWL", pawl).replace("CHEEK", cheek)
+    return compile_text(text.replace("MORE", more))
+
+
+def design_of(outcome: Outcome) -> Design:
+    assert outcome.design is not None
+    return outcome.design
+
+
+def pins(design: Design) -> list[HardwareFact]:
+    return list(design.facts.all(HardwareFact))
+
+
+def how(design: Design, subject: str) -> str:
+    return next(one.how for one in design.facts.all(HalfFact) if one.subject == subject)
+
+
+def test_the_pin_that_both_eyes_are_for(compile_text: Compile) -> None:
+    """One pawl between two cheeks: 3 + 2 x 4 and 3 to rivet over."""
+    design = design_of(outcome_of(compile_text))
+    (pin,) = pins(design)
+    assert (pin.what, pin.count, pin.length) == ("3 mm silver steel pin, 14 mm long", 1, 14)
+    assert design.bought[pin.name].quantity == 1
+    number = design.facts.about(NumberOff, pin.name)
+    assert number is not None
+    assert how(design, "h: pawl.eye") == (
+        "swings on a pin of ⌀3 mm silver steel h8, 0.025 nip to 0.116 mm clear; drilled together"
+    )
+    assert how(design, "h: cheek.eye").startswith("carries a pin of ⌀3 mm")
+
+
+def test_an_eye_that_is_larger_swings_freely(compile_text: Compile) -> None:
+    design = design_of(outcome_of(compile_text, "3.1 mm"))
+    assert "0.075 to 0.216 mm clear" in how(design, "h: pawl.eye")
+    assert "together" not in how(design, "h: pawl.eye")
+
+
+@pytest.mark.parametrize(
+    ("pawl", "more"), [("to suit", ""), ("to suit", ", size: 3 mm"), ("3 mm", ", size: 3 mm")]
+)
+def test_an_eye_to_suit_gets_the_size_of_its_pin(
+    pawl: str, more: str, compile_text: Compile
+) -> None:
+    outcome = outcome_of(compile_text, pawl, more=more)
+    eye = next(one for one in design_of(outcome).parts["pawl"].features if one.name == "eye")
+    assert float(eye.entry.drilled.mm) == 3  # type: ignore[attr-defined]
+    assert "still-to-suit" not in {one.code.name for one in outcome.findings}
+
+
+def test_eyes_of_no_size_are_found(compile_text: Compile) -> None:
+    found = {one.code.name for one in outcome_of(compile_text, "to suit", "to suit").findings}
+    assert "fit-size-missing" in found
+
+
+def test_a_pin_of_another_joint_is_enough(compile_text: Compile) -> None:
+    text = TEXT.replace("PAWL", "3 mm").replace("CHEEK", "3 mm").replace("MORE", "")
+    outcome = compile_text(f"{text}  p: {{slides: [pin.rod, cheek.eye]}}\n")
+    assert not pins(design_of(outcome))
