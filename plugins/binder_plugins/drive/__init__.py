@@ -18,9 +18,17 @@ from binder.api import (
     PlanStep,
     Reckoning,
     Section,
+    ThreadFact,
     hookimpl,
 )
-from binder_plugins.drive import belt_codes, codes, duty_codes, gear_codes, question_codes
+from binder_plugins.drive import (
+    belt_codes,
+    codes,
+    duty_codes,
+    feed_codes,
+    gear_codes,
+    question_codes,
+)
 from binder_plugins.drive.asking.questions import RECKONINGS
 from binder_plugins.drive.duties.duty import DutyFact
 from binder_plugins.drive.facts import LoadFact, TrainFact, TurningFact
@@ -45,6 +53,7 @@ def binder_codes() -> Sequence[Code]:
         *gear_codes.CODES,
         *belt_codes.CODES,
         *duty_codes.CODES,
+        *feed_codes.CODES,
         *question_codes.CODES,
     ]
 
@@ -68,7 +77,7 @@ def binder_steps() -> Sequence[PlanStep]:
         PlanStep(
             "settle what each drive does",
             _settle_duties,
-            after=(PlaceFact, FormFact, MaterialFact, TurningFact, TrainFact),
+            after=(PlaceFact, FormFact, MaterialFact, ThreadFact, TurningFact, TrainFact),
             gives=(DutyFact,),
         ),
         PlanStep(
