@@ -104,7 +104,7 @@ def camming(joint: Joint, design: Design) -> Told:
     """A cam: its motion, the steepest push and the sharpest place of its outline."""
     entry = joint.entry
     try:
-        motion = _motion(joint)
+        motion = motion_of(joint)
         follower = _FOLLOWERS[str(getattr(entry, "follower", None) or "flat")]
         roller = getattr(entry, "roller", None)
         base = float(entry.base.mm)  # type: ignore[attr-defined]
@@ -141,8 +141,8 @@ def camming(joint: Joint, design: Design) -> Told:
     return Told(duty, tuple(findings))
 
 
-def _motion(joint: Joint) -> CamMotion:
-    """Rise, dwell, fall, and rest for what is left of the turn."""
+def motion_of(joint: Joint) -> CamMotion:
+    """Rise, dwell, fall, and rest for what is left of the turn; raises NotDefined for too much."""
     entry = joint.entry
     law = _LAWS[str(getattr(entry, "law", None) or "harmonic")]
     angles = []
