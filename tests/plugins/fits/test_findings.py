@@ -75,8 +75,8 @@ CASES: dict[str, tuple[str, str]] = {
         spec("a: {slides: [axle.journal, arm.bore], duty: runs slow and oiled}"),
     ),
     "fit-size-missing": (
-        spec("⟪a⟫: {hinged: [cone.end, arm.bore]}", CONE + TO_SUIT),
-        spec("a: {hinged: [cone.end, arm.bore], size: 4 mm}", CONE + TO_SUIT),
+        spec("⟪a⟫: {swivels: [cone.end, arm.bore]}", CONE + TO_SUIT),
+        spec("a: {swivels: [cone.end, arm.bore], size: 4 mm}", CONE + TO_SUIT),
     ),
     "fit-halves-differ": (
         spec("a: {slides: [axle.journal, ⟪arm.seat⟫]}"),
