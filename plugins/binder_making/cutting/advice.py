@@ -76,6 +76,7 @@ def advise(
     reached = mpm(turning.rpm, diameter_mm) if turning.rpm else 0.0
     feed = _feed(material, act, diameter_mm, machine, finish=finish)
     depth = _depth(material, act, machine, finish=finish)
+    load: Load | None
     if act == "drill" and turning.rpm and machine.motor_w:
         carried = carried_feed(material, diameter_mm, turning.rpm, machine.motor_w)
         feed = min(feed, carried) or feed

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from binder_making.cutting.group import Group
 from binder_making.cutting.power import Load, forces
 from binder_making.cutting.published import tables
-from binder_trade.explained import Step, positive
+from binder_trade.explained import NotDefined, Step, positive
 
 # Common practice, no source: above these a pilot, and then a middle drill, goes first.
 _PILOT_OVER_MM = 6.0
@@ -22,6 +22,7 @@ _PECK = 1.0
 _DEEP_PECK = 0.5
 _DEEP = 6.0
 _NO_PECK = 3.0
+_REACH = 60.0
 _POINT_DEG = 118.0
 
 
@@ -146,17 +147,22 @@ class Pecks:
 def pecks(depth_mm: float, diameter_mm: float) -> Pecks:
     """The pecks of a hole: none up to three diameters, then two, then one by one, then halves.
 
-    Source: reductions as published; the pecks are common practice, no source.
+    Raises `NotDefined` for a hole that no twist drill reaches. Source: reductions as
+    published; the pecks are common practice, no source.
     """
     depth, size = positive(depth_mm, "a depth"), positive(diameter_mm, "a drill")
     ratio = depth / size
+    if ratio > _REACH:
+        raise NotDefined(
+            f"no twist drill goes {ratio:.0f} diameters deep", "drill from both ends, or larger"
+        )
     data = tables()["deep_holes"]
     rows = [row for row in data["rows"] if row[0] <= ratio + 1e-9]
     speed, feed = (1 - rows[-1][1], 1 - rows[-1][2]) if rows else (1.0, 1.0)
     if ratio <= _NO_PECK + 1e-9:
         return Pecks((depth,), speed, feed, data["source"])
     found = [_FIRST_PECK * size]
-    while found[-1] < depth - 1e-9 and len(found) < 1000:
+    while found[-1] < depth - 1e-9:
         step = _PECK if found[-1] < _DEEP * size - 1e-9 else _DEEP_PECK
         found.append(min(found[-1] + step * size, depth))
     return Pecks(tuple(found), speed, feed, data["source"])

@@ -32,14 +32,21 @@ def face_min(outer_mm: float, feed_mm: float, rpm: float, inner_mm: float = 0.0)
 
 
 def drill_min(
-    depth_mm: float, diameter_mm: float, feed_mm: float, rpm: float, *, is_through: bool = False
+    depth_mm: float,
+    diameter_mm: float,
+    feed_mm: float,
+    rpm: float,
+    *,
+    is_through: bool = False,
+    point_mm: float | None = None,
 ) -> float:
     """A hole of full diameter so deep: the point goes in first, and out where it is through.
 
-    The lengths of the point are 0.30 d each; printed examples take 0.29 d.
+    `point_mm` is the length of the point, 0.30 d by the geometry of 118° where it is left
+    out; some books take 0.29 d.
     """
-    points = 2 if is_through else 1
-    length = positive(depth_mm, "a depth") + points * point_length(diameter_mm)
+    point = point_length(diameter_mm) if point_mm is None else positive(point_mm, "a point")
+    length = positive(depth_mm, "a depth") + (2 if is_through else 1) * point
     return turn_min(length, feed_mm, rpm)
 
 

@@ -127,7 +127,7 @@ def _remarks(chunk: list[Job], following: list[Job], spare: float) -> list[str]:
         found.append(f"takes {-spare:.0f} min more than an evening has: begin early")
     if not last.is_safe_after and following:
         found.append(f"'{last.id}' must not be left as it is: go on until it is safe")
-    if last.is_risky:
+    if last.is_risky and len(chunk) > 1:
         found.append(f"'{last.id}' is risky: leave it for the next evening if you are tired")
     if last.setup and following and following[0].setup == last.setup:
         found.append("leave the work in its grip: it must not be disturbed")
