@@ -16,6 +16,9 @@ from binder_making.operation import Operation
 from binder_making.order.cost import Prices, Spent
 from binder_making.order.graph import Graph
 
+# In longer lists each tool is counted once, which is a bound, too: there are many tools, and
+# what each set-up asks for says more.
+_LONG = 1000
 Key = tuple[str, str]
 Naming = Callable[[Operation], Key | None]
 
@@ -45,7 +48,7 @@ def least(web: Graph, sequence: list[int], prices: Prices) -> Spent:
     """The lower bound: each count by itself, and the minutes, hold for every order."""
     setups = _needed(web, sequence, _setup)
     holdings = _needed(web, sequence, _holding)
-    tools = _needed(web, sequence, _tool)
+    tools = _needed(web, sequence, _tool, _LONG)
     minutes = sum(count * prices.of_setup(*key) for key, count in setups.items())
     minutes += prices.holding_min * sum(holdings.values())
     count = sum(tools.values())
@@ -53,12 +56,14 @@ def least(web: Graph, sequence: list[int], prices: Prices) -> Spent:
     return Spent(sum(setups.values()), sum(holdings.values()), count, minutes)
 
 
-def _needed(web: Graph, sequence: list[int], naming: Naming) -> dict[Key, int]:
-    """How often each name has to be mounted at least."""
-    visits = _visits(web, sequence, naming)
+def _needed(web: Graph, sequence: list[int], naming: Naming, longest: int = 0) -> dict[Key, int]:
+    """How often each name has to be mounted at least; 1 is said in lists over `longest`, if any."""
+    is_short = not longest or len(sequence) <= longest
     return {
-        key: 1 if one.count == 1 else _forced(web, sequence[one.first : one.last + 1], key, naming)
-        for key, one in visits.items()
+        key: _forced(web, sequence[one.first : one.last + 1], key, naming)
+        if one.count > 1 and is_short
+        else 1
+        for key, one in _visits(web, sequence, naming).items()
     }
 
 

@@ -60,31 +60,78 @@ def evenings(jobs: Sequence[Job], lengths: Lengths | None = None) -> tuple[Eveni
 def _best_cuts(jobs: Sequence[Job], useful: float) -> list[_Cut]:
     cuts = [_Cut(0.0, 0)]
     for end in range(1, len(jobs) + 1):
+        end_cost = _end_cost(jobs, end)
         best: _Cut | None = None
-        minutes = 0.0
-        waits: set[str] = set()
+        chunk = _Growing()
         for start in range(end - 1, max(end - 1 - _MOST_JOBS, -1), -1):
             job = jobs[start]
-            minutes += job.minutes
-            is_too_long = minutes > useful and start < end - 1
-            if is_too_long or (job.cure_minutes and job.id in waits):
+            if not chunk.takes(job, useful):
                 break
-            waits.update(job.after)
-            cost = cuts[start].cost + _cost(jobs, start, end, useful - minutes)
+            faults = chunk.faults(useful) + end_cost
+            if chunk.cures or jobs[end - 1].is_risky:
+                faults = _cost(jobs, start, end, useful - chunk.minutes)
+            cost = cuts[start].cost + faults
             if best is None or cost < best.cost - 1e-9:
                 best = _Cut(cost, start)
         cuts.append(best or _Cut(cuts[end - 1].cost, end - 1))
     return cuts
 
 
+class _Growing:
+    """The jobs of an evening as it grows from its end to its beginning."""
+
+    __slots__ = ("_count", "_days", "_family", "_runs", "_waits", "cures", "minutes")
+
+    def __init__(self) -> None:
+        self.minutes = 0.0
+        self.cures = 0
+        self._count = 0
+        self._runs = 0
+        self._family = ""
+        self._days: list[Day] = []
+        self._waits: set[str] = set()
+
+    def takes(self, job: Job, useful: float) -> bool:
+        """Puts a job in front; False where it has no room, or cures too late for the rest."""
+        if self._count and self.minutes + job.minutes > useful:
+            return False
+        if job.cure_minutes and job.id in self._waits:
+            return False
+        self._count += 1
+        self.minutes += job.minutes
+        self.cures += bool(job.cure_minutes)
+        if job.family and job.family != self._family:
+            self._runs += 1
+            self._family = job.family
+        if job.day not in self._days:
+            self._days.append(job.day)
+        if job.after:
+            self._waits.update(job.after)
+        return True
+
+    def faults(self, useful: float) -> float:
+        """What all but the end weighs, where no job changes its turn."""
+        spare = useful - self.minutes
+        cost = _EVENING + (_TOO_LONG if spare < 0 else 0.1 * spare)
+        return cost + _FAMILY * max(self._runs - 1, 0) + _DAYS_MIXED * (len(self._days) - 1)
+
+
+def _end_cost(jobs: Sequence[Job], end: int) -> float:
+    """What it weighs to end with a job that is not risky, where the next one follows."""
+    return _stop_cost(jobs[end - 1], jobs[end] if end < len(jobs) else None)
+
+
+def _stop_cost(last: Job, following: Job | None) -> float:
+    is_left = following is not None and bool(last.setup) and following.setup == last.setup
+    return (0.0 if last.is_safe_after else _NOT_SAFE) + (_SETUP_LEFT if is_left else 0.0)
+
+
 def _cost(jobs: Sequence[Job], start: int, end: int, spare: float) -> float:
-    """The faults of one evening."""
+    """The faults of an evening in which jobs may change their turn."""
     chunk = arranged(jobs[start:end])
     last = chunk[-1]
-    is_left = end < len(jobs) and bool(last.setup) and jobs[end].setup == last.setup
     cost = _EVENING + (_TOO_LONG if spare < 0 else 0.1 * spare)
-    cost += 0.0 if last.is_safe_after else _NOT_SAFE
-    cost += _SETUP_LEFT if is_left else 0.0
+    cost += _stop_cost(last, jobs[end] if end < len(jobs) else None)
     cost += _RISKY_LAST if last.is_risky and len(chunk) > 1 else 0.0
     cost += _FAMILY * max(len(_families(chunk)) - 1, 0)
     cost += _DAYS_MIXED * (len({job.day for job in chunk}) - 1)
