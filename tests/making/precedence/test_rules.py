@@ -28,6 +28,12 @@ def test_rules_use_known_words_and_scopes_and_have_a_reason() -> None:
         assert len(rule.reason.split()) >= 4, rule.id
 
 
+def test_rules_of_mates_and_neighbours_have_one_scope() -> None:
+    for rule in rules():
+        if {"mate", "neighbour"} & set(rule.scopes):
+            assert len(rule.scopes) == 1, rule.id
+
+
 def test_every_scope_and_tag_is_used() -> None:
     assert {scope for rule in rules() for scope in rule.scopes} == set(SCOPES)
     asked = {word for rule in rules() for word in (*rule.before.words, *rule.after.words)}
