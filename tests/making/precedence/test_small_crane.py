@@ -23,11 +23,11 @@ axle | thread | left | lathe: collet | die first-end | |
 axle | stock | | lathe: collet | part-off | |
 axle | stock | right | lathe: other end | face back | |
 axle | pin hole | | mill: vice | drill cross | drum on axle |
-axle | journal | | lathe: polishing | polish | |
+axle | journal | | lathe: polishing | polish | axle in bush |
 axle | stock | | | deburr | axle in bush |
 bush | bore | left | lathe: bush | drill | |
 bush | outside | left | lathe: bush | turn finish outside | bush in cheek |
-bush | bore | left | | press | bush in cheek, other bush in cheek |
+bush | bore | left | | press bush | bush in cheek, other bush in cheek |
 bush | oil hole | | mill: cheek | drill oil-hole later | bush in cheek | bore
 bush | bore | | mill: cheek | ream bush in-line later finish | bush in cheek, other bush in cheek |
 bush | bore | | | measure master | axle in bush |
@@ -102,7 +102,7 @@ def sequence() -> list[str]:
         ("axle: die thread first-end", "axle: part-off stock"),
         ("axle: part-off stock", "axle: face stock back"),
         ("axle: drill pin hole cross", "axle: polish journal"),
-        ("bush: press bore", "bush: ream bore bush in-line later finish"),
+        ("bush: press bore bush", "bush: ream bore bush in-line later finish"),
         ("bush: drill oil hole oil-hole later", "bush: ream bore bush in-line later finish"),
         ("bush: ream bore bush in-line later finish", "bush: measure bore master"),
         ("bush: measure bore master", "axle: turn journal finish fit journal"),
@@ -117,6 +117,22 @@ def sequence() -> list[str]:
         ("crane: dry-assemble all", "crane: strip all"),
         ("crane: run-in all", "crane: clean-out all"),
         ("crane: clean-out all", "crane: oil all"),
+        ("bush: turn outside finish outside", "bush: press bore bush"),
+        ("cheek: bore seat stacked finish fit", "bush: press bore bush"),
+        ("axle: face stock first-end", "axle: turn journal rough"),
+        ("axle: turn journal rough", "axle: undercut relief first-end"),
+        ("axle: turn journal finish fit journal", "axle: drill pin hole cross"),
+        ("cheek: mark-out plate", "cheek: drill holes stacked"),
+        ("cheek: separate holes", "cheek: deburr plate"),
+        ("cheek: deburr plate", "cheek: degrease plate"),
+        ("cheek: degrease plate", "cheek: paint plate"),
+        ("cheek: deburr plate", "cheek: mask plate"),
+        ("pawl: deburr stock", "pawl: harden stock"),
+        ("cheek: paint plate", "crane: assemble all"),
+        ("crane: dry-assemble all", "crane: assemble all"),
+        ("crane: assemble all", "crane: run-in all"),
+        ("axle: polish journal", "crane: dry-assemble all"),
+        ("cheek: degrease plate", "cheek: mask plate"),
     ],
 )
 def test_an_instructors_order(sequence: list[str], before: str, after: str) -> None:
