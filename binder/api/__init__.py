@@ -6,6 +6,7 @@ from binder.api.contributions import Check, Page, PlanStep, Reckoning
 from binder.api.data import load_data
 from binder.api.hooks import GROUP, hookimpl
 from binder.api.lengths import lengths_in, parse_size, shown_length, size_text
+from binder.api.named_sizes import Asked, NotAskedError, asked, unread, with_nothing_loose
 from binder.design import (
     Assembly,
     BarCut,
@@ -95,21 +96,24 @@ from binder.spec.fields import (
     LengthOrRest,
     LengthOrSuit,
     LengthOrThrough,
+    Mass,
     MemberOf,
     Name,
     Number,
     Offset,
+    Power,
     RangeOf,
     Ref,
     Speed,
     TaperOf,
     Thread,
     ThreadOrSuit,
+    Torque,
     Words,
 )
 from binder.spec.kinds import Kind, Slot
 from binder.spec.meeting import Meeting
-from binder.spec.meetings import joint_kinds
+from binder.spec.meetings import drive_kind, joint_kinds
 from binder.spec.models import FeatureEntry, JointEntry, Model, Noted
 from binder.spec.values import Member, Position, Reference, Size, Stock, Taper
 from binder.units import (

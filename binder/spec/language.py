@@ -28,6 +28,7 @@ def language(kinds: Kinds) -> type[SpecEntry]:
         "parts": (_named(part), ...),
         "fabrications": (_named(fabrication), Field(default_factory=dict)),
         "joints": _table_of(kinds.of(Slot.JOINT)),
+        "drive": _table_of(kinds.of(Slot.DRIVE)),
         **sections,
     }
     return cast("type[SpecEntry]", create_model("Spec", __base__=SpecEntry, **fields))

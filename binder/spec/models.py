@@ -102,7 +102,7 @@ class BoughtEntry(Noted):
 class JointEntry(Noted):
     """A relation between features of two or more parts; its kinds come from plugins.
 
-    `fixed` is one that is not undone in use.
+    `fixed` is one that is not undone in use. One of the drive says what turns what.
     """
 
     master: Ref | None = None
@@ -151,4 +151,5 @@ class SpecEntry(Model):
     fabrications: dict[str, FabricationEntry] = Field(default_factory=dict)
     assemblies: dict[str, AssemblyEntry] = Field(default_factory=dict)
     joints: dict[str, JointEntry] = Field(default_factory=dict)
+    drive: dict[str, JointEntry] = Field(default_factory=dict)
     changes: dict[str, Words] = Field(default_factory=dict)

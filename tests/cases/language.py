@@ -66,8 +66,8 @@ CASES = {
         "joints:\n  a: {runs_in: [pin.rod, arm.bore]}\n"
         "  b: {runs_in: [pin.thin, ⟪arm.bore⟫]}\n"
     ),
-    "joint-said-twice": joined("a: {meshes: [pin, arm]}", "  ⟪b⟫: {meshes: [arm, pin]}\n"),
-    "part-with-itself": joined("⟪a⟫: {meshes: [arm.bore, arm.eye]}"),
+    "joint-said-twice": joined("a: {tied: [pin, arm]}", "  ⟪b⟫: {tied: [arm, pin]}\n"),
+    "part-with-itself": joined("⟪a⟫: {tied: [arm.bore, arm.eye]}"),
     "fit-of-two": joined("a: {slides: [pin, arm.bore, ⟪arm.eye⟫]}"),
     "still-to-suit": parts(
         "  arm: {material: brass, stock: 10 mm x 6 mm flat bar, cut: 40 mm,"

@@ -1,23 +1,13 @@
-"""Turns the words of a question into sizes by name, or into the finding that says why not."""
+"""The words of a question at the bench to sizes by name, or to why they make none."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from binder.api import (
-    COMMAND_LINE,
-    Diagnostic,
-    NotSizeError,
-    Reason,
-    asked_size,
-    did_you_mean,
-    parse_size,
-    said_back,
-    with_point,
-)
-from binder_plugins.slides.codes import RECKON_UNREADABLE
-from binder_trade.explained import NotDefined, Step
+from binder.api.asked import NotSizeError, asked_size, said_back, with_point
+from binder.api.lengths import parse_size
+from binder.parameters.near import did_you_mean
 
 
 class NotAskedError(ValueError):
@@ -100,13 +90,3 @@ def with_nothing_loose(given: Asked, names: Sequence[str]) -> Asked:
 def unread(text: str, what: str, way_out: str) -> NotAskedError:
     """Words that are not what was asked for; a decimal comma in them is told first."""
     return NotAskedError(f"{said_back(text)} is {what}", with_point(text) or way_out)
-
-
-def refused(reason: NotAskedError | NotDefined) -> Diagnostic:
-    """The finding for a question without an answer."""
-    return RECKON_UNREADABLE.at(COMMAND_LINE, reason.reason, help=reason.way_out)
-
-
-def reasons(steps: Sequence[Step]) -> tuple[Reason, ...]:
-    """The steps of a sum as an answer shows them."""
-    return tuple(Reason(one.name, one.formula, one.value, one.source) for one in steps)
