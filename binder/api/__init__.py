@@ -15,6 +15,8 @@ from binder.design import (
     Bought,
     BuildSequence,
     CautionFact,
+    ChainFact,
+    ChainLink,
     Contribution,
     CutPiece,
     CutSize,

@@ -1,5 +1,6 @@
 """What will be made: parts, features, joints, typed facts and the graph of the work."""
 
+from binder.design.chain_facts import ChainFact, ChainLink
 from binder.design.contribution import Contribution
 from binder.design.design import Design
 from binder.design.facts import (
@@ -48,6 +49,8 @@ __all__ = [
     "Bought",
     "BuildSequence",
     "CautionFact",
+    "ChainFact",
+    "ChainLink",
     "Contribution",
     "CutPiece",
     "CutSize",

@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from binder.api import (
+    ChainFact,
     Check,
     Code,
     Contribution,
     Design,
     Diagnostic,
+    FitFact,
     Inset,
     Kind,
     MaterialFact,
@@ -64,6 +66,13 @@ def binder_steps() -> Sequence[PlanStep]:
             gives=(ToothFact, MeshFact, BeltFact),
         ),
         PlanStep(
+            "chain the centres of gears",
+            _chain_centres,
+            needs=(MeshFact,),
+            after=(FitFact,),
+            gives=(ChainFact,),
+        ),
+        PlanStep(
             "settle what each drive does",
             _settle_duties,
             after=(PlaceFact, FormFact, MaterialFact, TurningFact, TrainFact),
@@ -109,6 +118,15 @@ def _settle_pairs(design: Design) -> Contribution:
     from binder_plugins.drive.pairs.settling import settle_pairs
 
     return settle_pairs(design)
+
+
+def _chain_centres(design: Design) -> Contribution:
+    meshes = design.facts.all(MeshFact)
+    if not meshes:
+        return Contribution()
+    from binder_plugins.drive.pairs.chaining import centre_chains
+
+    return Contribution(facts=tuple(centre_chains(meshes, design)))
 
 
 def _settle_duties(design: Design) -> Contribution:
