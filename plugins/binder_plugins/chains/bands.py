@@ -17,9 +17,9 @@ from binder.api import (
 from binder_making.chains import Chain
 from binder_plugins.chains.reckoning import printed
 
-_WIDTH, _HEIGHT = 170.0, 34.0
+_WIDTH, _HEIGHT = 170.0, 28.0
 _LEFT, _RIGHT = 30.0, 160.0
-_BAR = 5.0
+_BAR = 4.0
 _LETTER = 2.8
 
 
@@ -47,14 +47,14 @@ def bands(fact: ChainFact, chain: Chain, units: str) -> Drawing:
 
 
 def _bar(n: int, name: str, tint: float, start: float, end: float) -> Iterator[DrawnShape]:
-    top = 3 + n * (_BAR + 3)
+    top = 2 + n * (_BAR + 3)
     yield DrawnLabel(0, top + _BAR - 1, name, _LETTER)
     yield DrawnBox(start, top, max(end - start, 0.3), _BAR, tint)
 
 
 def _limit(x: float, words: str) -> list[DrawnShape]:
-    foot = 3 + 3 * (_BAR + 3)
+    foot = 2 + 3 * (_BAR + 3)
     return [
         Line(x, 0, x, foot, Stroke.CENTRE),
-        DrawnLabel(x, foot + _LETTER + 1, words, _LETTER, Anchor.START),
+        DrawnLabel(x, foot + _LETTER, words, _LETTER, Anchor.START),
     ]

@@ -98,15 +98,10 @@ def _row(link: ChainLink, share: float, fact: ChainFact, units: str) -> tuple[Te
 def _facts(fact: ChainFact, chain: Chain, units: str) -> Iterator[tuple[str, Text]]:
     leaves = _LEAVES[fact.kind]
     wanted = f"{printed(fact.least, units)} to {printed(fact.most, units)}"
-    yield f"{leaves} wanted", (wanted,)
-    yield (
-        f"{leaves} as drawn",
-        (Reckoned(printed(chain.nominal_mm, units), "what opens − what closes"),),
-    )
+    yield f"{leaves} wanted", (f"{wanted}; {printed(chain.nominal_mm, units)} as drawn",)
     worst = f"{printed(chain.least_mm, units)} to {printed(chain.most_mm, units)}"
-    yield "Worst case", (Reckoned(worst, chain.steps[1].formula),)
     likely = f"{printed(chain.likely_least_mm, units)} to {printed(chain.likely_most_mm, units)}"
-    yield "Likely", (Reckoned(likely, chain.steps[2].formula),)
+    yield "Worst case", (Reckoned(worst, f"likely {likely}"),)
     first = chain.largest
     words = f"{first.name}: ± {printed(first.half_mm, units)}, {first.share:.0%} of the worst case"
     yield "Strays most", (words,)

@@ -39,4 +39,4 @@ def closing_range(fact: ChainFact, whole: Chain) -> tuple[float, float] | None:
 
 def printed(mm: float, units: str) -> str:
     """A length in mm to a thousandth, in the units of the drawings."""
-    return shown_length(exact(round(mm, 3) + 0.0), units)
+    return shown_length(exact(round(mm, 3) + 0.0), units).replace("-", "−")

@@ -179,7 +179,7 @@ def test_the_sheet_says_what_strays_most_and_the_sum(compile_text: Compile) -> N
     text = shaft("cheek.bore, drum, washer, cheek.bore", "20.6 mm")
     (sheet,) = sheets(compile_text(text, Phase.COMPOSE))
     facts = {name: text_of(words) for name, words in facts_of(sheet).items()}
-    assert facts["Worst case"] == "-0.3 mm to 0.7 mm"
+    assert facts["Worst case"] == "−0.3 mm to 0.7 mm"
     assert facts["Strays most"].startswith("gap between the bearings: ± 0.2 mm, 40%")
     assert facts["Made to suit"] == (
         "washer = gap between the bearings − drum − 0.15, each as measured"
