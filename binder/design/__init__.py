@@ -40,6 +40,7 @@ from binder.design.meeting_facts import (
     PlaceFact,
     ThreadFact,
 )
+from binder.design.turning_facts import LoadFact, Passed, TrainFact, TurningFact
 
 __all__ = [
     "Assembly",
@@ -69,15 +70,19 @@ __all__ = [
     "Joint",
     "JointFact",
     "LayerFact",
+    "LoadFact",
     "MaterialFact",
     "NumberOff",
     "Part",
+    "Passed",
     "PlaceFact",
     "PlacedPiece",
     "Step",
     "Task",
     "TaskKind",
     "ThreadFact",
+    "TrainFact",
+    "TurningFact",
     "exact",
     "implied_feature",
     "made_at",

@@ -14,18 +14,20 @@ from binder.api import (
     FitFact,
     Inset,
     Kind,
+    LoadFact,
     MaterialFact,
     Page,
     PlaceFact,
     PlanStep,
     Reckoning,
     Section,
+    TrainFact,
+    TurningFact,
     hookimpl,
 )
 from binder_plugins.drive import belt_codes, codes, duty_codes, gear_codes, question_codes
 from binder_plugins.drive.asking.questions import RECKONINGS
 from binder_plugins.drive.duties.duty import DutyFact
-from binder_plugins.drive.facts import LoadFact, TrainFact, TurningFact
 from binder_plugins.drive.kinds import kinds
 from binder_plugins.drive.pairs.facts import BeltFact, MeshFact, ToothFact
 from binder_solid.facts import FormFact

@@ -6,9 +6,17 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from binder.api import Contribution, Design, Diagnostic, Fact
+from binder.api import (
+    Contribution,
+    Design,
+    Diagnostic,
+    Fact,
+    LoadFact,
+    Passed,
+    TrainFact,
+    TurningFact,
+)
 from binder_plugins.drive import codes
-from binder_plugins.drive.facts import LoadFact, Passed, TrainFact, TurningFact
 from binder_plugins.drive.train.bodies import Body, bodies
 from binder_plugins.drive.train.flow import Arm, outwards, torques, watts
 from binder_plugins.drive.train.links import Link

@@ -9,8 +9,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from binder.api import TrainFact, TurningFact
 from binder.compiler import Outcome
-from binder_plugins.drive.facts import TrainFact, TurningFact
 from binder_plugins.drive.train.solving import Speeds
 from tests.plugins.drive.train import HAND, spec
 

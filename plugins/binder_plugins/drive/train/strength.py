@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import pi
 
-from binder.api import Design, Joint, PlaceFact, Size
-from binder_plugins.drive.facts import LoadFact
+from binder.api import Design, Joint, LoadFact, PlaceFact, Size
 from binder_plugins.drive.train.settings import Mover
 
 GRAVITY = 9.80665  # m/s², standard (3rd CGPM, 1901)
