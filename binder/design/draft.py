@@ -86,6 +86,8 @@ def _part(name: str, entry: PartEntry, document: Document) -> Part:
         shape_kind=kind,
         shape=getattr(entry, kind) if kind else None,
         features=_features(name, entry.features, document, path),
+        like=_words(entry.like),
+        is_mirrored=entry.mirrored,
     )
 
 
@@ -133,6 +135,7 @@ def _fabrication(name: str, entry: FabricationEntry, document: Document) -> Fabr
         joined=entry.joined,
         finish=_words(entry.finish),
         features=_features(name, entry.features, document, path),
+        stack=tuple(entry.stack),
     )
 
 

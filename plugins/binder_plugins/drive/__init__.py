@@ -29,8 +29,10 @@ from binder_plugins.drive import belt_codes, codes, duty_codes, gear_codes, ques
 from binder_plugins.drive.asking.questions import RECKONINGS
 from binder_plugins.drive.duties.duty import DutyFact
 from binder_plugins.drive.kinds import kinds
-from binder_plugins.drive.pairs.facts import BeltFact, MeshFact, ToothFact
+from binder_plugins.drive.motion.told import TurnFact
+from binder_plugins.drive.pairs.facts import BeltFact, FoundFact, MeshFact, ToothFact
 from binder_solid.facts import FormFact
+from binder_solid.placed import MotionFact, PlacedFact
 
 
 @hookimpl
@@ -64,8 +66,8 @@ def binder_steps() -> Sequence[PlanStep]:
         PlanStep(
             "settle gears and belts",
             _settle_pairs,
-            after=(PlaceFact, FormFact),
-            gives=(ToothFact, MeshFact, BeltFact),
+            after=(PlaceFact, FormFact, PlacedFact, MotionFact),
+            gives=(ToothFact, FoundFact, MeshFact, BeltFact),
         ),
         PlanStep(
             "chain the centres of gears",
@@ -79,6 +81,13 @@ def binder_steps() -> Sequence[PlanStep]:
             _settle_duties,
             after=(PlaceFact, FormFact, MaterialFact, TurningFact, TrainFact),
             gives=(DutyFact,),
+        ),
+        PlanStep(
+            "turn the drive once",
+            _turn_once,
+            after=(TurningFact, TrainFact, PlacedFact, MotionFact),
+            gives=(TurnFact,),
+            for_pages=True,
         ),
     ]
 
@@ -139,6 +148,14 @@ def _settle_duties(design: Design) -> Contribution:
     return settle_duties(design)
 
 
+def _turn_once(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.motion.knocking import turn_once
+
+    return turn_once(design)
+
+
 def _check(design: Design) -> Iterator[Diagnostic]:
     if not _has_drive(design):
         return
@@ -146,10 +163,12 @@ def _check(design: Design) -> Iterator[Diagnostic]:
     from binder_plugins.drive.judging.gears import check_gears
     from binder_plugins.drive.judging.ropes import check_ropes
     from binder_plugins.drive.judging.running import check_running
+    from binder_plugins.drive.judging.salvage import check_salvaged
 
     yield from check_running(design)
     yield from check_ropes(design)
     yield from check_gears(design)
+    yield from check_salvaged(design)
     yield from check_belts(design)
 
 

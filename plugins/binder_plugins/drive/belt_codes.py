@@ -56,11 +56,39 @@ QUARTER_TURN_CLOSE = Code(
     "Set the shafts four diameters or more apart.",
 )
 
+SHAFTS_STAND_OTHERWISE = Code(
+    "shafts-stand-otherwise",
+    E,
+    "A belt whose centres are written, and whose shafts stand at another distance.",
+    "The belt is bought or welded to a length that does not fit.",
+    "drive:\n  belt: {belted: [a, b], diameters: [24 mm, 40 mm], centres: 180 mm}",
+    "Leave `centres:` out: they are then taken from where the shafts stand.",
+)
+SLIP_IMPOSSIBLE = Code(
+    "slip-impossible",
+    E,
+    "A belt whose slip is less than nothing, or half of its speed and more.",
+    "Belts creep by a hundredth or two; one that slips more burns, and drives nothing.",
+    "drive:\n  belt: {belted: [a, b], diameters: [20 mm, 40 mm], slip: 2}",
+    "Write it as a part of one, as `slip: 0.02`.",
+)
+CONE_IMPOSSIBLE = Code(
+    "cone-impossible",
+    E,
+    "Ratios for which no stepped pulleys can be found.",
+    "The pulleys would touch, or turn backwards.",
+    "drive:\n  belt: {belted: [a, b], ratios: [0.1, 10], smallest: 40 mm, centres: 90 mm}",
+    "Set the shafts further apart, bring the ratios together, or take a smaller pulley.",
+)
+
 CODES = (
+    SHAFTS_STAND_OTHERWISE,
     BELT_LENGTHS_DIFFER,
     BELT_SLIPS,
     BELT_CANNOT_REACH,
     BELT_BENDS_TOO_SHARP,
     BELT_STRETCH_OUT,
     QUARTER_TURN_CLOSE,
+    SLIP_IMPOSSIBLE,
+    CONE_IMPOSSIBLE,
 )

@@ -122,6 +122,24 @@ HANGS_ON_NOTHING = Code(
     "Add a ratchet with its pawl, a worm that holds, or a brake.",
 )
 
+WHICH_SHAFT = Code(
+    "which-shaft",
+    E,
+    "A drive that names a wheel which is made more than once and stands on several shafts.",
+    "It cannot be told which of them turns which; speeds would be those of another shaft.",
+    "parts:\n  wheel: {quantity: 2}   # on the first shaft and on the second\n"
+    "drive:\n  x: {meshes: [pinion, wheel], teeth: [18, 54]}",
+    "Name the shaft instead, with teeth or diameters; or write the wheels as two parts.",
+)
+TURNS_NOTHING = Code(
+    "turns-nothing",
+    W,
+    "A mover on a shaft that drives nothing, or one that stands still.",
+    "The crank is turned, and nothing of the model moves.",
+    "drive:\n  hand: {turns: [crank], by: hand, speeds: [60 r/min]}   # no drive names the crank",
+    "Join its shaft to the rest, or name the shaft that it turns.",
+)
+
 CODES = (
     TEETH_MISSING,
     BELT_DIAMETERS,
@@ -137,4 +155,6 @@ CODES = (
     DRIVE_TOO_WEAK,
     DRUM_TOO_SMALL,
     HANGS_ON_NOTHING,
+    WHICH_SHAFT,
+    TURNS_NOTHING,
 )

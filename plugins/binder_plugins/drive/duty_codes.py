@@ -14,6 +14,14 @@ ROPE_NOT_HELD = Code(
     "drive:\n  rope: {winds: [barrel.drum, twine], rope: 2 mm, load: 1 kg, height: 20 m}",
     "A wider or thicker drum, thinner rope, or less height.",
 )
+TACKLE_IMPOSSIBLE = Code(
+    "tackle-impossible",
+    E,
+    "More lines or sheaves than a tackle has.",
+    "Friction of so many sheaves takes all that is won.",
+    "drive:\n  rope: {winds: [barrel.drum, twine], load: 1 kg, lines: 40}",
+    "Take twelve lines and twelve sheaves at the most.",
+)
 HAMMER_DOES_NOT_LAND = Code(
     "hammer-does-not-land",
     W,
@@ -112,8 +120,19 @@ SPEED_LOOKS_WRONG = Code(
     "Gear it towards the speed that the finding names.",
 )
 
+MOTION_CLASH = Code(
+    "motion-clash",
+    E,
+    "Something that turns knocks what stands in its way, or what turns beside it.",
+    "It is found on the finished model, with a bent rod or a torn tooth.",
+    "drive:\n  hand: {turns: [arm], by: hand, speeds: [40 r/min]}   # and a post stands in the way",
+    "Move one of the two, shorten what turns, or take away where they meet.",
+)
+
 CODES = (
+    MOTION_CLASH,
     ROPE_NOT_HELD,
+    TACKLE_IMPOSSIBLE,
     HAMMER_DOES_NOT_LAND,
     LIFT_IMPOSSIBLE,
     RIM_TOO_FAST,

@@ -97,6 +97,34 @@ CANNOT_DIVIDE = Code(
     "Take the nearest number that goes, or another plate.",
 )
 
+SALVAGED_TAKEN = Code(
+    "salvaged-gear-taken-as",
+    A,
+    "A gear of the scrap box whose module is not told, and is taken as the likeliest.",
+    "Its mate is cut to that; two pitches may lie within what a caliper reads.",
+    "scrap_box:\n  gear: {what: clock wheel, sizes: {outside: 28 mm, bore: 4 mm}}\n"
+    f"{_DRIVE}{{meshes: [pinion, gear], teeth: [18, 54]}}",
+    "Measure what the drive's page says next, then write `module:` or `dp:`.",
+)
+SALVAGED_DIFFERS = Code(
+    "salvaged-gear-differs",
+    W,
+    "A gear of the scrap box that measures as another module than its drive says.",
+    "The mate that is cut to it does not run.",
+    "scrap_box:\n  gear: {what: clock wheel, sizes: {outside: 28 mm}}\n"
+    f"{_DRIVE}{{meshes: [pinion, gear], teeth: [18, 54], module: 0.6 mm}}",
+    "Count its teeth again and measure over its tips, then write what it is.",
+)
+SALVAGED_UNKNOWN = Code(
+    "salvaged-gear-unknown",
+    W,
+    "A gear of the scrap box that is near no pitch which is sold.",
+    "A mate for it cannot be bought or cut with cutters that are sold.",
+    "scrap_box:\n  gear: {what: clock wheel, sizes: {outside: 31 mm}}\n"
+    f"{_DRIVE}{{meshes: [pinion, gear], teeth: [18, 300]}}",
+    "Count its teeth again, and measure over the tips.",
+)
+
 CODES = (
     MODULES_DIFFER,
     CENTRES_DISAGREE,
@@ -109,4 +137,7 @@ CODES = (
     CONTACT_SHORT,
     TIPS_INTERFERE,
     CANNOT_DIVIDE,
+    SALVAGED_TAKEN,
+    SALVAGED_DIFFERS,
+    SALVAGED_UNKNOWN,
 )

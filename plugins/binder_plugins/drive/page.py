@@ -20,6 +20,8 @@ from binder.api import (
 from binder_plugins.drive.pages_belts import belt_blocks
 from binder_plugins.drive.pages_duties import duty_blocks
 from binder_plugins.drive.pages_gears import gear_blocks
+from binder_plugins.drive.pages_salvage import salvage_blocks
+from binder_plugins.drive.pages_turn import turn_blocks
 from binder_plugins.drive.pictures.diagram import diagram_of
 from binder_plugins.drive.pictures.ladder import ladder_of
 
@@ -55,8 +57,10 @@ def drive_pages(design: Design) -> Iterator[Section]:
             Subheading("What each drive passes on"),
             _passed(train, design),
             *gear_blocks(design),
+            *salvage_blocks(design),
             *belt_blocks(design),
             *duty_blocks(design),
+            *turn_blocks(design),
         ),
     )
 

@@ -22,7 +22,11 @@ from binder_plugins.drive.pairs.facts import MeshFact, ToothFact
 
 def gear_blocks(design: Design) -> Iterator[Block]:
     """The tables of all gears of the model."""
-    teeth = [one for one in design.facts.all(ToothFact) if one.blank is not None]
+    teeth = [
+        one
+        for one in design.facts.all(ToothFact)
+        if one.blank is not None and one.subject in design.parts
+    ]
     if teeth:
         yield Subheading("Gears")
         yield _cut(teeth, design)

@@ -11,21 +11,23 @@ from binder.api import (
     Design,
     Diagnostic,
     Fact,
+    Joint,
     LoadFact,
     Passed,
     TrainFact,
     TurningFact,
 )
 from binder_plugins.drive import codes
-from binder_plugins.drive.train.bodies import Body, bodies
+from binder_plugins.drive.train.bodies import Body, bodies, shared
 from binder_plugins.drive.train.flow import Arm, outwards, torques, watts
 from binder_plugins.drive.train.links import Link
-from binder_plugins.drive.train.losses import loss_of
+from binder_plugins.drive.train.losses import bearings_kept, loss_of
 from binder_plugins.drive.train.reading import read_links
 from binder_plugins.drive.train.settings import Mover, Setting, settings_of
 from binder_plugins.drive.train.strength import given, loads_of
 
 _SKEWED = ("bevels", "worms", "skews")
+_MOVERS = ("turns", "prototype")
 _R_MIN = 6  # degrees a second
 _TURN = Fraction(1)
 
@@ -49,6 +51,7 @@ def settle_drive(design: Design) -> Contribution:
     read = read_links(design, of)
     links = tuple(one for one in read if isinstance(one, Link))
     faults = [one for one in read if isinstance(one, Diagnostic)]
+    faults += _which(design)
     movers, starts = _movers(design, of, links)
     order, arms = outwards(links, starts)
     loads = tuple(loads_of(design, {item: body.name for item, body in of.items()}))
@@ -56,7 +59,7 @@ def settle_drive(design: Design) -> Contribution:
     train = _Train(of, links, movers, settings, order, arms, loads)
     return Contribution(
         facts=[*loads, *_facts(train)] if settings else list(loads),
-        findings=[*faults, *_conflicts(train), *_still(train)],
+        findings=[*faults, *_conflicts(train), *_still(train), *_idle(train, design)],
     )
 
 
@@ -83,7 +86,7 @@ def _conflicts(train: _Train) -> list[Diagnostic]:
     found = [
         codes.DRIVE_LOCKS.at(
             joint.at,
-            f"'{joint.name}' wants another speed than the rest of the train gives: it locks",
+            _locked(joint, train),
             help="free one of the two paths, put a slipping belt in one, or change a ratio",
         )
         for joint in against.values()
@@ -97,6 +100,56 @@ def _conflicts(train: _Train) -> list[Diagnostic]:
         for name, joint in twice.items()
         if name not in against
     ]
+    return found
+
+
+def _locked(joint: Joint, train: _Train) -> str:
+    names = [end.item for end in joint.ends[:2] if end.item in train.of]
+    if len(names) == 2 and train.of[names[0]] is train.of[names[1]]:
+        return f"'{names[0]}' and '{names[1]}' are fixed together, and '{joint.name}' joins them"
+    return f"'{joint.name}' wants another speed than the rest of the train gives: it locks"
+
+
+def _which(design: Design) -> list[Diagnostic]:
+    """A drive that names what stands on several shafts."""
+    doubtful = shared(design)
+    return [
+        codes.WHICH_SHAFT.at(
+            end.at,
+            f"'{end.item}' stands on {' and on '.join(doubtful[end.item])}: which one is meant?",
+            help=f"name the shaft, as '{doubtful[end.item][0]}', or write the wheels as two parts",
+        )
+        for name in design.spec.written.drive
+        for end in design.joints[name].ends
+        if end.item in doubtful
+    ]
+
+
+def _idle(train: _Train, design: Design) -> list[Diagnostic]:
+    """A mover that stands, or whose body nothing else of the drive names."""
+    found = []
+    for mover in train.movers:
+        if mover.joint is None:
+            continue
+        others = (design.joints[name] for name in design.spec.written.drive)
+        used = {
+            train.of[end.item].name
+            for joint in others
+            if joint.kind not in _MOVERS
+            for end in joint.ends
+            if end.item in train.of
+        }
+        if not any(mover.speeds):
+            why = f"'{mover.joint.name}' turns at nothing"
+        elif mover.body not in used:
+            why = f"'{mover.joint.ends[0].item}' turns, and no drive names it"
+        else:
+            continue
+        found.append(
+            codes.TURNS_NOTHING.at(
+                mover.joint.at, why, help="name the shaft that it turns, and a speed above nothing"
+            )
+        )
     return found
 
 
@@ -165,7 +218,9 @@ def _need(name: str, setting: Setting, train: _Train) -> float | None:
         if torque is None and load.power is not None and speeds.get(load.body):
             torque = load.power / (watts(1.0, speeds[load.body]))
         loads[load.body] = loads.get(load.body, 0.0) + (torque or 0.0)
-    return torques(train.order, train.arms, speeds, loads, lambda link: loss_of(link).kept)[name]
+    need = torques(train.order, train.arms, speeds, loads, lambda link: loss_of(link).kept)[name]
+    # Each drive counts the bearings of the shaft that it drives; the first has none before it.
+    return need / bearings_kept() if any(name == one.body for one in train.movers) else need
 
 
 def _has_way(name: str, train: _Train) -> bool:

@@ -14,12 +14,12 @@ from binder.api import (
     Page,
     PlaceFact,
     PlanStep,
+    ShaftFact,
     hookimpl,
 )
 from binder_plugins.shafts.chaining import chain_of
 from binder_plugins.shafts.checks import check_shafts
 from binder_plugins.shafts.codes import CODES
-from binder_plugins.shafts.facts import ShaftFact
 from binder_plugins.shafts.kinds import section_kinds
 from binder_plugins.shafts.page import shaft_pages
 from binder_plugins.shafts.stacking import stack_shafts

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 
-from binder.api import Bought, ChainFact, ChainLink, Design
-from binder_plugins.shafts.facts import Piece, ShaftFact
+from binder.api import Bought, ChainFact, ChainLink, Design, Piece, ShaftFact
 from binder_plugins.shafts.stacking import bearings
 from binder_trade.limits import stray_mm
 

@@ -17,6 +17,14 @@ GEARS = "x: {meshes: [a, b], teeth: [18, 54], module: 1 mm}"
 THIN = "rope: {winds: [b, cord], diameter: 8 mm, rope: 2 mm, load: 1 kg}"
 ROPE = "rope: {winds: [b, cord], diameter: 20 mm, rope: 2 mm, load: 1 kg, hangs: true}"
 
+TWICE = (
+    "  w: {material: brass%s, disc: {diameter: 56 mm, thickness: 4 mm},"
+    " features: {bore: {reamed: 6 mm, depth: through}}}\n"
+    "  shaft_1: {material: silver steel, turned: [{name: seat, diameter: 6 mm, length: 20 mm}]}\n"
+    "  shaft_2: {material: silver steel, turned: [{name: seat, diameter: 6 mm, length: 20 mm}]}\n"
+)
+ON_BOTH = "  j1: {glued: [w.bore, shaft_1.seat]}\n  j2: {glued: [w.bore, shaft_2.seat]}\n"
+
 # code: the spec that earns it, the same mended
 CASES = {
     "teeth-missing": (
@@ -77,6 +85,16 @@ CASES = {
     "load-not-held": (
         spec("a b", HAND, GEARS, ROPE.replace("rope:", "⟪rope⟫:", 1), more=CORD),
         spec("a b c", HAND, GEARS, ROPE, "pawl: {ratchets: [b, c], teeth: 12}", more=CORD),
+    ),
+    "which-shaft": (
+        spec("a b", HAND, "x: {meshes: [a, ⟪w⟫], teeth: [18, 54], module: 1 mm}",
+             parts=TWICE % ", quantity: 2", joints=ON_BOTH),
+        spec("a b", HAND, "x: {meshes: [a, shaft_1], teeth: [18, 54], module: 1 mm}",
+             parts=TWICE % ", quantity: 2", joints=ON_BOTH),
+    ),
+    "turns-nothing": (
+        spec("a b c", HAND.replace("[a]", "[c]").replace("hand:", "⟪hand⟫:"), GEARS),
+        spec("a b", HAND, GEARS),
     ),
 }  # fmt: skip
 

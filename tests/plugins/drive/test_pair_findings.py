@@ -16,6 +16,7 @@ from tests.plugins.drive.train import HAND, spec
 Compile = Callable[..., Outcome]
 GEARS = "x: {meshes: [a, b], teeth: [18, 54], module: 1 mm}"
 CORD = "bought:\n  cord: {what: braided cord}\n"
+FOUND = "scrap_box:\n  found: {what: clock wheel, sizes: {outside: %s, bore: 4 mm}}\n"
 BELT = "bought:\n  cord: {what: round belt, sizes: {length: %s}}\n"
 WHEEL = "  wheel: {material: cast iron, turned: [{name: rim, diameter: 200 mm, length: 20 mm}]}\n"
 MADE = (
@@ -83,6 +84,23 @@ CASES = {
         spec("a b", HAND, "⟪x⟫: {meshes: [a, b], teeth: [12, 100], module: 1 mm}"),
         spec("a b", HAND, "x: {meshes: [a, b], teeth: [20, 100], module: 1 mm}"),
     ),
+    "salvaged-gear-taken-as": (
+        spec("a", HAND, "⟪x⟫: {meshes: [a, found], teeth: [58, 54]}", more=FOUND % "28.02 mm"),
+        spec("a", HAND, "x: {meshes: [a, found], teeth: [58, 54], module: 0.5 mm}",
+             more=FOUND % "28.02 mm"),
+    ),
+    "salvaged-gear-differs": (
+        spec("a", HAND, "⟪x⟫: {meshes: [a, found], teeth: [36, 54], module: 0.8 mm}",
+             more=FOUND % "28.02 mm"),
+        spec("a", HAND, "x: {meshes: [a, found], teeth: [58, 54], module: 0.5 mm}",
+             more=FOUND % "28.02 mm"),
+    ),
+    "salvaged-gear-unknown": (
+        spec("a", HAND, "⟪x⟫: {meshes: [a, found], teeth: [58, 54], module: 0.5 mm}",
+             more=FOUND % "3 mm"),
+        spec("a", HAND, "x: {meshes: [a, found], teeth: [58, 54], module: 0.5 mm}",
+             more=FOUND % "28.02 mm"),
+    ),
     "belt-lengths-differ": (
         spec("a b", HAND, "⟪x⟫: {belted: [a, b], belt: flat, section: 1 mm, centres: 90 mm, "
              "steps: [[24 mm, 40 mm], [30 mm, 30 mm]]}"),
@@ -109,6 +127,16 @@ CASES = {
         spec("a b", HAND, "x: {belted: [a, b], belt: round, section: 3 mm, held_by: cord, "
              "diameters: [40 mm, 40 mm], centres: 100 mm}", more=BELT % "296 mm"),
     ),
+    "slip-impossible": (
+        spec("a b", HAND, "x: {belted: [a, b], diameters: [20 mm, 40 mm], slip: ⟪1.5⟫}"),
+        spec("a b", HAND, "x: {belted: [a, b], diameters: [20 mm, 40 mm], slip: 0.02}"),
+    ),
+    "cone-impossible": (
+        spec("a b", HAND, "⟪x⟫: {belted: [a, b], ratios: [0.5, -2], smallest: 24 mm, "
+             "centres: 180 mm}"),
+        spec("a b", HAND, "x: {belted: [a, b], ratios: [0.5, 2], smallest: 24 mm, "
+             "centres: 180 mm}"),
+    ),
     "quarter-turn-close": (
         spec("a b", HAND, "⟪x⟫: {belted: [a, b], diameters: [40 mm, 60 mm], centres: 80 mm, "
              "quarter_turn: true}"),
@@ -122,6 +150,12 @@ CASES = {
         spec("a", "hand: {turns: [drum], by: hand, speeds: [60 r/min]}",
              "x: {winds: [drum.barrel, cord], rope: 1 mm, load: 1 kg, height: 400 mm}",
              parts=DRUM % "20 mm", more=CORD),
+    ),
+    "tackle-impossible": (
+        spec("a", HAND, "⟪x⟫: {winds: [a, cord], rope: 1 mm, diameter: 20 mm, load: 1 kg, "
+             "lines: 40}", more=CORD),
+        spec("a", HAND, "x: {winds: [a, cord], rope: 1 mm, diameter: 20 mm, load: 1 kg, "
+             "lines: 4}", more=CORD),
     ),
     "hammer-does-not-land": (
         spec("a b", HAND, "⟪x⟫: {trips: [a, b], lifts: 6, lift: 20 mm}"),
@@ -224,4 +258,8 @@ def test_a_number_that_cannot_be_divided(
 
 def test_every_code_has_a_case() -> None:
     codes = (*gear_codes.CODES, *belt_codes.CODES, *duty_codes.CODES)
-    assert {one.name for one in codes} - {"cannot-divide"} == set(CASES)
+    assert {one.name for one in codes} - {
+        "cannot-divide",
+        "motion-clash",
+        "shafts-stand-otherwise",
+    } == set(CASES)

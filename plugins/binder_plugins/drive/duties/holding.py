@@ -7,14 +7,20 @@ from math import pi
 
 from binder.api import Design, Joint, Size
 from binder_plugins.drive import duty_codes as codes
-from binder_plugins.drive.duties.duty import DutyFact, Told
+from binder_plugins.drive.codes import TEETH_MISSING
+from binder_plugins.drive.duties.duty import DutyFact, Rows, Told
+from binder_plugins.drive.gear_codes import GEAR_IMPOSSIBLE
 from binder_plugins.drive.judging.running import turning_of
-from binder_plugins.drive.train.strength import drum_radius
+from binder_plugins.drive.train.strength import drum_radius, load_of
 from binder_plugins.drive.train.told import module_of, teeth_of
-from binder_trade.explained import NotDefined
+from binder_solid.facts import FormFact
+from binder_trade.explained import NotDefined, Step
 from binder_trade.gears.worm import worm
 from binder_trade.mechanisms.similarity import scale_speed
+from binder_trade.mechanisms.step_motion import pawl_load
 
+_LEAST_CLICKS = 4
+_TOOTH_DEEP = 0.4  # of the pitch of the teeth; common practice, no source
 _SCALE = re.compile(r"\s*1\s*:\s*([0-9]{1,4}(?:\.[0-9]{1,3})?)\s*")
 
 
@@ -54,20 +60,36 @@ def worming(joint: Joint, design: Design) -> Told:
 def racking(joint: Joint, design: Design) -> Told:
     """A pinion and its rack: travel for a turn and for a tooth."""
     module, teeth = module_of(joint, design), teeth_of(joint, 0, design)
-    if module is None or teeth is None:
+    if teeth is None:
+        return _no_teeth(joint)
+    if module is None:
         return Told()
     tooth = pi * float(module)
     rows = (("Travel", f"{tooth * teeth:.4f} mm for a turn, {tooth:.4f} mm for a tooth"),)
     return Told(DutyFact(joint.name, "Rack", rows))
 
 
+def _no_teeth(joint: Joint) -> Told:
+    finding = TEETH_MISSING.at(
+        joint.ends[0].at, f"how many teeth has '{joint.ends[0]}'?", help="write `teeth: 12`"
+    )
+    return Told(None, (finding,))
+
+
 def ratcheting(joint: Joint, design: Design) -> Told:
     """A ratchet: the step between two clicks, and how far a load drops back at the most."""
     teeth = teeth_of(joint, 0, design)
     if teeth is None:
-        return Told()
-    step = 360 / teeth
-    rows = [("Click", f"every {step:.4g}° of the wheel")]
+        return _no_teeth(joint)
+    if teeth < _LEAST_CLICKS:
+        finding = GEAR_IMPOSSIBLE.at(
+            joint.ends[0].at,
+            f"a ratchet of {teeth} teeth lets its load fall {360 / teeth:.3g}° before it catches",
+            help=f"take {_LEAST_CLICKS} teeth or more; twelve are usual",
+        )
+        return Told(None, (finding,))
+    rows = [("Click", f"every {360 / teeth:.3g}° of the wheel")]
+    steps: list[Step] = []
     own = turning_of(joint.ends[0].item, design)
     for other in design.joints.values():
         radius = drum_radius(other, design) if other.kind == "winds" else None
@@ -75,10 +97,28 @@ def ratcheting(joint: Joint, design: Design) -> Told:
             lines = int(getattr(other.entry, "lines", None) or 1)
             drop = 2 * pi * radius / teeth / lines
             rows.append(("Load drops back", f"{drop:.2f} mm at the most, before a tooth catches"))
+            held, more = _held(joint, teeth, (load_of(other) or 0.0) / lines * radius, design)
+            rows += held
+            steps += more
     speeds = [abs(one) for one in own.speeds if one] if own is not None else []
     if speeds:
-        rows.append(("Sound", f"{max(speeds) * teeth:.4g} clicks a minute when winding"))
-    return Told(DutyFact(joint.name, "Ratchet", tuple(rows)))
+        rows.append(("Sound", f"{max(speeds) * teeth:.3g} clicks a minute when winding"))
+    return Told(DutyFact(joint.name, "Ratchet", tuple(rows), tuple(steps)))
+
+
+def _held(joint: Joint, teeth: int, torque: float, design: Design) -> tuple[Rows, tuple[Step, ...]]:
+    """What one tooth bears while the load hangs on it, friction left out."""
+    form = design.facts.about(FormFact, joint.ends[0].item)
+    if form is None or not torque:
+        return (), ()
+    face, outside = form.size[0], form.size[1]
+    said = getattr(joint.entry, "depth", None)
+    depth = said.mm if isinstance(said, Size) else _TOOTH_DEEP * pi * outside / teeth
+    try:
+        push, pressure, steps = pawl_load(torque, outside - depth, face, depth)
+    except NotDefined:
+        return (), ()
+    return (("A tooth bears", f"{push:.3g} N, {pressure:.2g} N/mm² on its face"),), steps
 
 
 def scaled(joint: Joint, design: Design) -> Told:

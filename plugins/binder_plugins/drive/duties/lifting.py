@@ -4,32 +4,40 @@ from __future__ import annotations
 
 from math import pi
 
-from binder.api import Design, Joint, PlaceFact, Size, TrainFact, TurningFact
+from binder.api import Design, Diagnostic, Joint, PlaceFact, Size, TrainFact, TurningFact
 from binder_plugins.drive import duty_codes as codes
 from binder_plugins.drive.duties.duty import DutyFact, Rows, Told
 from binder_plugins.drive.judging.running import turning_of
-from binder_plugins.drive.train.strength import drum_radius, rope_of, rope_pull
+from binder_plugins.drive.train.strength import (
+    drum_radius,
+    load_of,
+    rope_of,
+    rope_pull,
+    tackle_of,
+)
 from binder_trade.explained import NotDefined, Step
-from binder_trade.mechanisms.drum import Tackle, drum, hoist
+from binder_trade.mechanisms.drum import Tackle, drum, hoist, tackle_pull
 
 _SAME_MM = 0.05
-_FREE_SHEAVES = 1.0  # as the train reckons the pull, so that the two agree
 
 
 def lifting(joint: Joint, design: Design) -> Told:
     """What the winding gear does with its load."""
-    pull, radius = rope_pull(joint), drum_radius(joint, design)
+    load, pull, radius = load_of(joint), rope_pull(joint), drum_radius(joint, design)
     body = turning_of(joint.ends[0].item, design)
-    if pull is None or radius is None or body is None:
+    if load and pull is None:
+        return Told(None, (_no_tackle(joint),))
+    if load is None or pull is None or radius is None or body is None:
         return Told()
-    lines = int(getattr(joint.entry, "lines", None) or 1)
+    tackle = tackle_of(joint)
+    lines = tackle.falls
     rows: list[tuple[str, str]] = [
-        ("Load", f"{pull * lines:.4g} N"),
-        ("Pull in the rope", f"{pull:.4g} N, over {_lines(lines)}"),
-        ("Torque on the drum", f"{pull * radius:.4g} N·mm"),
+        ("Load", f"{load:.3g} N"),
+        ("Pull in the rope", f"{pull:.3g} N, over {_lines(tackle)}"),
+        ("Torque on the drum", f"{pull * radius:.3g} N·mm"),
     ]
     steps: list[Step] = []
-    found, more = _crank(joint, design, body, pull * lines, radius, lines)
+    found, more = _crank(design, body, load, pull * radius, radius, tackle)
     rows += found
     steps += more
     speeds = [abs(one) for one in body.speeds if one]
@@ -43,8 +51,22 @@ def lifting(joint: Joint, design: Design) -> Told:
     return Told(DutyFact(joint.name, "Winding", tuple(rows), tuple(steps)))
 
 
-def _lines(lines: int) -> str:
-    return f"{lines} lines" if lines > 1 else "one line"
+def _no_tackle(joint: Joint) -> Diagnostic:
+    try:
+        tackle_pull(1.0, tackle_of(joint))
+    except NotDefined as refusal:
+        return codes.TACKLE_IMPOSSIBLE.at(joint.at, refusal.reason, help=refusal.way_out)
+    return codes.TACKLE_IMPOSSIBLE.at(
+        joint.at, f"'{joint.name}' has a load that no rope lifts", help="write a smaller load"
+    )
+
+
+def _lines(tackle: Tackle) -> str:
+    lines = f"{tackle.falls} lines" if tackle.falls > 1 else "one line"
+    if not tackle.leads:
+        return lines
+    sheaves = f"{tackle.leads} sheaves" if tackle.leads > 1 else "one sheave"
+    return f"{lines} and {sheaves} on the way to the drum"
 
 
 def _range(values: list[float], unit: str) -> str:
@@ -53,7 +75,12 @@ def _range(values: list[float], unit: str) -> str:
 
 
 def _crank(
-    joint: Joint, design: Design, drum_body: TurningFact, load: float, radius: float, lines: int
+    design: Design,
+    drum_body: TurningFact,
+    load: float,
+    own: float,
+    radius: float,
+    tackle: Tackle,
 ) -> tuple[Rows, tuple[Step, ...]]:
     """The force at the handle and its turns for a metre, where a hand turns it at a radius."""
     train = design.facts.about(TrainFact, "")
@@ -64,12 +91,11 @@ def _crank(
             continue
         gear = abs((mover.speeds[0] or 0.0) / drum_body.speeds[0])
         needed = mover.torques[0]
-        own = load / lines * radius
         kept = own / gear / needed if needed else 1.0
         try:
             made = hoist(
                 load, 2 * radius, arm.mm, gear=gear,
-                tackle=Tackle(lines, _FREE_SHEAVES, 0), train=min(kept, 1.0),
+                tackle=tackle, train=min(kept, 1.0),
             )  # fmt: skip
         except NotDefined:
             continue

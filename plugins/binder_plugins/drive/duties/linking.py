@@ -15,6 +15,7 @@ from binder_trade.mechanisms.crank_slider import crank_slider
 from binder_trade.mechanisms.four_bar import LEAST_TRANSMISSION_DEG, four_bar
 
 _POINTS = 72
+_LEAST_SLOTS = 3
 _ROUND = ("crank-rocker", "double-crank")
 _LAWS: dict[str, Law] = {
     "uniform": "uniform",
@@ -158,6 +159,8 @@ def indexing(joint: Joint, design: Design) -> Told:
     entry = joint.entry
     slots = int(entry.slots)  # type: ignore[attr-defined]
     centres, pin = getattr(entry, "centres", None), getattr(entry, "pin", None)
+    if slots < _LEAST_SLOTS:
+        return _refused(joint, NotDefined(f"{slots} slots make no slotted wheel", "take 3 or more"))
     if not isinstance(centres, Size) or not isinstance(pin, Size):
         return Told()
     from math import sin

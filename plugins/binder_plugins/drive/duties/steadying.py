@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import pi
 
 from binder.api import Design, Diagnostic, Joint, MaterialFact, Size
 from binder_plugins.drive import duty_codes as codes
 from binder_plugins.drive.duties.duty import DutyFact, Told
+from binder_plugins.drive.duties.rings import rings_of
 from binder_plugins.drive.duties.tripping import head_lift
 from binder_plugins.drive.judging.running import turning_of
 from binder_solid.facts import FormFact
@@ -68,16 +70,23 @@ def _wheel(joint: Joint, design: Design) -> tuple[Wheel | None, float]:
     material = design.facts.about(MaterialFact, item)
     if form is None or material is None or material.density is None:
         return None, 0.0
-    discs = [(one.across, one.end - one.start) for one in form.stretches if not one.corners]
-    if not discs:
-        discs = [(min(form.size[0], form.size[1]), form.size[2])]
+    rings = rings_of(form)
     try:
-        made = [disc_wheel(across, long, material.density * 1000) for across, long in discs]
+        made = [
+            disc_wheel(one.across, one.long, material.density * 1000, one.inside) for one in rings
+        ]
     except NotDefined:
+        return None, 0.0
+    if not made:
         return None, 0.0
     mass_kg = sum(one.mass_kg for one in made)
     inertia = sum(one.inertia_kgmm2 for one in made)
-    return Wheel(mass_kg, inertia, made[0].steps), max(across for across, _ in discs)
+    steps = tuple(
+        replace(step, name=f"{step.name}, ring {number}")
+        for number, one in enumerate(made, 1)
+        for step in one.steps
+    )
+    return Wheel(mass_kg, inertia, steps), max(one.across for one in rings)
 
 
 def _rim(item: str, design: Design, outside: float, rpm: float) -> Rim:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import degrees
 
-from binder.api import Design, Diagnostic, Joint
+from binder.api import Design, Diagnostic, Joint, Size
 from binder_plugins.drive import belt_codes as codes
 from binder_plugins.drive.pairs.facts import BeltFact
 from binder_trade.belts.round_belt import cord
@@ -13,6 +13,7 @@ from binder_trade.explained import NotDefined
 
 _LEAST_WRAP = 120.0  # degrees; common practice, no source
 _SAME_MM = 0.01
+_STANDS_MM = 0.1
 _TAKES_UP = 0.02  # of its length, what a stretching belt forgives from step to step
 _QUARTER = 4.0  # diameters between the shafts; common practice, no source
 _STRETCH = (1.04, 1.14)  # of a polyurethane cord as fitted, round the usual 8 to 12 %
@@ -25,12 +26,27 @@ def check_belts(design: Design) -> Iterator[Diagnostic]:
         if fact.refusal:
             yield codes.BELT_CANNOT_REACH.at(joint.at, fact.refusal, help=fact.way_out)
             continue
+        yield from _placed(fact, joint)
         yield from _lengths(fact, joint)
         yield from _wrap(fact, joint)
         yield from _bend(fact, joint)
         yield from _bought(fact, joint, design)
         if getattr(joint.entry, "quarter_turn", False):
             yield from _quarter(fact, joint)
+
+
+def _placed(fact: BeltFact, joint: Joint) -> Iterator[Diagnostic]:
+    """The centres as written are those at which the shafts stand."""
+    said = getattr(joint.entry, "centres", None)
+    if fact.placed is None or not isinstance(said, Size):
+        return
+    if abs(fact.placed - fact.centres) > _STANDS_MM:
+        yield codes.SHAFTS_STAND_OTHERWISE.at(
+            said.span,
+            f"the shafts of '{joint.name}' stand {fact.placed:.2f} mm apart in the arrangement, "
+            f"{fact.centres:.2f} mm is written",
+            help="leave `centres:` out, or move one of the shafts",
+        )
 
 
 def _lengths(fact: BeltFact, joint: Joint) -> Iterator[Diagnostic]:

@@ -34,6 +34,12 @@ def check_gears(design: Design) -> Iterator[Diagnostic]:
 def _told(name: str, design: Design) -> Iterator[Diagnostic]:
     """The module is told, once, and the parts agree with it and with the teeth."""
     joint = design.joints[name]
+    dp = getattr(joint.entry, "dp", None)
+    if isinstance(dp, Size) and dp.exact <= 0:
+        yield codes.GEAR_IMPOSSIBLE.at(
+            dp.span, f"a diametral pitch of {float(dp.exact):g} is none", help="as `dp: 48`"
+        )
+        return
     module = module_of(joint, design)
     if module is None:
         yield codes.MODULE_MISSING.at(

@@ -7,8 +7,10 @@ from collections.abc import Mapping
 from binder.api import Design, Diagnostic, Joint, Size
 from binder_plugins.drive.pairs.facts import BeltFact
 from binder_plugins.drive.pairs.frame import centres_in_frame
+from binder_plugins.drive.standing import centres_as_placed
 from binder_plugins.drive.train.bodies import Body
-from binder_plugins.drive.train.pulleys import Steps, belt_steps
+from binder_plugins.drive.train.cones import Steps
+from binder_plugins.drive.train.pulleys import belt_steps
 from binder_trade.belts.cone import cone_from_driver
 from binder_trade.belts.round_belt import cut_length
 from binder_trade.belts.run import Layout, Run, run
@@ -39,8 +41,11 @@ def belt_fact(joint: Joint, of: Mapping[str, Body], design: Design) -> BeltFact 
             joint.name, kind, thick, centres, (), 0.0, None, (), refusal.reason, refusal.way_out
         )
     lengths = [one.length_mm for one in runs]
+    a, b = joint.ends
+    told = a.item in of and b.item in of
     return BeltFact(
         subject=joint.name,
+        placed=centres_as_placed(of[a.item].items, of[b.item].items, design) if told else None,
         belt=kind,
         section=thick,
         centres=centres,
@@ -65,7 +70,8 @@ def _centres(joint: Joint, of: Mapping[str, Body], design: Design) -> float | No
         return said.mm
     a, b = joint.ends
     if a.item in of and b.item in of:
-        return centres_in_frame(of[a.item].items, of[b.item].items, design)
+        bodies = of[a.item].items, of[b.item].items
+        return centres_in_frame(*bodies, design) or centres_as_placed(*bodies, design)
     return None
 
 

@@ -8,6 +8,7 @@ from binder.api import Fact
 from binder_trade.belts.run import Run
 from binder_trade.gears.form_cutters import FormCutter
 from binder_trade.gears.gear import Blank, Gear
+from binder_trade.gears.identify import Identified
 from binder_trade.gears.measuring import Pins, Span
 from binder_trade.gears.pair import Mesh
 
@@ -27,6 +28,24 @@ class ToothFact(Fact):
     span: Span | None
     pins: Pins | None
     dividing: str
+    refusal: str = ""
+    way_out: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class FoundFact(Fact):
+    """A gear of the scrap box that a drive names, and what it may be; the subject is its name.
+
+    `mate` is the number of teeth of the gear beside it, 0 where it is not told; `told` the
+    module in mm that the drive or a part says by itself, None where this gear decides it.
+    """
+
+    joint: str
+    teeth: int
+    outside: float
+    mate: int
+    told: float | None
+    identified: Identified | None
     refusal: str = ""
     way_out: str = ""
 
@@ -53,7 +72,8 @@ class BeltFact(Fact):
     """A belt as it runs on each of its steps; the subject is the joint. Lengths are in mm.
 
     `free` is what a stretching belt is cut to, None for one that does not stretch; `suited`
-    are the diameters of the driven pulley that would keep one belt for all steps.
+    are the diameters of the driven pulley that would keep one belt for all steps. `placed` is
+    how far the shafts stand apart in the model, None where that is not known.
     """
 
     belt: str
@@ -65,3 +85,4 @@ class BeltFact(Fact):
     suited: tuple[float, ...]
     refusal: str = ""
     way_out: str = ""
+    placed: float | None = None

@@ -9,8 +9,10 @@ from binder.api import Design, Joint, Size
 from binder_plugins.drive.pairs.facts import MeshFact, ToothFact
 from binder_plugins.drive.pairs.frame import centres_in_frame
 from binder_plugins.drive.pairs.indexing import divided
+from binder_plugins.drive.standing import centres_as_placed
 from binder_plugins.drive.train.bodies import Body
-from binder_plugins.drive.train.told import module_of, teeth_of
+from binder_plugins.drive.train.salvage import likeliest
+from binder_plugins.drive.train.told import module_of, module_told, teeth_of
 from binder_trade.explained import NotDefined
 from binder_trade.gears.centres import reference
 from binder_trade.gears.form_cutters import FormCutter, cutter_for
@@ -32,14 +34,16 @@ def gears_of(joint: Joint, design: Design) -> list[Gear] | NotDefined | None:
         return None
     try:
         return [
-            _gear(joint, number, one or 0, float(module), last=number == len(teeth) - 1)
+            _gear(joint, number, one or 0, float(module), design, last=number == len(teeth) - 1)
             for number, one in enumerate(teeth)
         ]
     except NotDefined as refusal:
         return refusal
 
 
-def _gear(joint: Joint, number: int, teeth: int, module: float, *, last: bool) -> Gear:
+def _gear(
+    joint: Joint, number: int, teeth: int, module: float, design: Design, *, last: bool
+) -> Gear:
     entry = joint.entry
     shifts = getattr(entry, "shift", None)
     shift = float(shifts[number].exact) if shifts and number < len(shifts) else 0.0
@@ -47,14 +51,19 @@ def _gear(joint: Joint, number: int, teeth: int, module: float, *, last: bool) -
     return Gear(
         teeth,
         module,
-        _rack_of(joint),
+        _rack_of(joint, design),
         shift,
         float(helix.exact) if isinstance(helix, Size) else 0.0,
         is_internal=bool(getattr(entry, "internal", False)) and last,
     )
 
 
-def _rack_of(joint: Joint) -> Rack:
+def _rack_of(joint: Joint, design: Design) -> Rack:
+    if module_told(joint, design) is None:
+        teeth = tuple(teeth_of(joint, number, design) for number in range(len(joint.ends)))
+        found = likeliest(joint, teeth, design)
+        if found is not None:
+            return found[1].rack
     angle = getattr(joint.entry, "pressure_angle", None)
     is_old = isinstance(angle, Size) and abs(float(angle.exact) - _OLD_ANGLE) < 0.1
     by_dp = getattr(joint.entry, "dp", None) is not None
@@ -109,7 +118,8 @@ def mesh_facts(joint: Joint, of: Mapping[str, Body], design: Design) -> Iterator
         said = getattr(joint.entry, "centres", None)
         frame = said.mm if isinstance(said, Size) and len(gears) == 2 else None
         if frame is None and a.item in of and b.item in of:
-            frame = centres_in_frame(of[a.item].items, of[b.item].items, design)
+            bodies = of[a.item].items, of[b.item].items
+            frame = centres_in_frame(*bodies, design) or centres_as_placed(*bodies, design)
         play = getattr(joint.entry, "backlash", None)
         backlash = play.mm if isinstance(play, Size) else _BACKLASH * pinion.module_mm
         yield _mesh(f"{joint.name}: {number + 1}", joint, (a.item, b.item), (pinion, wheel),

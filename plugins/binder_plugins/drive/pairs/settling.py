@@ -4,11 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from binder.api import Contribution, Design, Fact, Feature, Joint, Part, Working, implied_feature
+from binder.api import (
+    Contribution,
+    Design,
+    Fact,
+    Feature,
+    Joint,
+    Part,
+    Working,
+    implied_feature,
+    made_size,
+)
 from binder_plugins.drive.pairs.belts import belt_fact
 from binder_plugins.drive.pairs.facts import BeltFact, MeshFact, ToothFact
 from binder_plugins.drive.pairs.gears import mesh_facts, tooth_facts
 from binder_plugins.drive.pairs.grooves import grooves_of
+from binder_plugins.drive.pairs.salvage import found_facts
 from binder_plugins.drive.train.bodies import bodies
 from binder_trade.explained import Step
 
@@ -22,6 +33,7 @@ def settle_pairs(design: Design) -> Contribution:
     facts: list[Fact] = []
     for joint in design.joints.values():
         if joint.kind in _GEARED:
+            facts += found_facts(joint, design)
             facts += tooth_facts(joint, design)
             facts += mesh_facts(joint, of, design)
         elif joint.kind == "belted":
@@ -51,10 +63,12 @@ def _is_blank(part: Part) -> bool:
 
 def _teeth(fact: ToothFact, part: Part, design: Design) -> Feature:
     joint = design.joints[fact.joint]
+    module, dp = getattr(joint.entry, "module", None), getattr(joint.entry, "dp", None)
+    if module is None and dp is None:
+        module = made_size(fact.gear.module_mm, joint)
     return implied_feature(
         design, joint, part.name, "teeth", "toothed",
-        toothed=fact.gear.teeth, module=getattr(joint.entry, "module", None),
-        dp=getattr(joint.entry, "dp", None),
+        toothed=fact.gear.teeth, module=module, dp=dp,
     )  # fmt: skip
 
 

@@ -48,6 +48,11 @@ def loss_of(link: Link) -> Loss:
     return Loss(kept, words)
 
 
+def bearings_kept() -> float:
+    """What comes through the bearings of a shaft, in parts of one."""
+    return 1 - loss(_BUSH).usual
+
+
 def _range(stage: Stage) -> str:
     return f"{stage.least * 100:g} to {stage.most * 100:g}\u00a0%"
 

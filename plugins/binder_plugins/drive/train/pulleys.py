@@ -6,12 +6,13 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from binder.api import Design, Diagnostic, Joint, Size
-from binder_plugins.drive import codes
+from binder_plugins.drive import belt_codes, codes
 from binder_plugins.drive.train.bodies import Body
+from binder_plugins.drive.train.cones import Steps, cone_steps
 from binder_plugins.drive.train.links import Link, ratio_link
 from binder_plugins.drive.train.told import running_diameters, teeth_of
 
-Steps = tuple[tuple[Fraction, ...], ...]
+_MOST_SLIP = Fraction(1, 2)
 
 
 def belt_link(
@@ -23,6 +24,14 @@ def belt_link(
         return (steps,)
     entry = joint.entry
     slip = getattr(entry, "slip", None)
+    if isinstance(slip, Size) and not 0 <= slip.exact < _MOST_SLIP:
+        return (
+            belt_codes.SLIP_IMPOSSIBLE.at(
+                slip.span,
+                f"a belt cannot slip by {float(slip.exact):g} of its speed",
+                help="write it as a part of one, as `slip: 0.02`",
+            ),
+        )
     kept = 1 - slip.exact if isinstance(slip, Size) else Fraction(1)
     sign = -1 if getattr(entry, "crossed", False) else 1
     labels = tuple(f"step {n}" for n in range(1, len(steps) + 1)) if len(steps) > 1 else ("",)
@@ -40,6 +49,8 @@ def belt_steps(joint: Joint, design: Design) -> Steps | Diagnostic:
     said = getattr(entry, "steps", None)
     if said is not None:
         return tuple(tuple(size.exact for size in step) for step in said)
+    if getattr(entry, "ratios", None) is not None:
+        return cone_steps(joint)
     diameters = getattr(entry, "diameters", None)
     if diameters is not None:
         return _as_many(joint, (tuple(size.exact for size in diameters),))

@@ -7,6 +7,8 @@ from math import pi
 
 from binder.api import Design, Joint, LoadFact, PlaceFact, Size
 from binder_plugins.drive.train.settings import Mover
+from binder_trade.explained import NotDefined
+from binder_trade.mechanisms.drum import Tackle, tackle_pull
 
 GRAVITY = 9.80665  # m/s², standard (3rd CGPM, 1901)
 _PER_MM = 1000.0
@@ -62,15 +64,32 @@ def _drum(joint: Joint, design: Design, body: str) -> LoadFact:
     return LoadFact(joint.name, body, torque, None, "the rope")
 
 
-def rope_pull(joint: Joint) -> float | None:
-    """The pull in the rope at the drum, in N; each sheave of a tackle is taken as free."""
-    entry = joint.entry
-    lines = int(getattr(entry, "lines", None) or 1)
-    mass = getattr(entry, "load", None)
-    pull = newtons(getattr(entry, "pull", None))
+def load_of(joint: Joint) -> float | None:
+    """What hangs on all lines together, in N."""
+    mass = getattr(joint.entry, "load", None)
+    pull = newtons(getattr(joint.entry, "pull", None))
     if pull is None and isinstance(mass, Size):
-        pull = float(mass.exact) / 1000 * GRAVITY
-    return pull / lines if pull is not None else None
+        return float(mass.exact) / 1000 * GRAVITY
+    return pull
+
+
+def tackle_of(joint: Joint) -> Tackle:
+    """The lines of a block, and the sheaves that lead the rope to the drum."""
+    lines = int(getattr(joint.entry, "lines", None) or 1)
+    leads = getattr(joint.entry, "sheaves", None)
+    return Tackle(falls=lines, leads=int(lines > 1 if leads is None else leads))
+
+
+def rope_pull(joint: Joint) -> float | None:
+    """The pull in the rope at the drum in N, what the sheaves take included.
+
+    None where no load is told, or one that no tackle lifts.
+    """
+    load = load_of(joint)
+    try:
+        return tackle_pull(load, tackle_of(joint)) if load is not None else None
+    except NotDefined:
+        return None
 
 
 def drum_radius(joint: Joint, design: Design) -> float | None:

@@ -5,8 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 
 from binder.api import Design, End, Joint, Part, PlaceFact, Size
+from binder_plugins.drive.train.salvage import likeliest
 
 _INCH = Fraction("25.4")
+_FINE = 10**6
 _TOOTHED = ("gear", "ratchet", "sprocket", "rack")
 
 
@@ -27,6 +29,16 @@ def teeth_of(joint: Joint, number: int, design: Design) -> int | None:
 
 
 def module_of(joint: Joint, design: Design) -> Fraction | None:
+    """The module in mm: as told, else that of a salvaged gear, as what it most likely is."""
+    told = module_told(joint, design)
+    if told is not None:
+        return told
+    teeth = tuple(teeth_of(joint, number, design) for number in range(len(joint.ends)))
+    found = likeliest(joint, teeth, design)
+    return Fraction(found[1].pitch.module_mm).limit_denominator(_FINE) if found else None
+
+
+def module_told(joint: Joint, design: Design) -> Fraction | None:
     """The module in mm: as the drive says, else of the first part that tells it."""
     return _module(joint.entry) or next(
         (

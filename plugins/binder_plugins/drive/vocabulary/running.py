@@ -106,7 +106,9 @@ class TripEntry(JointEntry):
 class WindEntry(JointEntry):
     """A drum and its rope: the `load` as a mass or the `pull` as a force, over `lines` of rope.
 
-    `diameter` is the barrel's where it is not its place's. What `hangs` pulls back by itself.
+    `diameter` is the barrel's where it is not its place's. The rope runs over so many fixed
+    `sheaves` on its way to the drum; one, where a block hangs in several lines. What `hangs`
+    pulls back by itself.
     """
 
     diameter: Length | None = None
@@ -114,6 +116,7 @@ class WindEntry(JointEntry):
     load: Mass | None = None
     pull: Force | None = None
     lines: Count | None = None
+    sheaves: Count | None = None
     height: Length | None = None
     layers: Count | None = None
     hangs: Flag = False

@@ -93,9 +93,10 @@ class ChainEntry(JointEntry):
 
 
 class RatchetEntry(JointEntry):
-    """A ratchet wheel and its pawl."""
+    """A ratchet wheel and its pawl; `depth` is that of the teeth."""
 
     teeth: Count | None = None
+    depth: Length | None = None
 
 
 class IndexEntry(JointEntry):

@@ -10,7 +10,7 @@ from __future__ import annotations
 from binder_solid.facts import FormFact
 from binder_solid.forms import Cut, Cylinder, Form, Frame
 
-_TOOTHED = ("gear", "ratchet", "sprocket")
+_TOOTHED = ("gear", "sprocket")
 
 
 def drawn_form(fact: FormFact) -> Form | None:

@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
 
-from binder.api import NOWHERE, Fact, Span
+from binder.design.facts import Fact
+from binder.diagnostics import NOWHERE, Span
 
 
 class Role(StrEnum):
