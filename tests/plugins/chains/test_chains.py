@@ -10,11 +10,11 @@ from collections.abc import Callable
 
 import pytest
 
-from binder.api import ChainFact, Text
+from binder.api import ChainFact, ChainLink, Text
 from binder.compiler import Outcome, Phase
 from binder.pages import Binder, Facts, Section, text_of
 from binder_plugins.chains import codes
-from binder_plugins.chains.reckoning import reckoned
+from binder_plugins.chains.reckoning import closing_range, reckoned, suited
 from tests.plugins.drive.marks import marked
 
 Compile = Callable[..., Outcome]
@@ -143,6 +143,29 @@ def test_the_row_of_a_shaft_adds_up(compile_text: Compile) -> None:
     assert (chain.least_mm, chain.most_mm) == pytest.approx((-0.3, 0.7))  # ± (0.2 + 0.2 + 0.1)
     assert chain.likely_most_mm == pytest.approx(0.2 + 0.3)  # √(0.04 + 0.04 + 0.01)
     assert fact.closing == "washer"
+
+
+def test_a_printed_example_comes_out_of_a_fact() -> None:
+    """Budynas and Nisbett, Shigley's Mechanical Engineering Design, example 1-3 (read), inches."""
+    rows = (("shank", 1.75, 0.003, 1.0), ("b", 0.75, 0.001, -1.0),
+            ("c", 0.12, 0.005, -1.0), ("d", 0.875, 0.001, -1.0))  # fmt: skip
+    links = tuple(ChainLink(name, size, t, -t, factor, name) for name, size, t, factor in rows)
+    fact = ChainFact("x", "end float", "X", (), links, 0.003, 0.023, 0.0, closing="d")
+    chain = reckoned(fact)
+    assert chain is not None
+    assert (chain.least_mm, chain.most_mm) == pytest.approx((-0.005, 0.015))
+    assert chain.largest.name == "c"
+    # The example's d of 0.867 leaves 0.013 at the middle: half of 0.003 and 0.023.
+    target = suited(fact, chain)
+    assert target is not None
+    assert target.target_mm == pytest.approx(0.867)
+    low, high = closing_range(fact, chain) or (0.0, 0.0)
+    assert (low, high) == pytest.approx((0.867 - 0.009, 0.867 + 0.009))  # 3 + 1 + 5 thou
+
+
+def test_no_chain_is_made_of_sizes_that_are_none() -> None:
+    link = ChainLink("a", float("nan"), 0.1, -0.1, 1.0, "a")
+    assert reckoned(ChainFact("x", "end float", "X", (), (link,), 0.1, 0.2, 0.0)) is None
 
 
 def test_what_is_measured_first_does_not_stray(compile_text: Compile) -> None:
