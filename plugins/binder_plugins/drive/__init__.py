@@ -21,11 +21,19 @@ from binder.api import (
     PlanStep,
     Reckoning,
     Section,
+    ThreadFact,
     TrainFact,
     TurningFact,
     hookimpl,
 )
-from binder_plugins.drive import belt_codes, codes, duty_codes, gear_codes, question_codes
+from binder_plugins.drive import (
+    belt_codes,
+    codes,
+    duty_codes,
+    feed_codes,
+    gear_codes,
+    question_codes,
+)
 from binder_plugins.drive.asking.questions import RECKONINGS
 from binder_plugins.drive.duties.duty import DutyFact
 from binder_plugins.drive.kinds import kinds
@@ -49,6 +57,7 @@ def binder_codes() -> Sequence[Code]:
         *gear_codes.CODES,
         *belt_codes.CODES,
         *duty_codes.CODES,
+        *feed_codes.CODES,
         *question_codes.CODES,
     ]
 
@@ -79,7 +88,7 @@ def binder_steps() -> Sequence[PlanStep]:
         PlanStep(
             "settle what each drive does",
             _settle_duties,
-            after=(PlaceFact, FormFact, MaterialFact, TurningFact, TrainFact),
+            after=(PlaceFact, FormFact, MaterialFact, ThreadFact, TurningFact, TrainFact),
             gives=(DutyFact,),
         ),
         PlanStep(

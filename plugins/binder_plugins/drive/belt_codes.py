@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from binder.api import Code, Severity
 
-E, W, A = Severity.ERROR, Severity.WARNING, Severity.ADVICE
+E, W, C = Severity.ERROR, Severity.WARNING, Severity.CAUTION
 
 BELT_LENGTHS_DIFFER = Code(
     "belt-lengths-differ",
@@ -81,6 +81,25 @@ CONE_IMPOSSIBLE = Code(
     "Set the shafts further apart, bring the ratios together, or take a smaller pulley.",
 )
 
+BELT_PULL_SHORT = Code(
+    "belt-pull-short",
+    W,
+    "A belt that slips before it pulls what its load takes.",
+    "It stands and burns on the turning pulley when the model starts to work.",
+    "drive:\n  belt: {belted: [a, b], diameters: [20 mm, 40 mm], centres: 90 mm, pull: 1 N}\n"
+    "  work: {works: [b], torque: 0.5 N·m}",
+    "Put it on tighter, take larger pulleys, or lead it over a jockey.",
+)
+GUARD_WANTED = Code(
+    "guard-wanted",
+    C,
+    "A belt that runs so fast that what it takes it does not let go.",
+    "A finger or a sleeve is drawn in where the belt meets its pulley before a hand can follow.",
+    "drive:\n  motor: {turns: [a], by: motor, speeds: [2800 r/min]}\n"
+    "  belt: {belted: [a, b], diameters: [20 mm, 40 mm], centres: 90 mm}",
+    "Guard it on every side that can be reached, and follow the rules of the place.",
+)
+
 CODES = (
     SHAFTS_STAND_OTHERWISE,
     BELT_LENGTHS_DIFFER,
@@ -91,4 +110,6 @@ CODES = (
     QUARTER_TURN_CLOSE,
     SLIP_IMPOSSIBLE,
     CONE_IMPOSSIBLE,
+    BELT_PULL_SHORT,
+    GUARD_WANTED,
 )

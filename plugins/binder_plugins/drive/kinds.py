@@ -41,6 +41,7 @@ _ALONE: dict[str, tuple[type[JointEntry], str]] = {
     "turns": (powered.MoverEntry, "what turns a shaft: hand, motor, engine, at what speed"),
     "works": (powered.WorkEntry, "what a shaft has to do: torque or power, speed and way"),
     "steadies": (powered.SteadyEntry, "a flywheel, and how even the shaft has to run"),
+    "feeds": (powered.FeedEntry, "a feed screw: its dial, its travel, and which way it goes"),
     "prototype": (powered.PrototypeEntry, "the speed of this shaft on the prototype"),
 }
 

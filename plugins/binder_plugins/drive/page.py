@@ -42,27 +42,27 @@ _KIND_WORDS = {
 def drive_pages(design: Design) -> Iterator[Section]:
     """One section for the drive of the model."""
     train = design.facts.about(TrainFact, "")
-    if train is None:
-        return
-    yield Section(
-        id="drive",
-        title="Drive",
-        place=Place.DRIVE,
-        blocks=(
-            *_introduction(train, design),
-            *diagram_of(train, design),
-            Subheading("Speeds"),
-            *_speeds(train, design),
-            *ladder_of(train, design),
-            Subheading("What each drive passes on"),
-            _passed(train, design),
-            *gear_blocks(design),
-            *salvage_blocks(design),
-            *belt_blocks(design),
-            *duty_blocks(design),
-            *turn_blocks(design),
-        ),
+    blocks = (
+        *(_train(train, design) if train is not None else ()),
+        *gear_blocks(design),
+        *salvage_blocks(design),
+        *belt_blocks(design),
+        *duty_blocks(design),
+        *turn_blocks(design),
     )
+    if blocks:
+        yield Section(id="drive", title="Drive", place=Place.DRIVE, blocks=blocks)
+
+
+def _train(train: TrainFact, design: Design) -> Iterator[Block]:
+    yield from _introduction(train, design)
+    yield from diagram_of(train, design)
+    yield Subheading("Speeds, r/min")
+    yield from _speeds(train, design)
+    yield from ladder_of(train, design)
+    if train.passed:
+        yield Subheading("What each drive passes on")
+        yield _passed(train, design)
 
 
 def _introduction(train: TrainFact, design: Design) -> Iterator[Block]:
@@ -82,7 +82,7 @@ def _speeds(train: TrainFact, design: Design) -> Iterator[Block]:
         some = settings[start : start + _MOST_ACROSS]
         columns = (
             Column("Shaft", 3),
-            *(Column(label or "Speed, r/min", 2, is_figure=True) for label in some),
+            *(Column(label or "Speed", 2, is_figure=True) for label in some),
         )
         rows = []
         for body in bodies:
@@ -94,13 +94,18 @@ def _speeds(train: TrainFact, design: Design) -> Iterator[Block]:
         yield _torques(bodies)
 
 
+def figure(value: float) -> str:
+    """Three figures, or all before the point, and never as a power of ten."""
+    return f"{value:.3g}" if 0.001 <= value < 1000 else f"{value:.0f}" if value else "0"
+
+
 def speed_text(body: TurningFact, number: int) -> str:
     """`72 ↻`: the speed in r/min and the way round, where it can be told."""
     speed = body.speeds[number]
     if speed is None:
         return "not settled"
     way = ("↻" if speed > 0 else "↺") if body.has_way and speed else ""
-    return f"{abs(speed):.4g} {way}".strip()
+    return f"{figure(abs(speed))} {way}".strip()
 
 
 def _torques(bodies: list[TurningFact]) -> Table:
@@ -148,4 +153,4 @@ def _ratio(ratio: float) -> str:
     size = abs(ratio)
     if not size:
         return "0"
-    return f"{size:.4g} : 1" if size >= 1 else f"1 : {1 / size:.4g}"
+    return f"{size:.3g} : 1" if size >= 1 else f"1 : {1 / size:.3g}"

@@ -12,7 +12,8 @@ from binder_plugins.drive.pictures.turn import turn_of
 def duty_blocks(design: Design) -> Iterator[Block]:
     """A table of figures for each duty, and its curve where something moves to and fro."""
     for duty in design.facts.all(DutyFact):
-        yield Subheading(f"{duty.title}: {duty.subject}")
+        same = duty.title.lower() == duty.subject.replace("_", " ").lower()
+        yield Subheading(duty.title if same else f"{duty.title}: {duty.subject}")
         yield Facts(tuple((name, (value,)) for name, value in duty.rows))
         for name, heights in duty.curves:
             yield Picture(

@@ -16,9 +16,6 @@ def turn_blocks(design: Design) -> Iterator[Block]:
     if fact is None:
         return
     yield Subheading("Through one turn")
-    if not fact.is_looked_at:
-        yield Paragraph(("Whether anything knocks could not be looked at here.",))
-        return
     body = design.facts.about(TurningFact, fact.driver)
     title = body.title if body is not None else fact.driver
     if not fact.pairs:

@@ -23,12 +23,21 @@ class Axis:
 
 def axis_of(items: Collection[str], design: Design) -> Axis | None:
     """The axis of the first joint in which one of the items turns in something else."""
+    return _way_of(items, "turn", design)
+
+
+def _way_of(items: Collection[str], kind: str, design: Design) -> Axis | None:
     names = {one.subject: one.item for one in design.facts.all(PlacedFact)}
     for motion in design.facts.all(MotionFact):
         inside = [names.get(name) in items for name in (motion.one, motion.other)]
-        if motion.motion == "turn" and inside.count(True) == 1:
+        if motion.motion == kind and inside.count(True) == 1:
             return Axis(motion.origin, motion.way)
     return None
+
+
+def slide_of(items: Collection[str], design: Design) -> Axis | None:
+    """The way of the first joint in which one of the items slides in something else."""
+    return _way_of(items, "slide", design)
 
 
 def between(one: Axis, other: Axis) -> float | None:

@@ -43,7 +43,7 @@ def test_the_ring_of_a_block_round_the_axis_begins_at_it() -> None:
 
 def test_a_quarter_turn() -> None:
     """(20, 0) goes to (0, 20) anticlockwise, seen from the tip of the axis."""
-    frame = at_angle(block(Frame((20.0, 0.0, 3.0)), (1.0, 1.0, 1.0)), UP, math.pi / 2)
+    frame = at_angle(UP, block(Frame((20.0, 0.0, 3.0)), (1.0, 1.0, 1.0)), math.pi / 2)
     assert frame.origin == pytest.approx((0.0, 20.0, 3.0))
     assert frame.x == pytest.approx((0.0, 1.0, 0.0))
 
@@ -155,3 +155,55 @@ def test_centres_that_are_not_written_are_taken_from_the_frame(
     belt = design.facts.about(BeltFact, "belt")
     assert belt is not None
     assert belt.runs[0].length_mm == pytest.approx(120 + 20 * math.pi)
+
+
+TO_AND_FRO = """\
+format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  base:
+    material: mild steel
+    block: {length: 160 mm, width: 60 mm, height: 10 mm}
+    features:
+      bore: {reamed: to suit, on: top, depth: through, at: "30 mm from left, 30 mm from front"}
+  guide:
+    material: brass
+    block: {length: 20 mm, width: 20 mm, height: 20 mm}
+    features: {way: {reamed: to suit, on: left, depth: through}}
+  disc:
+    material: mild steel
+    turned:
+      - {name: journal, diameter: 6 mm, length: 20 mm}
+      - {name: rim, diameter: 30 mm, length: 4 mm}
+  ram:
+    material: silver steel
+    turned: [{name: rod, diameter: 6 mm, length: 40 mm}]
+  stop: {material: mild steel, block: {length: 6 mm, width: 20 mm, height: 30 mm}}
+joints:
+  disc in base: {runs_in: [disc.journal, base.bore], duty: slow and oiled}
+  ram in guide: {slides: [ram.rod, guide.way]}
+drive:
+  hand: {turns: [disc], by: hand, speeds: [40 r/min]}
+  ram:  {cranks: [disc, ram], throw: 10 mm, rod: 40 mm, drawn_at: 180 deg}
+stands: base
+positions:
+  disc:  {at: 0 mm above base.underside}
+  guide: {at: "0 mm above base.top, 80 mm from base.left, middle of base"}
+  ram:   {at: "75 mm from base.left"}
+  stop:  {at: "0 mm above base.top, %s from base.left, middle of base"}
+"""
+
+
+@pytest.mark.parametrize(("stop", "found"), [("128 mm", True), ("138 mm", False)])
+def test_a_ram_knocks_a_stop_within_its_stroke(
+    stop: str, found: bool, host: Host, tmp_path: Path
+) -> None:
+    """Drawn at its inner end it reaches 75 + 40 = 115 mm; a throw of 10 sends it 20 further, to
+    135: a stop at 128 is knocked, one at 138 is not."""
+    if not is_kernel_there():
+        pytest.skip("without the kernel nothing is turned")
+    path = tmp_path / "trial.yaml"
+    path.write_text(TO_AND_FRO % stop, encoding="utf-8")
+    outcome = compiled(Job(path, None), host, Phase.COMPOSE)
+    names = [one.code.name for one in outcome.findings]
+    assert ("motion-clash" in names) == found, [one.message for one in outcome.findings]

@@ -9,7 +9,7 @@ import pytest
 
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
-from binder_plugins.drive import belt_codes, duty_codes, gear_codes
+from binder_plugins.drive import belt_codes, duty_codes, feed_codes, gear_codes
 from tests.plugins.drive.marks import marked
 from tests.plugins.drive.train import HAND, spec
 
@@ -131,6 +131,18 @@ CASES = {
         spec("a b", HAND, "x: {belted: [a, b], diameters: [20 mm, 40 mm], slip: ⟪1.5⟫}"),
         spec("a b", HAND, "x: {belted: [a, b], diameters: [20 mm, 40 mm], slip: 0.02}"),
     ),
+    # T0 = 5 N, μ = 0.3 (told), 180°: T1/T2 = e^0.9425 = 2.566, pull 2 × 5 × 1.566 / 3.566 =
+    # 4.39 N, on a radius of 20 mm 87.8 N·mm: 80 goes, 100 does not (capstan equation).
+    "belt-pull-short": (
+        spec("a b", HAND, "⟪x⟫: {belted: [a, b], diameters: [40 mm, 40 mm], centres: 100 mm, "
+             "pull: 5 N, friction: 0.3}", "y: {works: [b], torque: 0.1 N·m}"),
+        spec("a b", HAND, "x: {belted: [a, b], diameters: [40 mm, 40 mm], centres: 100 mm, "
+             "pull: 5 N, friction: 0.3}", "y: {works: [b], torque: 0.08 N·m}"),
+    ),
+    "guard-wanted": (
+        spec("a b", FAST, "⟪x⟫: {belted: [a, b], diameters: [40 mm, 40 mm], centres: 100 mm}"),
+        spec("a b", HAND, "x: {belted: [a, b], diameters: [40 mm, 40 mm], centres: 100 mm}"),
+    ),
     "cone-impossible": (
         spec("a b", HAND, "⟪x⟫: {belted: [a, b], ratios: [0.5, -2], smallest: 24 mm, "
              "centres: 180 mm}"),
@@ -204,6 +216,18 @@ CASES = {
         spec("a b", HAND, "x: {worms: [a, b], starts: 1, teeth: 30, module: 1 mm, "
              "diameter: 25 mm, holds: true}"),
     ),
+    "lead-missing": (
+        spec("a", "x: {feeds: [⟪a⟫], divisions: 40}"),
+        spec("a", "x: {feeds: [a], divisions: 40, lead: 2 mm}"),
+    ),
+    "handwheel-wrong-way": (
+        spec("a", "⟪x⟫: {feeds: [a], lead: 2 mm, clockwise: away}"),
+        spec("a", "x: {feeds: [a], lead: 2 mm, hand: left, clockwise: away}"),
+    ),
+    "dial-awkward": (
+        spec("a", "⟪x⟫: {feeds: [a], lead: 0.7 mm, divisions: 40}"),
+        spec("a", "x: {feeds: [a], lead: 0.7 mm, divisions: 35}"),
+    ),
     "scale-not-said": (
         spec("a b", HAND, "⟪x⟫: {prototype: [a], speed: 30 r/min}"),
         spec("a b", HAND, "x: {prototype: [a], speed: 30 r/min}").replace(
@@ -257,7 +281,7 @@ def test_a_number_that_cannot_be_divided(
 
 
 def test_every_code_has_a_case() -> None:
-    codes = (*gear_codes.CODES, *belt_codes.CODES, *duty_codes.CODES)
+    codes = (*gear_codes.CODES, *belt_codes.CODES, *duty_codes.CODES, *feed_codes.CODES)
     assert {one.name for one in codes} - {
         "cannot-divide",
         "motion-clash",

@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 
 from binder.api import TrainFact, TurningFact
 from binder.compiler import Outcome
+from binder_plugins.drive.duties.duty import DutyFact
 from binder_plugins.drive.pairs.facts import BeltFact, MeshFact, ToothFact
 from binder_plugins.drive.train.solving import Speeds
 from tests.plugins.drive.train import HAND, spec
@@ -226,3 +227,36 @@ def test_what_meshes_with_a_salvaged_gear_follows(
     assert tooth.gear.module_mm == pytest.approx(module, abs=1e-4)
     assert mesh.mesh is not None
     assert mesh.mesh.reference_mm == pytest.approx(module * (20 + teeth) / 2, abs=1e-3)
+
+
+FEED = """
+  screw:
+    material: mild steel
+    turned: [{name: rod, diameter: 4 mm, length: 40 mm}]
+    features: {thread: {screwed: M4, on: rod, length: 36 mm}}
+  slide:
+    material: brass
+    block: {length: 34 mm, width: 24 mm, height: 8 mm}
+    features: {nut: {tapped: M4, on: left, depth: 12 mm}}
+"""
+
+
+def test_a_feed_screw_and_its_dial(compile_text: Compile) -> None:
+    """M4 has a pitch of 0.7 mm (ISO 261): 14 divisions of 0.05 mm; 16 mm are 22 turns and 12."""
+    outcome = compile_text(
+        spec(
+            "",
+            "x: {feeds: [screw], divisions: 14, travel: 16 mm, clockwise: toward}",
+            parts=FEED.lstrip("\n"),
+            joints="  leads: {leads: [screw.thread, slide.nut]}\n",
+        )
+    )
+    assert outcome.design is not None
+    duty = outcome.design.facts.about(DutyFact, "x")
+    assert duty is not None, [one.message for one in outcome.findings]
+    assert duty.rows == (
+        ("Travel for a turn", "0.7 mm"),
+        ("For a division", "0.05 mm, of 14"),
+        ("From end to end", "22 turns and 12 divisions"),
+        ("Turned clockwise", "it comes to the hand"),
+    )

@@ -9,6 +9,7 @@ from binder.api import Design, Joint, Size
 from binder_plugins.drive import duty_codes as codes
 from binder_plugins.drive.codes import TEETH_MISSING
 from binder_plugins.drive.duties.duty import DutyFact, Rows, Told
+from binder_plugins.drive.duties.shown import size
 from binder_plugins.drive.gear_codes import GEAR_IMPOSSIBLE
 from binder_plugins.drive.judging.running import turning_of
 from binder_plugins.drive.train.strength import drum_radius, load_of
@@ -37,12 +38,13 @@ def worming(joint: Joint, design: Design) -> Told:
     except NotDefined as refusal:
         finding = codes.WORM_IMPOSSIBLE.at(joint.at, refusal.reason, help=refusal.way_out)
         return Told(None, (finding,))
-    threads = f"{made.lead_deg:.2f}° lead, {made.worm_length_mm:.3g} mm long"
+    throat = size(made.throat_mm, design)
+    threads = f"{made.lead_deg:.2f}° lead, {size(made.worm_length_mm, design)} long"
     rows = (
         ("Ratio", f"{made.ratio:g} : 1"),
-        ("Worm", f"{made.worm_outside_mm:.4g} mm outside, {threads}"),
-        ("Wheel", f"{made.wheel_outside_mm:.4g} mm outside, {made.throat_mm:.4g} mm in the throat"),
-        ("Centres", f"{made.centres_mm:.4g} mm"),
+        ("Worm", f"{size(made.worm_outside_mm, design)} outside, {threads}"),
+        ("Wheel", f"{size(made.wheel_outside_mm, design)} outside, {throat} in the throat"),
+        ("Centres", size(made.centres_mm, design)),
         ("Comes through", f"{made.efficiency:.0%}"),
         ("Driven back", made.holding),
     )  # fmt: skip
@@ -65,7 +67,9 @@ def racking(joint: Joint, design: Design) -> Told:
     if module is None:
         return Told()
     tooth = pi * float(module)
-    rows = (("Travel", f"{tooth * teeth:.4f} mm for a turn, {tooth:.4f} mm for a tooth"),)
+    rows = (
+        ("Travel", f"{size(tooth * teeth, design)} for a turn, {size(tooth, design)} for a tooth"),
+    )
     return Told(DutyFact(joint.name, "Rack", rows))
 
 
@@ -96,7 +100,9 @@ def ratcheting(joint: Joint, design: Design) -> Told:
         if radius is not None and own is not None and other.ends[0].item in own.items:
             lines = int(getattr(other.entry, "lines", None) or 1)
             drop = 2 * pi * radius / teeth / lines
-            rows.append(("Load drops back", f"{drop:.2f} mm at the most, before a tooth catches"))
+            rows.append(
+                ("Load drops back", f"{size(drop, design)} at the most, before a tooth catches")
+            )
             held, more = _held(joint, teeth, (load_of(other) or 0.0) / lines * radius, design)
             rows += held
             steps += more

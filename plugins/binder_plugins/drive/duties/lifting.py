@@ -7,6 +7,7 @@ from math import pi
 from binder.api import Design, Diagnostic, Joint, PlaceFact, Size, TrainFact, TurningFact
 from binder_plugins.drive import duty_codes as codes
 from binder_plugins.drive.duties.duty import DutyFact, Rows, Told
+from binder_plugins.drive.duties.shown import is_inch, size
 from binder_plugins.drive.judging.running import turning_of
 from binder_plugins.drive.train.strength import (
     drum_radius,
@@ -19,6 +20,7 @@ from binder_trade.explained import NotDefined, Step
 from binder_trade.mechanisms.drum import Tackle, drum, hoist, tackle_pull
 
 _SAME_MM = 0.05
+_FOOT_M = 0.3048
 
 
 def lifting(joint: Joint, design: Design) -> Told:
@@ -42,7 +44,8 @@ def lifting(joint: Joint, design: Design) -> Told:
     steps += more
     speeds = [abs(one) for one in body.speeds if one]
     if speeds:
-        rows.append(("Load rises", _range([2 * pi * radius * n / lines for n in speeds], "mm/min")))
+        rises = [2 * pi * radius * n / lines for n in speeds]
+        rows.append(("Load rises", _rising(rises, design)))
     try:
         rows += _wound(joint, design, radius, lines)
     except NotDefined as refusal:
@@ -69,9 +72,9 @@ def _lines(tackle: Tackle) -> str:
     return f"{lines} and {sheaves} on the way to the drum"
 
 
-def _range(values: list[float], unit: str) -> str:
-    low, high = min(values), max(values)
-    return f"{low:.4g} {unit}" if high - low < 1e-9 else f"{low:.4g} to {high:.4g} {unit}"
+def _rising(values: list[float], design: Design) -> str:
+    low, high = size(min(values), design), size(max(values), design)
+    return f"{low} a minute" if low == high else f"{low} to {high} a minute"
 
 
 def _crank(
@@ -102,10 +105,16 @@ def _crank(
         rows = (
             ("Force on the handle", f"{made.handle_n:.3g} N"),
             ("To hold it still", f"{made.holding_n:.3g} N, friction left out"),
-            ("Turns of the handle", f"{made.turns_per_metre:.4g} for a metre of lift"),
+            ("Turns of the handle", _turns(made.turns_per_metre, design)),
         )
         return rows, made.steps
     return (), ()
+
+
+def _turns(for_a_metre: float, design: Design) -> str:
+    if is_inch(design):
+        return f"{for_a_metre * _FOOT_M:.3g} for a foot of lift"
+    return f"{for_a_metre:.3g} for a metre of lift"
 
 
 def _flange(joint: Joint, design: Design) -> float | None:
@@ -140,11 +149,11 @@ def _wound(joint: Joint, design: Design, radius: float, lines: int) -> Rows:
     if flange is not None and flange < made.flange_mm - _SAME_MM:
         raise NotDefined(
             f"{made.turns:.0f} turns in {len(made.layers)} layers want flanges of "
-            f"{made.flange_mm:.3g} mm, and '{joint.ends[0].item}' has {flange:.3g} mm",
-            f"turn the flanges {made.flange_mm:.3g} mm, a thinner drum, or wind up less",
+            f"{size(made.flange_mm, design)}; '{joint.ends[0].item}' has {size(flange, design)}",
+            f"turn the flanges {size(made.flange_mm, design)}, a thinner drum, or wind up less",
         )
     layers = "one layer" if len(made.layers) == 1 else f"{len(made.layers)} layers"
     return (
-        ("Rope on the drum", f"{length:.4g} mm, {made.turns:.1f} turns in {layers}"),
-        ("Least flange", f"{made.flange_mm:.4g} mm"),
+        ("Rope on the drum", f"{size(length, design)}, {made.turns:.1f} turns in {layers}"),
+        ("Least flange", f"{size(made.flange_mm, design)}"),
     )

@@ -7,6 +7,7 @@ from math import degrees, pi
 from binder.api import Design, Diagnostic, Joint, Size
 from binder_plugins.drive import duty_codes as codes
 from binder_plugins.drive.duties.duty import DutyFact, Told
+from binder_plugins.drive.duties.shown import size
 from binder_trade.explained import NotDefined
 from binder_trade.gears.stopping.geneva import geneva
 from binder_trade.mechanisms.cam_laws import CamMotion, Law, Segment, cam_motion
@@ -38,15 +39,19 @@ def cranking(joint: Joint, design: Design) -> Told:
     throw = float(entry.throw.mm)  # type: ignore[attr-defined]
     rod, offset = getattr(entry, "rod", None), getattr(entry, "offset", None)
     if not isinstance(rod, Size):
-        rows = (("Stroke", f"{2 * throw:.4g} mm"), ("Motion", "harmonic: a slotted link"))
+        rows = (("Stroke", size(2 * throw, design)), ("Motion", "harmonic: a slotted link"))
         return Told(DutyFact(joint.name, "To and fro", rows))
     try:
         made = crank_slider(throw, rod.mm, offset.mm if isinstance(offset, Size) else 0.0)
     except NotDefined as refusal:
         return _refused(joint, refusal)
     found = (
-        ("Stroke", f"{made.stroke_mm:.4g} mm"),
-        ("Ends", f"{made.inner_mm:.4g} and {made.outer_mm:.4g} mm from the crank's centre"),
+        ("Stroke", size(made.stroke_mm, design)),
+        (
+            "Ends",
+            " and ".join(size(end, design) for end in (made.inner_mm, made.outer_mm))
+            + " from the crank's centre",
+        ),
         (
             "Dead points",
             f"{degrees(made.outer_dead_rad):.1f}° and {degrees(made.inner_dead_rad):.1f}°",
@@ -99,7 +104,7 @@ def camming(joint: Joint, design: Design) -> Told:
     """A cam: its motion, the steepest push and the sharpest place of its outline."""
     entry = joint.entry
     try:
-        motion = _motion(joint)
+        motion = motion_of(joint)
         follower = _FOLLOWERS[str(getattr(entry, "follower", None) or "flat")]
         roller = getattr(entry, "roller", None)
         base = float(entry.base.mm)  # type: ignore[attr-defined]
@@ -109,9 +114,9 @@ def camming(joint: Joint, design: Design) -> Told:
         return _refused(joint, refusal)
     pressure = degrees(made.most_pressure_rad)
     rows = (
-        ("Lift", f"{motion.lift_mm:.4g} mm on a base circle of {base:.4g} mm"),
+        ("Lift", f"{size(motion.lift_mm, design)} on a base circle of {size(base, design)}"),
         ("Steepest push", f"{pressure:.1f}° off the follower's line"),
-        ("Sharpest place", f"{made.least_radius_mm:.3g} mm radius"),
+        ("Sharpest place", f"{size(made.least_radius_mm, design)} radius"),
     )
     heights = tuple(motion.at(2 * pi * n / _POINTS)[0] for n in range(_POINTS))
     duty = DutyFact(joint.name, "Cam", rows, made.steps, (("follower", (*heights, heights[0])),))
@@ -136,8 +141,8 @@ def camming(joint: Joint, design: Design) -> Told:
     return Told(duty, tuple(findings))
 
 
-def _motion(joint: Joint) -> CamMotion:
-    """Rise, dwell, fall, and rest for what is left of the turn."""
+def motion_of(joint: Joint) -> CamMotion:
+    """Rise, dwell, fall, and rest for what is left of the turn; raises NotDefined for too much."""
     entry = joint.entry
     law = _LAWS[str(getattr(entry, "law", None) or "harmonic")]
     angles = []
@@ -170,8 +175,11 @@ def indexing(joint: Joint, design: Design) -> Told:
     except NotDefined as refusal:
         return _refused(joint, refusal)
     rows = (
-        ("Pin from its shaft", f"{made.crank_mm:.4g} mm = centres × sin(180° / {slots})"),
-        ("Slotted wheel", f"{made.wheel_mm:.4g} mm, slots {made.slot_mm:.4g} mm deep"),
+        ("Pin from its shaft", f"{size(made.crank_mm, design)} = centres × sin(180° / {slots})"),
+        (
+            "Slotted wheel",
+            f"{size(made.wheel_mm, design)}, slots {size(made.slot_mm, design)} deep",
+        ),
         ("Moves", f"{made.moving_deg:.4g}° of each turn, rests {made.resting_deg:.4g}°"),
     )
     return Told(DutyFact(joint.name, "Step by step", rows, made.steps))

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator, Mapping
 
 from binder.api import Contribution, Design, Joint, Working
 from binder_plugins.drive.duties.duty import DutyFact, Told
+from binder_plugins.drive.duties.feeding import feeding
 from binder_plugins.drive.duties.holding import racking, ratcheting, scaled, worming
 from binder_plugins.drive.duties.lifting import lifting
 from binder_plugins.drive.duties.linking import camming, cranking, indexing, rocking
@@ -24,6 +25,7 @@ _OF: Mapping[str, Callable[[Joint, Design], Told]] = {
     "racks": racking,
     "ratchets": ratcheting,
     "prototype": scaled,
+    "feeds": feeding,
 }
 
 

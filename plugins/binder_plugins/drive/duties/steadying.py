@@ -36,12 +36,12 @@ def steadying(joint: Joint, design: Design) -> Told:
         return Told()
     fastest = speeds[-1]
     made = _rim(item, design, outside, fastest)
-    most = f"{made.limit_ms:g} m/s is the customary most, {made.most_rpm:.0f} r/min"
+    most = f"{made.limit_ms:g} m/s is the customary most, {_hundreds(made.most_rpm)} r/min"
     rows = [
         ("Mass", f"{wheel.mass_kg * 1000:.3g} g"),
         ("Inertia", f"{wheel.inertia_kgmm2:.3g} kg·mm²"),
-        ("Energy", ", ".join(f"{wheel.energy_nmm(n):.3g} N·mm at {n:.4g} r/min" for n in speeds)),
-        ("Rim", f"{made.speed_ms:.2f} m/s at {fastest:.4g} r/min; {most}"),
+        ("Energy", ", ".join(f"{wheel.energy_nmm(n):.3g} N·mm at {n:.3g} r/min" for n in speeds)),
+        ("Rim", f"{made.speed_ms:.2f} m/s at {fastest:.3g} r/min; {most}"),
     ]  # fmt: skip
     rows += _swing(joint, design, wheel, fastest)
     duty = DutyFact(joint.name, "Flywheel", tuple(rows), (*wheel.steps, *made.steps))
@@ -87,6 +87,11 @@ def _wheel(joint: Joint, design: Design) -> tuple[Wheel | None, float]:
         for step in one.steps
     )
     return Wheel(mass_kg, inertia, steps), max(one.across for one in rings)
+
+
+def _hundreds(rpm: float) -> str:
+    """A limit to two figures: it is known no better."""
+    return f"{float(f'{rpm:.2g}'):.0f}"
 
 
 def _rim(item: str, design: Design, outside: float, rpm: float) -> Rim:

@@ -7,6 +7,7 @@ from math import radians
 from binder.api import Design, Joint, Size
 from binder_plugins.drive import duty_codes as codes
 from binder_plugins.drive.duties.duty import DutyFact, Told
+from binder_plugins.drive.duties.shown import size
 from binder_plugins.drive.judging.running import turning_of
 from binder_trade.explained import NotDefined
 from binder_trade.mechanisms.tappets import Blows, blow_energy_nmm, blows
@@ -39,8 +40,8 @@ def tripping(joint: Joint, design: Design) -> Told:
         return Told(None, (codes.LIFT_IMPOSSIBLE.at(joint.at, refusal.reason,
                                                     help=refusal.way_out),))  # fmt: skip
     rows = [
-        ("Lift at the wheel", f"{joint.entry.lift.mm:g} mm, over {angle:.3g}° of it"),  # type: ignore[attr-defined]
-        ("Lift of the head", f"{high:.3g} mm"),
+        ("Lift at the wheel", f"{size(joint.entry.lift.mm, design)}, over {angle:.3g}° of it"),  # type: ignore[attr-defined]
+        ("Lift of the head", size(high, design)),
         ("Blows a minute", ", ".join(f"{one.blows_per_minute:.3g}" for one in made)),
         ("Time to fall", f"{made[0].fall_s:.3f} s; to the next lift {_free(made)} s"),
         ("Fastest", f"{made[0].most_rpm:.0f} r/min of the shaft, a fifth in hand"),

@@ -7,6 +7,7 @@ from math import degrees
 
 from binder.api import Design, Diagnostic, Joint, Size
 from binder_plugins.drive import belt_codes as codes
+from binder_plugins.drive.judging.grip import check_grip
 from binder_plugins.drive.pairs.facts import BeltFact
 from binder_trade.belts.round_belt import cord
 from binder_trade.explained import NotDefined
@@ -31,6 +32,7 @@ def check_belts(design: Design) -> Iterator[Diagnostic]:
         yield from _wrap(fact, joint)
         yield from _bend(fact, joint)
         yield from _bought(fact, joint, design)
+        yield from check_grip(fact, joint, design)
         if getattr(joint.entry, "quarter_turn", False):
             yield from _quarter(fact, joint)
 

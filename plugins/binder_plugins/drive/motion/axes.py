@@ -1,10 +1,11 @@
-"""Bodies that turn to their axes in the model, and their copies as they stand at any angle."""
+"""Bodies that turn: their axes in the model, and their copies at any angle."""
 
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Callable, Collection, Iterator
 from dataclasses import dataclass
+from functools import partial
 
 from binder.api import Design, Part, TrainFact, TurningFact
 from binder_plugins.drive.standing import Axis, axis_of
@@ -17,16 +18,28 @@ _ROUND = ("turned", "disc", "gear", "pulley", "wheel", "sprocket", "tube")
 
 
 @dataclass(frozen=True, slots=True)
-class Turning:
-    """A body in the model: its copies, its axis, and its turns for one of the driving shaft."""
+class Moving:
+    """A body that moves: its copies, and where each stands when the driving shaft has turned.
+
+    `frame` takes a copy and an angle in radians: of the driving shaft, or of `own`, the body
+    that moves this one and makes a whole turn where the driving shaft may make less. `axis` is
+    that of a body which turns right round, None for one that slides or rocks.
+    """
 
     name: str
-    axis: Axis
+    items: tuple[str, ...]
     copies: tuple[PlacedFact, ...]
+    own: str
     turns: float
+    frame: Callable[[PlacedFact, float], Frame]
+    axis: Axis | None = None
+
+    def at(self, copy: PlacedFact, radians: float) -> Frame:
+        """Where a copy stands when the driving shaft has turned so far."""
+        return self.frame(copy, radians * self.turns)
 
 
-def turning_bodies(design: Design) -> Iterator[Turning]:
+def turning_bodies(design: Design) -> Iterator[Moving]:
     """Each body of the train that has an axis and copies that stand."""
     train = design.facts.about(TrainFact, "")
     mover = _speed(train.mover_bodies[0], design) if train is not None else None
@@ -38,9 +51,15 @@ def turning_bodies(design: Design) -> Iterator[Turning]:
         axis = axis_of(body.items, design) if body is not None else None
         if body is None or axis is None or not speed:
             continue
-        copies = tuple(one for one in design.facts.all(PlacedFact) if one.item in body.items)
+        copies = copies_of(body.items, design)
         if copies:
-            yield Turning(name, axis, copies, speed / mover)
+            turned = partial(at_angle, axis)
+            yield Moving(name, body.items, copies, name, speed / mover, turned, axis)
+
+
+def copies_of(items: Collection[str], design: Design) -> tuple[PlacedFact, ...]:
+    """The copies of some items that stand in the model."""
+    return tuple(one for one in design.facts.all(PlacedFact) if one.item in items)
 
 
 def _speed(name: str, design: Design) -> float | None:
@@ -48,7 +67,7 @@ def _speed(name: str, design: Design) -> float | None:
     return body.speeds[0] if body is not None and body.speeds else None
 
 
-def at_angle(copy: PlacedFact, axis: Axis, radians: float) -> Frame:
+def at_angle(axis: Axis, copy: PlacedFact, radians: float) -> Frame:
     """Where a copy stands when its body has turned so far."""
     arm = minus(copy.frame.origin, axis.origin)
     return Frame(

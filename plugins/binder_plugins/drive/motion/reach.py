@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable
 from dataclasses import dataclass
 from itertools import product
 
 from binder_plugins.drive.standing import Axis, between
-from binder_solid.forms import Vector
+from binder_solid.forms import Frame, Vector
 from binder_solid.placed import PlacedFact
 from binder_solid.space import cross, dot, minus, placed, unit
 
@@ -57,10 +58,33 @@ def can_meet(ring: Ring, axis: Axis, other: PlacedFact, beside: Axis | None) -> 
     return is_beside and apart < reach - _TOUCH_MM
 
 
-def _corners(copy: PlacedFact) -> list[Vector]:
+@dataclass(frozen=True, slots=True)
+class Swept:
+    """The box that a copy stays in while it moves: its least and most corner in the model."""
+
+    least: Vector
+    most: Vector
+
+    def meets(self, other: Swept) -> bool:
+        """Whether two boxes share room."""
+        return all(
+            self.least[n] < other.most[n] - _TOUCH_MM and other.least[n] < self.most[n] - _TOUCH_MM
+            for n in range(3)
+        )
+
+
+def swept(copy: PlacedFact, frames: Iterable[Frame]) -> Swept:
+    """The box round a copy in all its places."""
+    points = [point for frame in frames for point in _corners(copy, frame)]
+    columns = list(zip(*points, strict=True))
+    least, most = [min(one) for one in columns], [max(one) for one in columns]
+    return Swept((least[0], least[1], least[2]), (most[0], most[1], most[2]))
+
+
+def _corners(copy: PlacedFact, frame: Frame | None = None) -> list[Vector]:
     least, most = copy.corners
     sides = zip(least, most, strict=True)
-    return [placed((x, y, z), copy.frame) for x, y, z in product(*sides)]
+    return [placed((x, y, z), frame or copy.frame) for x, y, z in product(*sides)]
 
 
 def _nearest(points: list[tuple[float, float]]) -> float:

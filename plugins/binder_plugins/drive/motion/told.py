@@ -15,4 +15,3 @@ class TurnFact(Fact):
     bodies: tuple[str, ...]
     pairs: tuple[tuple[str, str], ...]
     steps: int
-    is_looked_at: bool

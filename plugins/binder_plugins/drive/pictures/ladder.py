@@ -75,6 +75,14 @@ def _marks(body: TurningFact, x: float, level: object, *, is_first: bool) -> _Sh
         shapes.append(DrawnDisc(x, y, 0.9, 1.0))
         if last - y >= _LABEL_MM:
             side, anchor = (-2.5, Anchor.END) if is_first else (2.5, Anchor.START)
-            shapes.append(DrawnLabel(x + side, y + 1.1, f"{speed:.4g}", 3.0, anchor))
+            shapes.append(
+                DrawnLabel(
+                    x + side,
+                    y + 1.1,
+                    f"{speed:.3g}" if speed < 1000 else f"{speed:.0f}",
+                    3.0,
+                    anchor,
+                )
+            )
             last = y
     return shapes

@@ -7,6 +7,7 @@ from typing import Annotated
 from pydantic import Field
 
 from binder.api import (
+    Count,
     Flag,
     Force,
     JointEntry,
@@ -23,6 +24,9 @@ MOST_SPEEDS = 6
 Mover = Annotated[
     str, OneOf("a prime mover", "hand", "motor", "engine", "spring", "weight", "wind", "water")
 ]
+Travelling = Annotated[str, OneOf("what travels", "screw", "nut")]
+Toward = Annotated[str, OneOf("a way of the slide", "toward", "away")]
+Hand = Annotated[str, OneOf("a hand", "left", "right")]
 Way = Annotated[str, OneOf("a way round", "clockwise", "anticlockwise")]
 
 
@@ -70,3 +74,20 @@ class PrototypeEntry(JointEntry):
 
     speed: Speed
     exact: Flag = False
+
+
+class FeedEntry(JointEntry):
+    """A feed screw and its dial: `divisions`, and the `travel` from end to end.
+
+    The lead is that of its thread where a joint says that it leads, by its `starts`. The nut
+    travels, or the screw with its slide (`what_travels`); `clockwise` is the way wanted, as seen
+    from the wheel.
+    """
+
+    divisions: Count | None = None
+    travel: Length | None = None
+    lead: Length | None = None
+    starts: Count | None = None
+    hand: Hand | None = None
+    what_travels: Travelling | None = None
+    clockwise: Toward | None = None

@@ -57,12 +57,14 @@ class CrankEntry(JointEntry):
     """A crank (or eccentric) and what it moves to and fro by a rod.
 
     `throw` is the radius, `rod` from centre to centre; `offset` how far the line of the
-    slide passes beside the shaft. A slotted link without a rod is a scotch yoke.
+    slide passes beside the shaft. A slotted link without a rod is a scotch yoke. `drawn_at` is
+    the angle at which the model is drawn, from the outer dead point.
     """
 
     throw: Length
     rod: Length | None = None
     offset: Length | None = None
+    drawn_at: Angle | None = None
 
 
 class RockEntry(JointEntry):
@@ -72,6 +74,7 @@ class RockEntry(JointEntry):
     rod: Length
     rocker: Length
     frame: Length
+    drawn_at: Angle | None = None
 
 
 class CamEntry(JointEntry):
@@ -85,6 +88,7 @@ class CamEntry(JointEntry):
     law: Law | None = None
     follower: Follower | None = None
     roller: Length | None = None
+    drawn_at: Angle | None = None
 
 
 class TripEntry(JointEntry):
@@ -101,6 +105,7 @@ class TripEntry(JointEntry):
     arm: Length | None = None
     reach: Length | None = None
     falls: Mass | None = None
+    drawn_at: Angle | None = None
 
 
 class WindEntry(JointEntry):
