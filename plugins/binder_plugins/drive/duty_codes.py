@@ -14,6 +14,14 @@ ROPE_NOT_HELD = Code(
     "drive:\n  rope: {winds: [barrel.drum, twine], rope: 2 mm, load: 1 kg, height: 20 m}",
     "A wider or thicker drum, thinner rope, or less height.",
 )
+CHAIN_LENGTH_WRONG = Code(
+    "chain-length-wrong",
+    W,
+    "A chain whose whole links do not suit the centres of its wheels.",
+    "It cannot be closed, or hangs and rides over the teeth.",
+    "drive:\n  chain: {chained: [a, b], teeth: [10, 30], pitch: 6 mm, centres: 100 mm, links: 40}",
+    "Bore the centres that the finding names, or give the chain a jockey.",
+)
 TACKLE_IMPOSSIBLE = Code(
     "tackle-impossible",
     E,
@@ -133,6 +141,7 @@ CODES = (
     MOTION_CLASH,
     ROPE_NOT_HELD,
     TACKLE_IMPOSSIBLE,
+    CHAIN_LENGTH_WRONG,
     HAMMER_DOES_NOT_LAND,
     LIFT_IMPOSSIBLE,
     RIM_TOO_FAST,

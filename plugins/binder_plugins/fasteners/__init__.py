@@ -27,6 +27,7 @@ from binder_plugins.fasteners.codes import CODES
 from binder_plugins.fasteners.kinds import KINDS, kinds
 from binder_plugins.fasteners.page import hardware_pages
 from binder_plugins.fasteners.reckonings import reckonings
+from binder_plugins.fasteners.shanks import check_shanks
 
 _MINE = KINDS | {"belted"}  # whose belt is missing like a screw
 
@@ -59,8 +60,11 @@ def binder_steps() -> Sequence[PlanStep]:
 
 @hookimpl
 def binder_checks() -> Sequence[Check]:
-    """Whether screws are left to locate."""
-    return [Check("screws do not locate", _locating)]
+    """Whether screws are left to locate, and threads begin where they should."""
+    return [
+        Check("screws do not locate", _locating),
+        Check("threads begin within what is clamped", check_shanks),
+    ]
 
 
 @hookimpl

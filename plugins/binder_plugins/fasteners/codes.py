@@ -74,6 +74,14 @@ SCREW_TOO_LONG: Final = Code(
     "fastener: M3 x 40 cap screw   # through 3 mm into 8 mm, tapped through",
     "Take the length that ends inside, or cut it down.",
 )
+SHANK_TOO_LONG: Final = Code(
+    "shank-too-long",
+    Severity.WARNING,
+    "A bolt whose plain shank is longer than the metal that it clamps.",
+    "The nut runs up to the shank, feels tight, and nothing is held.",
+    "fastener: M5 x 60 hexagon bolt   # through two plates of 5 mm",
+    "A shorter one, a screw threaded to the head, or washers to make up.",
+)
 LENGTH_NOT_SOLD: Final = Code(
     "length-not-sold",
     Severity.ADVICE,
@@ -149,6 +157,7 @@ CODES: Final = (
     PATTERN_OFF_FACE,
     SCREW_BOTTOMS_OUT,
     ENGAGEMENT_SHORT,
+    SHANK_TOO_LONG,
     SCREW_TOO_LONG,
     LENGTH_NOT_SOLD,
     HARDWARE_NOT_LISTED,

@@ -163,6 +163,12 @@ CASES = {
              "x: {winds: [drum.barrel, cord], rope: 1 mm, load: 1 kg, height: 400 mm}",
              parts=DRUM % "20 mm", more=CORD),
     ),
+    "chain-length-wrong": (
+        spec("a b", HAND, "x: {chained: [a, b], teeth: [21, 63], pitch: 12.7 mm, links: 120, "
+             "centres: ⟪500 mm⟫}"),
+        spec("a b", HAND, "x: {chained: [a, b], teeth: [21, 63], pitch: 12.7 mm, "
+             "centres: 500 mm}"),
+    ),
     "tackle-impossible": (
         spec("a", HAND, "⟪x⟫: {winds: [a, cord], rope: 1 mm, diameter: 20 mm, load: 1 kg, "
              "lines: 40}", more=CORD),

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from fractions import Fraction
 
 import pytest
-from hypothesis import given
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from binder.api import TrainFact, TurningFact
@@ -134,6 +134,8 @@ def test_the_crane_as_reckoned_by_hand(compile_text: Compile) -> None:
     assert turning(outcome, "a").torques[0] == pytest.approx(40.642, abs=0.001)
 
 
+# On a loaded machine the first draw alone may take a second.
+@settings(suppress_health_check=[HealthCheck.too_slow], deadline=None)
 @given(st.lists(st.tuples(st.integers(1, 60), st.integers(1, 60)), min_size=1, max_size=12))
 def test_a_chain_of_ratios_is_their_product(pairs: list[tuple[int, int]]) -> None:
     """The product rule of trains, exactly; what closes the ring at that ratio agrees."""
@@ -260,3 +262,21 @@ def test_a_feed_screw_and_its_dial(compile_text: Compile) -> None:
         ("From end to end", "22 turns and 12 divisions"),
         ("Turned clockwise", "it comes to the hand"),
     )
+
+
+def test_a_chain_of_whole_links(compile_text: Compile) -> None:
+    """Bhandari, Design of Machine Elements, example 14.3: 21 and 63 teeth, 12.7 mm, about 500 mm:
+    121.875 links, 122 taken, at 500.805 mm."""
+    outcome = compile_text(
+        spec(
+            "a b",
+            HAND,
+            "x: {chained: [a, b], teeth: [21, 63], pitch: 12.7 mm, centres: 500 mm}",
+        )
+    )
+    assert outcome.design is not None
+    duty = outcome.design.facts.about(DutyFact, "x")
+    assert duty is not None
+    rows = dict(duty.rows)
+    assert rows["Links"].startswith("122; 121.8")
+    assert rows["Centres for them"] == "500.8 mm"

@@ -166,6 +166,10 @@ CASES = {
         lid("fastener: ⟪M3 x 20 cap screw⟫", STRIP, "lid.underside, strip.top"),
         lid("fastener: M3 x 10 cap screw", STRIP, "lid.underside, strip.top"),
     ),
+    "shank-too-long": (
+        spec("a: {bolted: [lid.underside, strip.top], fastener: ⟪M3 x 40 hexagon bolt⟫}", STRIP),
+        spec("a: {bolted: [lid.underside, strip.top], fastener: M3 x 16 hexagon bolt}", STRIP),
+    ),
     "length-not-sold": (
         lid("fastener: ⟪M3 x 11 cap screw⟫"),
         lid("fastener: M3 x 10 cap screw"),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 
 from binder.api import Contribution, Design, Joint, Working
+from binder_plugins.drive.duties.chaining import chaining
 from binder_plugins.drive.duties.duty import DutyFact, Told
 from binder_plugins.drive.duties.feeding import feeding
 from binder_plugins.drive.duties.holding import racking, ratcheting, scaled, worming
@@ -26,6 +27,7 @@ _OF: Mapping[str, Callable[[Joint, Design], Told]] = {
     "ratchets": ratcheting,
     "prototype": scaled,
     "feeds": feeding,
+    "chained": chaining,
 }
 
 
