@@ -1,5 +1,6 @@
 """What will be made: parts, features, joints, typed facts and the graph of the work."""
 
+from binder.design.chain_facts import ChainFact, ChainLink
 from binder.design.contribution import Contribution
 from binder.design.design import Design
 from binder.design.facts import (
@@ -48,6 +49,7 @@ from binder.design.meeting_facts import (
     metal_at,
 )
 from binder.design.shaft_facts import Located, Piece, Role, ShaftFact
+from binder.design.turning_facts import LoadFact, Passed, TrainFact, TurningFact
 
 __all__ = [
     "Assembly",
@@ -57,6 +59,8 @@ __all__ = [
     "Bought",
     "BuildSequence",
     "CautionFact",
+    "ChainFact",
+    "ChainLink",
     "Contribution",
     "CutPiece",
     "CutSize",
@@ -75,10 +79,12 @@ __all__ = [
     "Joint",
     "JointFact",
     "LayerFact",
+    "LoadFact",
     "Located",
     "MaterialFact",
     "NumberOff",
     "Part",
+    "Passed",
     "Piece",
     "PlaceFact",
     "PlacedPiece",
@@ -88,6 +94,8 @@ __all__ = [
     "Task",
     "TaskKind",
     "ThreadFact",
+    "TrainFact",
+    "TurningFact",
     "WorkedOut",
     "exact",
     "implied_feature",

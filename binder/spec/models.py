@@ -24,6 +24,7 @@ Made = Annotated[
         "drilled together",
         "reamed in line",
         "lapped together",
+        "set in mesh",
     ),
 ]
 Format = Annotated[Written, OneOf("a format", "1")]

@@ -7,8 +7,8 @@ from collections.abc import Callable
 
 import pytest
 
+from binder.api import TurningFact
 from binder.compiler import Outcome
-from binder_plugins.drive.facts import TurningFact
 from binder_plugins.drive.kinds import kinds
 
 Compile = Callable[..., Outcome]

@@ -12,11 +12,11 @@ from pathlib import Path
 
 import pytest
 
+from binder.api import TrainFact, TurningFact
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.design import Design
 from binder.host import Host
 from binder_plugins.drive.duties.duty import DutyFact
-from binder_plugins.drive.facts import TrainFact, TurningFact
 from binder_plugins.drive.pairs.facts import BeltFact, MeshFact, ToothFact
 
 ROOT = Path(__file__).parents[2]

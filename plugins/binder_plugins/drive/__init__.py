@@ -5,13 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from binder.api import (
+    ChainFact,
     Check,
     Code,
     Contribution,
     Design,
     Diagnostic,
+    FitFact,
     Inset,
     Kind,
+    LoadFact,
     MaterialFact,
     Page,
     PlaceFact,
@@ -19,6 +22,8 @@ from binder.api import (
     Reckoning,
     Section,
     ThreadFact,
+    TrainFact,
+    TurningFact,
     hookimpl,
 )
 from binder_plugins.drive import (
@@ -31,7 +36,6 @@ from binder_plugins.drive import (
 )
 from binder_plugins.drive.asking.questions import RECKONINGS
 from binder_plugins.drive.duties.duty import DutyFact
-from binder_plugins.drive.facts import LoadFact, TrainFact, TurningFact
 from binder_plugins.drive.kinds import kinds
 from binder_plugins.drive.motion.told import TurnFact
 from binder_plugins.drive.pairs.facts import BeltFact, FoundFact, MeshFact, ToothFact
@@ -73,6 +77,13 @@ def binder_steps() -> Sequence[PlanStep]:
             _settle_pairs,
             after=(PlaceFact, FormFact, PlacedFact, MotionFact),
             gives=(ToothFact, FoundFact, MeshFact, BeltFact),
+        ),
+        PlanStep(
+            "chain the centres of gears",
+            _chain_centres,
+            needs=(MeshFact,),
+            after=(FitFact,),
+            gives=(ChainFact,),
         ),
         PlanStep(
             "settle what each drive does",
@@ -127,6 +138,15 @@ def _settle_pairs(design: Design) -> Contribution:
     from binder_plugins.drive.pairs.settling import settle_pairs
 
     return settle_pairs(design)
+
+
+def _chain_centres(design: Design) -> Contribution:
+    meshes = design.facts.all(MeshFact)
+    if not meshes:
+        return Contribution()
+    from binder_plugins.drive.pairs.chaining import centre_chains
+
+    return Contribution(facts=tuple(centre_chains(meshes, design)))
 
 
 def _settle_duties(design: Design) -> Contribution:

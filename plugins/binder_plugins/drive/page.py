@@ -14,8 +14,9 @@ from binder.api import (
     Subheading,
     Table,
     Text,
+    TrainFact,
+    TurningFact,
 )
-from binder_plugins.drive.facts import TrainFact, TurningFact
 from binder_plugins.drive.pages_belts import belt_blocks
 from binder_plugins.drive.pages_duties import duty_blocks
 from binder_plugins.drive.pages_gears import gear_blocks

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Block, Design, Paragraph, Subheading
-from binder_plugins.drive.facts import TurningFact
+from binder.api import Block, Design, Paragraph, Subheading, TurningFact
 from binder_plugins.drive.motion.told import TurnFact
 
 _MOST_NAMED = 6

@@ -6,9 +6,18 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from binder.api import Contribution, Design, Diagnostic, Fact, Joint
+from binder.api import (
+    Contribution,
+    Design,
+    Diagnostic,
+    Fact,
+    Joint,
+    LoadFact,
+    Passed,
+    TrainFact,
+    TurningFact,
+)
 from binder_plugins.drive import codes
-from binder_plugins.drive.facts import LoadFact, Passed, TrainFact, TurningFact
 from binder_plugins.drive.train.bodies import Body, bodies, shared
 from binder_plugins.drive.train.flow import Arm, outwards, torques, watts
 from binder_plugins.drive.train.links import Link

@@ -22,6 +22,7 @@ _TOGETHER = {
     "drilled together": "the two are drilled together",
     "reamed in line": "the two are reamed in line",
     "lapped together": "the two are lapped together",
+    "set in mesh": "the second bore is put where the two run",
 }
 SOURCE = "common practice, no source"
 Fitted = frozenset[frozenset[str]]

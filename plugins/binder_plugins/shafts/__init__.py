@@ -4,7 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from binder.api import Check, Code, Kind, Page, PlaceFact, PlanStep, ShaftFact, hookimpl
+from binder.api import (
+    ChainFact,
+    Check,
+    Code,
+    Contribution,
+    Design,
+    Kind,
+    Page,
+    PlaceFact,
+    PlanStep,
+    ShaftFact,
+    hookimpl,
+)
+from binder_plugins.shafts.chaining import chain_of
 from binder_plugins.shafts.checks import check_shafts
 from binder_plugins.shafts.codes import CODES
 from binder_plugins.shafts.kinds import section_kinds
@@ -27,7 +40,15 @@ def binder_codes() -> Sequence[Code]:
 @hookimpl
 def binder_steps() -> Sequence[PlanStep]:
     """The pieces of each shaft, added up."""
-    return [PlanStep("stack the shafts", stack_shafts, needs=(PlaceFact,), gives=(ShaftFact,))]
+    return [
+        PlanStep("stack the shafts", stack_shafts, needs=(PlaceFact,), gives=(ShaftFact,)),
+        PlanStep("chain the shafts", _chain, needs=(ShaftFact,), gives=(ChainFact,)),
+    ]
+
+
+def _chain(design: Design) -> Contribution:
+    found = (chain_of(fact, design) for fact in design.facts.all(ShaftFact))
+    return Contribution(facts=[one for one in found if one is not None])
 
 
 @hookimpl

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from binder.api import (
+    ChainFact,
     Check,
     Code,
     Contribution,
@@ -45,7 +46,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "settle the slides",
             _settle,
             needs=(PlaceFact,),
-            gives=(HalfFact,),
+            gives=(HalfFact, ChainFact),
             after=(MaterialFact,),
         )
     ]

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from binder.api import Contribution, Design, End, Fabrication, Joint, Part, PlaceFact
+from binder_plugins.slides.chaining import chain_of
 from binder_plugins.slides.facts import Side, SlideFact
 from binder_plugins.slides.halves import features, halves, workings
 from binder_plugins.slides.kinds import DovetailEntry
@@ -14,10 +15,11 @@ from binder_trade.slides import Dovetail, NotDefined, dovetail, over_pins, owned
 
 
 def settle_slides(design: Design) -> Contribution:
-    """A `SlideFact`, the features, halves and workings of each dovetailed joint."""
+    """A `SlideFact`, the chain, features, halves and workings of each dovetailed joint."""
     facts = list(_slides(design))
+    chains = [one for one in map(chain_of, facts) if one is not None]
     return Contribution(
-        facts=[*facts, *(half for fact in facts for half in halves(fact, design))],
+        facts=[*facts, *chains, *(half for fact in facts for half in halves(fact, design))],
         features=[one for fact in facts for one in features(fact, design)],
         workings=[one for fact in facts for one in workings(fact, design)],
     )

@@ -3,6 +3,7 @@
 from binder_trade.explained import NotDefined, Step
 from binder_trade.limits.class_limits import Limits, limits
 from binder_trade.limits.fits import Fit, fit
+from binder_trade.limits.general import general_source, general_tolerance, stray_mm
 from binder_trade.limits.preferred import PreferredFit, name_of, preferred_fits
 from binder_trade.limits.reading import read_class, read_fit, shaft_letters
 from binder_trade.limits.tolerances import GRADES, tolerance_factor_um, tolerance_um
@@ -16,12 +17,15 @@ __all__ = [
     "PreferredFit",
     "Step",
     "fit",
+    "general_source",
+    "general_tolerance",
     "limits",
     "name_of",
     "preferred_fits",
     "read_class",
     "read_fit",
     "shaft_letters",
+    "stray_mm",
     "tolerance_factor_um",
     "tolerance_um",
     "working",

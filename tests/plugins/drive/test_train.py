@@ -9,9 +9,9 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from binder.api import TrainFact, TurningFact
 from binder.compiler import Outcome
 from binder_plugins.drive.duties.duty import DutyFact
-from binder_plugins.drive.facts import TrainFact, TurningFact
 from binder_plugins.drive.pairs.facts import BeltFact, MeshFact, ToothFact
 from binder_plugins.drive.train.solving import Speeds
 from tests.plugins.drive.train import HAND, spec

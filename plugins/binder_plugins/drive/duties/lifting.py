@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from math import pi
 
-from binder.api import Design, Diagnostic, Joint, PlaceFact, Size
+from binder.api import Design, Diagnostic, Joint, PlaceFact, Size, TrainFact, TurningFact
 from binder_plugins.drive import duty_codes as codes
 from binder_plugins.drive.duties.duty import DutyFact, Rows, Told
 from binder_plugins.drive.duties.shown import is_inch, size
-from binder_plugins.drive.facts import TrainFact, TurningFact
 from binder_plugins.drive.judging.running import turning_of
 from binder_plugins.drive.train.strength import (
     drum_radius,

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Design, Diagnostic, Joint
+from binder.api import Design, Diagnostic, Joint, TrainFact
 from binder_plugins.drive import codes
-from binder_plugins.drive.facts import TrainFact
 from binder_plugins.drive.judging.running import turning_of
 from binder_plugins.drive.train.strength import drum_radius, rope_of
 

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Design, Diagnostic, Joint, Size
+from binder.api import Design, Diagnostic, Joint, LoadFact, Size, TrainFact, TurningFact
 from binder_plugins.drive import codes
-from binder_plugins.drive.facts import LoadFact, TrainFact, TurningFact
 
 _R_MIN = 6.0
 _NEAR = 0.02

@@ -7,8 +7,7 @@ from collections.abc import Callable, Collection, Iterator
 from dataclasses import dataclass
 from functools import partial
 
-from binder.api import Design, Part
-from binder_plugins.drive.facts import TrainFact, TurningFact
+from binder.api import Design, Part, TrainFact, TurningFact
 from binder_plugins.drive.standing import Axis, axis_of
 from binder_solid.forms import Frame, Vector
 from binder_solid.placed import PlacedFact

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Contribution, Design, Diagnostic
+from binder.api import Contribution, Design, Diagnostic, TrainFact, TurningFact
 from binder_plugins.drive import duty_codes as codes
-from binder_plugins.drive.facts import TrainFact, TurningFact
 from binder_plugins.drive.motion.axes import turning_bodies
 from binder_plugins.drive.motion.levers import moved_bodies
 from binder_plugins.drive.motion.pairing import STEPS, Pair, pairs_of

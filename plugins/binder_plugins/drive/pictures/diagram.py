@@ -13,10 +13,12 @@ from binder.api import (
     DrawnLabel,
     Joint,
     Line,
+    Passed,
     Picture,
     Stroke,
+    TrainFact,
+    TurningFact,
 )
-from binder_plugins.drive.facts import Passed, TrainFact, TurningFact
 
 _ROW, _LEFT = 22.0, 38.0
 _MARGIN = 3.0

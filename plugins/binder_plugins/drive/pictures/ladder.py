@@ -9,8 +9,19 @@ import itertools
 from collections.abc import Iterator
 from math import log
 
-from binder.api import Anchor, Block, Design, Drawing, DrawnDisc, DrawnLabel, Line, Picture, Stroke
-from binder_plugins.drive.facts import TrainFact, TurningFact
+from binder.api import (
+    Anchor,
+    Block,
+    Design,
+    Drawing,
+    DrawnDisc,
+    DrawnLabel,
+    Line,
+    Picture,
+    Stroke,
+    TrainFact,
+    TurningFact,
+)
 
 _APART, _HIGH, _TOP, _LEFT = 46.0, 58.0, 12.0, 20.0
 _MOST_SHAFTS = 4

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import pi
 
-from binder.api import Design, Joint, PlaceFact, Size
-from binder_plugins.drive.facts import LoadFact
+from binder.api import Design, Joint, LoadFact, PlaceFact, Size
 from binder_plugins.drive.train.settings import Mover
 from binder_trade.explained import NotDefined
 from binder_trade.mechanisms.drum import Tackle, tackle_pull

@@ -1,10 +1,10 @@
-"""Facts of the drive: how fast each body turns, what it takes, and what joins them."""
+"""Typed facts of the drive: how fast each body turns, what it takes, and what joins them."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
-from binder.api import Fact
+from binder.design.facts import Fact
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,49 @@
+"""Typed facts of tolerance chains: the sizes that add up to what is left at their end."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from binder.design.facts import Fact
+from binder.diagnostics import NOWHERE, Span
+
+
+@dataclass(frozen=True, slots=True)
+class ChainLink:
+    """One size of a chain: nominal and deviations in mm, and from what the deviations come.
+
+    `factor` is what 1 mm of it does to the end: +1 opens it, −1 closes it. `key` names the
+    blank into which its measured size is written.
+    """
+
+    name: str
+    nominal: float
+    upper: float
+    lower: float
+    factor: float
+    key: str
+    why: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class ChainFact(Fact):
+    """Sizes that add up; the subject is what they leave (`axle: end float`). Lengths in mm.
+
+    `kind` is end float, shoulders, slide or centres. `least` to `most` is what is wanted; under
+    `jams` it binds, over `fails` it no longer works (None where that is no danger). `closing`
+    names the link that is made last, to the others as measured; `is_set` is one that is
+    set by hand when it is put together. `items` are the parts that meet.
+    """
+
+    kind: str
+    title: str
+    items: tuple[str, ...]
+    links: tuple[ChainLink, ...]
+    least: float
+    most: float
+    jams: float
+    fails: float | None = None
+    closing: str = ""
+    is_set: bool = False
+    way_out: str = ""
+    at: Span = NOWHERE

@@ -1,0 +1,74 @@
+"""Chains of sizes to findings: does it still move where all of them lie at their worst."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import ChainFact, Design, Diagnostic
+from binder_making.chains import Chain
+from binder_plugins.chains import codes
+from binder_plugins.chains.reckoning import closing_range, printed, reckoned
+
+# A washer that can be turned, faced and held: common practice, no source.
+THINNEST_MM = 0.5
+_NEAR = 1e-9
+
+
+def check_chains(design: Design) -> Iterator[Diagnostic]:
+    """All findings about what chains leave."""
+    for fact in design.facts.all(ChainFact):
+        chain = reckoned(fact)
+        if chain is None:
+            continue
+        if fact.closing:
+            yield from _closing(fact, chain, design.units)
+        elif fact.kind == "centres":
+            yield from _centres(fact, chain, design.units)
+        elif fact.jams < chain.nominal_mm and chain.least_mm < fact.jams - _NEAR:
+            yield _jams(fact, chain, design.units)
+
+
+def _jams(fact: ChainFact, chain: Chain, units: str) -> Diagnostic:
+    spare = printed(fact.least - chain.least_mm, units)
+    return codes.STACK_MAY_JAM.at(
+        fact.at,
+        f"the {_named(fact)} may come out at {printed(chain.least_mm, units)}: "
+        f"{chain.largest.name} alone strays {printed(chain.largest.half_mm, units)}",
+        help=f"{fact.way_out}; or leave {spare} more",
+    )
+
+
+def _closing(fact: ChainFact, chain: Chain, units: str) -> Iterator[Diagnostic]:
+    found = closing_range(fact, chain)
+    if found is None or fact.kind != "end float" or found[0] >= THINNEST_MM - _NEAR:
+        return
+    yield codes.CLOSING_PIECE_THIN.at(
+        fact.at,
+        f"the {fact.closing} may have to be {printed(found[0], units)} long",
+        help=f"shorten another piece by {printed(THINNEST_MM - found[0], units)}, "
+        f"or make another one to suit",
+    )
+
+
+def _centres(fact: ChainFact, chain: Chain, units: str) -> Iterator[Diagnostic]:
+    """A frame that is wrong as drawn is the matter of another check."""
+    if chain.nominal_mm < fact.jams - _NEAR:
+        return
+    if chain.least_mm < fact.jams - _NEAR:
+        yield codes.MESH_MAY_BIND.at(
+            fact.at,
+            f"the {_named(fact)} may be {printed(chain.least_mm, units)} apart, and bind "
+            f"under {printed(fact.jams, units)}",
+            help=fact.way_out,
+        )
+    if fact.fails is not None and chain.nominal_mm <= fact.fails < chain.most_mm - _NEAR:
+        yield codes.MESH_MAY_PART.at(
+            fact.at,
+            f"the {_named(fact)} may be {printed(chain.most_mm, units)} apart, and let go "
+            f"over {printed(fact.fails, units)}",
+            help=fact.way_out,
+        )
+
+
+def _named(fact: ChainFact) -> str:
+    return fact.title[0].lower() + fact.title[1:]

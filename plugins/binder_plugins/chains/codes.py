@@ -1,0 +1,40 @@
+"""What the plugin can report."""
+
+from __future__ import annotations
+
+from binder.api import Code, Severity
+
+STACK_MAY_JAM = Code(
+    "stack-may-jam",
+    Severity.WARNING,
+    "Sizes along an axis that leave no play where each of them lies at its worst limit.",
+    "Every part passes inspection, and the shaft is stiff when the last nut is tight.",
+    "shafts:\n  axle: {along: [cheek.bore, drum, cheek.bore], apart: 24 mm}   # drum 23.8 mm",
+    "Name a piece `to_suit:` and make it last, to the others as measured; or leave more play.",
+)
+CLOSING_PIECE_THIN = Code(
+    "closing-piece-thin",
+    Severity.WARNING,
+    "The piece that closes the row may have to be thinner than can be turned.",
+    "The others used up the room, and a washer of foil is wanted on the last evening.",
+    "shafts:\n  axle: {along: [cheek.bore, drum, washer, cheek.bore], apart: 24 mm}",
+    "Shorten another piece, so that the one made to suit is 0.5 mm thick at the least.",
+)
+MESH_MAY_BIND = Code(
+    "mesh-may-bind",
+    Severity.WARNING,
+    "Bores that may come so near to one another that the gears have no backlash.",
+    "It grinds once a turn, and no running-in cures it.",
+    "drive:\n  winch: {meshes: [pinion, wheel], teeth: [18, 54], module: 0.5 mm}",
+    "Add `made: set in mesh`: bore one, cut the gears, and put the second where they run.",
+)
+MESH_MAY_PART = Code(
+    "mesh-may-part",
+    Severity.WARNING,
+    "Bores that may come so far apart that one pair of teeth lets go before the next has hold.",
+    "Small teeth knock and jump; the finer the pitch, the less a stray hole is forgiven.",
+    "drive:\n  winch: {meshes: [a, b], teeth: [18, 54], module: 0.2 mm}   # marked out by hand",
+    "Add `made: set in mesh`, drill the bores to coordinates, or take coarser teeth.",
+)
+
+CODES = (STACK_MAY_JAM, CLOSING_PIECE_THIN, MESH_MAY_BIND, MESH_MAY_PART)

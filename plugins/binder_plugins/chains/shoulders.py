@@ -1,0 +1,65 @@
+"""Running joints to chains from shoulder to shoulder: a journal a little longer than its bore."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import ChainFact, ChainLink, Design, Joint, PlaceFact
+from binder_trade.limits import stray_mm
+
+# With more room than this along the axis the piece is not held by the shoulders.
+_MOST_PLAY = 1.0
+# Common practice, no source: what a part wants that turns on a screw or pin.
+_LEAST, _MOST = 0.1, 0.3
+_RUNNING = ("runs_in", "swivels", "hinged")
+_GENERAL = "ISO 2768-1 m"
+
+
+def shoulder_chains(design: Design) -> Iterator[ChainFact]:
+    """A chain for each through bore on a journal that is longer by a little."""
+    listed = getattr(design.spec.written, "shafts", None) or {}
+    for joint in design.joints.values():
+        if joint.kind in _RUNNING and len(joint.ends) == 2:
+            journal, bore = _halves(joint, design)
+            if journal is not None and bore is not None and journal.item not in listed:
+                yield from _chain(joint, journal, bore, design)
+
+
+def _halves(joint: Joint, design: Design) -> tuple[PlaceFact | None, PlaceFact | None]:
+    places = [design.facts.about(PlaceFact, str(end)) for end in joint.ends]
+    journal = next((one for one in places if one is not None and one.form == "step"), None)
+    bore = next((one for one in places if one is not None and one.form == "hole"), None)
+    return journal, bore
+
+
+def _chain(
+    joint: Joint, journal: PlaceFact, bore: PlaceFact, design: Design
+) -> Iterator[ChainFact]:
+    if journal.length is None or bore.thickness is None or not bore.is_through:
+        return
+    play = float(journal.length - bore.thickness)
+    if not 0 < play <= _MOST_PLAY:
+        return
+    pin, hub = (design.item(one.item) for one in (journal, bore))
+    names = [one.title if one is not None else "" for one in (pin, hub)]
+    longer = f"make the journal of the {names[0]} longer, or measure the {names[1]} first"
+    yield ChainFact(
+        subject=f"{joint.name}: shoulders",
+        kind="shoulders",
+        title=f"End float of '{joint.name}'",
+        items=(journal.item, bore.item),
+        links=(
+            _link(f"journal of the {names[0]}", journal, float(journal.length), 1.0),
+            _link(f"length of the {names[1]}", bore, float(bore.thickness), -1.0),
+        ),
+        least=_LEAST,
+        most=_MOST,
+        jams=0.0,
+        way_out=longer,
+        at=joint.at,
+    )
+
+
+def _link(name: str, place: PlaceFact, length: float, factor: float) -> ChainLink:
+    half = stray_mm(length)
+    return ChainLink(name, length, half, -half, factor, f"{place.subject} length", _GENERAL)

@@ -1,0 +1,38 @@
+"""Plugin `finishing`: what is done to a part when its sizes are right: coats, polish, heat."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from binder.api import Check, Code, Design, Diagnostic, Page, Section, hookimpl
+from binder_plugins.finishing.codes import CODES
+
+
+@hookimpl
+def binder_codes() -> Sequence[Code]:
+    """A finish on the wrong metal, and heat that spoils or does nothing."""
+    return CODES
+
+
+@hookimpl
+def binder_checks() -> Sequence[Check]:
+    """Does the metal take the finish and the heat that are asked for."""
+    return [Check("each metal takes its finish", _check)]
+
+
+@hookimpl
+def binder_pages() -> Sequence[Page]:
+    """How each finish is done, what is masked, and the heat for each material."""
+    return [Page("finishing", _pages)]
+
+
+def _check(design: Design) -> Iterator[Diagnostic]:
+    from binder_plugins.finishing.checks import check_finishes
+
+    yield from check_finishes(design)
+
+
+def _pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
+    from binder_plugins.finishing.page import finishing_pages
+
+    yield from finishing_pages(design)

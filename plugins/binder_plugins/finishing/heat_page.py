@@ -1,0 +1,139 @@
+"""Materials of a model to the sheet of heat: softening, hardening, and the colours."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import (
+    Block,
+    Checklist,
+    Column,
+    Design,
+    Facts,
+    MaterialFact,
+    Notice,
+    NoticeKind,
+    Paragraph,
+    Place,
+    Section,
+    Subheading,
+    Table,
+    Text,
+    Tick,
+)
+from binder_plugins.finishing.heat import (
+    Colour,
+    Heat,
+    Range,
+    colour_in,
+    colour_source,
+    colours,
+    heat_for,
+    heat_source,
+)
+from binder_plugins.finishing.treated import Treated
+
+_SOFTEN = (
+    Column("Material", 2),
+    Column("Soften at", 1.6, is_figure=True),
+    Column("How", 5),
+    Column("Ease stress at", 1.8, is_figure=True),
+)
+_COLOURS = (Column("°C", 1, is_figure=True), Column("Colour", 3), Column("For", 5))
+_EASE = (
+    "Soften what is to be bent, spun or rolled, and again when it grows stiff. Ease the stress of "
+    "a bright bar that is milled on one side, and of anything joined by heat, before its fits are "
+    "finished: an hour for each 25 mm of thickness, then cool it slowly."
+)
+_CAUTION = (
+    "Hot steel looks like cold steel. Tongs, face shield, leather, no synthetic clothes; oil for "
+    "quenching in a metal bath with a lid, outdoors or in moving air, never near the face."
+)
+
+
+def heat_section(found: tuple[Treated, ...], design: Design) -> Section | None:
+    """The sheet, None where no material of the model is ever heated."""
+    rows = dict.fromkeys(
+        heat for fact in design.facts.all(MaterialFact) if (heat := heat_for(fact)) is not None
+    )
+    table = tuple(_row(one) for one in rows if one.anneal or one.stress)
+    hard = [one for one in found if one.is_hardened and one.heat is not None]
+    if not table and not hard:
+        return None
+    blocks: list[Block] = []
+    if table:
+        blocks += [Paragraph((_EASE,)), Table(_SOFTEN, table)]
+    for one in hard:
+        blocks += _hardened(one)
+    if hard:
+        blocks += [Notice(NoticeKind.CAUTION, "Hardening at home", (_CAUTION,), "common practice")]
+    if any(one.is_tempered for one in hard):
+        blocks += [Subheading("Tempering colours"), _table_of_colours(hard)]
+    blocks.append(Paragraph((f"Heats: {heat_source()}. Colours: {colour_source()}.",)))
+    return Section("heat", "Heat", Place.FINISHING, tuple(blocks), starts_page=bool(hard))
+
+
+def _row(heat: Heat) -> tuple[Text, ...]:
+    return (
+        (heat.name,),
+        (_at(heat.anneal) if heat.anneal else "",),
+        (heat.anneal_how,),
+        (_at(heat.stress) if heat.stress else "",),
+    )
+
+
+def _at(found: Range) -> str:
+    return f"{found[0]} to {found[1]} °C"
+
+
+def _hardened(one: Treated) -> Iterator[Block]:
+    yield Subheading(f"{one.item.title.capitalize()}: {one.text}")
+    steps = tuple(_steps(one))
+    key = f"heat {one.item.name}"
+    yield Checklist(tuple(Tick(f"{key} {n}", (step,)) for n, step in enumerate(steps, 1)))
+    if one.heat is not None and one.heat.hardens and not one.is_case:
+        yield Facts((("Quench", (one.heat.quench,)),))
+
+
+def _steps(one: Treated) -> Iterator[str]:
+    """The steps of hardening a part of its material, in order."""
+    heat = one.heat
+    if heat is None:
+        return
+    yield "All holes, threads, flats and marks are done; no sharp inside corner is left."
+    if one.is_case and heat.case is not None:
+        yield f"Heat to {_at(heat.case)}; {heat.case_how}."
+        yield "A new file skates over it: the case is hard. Its core stays soft."
+        return
+    if heat.harden is None:
+        return
+    yield "Coat it with soft soap or chalk against scale."
+    yield f"Heat it evenly to {_at(heat.harden)}, {heat.glow}."
+    yield f"Hold it there {heat.soak} minutes for each 25 mm of thickness, no longer."
+    yield "Quench at once, straight in along its axis, and move it about until it is cold."
+    yield "A new file skates over it: it is hard. If it bites, heat and quench again."
+    yield _temper(heat, colour_in(one.text))
+
+
+def _temper(heat: Heat, colour: Colour | None) -> str:
+    if colour is None:
+        return f"Brighten a face with emery and temper: {heat.temper}."
+    return (
+        f"Brighten a face with emery; warm slowly from the thick end until {colour.colour} "
+        f"({colour.celsius} °C) reaches the working edge, then quench."
+    )
+
+
+def _table_of_colours(hard: list[Treated]) -> Table:
+    asked = {colour.colour for one in hard if (colour := colour_in(one.text)) is not None}
+    return Table(
+        _COLOURS,
+        tuple(
+            (
+                (str(one.celsius),),
+                (f"{one.colour}  ← wanted here" if one.colour in asked else one.colour,),
+                (one.use,),
+            )
+            for one in colours()
+        ),
+    )

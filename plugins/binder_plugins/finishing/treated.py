@@ -1,0 +1,83 @@
+"""Parts and fabrications of a design that have a finish, with what it asks for."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from binder.api import Design, Fabrication, FitFact, MaterialFact, Part, Span, ThreadFact
+from binder_plugins.finishing.heat import Heat, heat_for
+from binder_plugins.finishing.processes import Process, processes_in
+
+
+@dataclass(frozen=True, slots=True)
+class Treated:
+    """A thing with a finish: its words, its place in the spec, and the processes."""
+
+    item: Part | Fabrication
+    text: str
+    at: Span
+    processes: tuple[Process, ...]
+    material: MaterialFact | None
+    heat: Heat | None
+
+    @property
+    def is_hardened(self) -> bool:
+        """Whether it is hardened through or in a case."""
+        return _says(self.text, "hardened")
+
+    @property
+    def is_case(self) -> bool:
+        """Whether it is case-hardened."""
+        return bool(re.search(r"\bcase[- ]harden", self.text.lower()))
+
+    @property
+    def is_tempered(self) -> bool:
+        """Whether tempering is said."""
+        return "temper" in self.text.lower()
+
+
+def treated(design: Design) -> Iterator[Treated]:
+    """All of them, in the order written."""
+    items: list[Part | Fabrication] = [*design.parts.values(), *design.fabrications.values()]
+    for item in items:
+        if item.finish:
+            material = design.facts.about(MaterialFact, item.name)
+            at = _place(item, design)
+            yield Treated(
+                item, item.finish, at, processes_in(item.finish), material, heat_for(material)
+            )
+
+
+def bare_places(item: str, design: Design) -> tuple[str, ...]:
+    """Fits and threads of an item that no coat may reach, each with what it meets or is."""
+    return (*_fits(item, design), *_threads(item, design))
+
+
+def _fits(item: str, design: Design) -> Iterator[str]:
+    for fit in design.facts.all(FitFact):
+        for place in (fit.hole, fit.shaft):
+            owner, _, name = place.partition(".")
+            if owner == item:
+                clear = f"{max(fit.clearance_min_um, 0) / 1000:.3f} mm"
+                yield f"{name or owner}: fit of '{fit.subject}', least clearance {clear}"
+
+
+def _threads(item: str, design: Design) -> Iterator[str]:
+    for thread in design.facts.all(ThreadFact):
+        if thread.item == item:
+            yield f"{thread.place}: thread {thread.designation}"
+
+
+def _place(item: Part | Fabrication, design: Design) -> Span:
+    """Where the words of the finish stand in the spec."""
+    written = design.spec.written
+    table = written.parts if isinstance(item, Part) else written.fabrications
+    span = getattr(table[item.name].finish, "span", item.at)
+    return span if isinstance(span, Span) else item.at
+
+
+def _says(text: str, word: str) -> bool:
+    words = re.findall(r"[a-z]+", text.lower())
+    return any(one == word and (n == 0 or words[n - 1] != "not") for n, one in enumerate(words))

@@ -1,0 +1,46 @@
+"""Plugin `running`: oil and care, the first run, and the way from a symptom to its joint."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from binder.api import Check, Code, Design, Diagnostic, Page, Section, hookimpl
+from binder_plugins.running.codes import CODES
+
+
+@hookimpl
+def binder_codes() -> Sequence[Code]:
+    """Oil where it harms, none where it is needed, and what is never tried by itself."""
+    return CODES
+
+
+@hookimpl
+def binder_checks() -> Sequence[Check]:
+    """Is each moving joint looked after."""
+    return [Check("what moves is oiled and tried", _check)]
+
+
+@hookimpl
+def binder_pages() -> Sequence[Page]:
+    """Care, and the first run with its faults."""
+    return [Page("care", _care), Page("first run", _first_run)]
+
+
+def _check(design: Design) -> Iterator[Diagnostic]:
+    if not design.joints:
+        return
+    from binder_plugins.running.checks import check_running
+
+    yield from check_running(design)
+
+
+def _care(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
+    from binder_plugins.running.care_page import care_pages
+
+    yield from care_pages(design)
+
+
+def _first_run(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
+    from binder_plugins.running.first_page import first_run_pages
+
+    yield from first_run_pages(design)

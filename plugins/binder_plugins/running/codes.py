@@ -1,0 +1,32 @@
+"""What the plugin can report."""
+
+from __future__ import annotations
+
+from binder.api import Code, Severity
+
+OIL_SWELLS_WOOD = Code(
+    "oil-swells-wood",
+    Severity.WARNING,
+    "A running joint with a half of wood that is to be oiled.",
+    "The wood swells and grips the pin, and the oil holds all the dust.",
+    "joints:\n  wheel on peg: {runs_in: [wheel.bore, peg.rod], duty: oiled}   # an oak wheel",
+    "Bush the bore with metal, or say `duty: dry` and run it on wax or graphite.",
+)
+DRY_AND_FAST = Code(
+    "dry-and-fast",
+    Severity.WARNING,
+    "Metal on metal that is to run dry, faster than it can.",
+    "It squeals, warms, and picks up within minutes.",
+    "joints:\n  shaft: {runs_in: [shaft.journal, frame.bore], duty: runs dry}   # 3000 r/min",
+    "Oil it, or bush it with sintered bronze or a plastic that runs dry.",
+)
+TEST_MISSING = Code(
+    "test-missing",
+    Severity.ADVICE,
+    "An assembly that has something moving in it, and no test.",
+    "The bind is found when everything is together, and nobody knows in which joint.",
+    "assemblies:\n  winch: {of: [cheek, axle]}",
+    "Write what it must do by itself: `test: the axle spins by two fingers`.",
+)
+
+CODES = (OIL_SWELLS_WOOD, DRY_AND_FAST, TEST_MISSING)

@@ -1,0 +1,159 @@
+"""A design to the checklist of its first run, and the tables for tracing a fault."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+from binder.api import (
+    Blank,
+    Block,
+    Checklist,
+    Column,
+    Design,
+    FitFact,
+    Joint,
+    Paragraph,
+    Place,
+    Section,
+    Subheading,
+    Table,
+    Text,
+    Tick,
+    TurningFact,
+    load_data,
+)
+from binder_plugins.running.moving import Moving, moving
+from binder_plugins.running.tracing import Cause, fault_source, faults, numbered
+
+PACKAGE = "binder_plugins.running"
+_TURNS = (
+    Column("Turns", 4),
+    Column("r/min", 3, is_figure=True),
+    Column("Way round, seen from one side", 4),
+    Column("Counted", 2.4),
+)
+_JOINTS = (
+    Column("No.", 0.8, is_figure=True),
+    Column("Joint", 4),
+    Column("Clearance", 3),
+    Column("Hole measured", 3),
+    Column("Shaft measured", 3),
+)
+_FAULTS = (
+    Column("Look at no.", 2.4),
+    Column("It is that one if", 4),
+    Column("Then", 6),
+)
+_WORDS = (
+    "Only one thing is new at a time: by hand, then slowly, then longer, then with load. At the "
+    "first tight place stop, and find it; nothing that binds runs itself free."
+)
+_TRACING = (
+    "Halve the way: take the drive apart in the middle of its numbers, and turn both halves by "
+    "hand. The half that has the fault is halved again. The numbers run outwards from what drives "
+    "the model, and then over what stands still. Measure the joint, write it down, and hold it "
+    "against its clearance."
+)
+_AIR = ("air", "steam")
+
+
+def first_run_pages(design: Design) -> Iterator[Section]:
+    """The checklist, and a section on faults."""
+    found = moving(design)
+    if not found:
+        return
+    blocks: list[Block] = [Paragraph((_WORDS,))]
+    for stage in load_data(PACKAGE, "first_run.yaml")["stages"]:
+        blocks += _stage(stage, found, design)
+    blocks += _turns(design)
+    blocks[1:1] = _tests(design)
+    yield Section(
+        "first-run", "First run", Place.FIRST_RUN, tuple(blocks), sections=tuple(_tracing(design))
+    )
+
+
+def _stage(stage: Mapping[str, Any], found: tuple[Moving, ...], design: Design) -> Iterator[Block]:
+    has = _has(found, design)
+    lines = [row["say"] for row in stage["lines"] if _applies(row, has)]
+    yield Subheading(stage["title"])
+    key = f"first run {stage['title']}"
+    yield Checklist(tuple(Tick(f"{key} {n}", (line,)) for n, line in enumerate(lines, 1)))
+
+
+def _applies(row: Mapping[str, Any], has: frozenset[str]) -> bool:
+    return "needs" not in row or not has.isdisjoint(row["needs"])
+
+
+def _has(found: tuple[Moving, ...], design: Design) -> frozenset[str]:
+    """The kinds of joint and drive, and what drives the model."""
+    kinds = {one.kind for one in design.joints.values()} | {one.joint.kind for one in found}
+    words = (design.spec.written.model.driven_by or "").lower().replace(",", " ").split()
+    return frozenset(kinds | {"air" for one in _AIR if one in words} | ({"motor"} & set(words)))
+
+
+def _tests(design: Design) -> Iterator[Block]:
+    tests = [one for one in design.assemblies.values() if one.test]
+    if tests:
+        yield Subheading("Each by itself")
+        yield Checklist(
+            tuple(
+                Tick(f"first run {one.name}", (f"{one.title.capitalize()}: {one.test}.",))
+                for one in tests
+            )
+        )
+
+
+def _turns(design: Design) -> Iterator[Block]:
+    rows = tuple(_turn(one) for one in design.facts.all(TurningFact) if any(one.speeds))
+    if rows:
+        yield Subheading("How fast, and which way round")
+        yield Table(_TURNS, rows)
+
+
+def _turn(fact: TurningFact) -> tuple[Text, ...]:
+    known = [one for one in fact.speeds if one]
+    speeds = ", ".join(dict.fromkeys(f"{abs(one):.3g}" for one in known))
+    way = "as the driver" if known[0] > 0 else "against the driver"
+    return (
+        (fact.title,),
+        (speeds,),
+        (way if fact.has_way else "its axis lies across",),
+        (Blank(f"counted {fact.subject}", "r/min"),),
+    )
+
+
+def _tracing(design: Design) -> Iterator[Section]:
+    joints = numbered(design)
+    found = faults(joints)
+    if found:
+        rows = tuple(_joint(n, one, design) for n, one in enumerate(joints, 1))
+        blocks: list[Block] = [Paragraph((_TRACING,)), Table(_JOINTS, rows)]
+        for fault in found:
+            causes = tuple(_cause(one) for one in fault.causes)
+            blocks += [Subheading(fault.sign), Table(_FAULTS, causes)]
+        blocks.append(Paragraph((f"After: {fault_source()}.",)))
+        yield Section("faults", "If it will not run", Place.FIRST_RUN, tuple(blocks))
+
+
+def _cause(one: Cause) -> tuple[Text, ...]:
+    return ((", ".join(map(str, one.numbers)),), (one.look,), (one.cure,))
+
+
+def _joint(number: int, joint: Joint, design: Design) -> tuple[Text, ...]:
+    fit = design.facts.about(FitFact, joint.name)
+    if fit is None:
+        return ((str(number),), (joint.name,), ("",), ("",), ("",))
+    places = [end.partition(".")[2] or end for end in (fit.hole, fit.shaft)]
+    hole, shaft = (Blank(f"joint {joint.name} {place}", design.units) for place in places)
+    return ((str(number),), (joint.name,), (_limits(fit),), (hole,), (shaft,))
+
+
+def _limits(fit: FitFact) -> str:
+    least, most = fit.clearance_min_um / 1000, fit.clearance_max_um / 1000
+    if fit.suit:
+        aim = fit.wanted_um / 1000
+        return f"{aim:.3f} mm, by making" if aim >= 0 else f"{-aim:.3f} mm of nip, by making"
+    if most <= 0:
+        return f"{-most:.3f} to {-least:.3f} mm of nip"
+    return f"{least:.3f} to {most:.3f} mm"

@@ -1,0 +1,216 @@
+"""Chains found from shafts, journals, gears and slides; each code at its exact place.
+
+Sums are done by hand beside each case. A length strays by ISO 2768-1 m: ± 0.1 mm to 6, ± 0.2 to
+30, ± 0.3 to 120 (from memory, and read in a public excerpt of the table).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+
+from binder.api import ChainFact, ChainLink, Text
+from binder.compiler import Outcome, Phase
+from binder.pages import Binder, Facts, Section, text_of
+from binder_plugins.chains import codes
+from binder_plugins.chains.reckoning import closing_range, reckoned, suited
+from tests.plugins.drive.marks import marked
+
+Compile = Callable[..., Outcome]
+OWN = {code.name for code in codes.CODES}
+SHAFT = """\
+format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  axle:
+    material: silver steel
+    stock: drawn rod
+    turned: [{name: journal, diameter: 4 mm, length: 60 mm}]
+  cheek:
+    material: brass
+    plate: {length: 30 mm, width: 20 mm, thickness: 3 mm}
+    features: {bore: {reamed: 4 mm, on: top, depth: through}}
+  drum:
+    material: brass
+    turned: [{name: barrel, diameter: 10 mm, length: 19.4 mm}]
+    features: {bore: {reamed: 4 mm, on: barrel, depth: through}}
+  washer:
+    material: bronze
+    disc: {diameter: 8 mm, thickness: 1 mm}
+    features: {bore: {drilled: 4.1 mm, depth: through}}
+bought:
+  collar: {what: steel collar, sizes: {bore: 4 mm, length: 5 mm}, measure_first: [length]}
+joints:
+  axle in cheeks: {runs_in: [axle.journal, cheek.bore]}
+  drum on axle: {retained: [drum.bore, axle.journal]}
+shafts:
+  axle: {along: [ROW], apart: GAP}
+"""
+
+
+def shaft(row: str, gap: str) -> str:
+    return SHAFT.replace("[ROW]", f"[{row}]").replace("GAP", gap)
+
+
+def pivot(journal: str) -> str:
+    return f"""\
+format: 1
+model: {{title: Trial, issue: A, units: mm}}
+parts:
+  pin:
+    material: silver steel
+    stock: round bar
+    turned:
+      - {{name: head, diameter: 8 mm, length: 2 mm}}
+      - {{name: journal, diameter: 5 mm, length: {journal}}}
+  arm:
+    material: brass
+    plate: {{length: 40 mm, width: 12 mm, thickness: 4 mm}}
+    features: {{bore: {{reamed: 5 mm, depth: through}}}}
+joints:
+  ⟪arm on pin⟫: {{swivels: [arm.bore, pin.journal]}}
+"""
+
+
+def gears(module: str, centres: str, more: str = "") -> str:
+    return f"""\
+format: 1
+model: {{title: Trial, issue: A, units: mm}}
+parts:
+  a: {{material: brass, stock: round bar, cut: 20 mm}}
+  b: {{material: brass, stock: round bar, cut: 20 mm}}
+drive:
+  hand: {{turns: [a], by: hand, speeds: [40 r/min]}}
+  ⟪x⟫: {{meshes: [a, b], teeth: [18, 54], module: {module}, centres: {centres}{more}}}
+"""
+
+
+CASES = {
+    # 20.8 − 19.4 − 1 = 0.4; ± (0.2 + 0.2 + 0.1): −0.1 to 0.9
+    "stack-may-jam": (
+        shaft("⟪cheek.bore⟫, drum, cheek.bore", "19.7 mm"),
+        shaft("cheek.bore, drum, cheek.bore", "19.9 mm, end_float: 0.1 mm to 0.9 mm"),
+    ),
+    # The washer is made last: 20.0 − 19.4 − 0.15 = 0.45, and 0.4 less in the worst case.
+    "closing-piece-thin": (
+        shaft("⟪cheek.bore⟫, drum, washer, cheek.bore", "20 mm"),
+        shaft("cheek.bore, drum, washer, cheek.bore", "20.6 mm"),
+    ),
+    # Tight at 0.5 × (18 + 54) / 2 = 18; drilled to coordinates ± 0.05.
+    "mesh-may-bind": (
+        gears("0.5 mm", "18.03 mm"),
+        gears("0.5 mm", "18.06 mm").replace("⟪", "").replace("⟫", ""),
+    ),
+    # Module 0.1 has 0.2 mm of working depth: 0.05 off is a quarter of it.
+    "mesh-may-part": (
+        gears("0.1 mm", "3.63 mm"),
+        gears("0.1 mm", "3.63 mm", ", made: set in mesh").replace("⟪", "").replace("⟫", ""),
+    ),
+}
+
+
+@pytest.mark.parametrize("code", sorted(CASES))
+def test_found_at_its_place_and_not_once_mended(code: str, compile_text: Compile) -> None:
+    text, place = marked(CASES[code][0])
+    found = [one for one in compile_text(text).findings if one.code.name == code]
+    assert [(one.span.line, one.span.column, one.span.end_column) for one in found] == [place]
+    assert code not in {one.code.name for one in compile_text(CASES[code][1]).findings}
+
+
+def test_every_code_has_a_case() -> None:
+    assert set(CASES) == OWN
+
+
+@pytest.mark.parametrize(("journal", "jams"), [("4.15 mm", True), ("4.2 mm", False)])
+def test_a_journal_between_shoulders(compile_text: Compile, journal: str, *, jams: bool) -> None:
+    # 4.15 − 4 = 0.15 and ± 0.2; 4.2 − 4 just keeps nothing.
+    text, _ = marked(pivot(journal))
+    assert ("stack-may-jam" in {one.code.name for one in compile_text(text).findings}) is jams
+
+
+def chain_in(outcome: Outcome) -> ChainFact:
+    assert outcome.design is not None
+    (fact,) = outcome.design.facts.all(ChainFact)
+    return fact
+
+
+def test_the_row_of_a_shaft_adds_up(compile_text: Compile) -> None:
+    fact = chain_in(compile_text(shaft("cheek.bore, drum, washer, cheek.bore", "20.6 mm")))
+    chain = reckoned(fact)
+    assert chain is not None
+    assert chain.nominal_mm == pytest.approx(0.2)  # 20.6 − 19.4 − 1
+    assert (chain.least_mm, chain.most_mm) == pytest.approx((-0.3, 0.7))  # ± (0.2 + 0.2 + 0.1)
+    assert chain.likely_most_mm == pytest.approx(0.2 + 0.3)  # √(0.04 + 0.04 + 0.01)
+    assert fact.closing == "washer"
+
+
+def test_a_printed_example_comes_out_of_a_fact() -> None:
+    """Budynas and Nisbett, Shigley's Mechanical Engineering Design, example 1-3 (read), inches."""
+    rows = (("shank", 1.75, 0.003, 1.0), ("b", 0.75, 0.001, -1.0),
+            ("c", 0.12, 0.005, -1.0), ("d", 0.875, 0.001, -1.0))  # fmt: skip
+    links = tuple(ChainLink(name, size, t, -t, factor, name) for name, size, t, factor in rows)
+    fact = ChainFact("x", "end float", "X", (), links, 0.003, 0.023, 0.0, closing="d")
+    chain = reckoned(fact)
+    assert chain is not None
+    assert (chain.least_mm, chain.most_mm) == pytest.approx((-0.005, 0.015))
+    assert chain.largest.name == "c"
+    # The example's d of 0.867 leaves 0.013 at the middle: half of 0.003 and 0.023.
+    target = suited(fact, chain)
+    assert target is not None
+    assert target.target_mm == pytest.approx(0.867)
+    low, high = closing_range(fact, chain) or (0.0, 0.0)
+    assert (low, high) == pytest.approx((0.867 - 0.009, 0.867 + 0.009))  # 3 + 1 + 5 thou
+
+
+def test_no_chain_is_made_of_sizes_that_are_none() -> None:
+    link = ChainLink("a", float("nan"), 0.1, -0.1, 1.0, "a")
+    assert reckoned(ChainFact("x", "end float", "X", (), (link,), 0.1, 0.2, 0.0)) is None
+
+
+def test_what_is_measured_first_does_not_stray(compile_text: Compile) -> None:
+    fact = chain_in(compile_text(shaft("cheek.bore, drum, collar, cheek.bore", "24.8 mm")))
+    (collar,) = [one for one in fact.links if one.name == "steel collar"]
+    assert (collar.upper, collar.why) == (0.0, "measured first")
+
+
+def test_collars_set_by_hand_make_no_chain(compile_text: Compile) -> None:
+    design = compile_text(shaft("collar, cheek.bore, drum, cheek.bore, collar", "30 mm")).design
+    assert design is not None
+    assert not design.facts.all(ChainFact)
+
+
+def test_alike_pieces_are_told_apart(compile_text: Compile) -> None:
+    row = "cheek.bore, washer, drum, washer, cheek.bore"
+    fact = chain_in(compile_text(shaft(row, "21.6 mm")))
+    assert len({one.name for one in fact.links}) == len(fact.links) == 4
+
+
+def sheets(outcome: Outcome) -> list[Section]:
+    assert isinstance(outcome.binder, Binder)
+    found = [one for one in outcome.binder.sections if one.id == "chains"]
+    return [sheet for section in found for sheet in section.sections]
+
+
+def facts_of(sheet: Section) -> dict[str, Text]:
+    return {
+        name: text for one in sheet.blocks if isinstance(one, Facts) for name, text in one.pairs
+    }
+
+
+def test_the_sheet_says_what_strays_most_and_the_sum(compile_text: Compile) -> None:
+    text = shaft("cheek.bore, drum, washer, cheek.bore", "20.6 mm")
+    (sheet,) = sheets(compile_text(text, Phase.COMPOSE))
+    facts = {name: text_of(words) for name, words in facts_of(sheet).items()}
+    assert facts["Worst case"] == "−0.3 mm to 0.7 mm"
+    assert facts["Strays most"].startswith("gap between the bearings: ± 0.2 mm, 40%")
+    assert facts["Made to suit"] == (
+        "washer = gap between the bearings − drum − 0.15, each as measured"
+    )
+    assert facts["If the others come as drawn"] == "1.05 mm ± 0.05 mm"
+
+
+@pytest.mark.parametrize("gap", ["0.001 mm", "900 m", "19.4 mm"])
+def test_gaps_that_are_none_make_no_traceback(compile_text: Compile, gap: str) -> None:
+    outcome = compile_text(shaft("cheek.bore, drum, cheek.bore", gap), Phase.COMPOSE)
+    assert outcome.findings

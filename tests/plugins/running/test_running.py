@@ -1,0 +1,164 @@
+"""Care, the first run and faults: each code at its exact place, and what the pages say."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+
+import pytest
+
+from binder.compiler import Outcome, Phase
+from binder.pages import Binder, Checklist, Section, Table, text_of
+from binder_plugins.running import codes
+from binder_plugins.running.moving import Moving, moving
+from binder_plugins.running.oiling import oil_for
+from binder_plugins.running.tracing import faults, numbered
+from tests.plugins.drive.marks import marked
+
+Compile = Callable[..., Outcome]
+OWN = {code.name for code in codes.CODES}
+
+
+def spec(
+    *,
+    wheel: str = "bronze",
+    duty: str = "slow and oiled",
+    rpm: int = 60,
+    test: str = "",
+    mark: str = "run",
+) -> str:
+    tried = f", test: {test}" if test else ""
+    return f"""\
+format: 1
+model: {{title: Trial, issue: A, units: mm, driven_by: a small motor}}
+parts:
+  shaft:
+    material: silver steel
+    stock: round bar
+    turned: [{{name: journal, diameter: 6 mm, length: 60 mm}}]
+  frame:
+    material: {wheel}
+    block: {{length: 40 mm, width: 30 mm, height: 9 mm}}
+    features:
+      bore: {{reamed: to suit, on: top, depth: through}}
+      oil: {{drilled: 1.5 mm, on: front, depth: 12 mm}}
+  pulley:
+    material: aluminium
+    turned: [{{name: rim, diameter: 20 mm, length: 8 mm}}]
+    features: {{bore: {{reamed: to suit, on: rim, depth: through}}}}
+joints:
+  {mark}: {{runs_in: [shaft.journal, frame.bore], duty: {duty}}}
+  pulley on shaft: {{retained: [pulley.bore, shaft.journal]}}
+drive:
+  motor: {{turns: [shaft], by: motor, speeds: [{rpm} r/min]}}
+assemblies:
+  line: {{of: [shaft, frame, pulley]{tried}}}
+"""
+
+
+CASES = {
+    "oil-swells-wood": (
+        spec(wheel="oak", mark="⟪run⟫", test="it spins"),
+        spec(wheel="oak", duty="runs dry", test="it spins"),
+    ),
+    # π × 6 mm × 1200 / 60 s = 0.38 m/s
+    "dry-and-fast": (
+        spec(wheel="mild steel", duty="runs dry", rpm=1200, mark="⟪run⟫", test="it spins"),
+        spec(wheel="sintered bronze", duty="runs dry", rpm=1200, test="it spins"),
+    ),
+    "test-missing": (spec().replace("  line:", "  ⟪line⟫:"), spec(test="it spins")),
+}
+
+
+@pytest.mark.parametrize("code", sorted(CASES))
+def test_found_at_its_place_and_not_once_mended(code: str, compile_text: Compile) -> None:
+    text, place = marked(CASES[code][0])
+    found = [one for one in compile_text(text).findings if one.code.name == code]
+    assert [(one.span.line, one.span.column, one.span.end_column) for one in found] == [place]
+    mended = {one.code.name for one in compile_text(CASES[code][1]).findings}
+    assert not mended & OWN
+
+
+def test_every_code_has_a_case() -> None:
+    assert set(CASES) == OWN
+
+
+def joint_in(outcome: Outcome) -> Moving:
+    assert outcome.design is not None
+    (found,) = moving(outcome.design)
+    return found
+
+
+def test_rubbing_is_the_way_of_the_journal_in_a_second(compile_text: Compile) -> None:
+    found = joint_in(compile_text(spec(rpm=600)))
+    assert found.rpm == pytest.approx(600)
+    assert found.rubbing == pytest.approx(math.pi * 0.006 * 10)
+    assert found.way_in == "oil hole of the frame"
+
+
+@pytest.mark.parametrize(
+    ("wheel", "duty", "rpm", "what"),
+    [
+        ("bronze", "slow and oiled", 60, "VG 68 to 100"),  # 0.02 m/s
+        ("bronze", "runs", 600, "VG 32 to 46"),  # 0.19 m/s
+        ("bronze", "runs", 3000, "VG 10 to 22"),  # 0.94 m/s
+        ("sintered bronze", "runs", 3000, "soaked"),
+        ("oak", "runs", 60, "wax"),
+        ("bronze", "runs dry", 60, "graphite"),
+    ],
+)
+def test_oil_by_kind_speed_and_material(
+    compile_text: Compile, wheel: str, duty: str, rpm: int, what: str
+) -> None:
+    oil = oil_for(joint_in(compile_text(spec(wheel=wheel, duty=duty, rpm=rpm))))
+    assert oil is not None
+    assert what in oil.what
+
+
+def test_a_fault_leads_to_the_joints_that_can_have_it(compile_text: Compile) -> None:
+    design = compile_text(spec()).design
+    assert design is not None
+    joints = numbered(design)
+    assert [one.name for one in joints] == ["run", "pulley on shaft"]
+    found = {one.sign: one.causes for one in faults(joints)}
+    (knock, loose) = found["It knocks or rattles"]
+    assert (knock.numbers, loose.numbers) == ((1,), (2,))
+    assert not any("tooth" in cause.look for causes in found.values() for cause in causes)
+
+
+def section(outcome: Outcome, name: str) -> Section:
+    assert isinstance(outcome.binder, Binder)
+    (found,) = [one for one in outcome.binder.sections if one.id == name]
+    return found
+
+
+def test_the_first_run_holds_the_tests_and_only_what_applies(compile_text: Compile) -> None:
+    page = section(compile_text(spec(test="it spins on"), Phase.COMPOSE), "first-run")
+    lines = [
+        text_of(tick.text)
+        for block in page.blocks
+        if isinstance(block, Checklist)
+        for tick in block.checks
+    ]
+    assert "Line: it spins on." in lines
+    assert any("switch" in line for line in lines)  # it has a motor
+    assert not any("steam" in line or "pawl" in line for line in lines)
+
+
+def test_limits_stand_beside_the_boxes(compile_text: Compile) -> None:
+    page = section(compile_text(spec(duty="runs"), Phase.COMPOSE), "first-run")
+    (tracing,) = page.sections
+    table = next(one for one in tracing.blocks if isinstance(one, Table))
+    # H8/f7 at 6 mm, the shaft made to the bore: 10 to 34 µm (ISO 286-2), 22 in the middle.
+    assert text_of(table.rows[0][2]) == "0.022 mm, by making"
+    assert text_of(table.rows[0][3]) == "____ mm"
+
+
+def test_what_does_not_move_has_no_page(compile_text: Compile) -> None:
+    text = (
+        "format: 1\nmodel: {title: Trial, issue: A, units: mm}\n"
+        "parts:\n  pin: {material: brass, stock: 6 mm drawn rod, cut: 40 mm}\n"
+    )
+    outcome = compile_text(text, Phase.COMPOSE)
+    assert isinstance(outcome.binder, Binder)
+    assert not {"care", "first-run"} & {one.id for one in outcome.binder.sections}
