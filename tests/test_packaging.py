@@ -24,6 +24,7 @@ PACKAGES = {
     "binder": ROOT / "binder",
     "binder_plugins": PLUGINS,
     "binder_drafting": PLUGINS.parent / "binder_drafting",
+    "binder_making": PLUGINS.parent / "binder_making",
     "binder_solid": PLUGINS.parent / "binder_solid",
     "binder_trade": PLUGINS.parent / "binder_trade",
 }

@@ -36,6 +36,7 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as folder:
         times = {size: _measured(size, Path(folder)) for size in SIZES}
         small, large = _growth([_spec(size, Path(folder)) for size in SIZES[1:]])
+    few, many = map(float, _run(["-m", "tests.bench.making"]).stdout.split())
     print(f"{'parts':>6} {'check':>9} {'floor':>9} {'ratio':>6}")
     for size, (check, floor) in times.items():
         print(f"{size:>6} {check * 1000:>7.0f}ms {floor * 1000:>7.0f}ms {check / floor:>6.2f}")
@@ -45,6 +46,8 @@ def main() -> None:
         f"start-up taken off: {small * 1000:.0f} ms for 200 parts, {large * 1000:.0f} ms for 1,600"
     )
     print(f"1,600 parts: {large / small:.1f} times the 200 (target: at most 8.8)")
+    print(f"\n3,000 operations planned in {few:.2f} s (target: at most 1 s)")
+    print(f"24,000 operations: {many / few:.1f} times as long (target: at most 9)")
 
 
 def _spec(size: int, folder: Path) -> Path:
