@@ -72,6 +72,7 @@ from binder.pages import (
     Subheading,
     Table,
     Text,
+    TickBox,
 )
 from binder.pages import Arc as DrawnArc
 from binder.pages import Area as DrawnArea

@@ -4,10 +4,48 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from binder.api import FitFact, HalfFact, HardwareFact, JointFact, MaterialFact, PlanStep, hookimpl
+from binder.api import (
+    Check,
+    Code,
+    FitFact,
+    HalfFact,
+    HardwareFact,
+    JointFact,
+    MaterialFact,
+    Page,
+    PlanStep,
+    hookimpl,
+)
+from binder_plugins.operations.checks import (
+    check_bars,
+    check_floors,
+    check_measured,
+    check_routes,
+    check_warping,
+)
+from binder_plugins.operations.codes import CODES
 from binder_plugins.operations.facts import Route
+from binder_plugins.operations.leaf import operation_pages
 from binder_plugins.operations.routes import plan_routes
 from binder_solid.facts import FormFact
+
+
+@hookimpl
+def binder_codes() -> Sequence[Code]:
+    """What cannot be held, cut, divided or measured here."""
+    return CODES
+
+
+@hookimpl
+def binder_checks() -> Sequence[Check]:
+    """Whether each part can be made in this workshop."""
+    return [
+        Check("parts can be held and cut", check_routes),
+        Check("limits can be measured", check_measured),
+        Check("bars can be cut", check_bars),
+        Check("floors of holes are flat", check_floors),
+        Check("thin pieces stay flat", check_warping),
+    ]
 
 
 @hookimpl
@@ -22,3 +60,9 @@ def binder_steps() -> Sequence[PlanStep]:
             after=(FitFact, HalfFact, HardwareFact, JointFact, MaterialFact),
         ),
     ]
+
+
+@hookimpl
+def binder_pages() -> Sequence[Page]:
+    """The operations on each part's leaf."""
+    return [Page("operations", operation_pages)]
