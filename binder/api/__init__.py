@@ -25,6 +25,7 @@ from binder.design import (
     FitFact,
     HalfFact,
     HardwareFact,
+    HoursFact,
     Item,
     ItemNumber,
     Joint,

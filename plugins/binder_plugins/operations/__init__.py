@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from binder.api import (
+    BuildSequence,
     Check,
     Code,
     FitFact,
     HalfFact,
     HardwareFact,
+    HoursFact,
     JointFact,
     MaterialFact,
     Page,
@@ -20,12 +22,15 @@ from binder_plugins.operations.checks import (
     check_bars,
     check_floors,
     check_measured,
+    check_order,
     check_routes,
     check_warping,
 )
 from binder_plugins.operations.codes import CODES
+from binder_plugins.operations.evening_pages import evening_pages
 from binder_plugins.operations.facts import Route
 from binder_plugins.operations.leaf import operation_pages
+from binder_plugins.operations.planning import WorkPlan, plan_work
 from binder_plugins.operations.routes import plan_routes
 from binder_solid.facts import FormFact
 
@@ -41,6 +46,7 @@ def binder_checks() -> Sequence[Check]:
     """Whether each part can be made in this workshop."""
     return [
         Check("parts can be held and cut", check_routes),
+        Check("acts have an order", check_order),
         Check("limits can be measured", check_measured),
         Check("bars can be cut", check_bars),
         Check("floors of holes are flat", check_floors),
@@ -50,7 +56,7 @@ def binder_checks() -> Sequence[Check]:
 
 @hookimpl
 def binder_steps() -> Sequence[PlanStep]:
-    """The route of each part."""
+    """The route of each part, then all work in order."""
     return [
         PlanStep(
             "plan the routes",
@@ -59,10 +65,17 @@ def binder_steps() -> Sequence[PlanStep]:
             gives=(Route,),
             after=(FitFact, HalfFact, HardwareFact, JointFact, MaterialFact),
         ),
+        PlanStep(
+            "plan the evenings",
+            plan_work,
+            needs=(Route, BuildSequence),
+            gives=(WorkPlan, HoursFact),
+            for_pages=True,
+        ),
     ]
 
 
 @hookimpl
 def binder_pages() -> Sequence[Page]:
-    """The operations on each part's leaf."""
-    return [Page("operations", operation_pages)]
+    """The operations on each part's leaf, and the evenings."""
+    return [Page("operations", operation_pages), Page("evenings", evening_pages)]

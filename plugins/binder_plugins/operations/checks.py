@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import CutSize, Design, Diagnostic, HalfFact, MaterialFact, exact
+from binder.api import NOWHERE, CutSize, Design, Diagnostic, HalfFact, MaterialFact, exact
 from binder_plugins.operations import codes
 from binder_plugins.operations.facts import Route
+from binder_plugins.operations.planning import ring
 from binder_solid.facts import FormFact, Located
 
 _HELP = {
@@ -30,6 +31,22 @@ def check_routes(design: Design) -> Iterator[Diagnostic]:
         for act in route.acts:
             for name, words in act.trouble:
                 yield codes.BY_NAME[name].at(act.at, words, help=_HELP.get(name, ""))
+
+
+def check_order(design: Design) -> Iterator[Diagnostic]:
+    """Acts of different parts that wait for one another in a ring."""
+    found = ring(design)
+    if found is not None:
+        first = found.edges[0]
+        owner = next(
+            (r for r in design.facts.all(Route) if first.before.startswith(r.subject)), None
+        )
+        yield codes.OPERATIONS_LOOP.at(
+            owner.at if owner is not None else NOWHERE,
+            "the acts of the work wait for one another in a ring",
+            notes=found.words[:6],
+            help=_HELP["operations-loop"],
+        )
 
 
 def check_measured(design: Design) -> Iterator[Diagnostic]:
@@ -119,6 +136,7 @@ def _bows(one: Located, form: FormFact) -> bool:
     is_cut = one.kind in {"slotted", "pocketed", "stepped", "dovetailed"}
     if not is_cut or one.depth is None or one.face not in {"top", "underside"}:
         return False
-    long = one.length or form.size[0]
+    middle = one.frame.origin[0]
+    long = one.length or 2 * min(middle, form.size[0] - middle)
     is_thin = form.size[0] >= _SLENDER * form.size[2]
     return is_thin and long >= form.size[0] / 2 and one.depth >= form.size[2] / 2

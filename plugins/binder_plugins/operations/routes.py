@@ -250,7 +250,8 @@ def _cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
         if master is None or place in seen:
             continue
         seen.add(place)
-        acts.append(_gate(work, place, made.get(place)))
+        mine = tuple(one.joint for one in halves if one.is_master)
+        acts.append(replace(_gate(work, place, made.get(place)), joints=mine))
     yield _at_bench(work, "by hand", "", acts)
 
 

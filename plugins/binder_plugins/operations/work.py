@@ -276,5 +276,5 @@ def _feed(cut: Cut | None) -> str:
         return ""
     if cut.turning.light_feed:
         return "light"
-    each = "/tooth" if cut.is_per_tooth else ""
+    each = "/z" if cut.is_per_tooth else ""
     return f"{cut.feed_mm:.2g}{each}"
