@@ -44,7 +44,7 @@ NEEDS_STEADY = Code(
 DRILL_CANNOT_REACH = Code(
     "drill-cannot-reach",
     W,
-    "A hole deeper than any twist drill of its size goes.",
+    "A hole deeper than 20 times its diameter, which is where long-series drills end.",
     "The chips stay in the flutes, the drill wanders and breaks off inside.",
     "features:\n  oil: {drilled: 1 mm, on: end, depth: 40 mm}",
     "From both ends, stepped from a larger hole, or larger.",

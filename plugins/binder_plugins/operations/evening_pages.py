@@ -76,10 +76,10 @@ def _what(piece: Piece) -> str:
     setup = piece.setup
     if setup is None:
         return ""
-    where = setup.machine or setup.place
+    where = f"{setup.machine}: " if setup.machine else ""
     acts = list(dict.fromkeys(act.act for act in setup.acts))
     shown = ", ".join(acts[:6]) + (" …" if len(acts) > 6 else "")
-    return f"{where}: {shown.replace('-', ' ')}"
+    return f"{where}{shown.replace('-', ' ')}"
 
 
 def _foot(evening: Evening) -> Iterator[Strong | str]:
@@ -95,6 +95,6 @@ def _foot(evening: Evening) -> Iterator[Strong | str]:
         more = f" and {len(evening.next_tools) - len(tools)} more" if len(tools) < len(
             evening.next_tools) else ""  # fmt: skip
         yield Strong("Lay out for the next: ")
-        yield f"{', '.join(tools)}{more}."
+        yield f"{'; '.join(tools)}{more}."
     elif not evening.gates and not evening.remarks:
         yield "The last one."

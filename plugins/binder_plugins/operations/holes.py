@@ -17,6 +17,8 @@ _FOR_REAMER = 0.2
 _FOR_BORING = 1.0
 _SMALL = 3.0
 _WIDE = 6.0
+# What a long-series drill reaches in its own diameters; from memory of ISO 340.
+_LONG_DRILL = 20.0
 HOLES = frozenset({"drilled", "reamed", "bored", "tapped"})
 SINKS = {"counterbored": "counterbore", "spotfaced": "counterbore", "countersunk": "countersink"}
 
@@ -169,12 +171,10 @@ def _pecked(size: float, deep: float) -> str:
 
 
 def _with_reach(act: Act, one: Located, size: float, deep: float) -> Act:
-    try:
-        pecks(deep, size)
-    except NotDefined as fault:
-        words = f"'{one.name}' is ⌀{size:g} mm and {deep:g} mm deep: {fault.reason}"
-        return replace(act, trouble=(*act.trouble, ("drill-cannot-reach", words)))
-    return act
+    if deep <= _LONG_DRILL * size:
+        return act
+    words = f"'{one.name}' is ⌀{size:g} mm and {deep:g} mm deep, {deep / size:.0f} diameters"
+    return replace(act, trouble=(*act.trouble, ("drill-cannot-reach", words)))
 
 
 def _drill_name(work: Work, size: float) -> str:

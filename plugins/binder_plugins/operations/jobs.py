@@ -67,7 +67,7 @@ def _job(piece: Piece, name: str, minutes: float, after: tuple[str, ...], *, is_
         minutes=minutes,
         family=f"{setup.machine} {setup.grip.kind}" if setup.machine else "bench",
         setup=piece.id if setup.machine else "",
-        tools=tuple(dict.fromkeys(act.tool for act in setup.acts if act.tool)),
+        tools=tuple(dict.fromkeys(act.tool for act in setup.acts if _is_laid_out(act.tool))),
         is_risky=bool(acts & _RISKY),
         is_safe_after=is_last,
         cure_minutes=60.0 if acts & _BONDED and is_last else 0.0,
@@ -75,6 +75,11 @@ def _job(piece: Piece, name: str, minutes: float, after: tuple[str, ...], *, is_
         day=Day.HEAT if acts & _HOT else Day.ORDINARY,
         after=after if acts & _HOT else (),
     )
+
+
+def _is_laid_out(tool: str) -> bool:
+    """Whether a tool lies on the bench beforehand: a mate or a plug does not."""
+    return bool(tool) and not tool.startswith(("its ", "a plug"))
 
 
 def _gate(piece: Piece) -> str:

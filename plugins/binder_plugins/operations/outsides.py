@@ -31,7 +31,10 @@ def rough_turn(turning: Turning, place: int, free: str, tags: tuple[str, ...]) -
     act, words = _way(turning, place, to, fitted=fitted)
     start = max(work.stock_across, to)
     long = step.end - step.start
-    slender = ("slender",) if long / across > _SLENDER or across < _SLENDER_MM else ()
+    # A neck made at the first end cannot wait for the roughing of the second.
+    is_last = not turning.plan.second or place in turning.plan.second
+    is_thin = long / across > _SLENDER or across < _SLENDER_MM
+    slender = ("slender",) if is_last and is_thin else ()
     yield work.act(
         act,
         words,
@@ -59,7 +62,7 @@ def finish_turn(turning: Turning, place: int, free: str, tags: tuple[str, ...]) 
         f"finish: {what}{how}",
         machine=turning.lathe,
         feature=step_name(turning, place),
-        tool="knife tool, fresh off the stone",
+        tool="knife tool freshly honed",
         size=step.across,
         start=step.across + _LEFT_MM,
         deep=step.end - step.start,
