@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from binder.api import (
     BuildSequence,
@@ -33,6 +33,9 @@ from binder_plugins.operations.leaf import operation_pages
 from binder_plugins.operations.planning import WorkPlan, plan_work
 from binder_plugins.operations.routes import plan_routes
 from binder_solid.facts import FormFact
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
 
 
 @hookimpl

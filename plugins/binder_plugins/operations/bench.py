@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from typing import TYPE_CHECKING
 
 from binder.api import Workshop, exact
 from binder_making.cutting import Machine, Speeds
 from binder_making.measuring import Instrument
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Mapping
 
 # Power is held in g mm²/s³.
 _PER_WATT = 1e9

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
 from binder.api import NOWHERE, CutSize, Design, Diagnostic, HalfFact, MaterialFact, exact
 from binder_plugins.operations import codes
 from binder_plugins.operations.facts import Route
 from binder_plugins.operations.planning import ring
 from binder_solid.facts import FormFact, Located
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
 
 _HELP = {
     "nothing-to-grip": "leave a plain step of 3 mm or more, or a hole right through",

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from typing import TYPE_CHECKING
 
 from binder.api import exact
 from binder_plugins.operations.bench import (
@@ -20,7 +20,11 @@ from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, ream, through
 from binder_plugins.operations.turning import Turning, breaking_in
 from binder_plugins.operations.words import holding_min
-from binder_solid.facts import Located, Stretch
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
+
+    from binder_solid.facts import Located, Stretch
 
 _MILLED = frozenset(
     {"flatted", "slotted", "keywayed", "pocketed", "dovetailed", "stepped", "t_slotted"}

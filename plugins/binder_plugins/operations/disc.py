@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import drill_for, flat_holder, place_of, vice_for
 from binder_plugins.operations.edges import edge_acts
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
-from binder_plugins.operations.turning import Turning
 from binder_plugins.operations.words import holding_min
-from binder_solid.facts import Located
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from binder_plugins.operations.turning import Turning
+    from binder_solid.facts import Located
 
 
 def disc_setups(turning: Turning) -> list[SetUp]:

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import TYPE_CHECKING
 
-from binder.api import Workshop
+if TYPE_CHECKING:
+    from binder.api import Workshop
 
 _FULL = 360
 

@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
+from typing import TYPE_CHECKING
 
 from binder.api import ThreadFact
-from binder_plugins.operations.facts import Act
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
 from binder_plugins.operations.lengthwise import is_turned
-from binder_plugins.operations.work import Work
-from binder_solid.facts import FormFact, Located, Stretch
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator, Sequence
+
+    from binder_plugins.operations.facts import Act
+    from binder_plugins.operations.work import Work
+    from binder_solid.facts import FormFact, Located, Stretch
 
 _MOST_OF_IT = 0.6
 _TURNED = frozenset(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
 from binder.api import (
     Block,
@@ -18,10 +18,14 @@ from binder.api import (
     Text,
     TickBox,
 )
-from binder_making.sessions import Evening
 from binder_making.times import in_range
-from binder_plugins.operations.jobs import Piece
 from binder_plugins.operations.planning import WorkPlan
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from binder_making.sessions import Evening
+    from binder_plugins.operations.jobs import Piece
 
 _COLUMNS = (Column("", 0.45), Column("", 4), Column("", 8), Column("", 1.4, is_figure=True))
 _MOST_TOOLS = 14

@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
 from binder.api import HalfFact, exact
 from binder_making.cutting import drills_in_order, pecks
-from binder_plugins.operations.facts import Act
 from binder_plugins.operations.work import TOGETHER, Work, hole_volume
-from binder_solid.facts import Located
 from binder_trade.explained import NotDefined
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from binder_plugins.operations.facts import Act
+    from binder_solid.facts import Located
 
 # Common practice, no source: what is left for the reamer on the diameter, in mm.
 _FOR_REAMER = 0.2

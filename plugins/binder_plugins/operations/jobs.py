@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import groupby
+from typing import TYPE_CHECKING
 
 from binder_making.sessions import Day, Job
-from binder_plugins.operations.facts import SetUp
 from binder_plugins.operations.minutes import setup_minutes
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Mapping, Sequence
+
+    from binder_plugins.operations.facts import SetUp
 
 _RISKY = frozenset({"tap", "part-off", "cut-teeth", "silver-solder", "braze", "weld"})
 _HOT = frozenset({"silver-solder", "braze", "soft-solder", "weld"})

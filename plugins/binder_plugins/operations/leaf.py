@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import replace
+from typing import TYPE_CHECKING
 
 from binder.api import (
     Block,
@@ -23,6 +23,9 @@ from binder_plugins.operations.facts import Act, Route, SetUp
 from binder_plugins.operations.minutes import route_text, setup_minutes
 from binder_plugins.operations.sketch import strip
 from binder_solid.facts import FormFact
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
 
 _COLUMNS = (
     Column("", 0.45),

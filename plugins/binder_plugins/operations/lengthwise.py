@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
-from binder_plugins.operations.work import Work
-from binder_solid.facts import Located, Stretch
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from binder_plugins.operations.work import Work
+    from binder_solid.facts import Located, Stretch
 
 SAME = 1e-6
 BARS = frozenset({"round bar", "drawn rod", "hexagon bar", "square bar"})

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from typing import TYPE_CHECKING
 
 from binder_making.times import ActTime, Estimate, Work, estimate
-from binder_plugins.operations.facts import Act, Route, SetUp
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from binder_plugins.operations.facts import Act, Route, SetUp
 
 PREPARE = 5.0
 

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
+from typing import TYPE_CHECKING
 
 from binder_making.operation import Operation
 from binder_making.order import Loop, in_order
 from binder_making.precedence import Edge, Priority, edges
-from binder_plugins.operations.facts import Act, SetUp
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Mapping, Sequence
+
+    from binder_plugins.operations.facts import Act, SetUp
 
 _AFTER_GRIP = "the grip before it is done with"
 _SAME_HOLE = "each tool follows the hole that is there"

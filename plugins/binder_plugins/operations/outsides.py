@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from binder_plugins.operations.facts import Act
 from binder_plugins.operations.lengthwise import has_limits
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from binder_plugins.operations.facts import Act
     from binder_plugins.operations.turning import Turning
 
 # Common practice, no source: what roughing leaves on the diameter, in mm.

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import TYPE_CHECKING
 
 from binder.api import BuildSequence, Contribution, Design, Fact, HoursFact, Task
 from binder_making.operation import Operation
@@ -16,6 +16,9 @@ from binder_plugins.operations.facts import Route, SetUp
 from binder_plugins.operations.jobs import Piece, jobs_of
 from binder_plugins.operations.minutes import route_estimate
 from binder_plugins.operations.ordered import operation
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
 
 _ON_ITS_LEAF = "the order on its leaf"
 # Minutes of what is no cutting: to measure an item, to put together, to try. Common practice.

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from typing import TYPE_CHECKING
 
 from binder.api import Contribution, Design, Fabrication, Feature, Size
 from binder_plugins.operations import words
@@ -19,6 +19,9 @@ from binder_plugins.operations.turning import Turning
 from binder_plugins.operations.work import TOGETHER, Work, works
 from binder_solid.facts import Located, Stretch
 from binder_solid.forms import Frame
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
 
 _LENGTHS = frozenset({"wire", "spring"})
 _DISCS = frozenset({"plate", "sheet"})

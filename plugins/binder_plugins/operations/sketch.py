@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from typing import TYPE_CHECKING
 
 from binder.api import (
     Drawing,
@@ -16,8 +17,10 @@ from binder.api import (
     Polyline,
     Stroke,
 )
-from binder_plugins.operations.facts import Grip, SetUp
-from binder_solid.facts import FormFact
+
+if TYPE_CHECKING:
+    from binder_plugins.operations.facts import Grip, SetUp
+    from binder_solid.facts import FormFact
 
 Along = Callable[[float], float]
 WIDTH = 58.0

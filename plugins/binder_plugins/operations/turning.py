@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import lathe_for, round_holder, steady_for
 from binder_plugins.operations.edges import axial_acts, edge_acts, is_spoiled
@@ -19,8 +19,12 @@ from binder_plugins.operations.lengthwise import (
 )
 from binder_plugins.operations.outsides import finish_turn, rough_turn
 from binder_plugins.operations.words import holding_min
-from binder_plugins.operations.work import Work
-from binder_solid.facts import FormFact, Located, Stretch
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
+
+    from binder_plugins.operations.work import Work
+    from binder_solid.facts import FormFact, Located, Stretch
 
 CLEAR_MM = 2.0
 SUPPORTED = 3.0

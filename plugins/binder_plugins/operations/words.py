@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from functools import cache
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from binder.api import load_data
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
 
 
 @cache

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
-from typing import TypedDict, Unpack
+from typing import TYPE_CHECKING, TypedDict, Unpack
 
 from binder.api import (
     CutSize,
@@ -29,6 +28,9 @@ from binder_plugins.operations.bench import as_machine, instruments
 from binder_plugins.operations.facts import Act
 from binder_solid.facts import FormFact
 from binder_trade.explained import NotDefined
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Mapping
 
 # Rods and bright bar are left as bought where a step is as thick as they are.
 _SAME = 1e-6
