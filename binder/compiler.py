@@ -37,11 +37,15 @@ class Phase(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Job:
-    """What to compile: the spec, the workshop (None for the built-in), and `--set` texts."""
+    """What to compile: the spec, the workshop (None for the built-in), and `--set` texts.
+
+    `for_files` runs the slow steps where no binder is composed: files are exported.
+    """
 
     spec: Path
     workshop: Path | None = None
     overrides: Sequence[str] = ()
+    for_files: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,7 +112,7 @@ def _designed(job: Job, host: Host, outcome: Outcome, upto: Phase) -> Outcome:
     findings = (*findings, *check_structure(design))
     if any(finding.is_error for finding in findings):
         return replace(outcome, design=design, findings=findings)
-    design, found = host.expand(design, for_pages=upto is Phase.COMPOSE)
+    design, found = host.expand(design, for_pages=job.for_files or upto is Phase.COMPOSE)
     findings = (*findings, *found, *host.check(design))
     findings = accepted(findings, design.departures)
     return replace(outcome, design=design, findings=findings)

@@ -2,10 +2,11 @@
 
 from binder.api.answers import Answer, Reason, Result
 from binder.api.asked import COMMAND_LINE, NotSizeError, asked_size, said_back, with_point
-from binder.api.contributions import Check, Page, PlanStep, Reckoning
+from binder.api.contributions import Check, Export, ExportFile, Page, PlanStep, Reckoning
 from binder.api.data import load_data
 from binder.api.hooks import GROUP, hookimpl
 from binder.api.lengths import lengths_in, parse_size, shown_length, size_text
+from binder.api.named_sizes import Asked, NotAskedError, asked, unread, with_nothing_loose
 from binder.design import (
     Assembly,
     BarCut,
@@ -31,11 +32,15 @@ from binder.design import (
     Joint,
     JointFact,
     LayerFact,
+    Located,
     MaterialFact,
     NumberOff,
     Part,
+    Piece,
     PlacedPiece,
     PlaceFact,
+    Role,
+    ShaftFact,
     Step,
     Task,
     TaskKind,
@@ -45,6 +50,7 @@ from binder.design import (
     made_at,
     made_places,
     made_size,
+    metal_at,
 )
 from binder.diagnostics import NOWHERE, Code, Diagnostic, Labelled, Severity, Span
 from binder.pages import (
@@ -97,22 +103,25 @@ from binder.spec.fields import (
     LengthOrRest,
     LengthOrSuit,
     LengthOrThrough,
+    Mass,
     MemberOf,
     Name,
     Number,
     Offset,
+    Power,
     RangeOf,
     Ref,
     Speed,
     TaperOf,
     Thread,
     ThreadOrSuit,
+    Torque,
     Words,
 )
 from binder.spec.kinds import Kind, Slot
 from binder.spec.meeting import Meeting
-from binder.spec.meetings import joint_kinds
-from binder.spec.models import FeatureEntry, JointEntry, Model, Noted
+from binder.spec.meetings import drive_kind, joint_kinds
+from binder.spec.models import FeatureEntry, JointEntry, LayerEntry, Model, Noted
 from binder.spec.values import Member, Position, Reference, Size, Stock, Taper
 from binder.units import (
     LENGTH,

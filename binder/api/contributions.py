@@ -1,4 +1,4 @@
-"""What the hooks return: steps, checks and pages, each a name and a function."""
+"""What the hooks return: steps, checks, pages and files, each a name and a function."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from binder.api.answers import Answer
 from binder.design import Contribution, Design, Fact
 from binder.diagnostics import Diagnostic
-from binder.pages import Inset, Section
+from binder.pages import Drawing, Inset, Section
 from binder.workshop import Workshop
 
 
@@ -43,6 +43,29 @@ class Page:
 
     name: str
     run: Callable[[Design, tuple[Diagnostic, ...]], Iterable[Section | Inset]]
+
+
+@dataclass(frozen=True, slots=True)
+class ExportFile:
+    """A file that `binder export` may write, made only when it is asked for.
+
+    `kind` is the plain word by which a maker asks for it (`solid`, `flat`), `item` the part
+    that it shows ('' for the whole model), `ending` that of its name, as `dxf`. `make` gives
+    its bytes, a drawing (which is written as SVG), or the finding that says why there is none.
+    """
+
+    kind: str
+    item: str
+    ending: str
+    make: Callable[[], bytes | Drawing | Diagnostic]
+
+
+@dataclass(frozen=True, slots=True)
+class Export:
+    """An offer of files that others can open, from the finished design."""
+
+    name: str
+    run: Callable[[Design], Iterable[ExportFile]]
 
 
 @dataclass(frozen=True, slots=True)

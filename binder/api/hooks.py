@@ -24,6 +24,9 @@ The life of one run:
    They add nothing to it, so their order does not matter.
 6. *Composing.* The pages of `binder_pages` turn design and findings into sections. They
    know no HTML; where a section stands is its `Place`.
+7. *Exporting*, where files are asked for instead of a binder. The offers of `binder_exports`
+   name files by kind and item; only those that the maker wants are made. A file whose maker
+   raises is a finding, and the others are written.
 
 Apart from any spec, `binder reckon` answers one question at the bench: the plugin that knows
 gives it by `binder_reckonings`.
@@ -38,7 +41,7 @@ from collections.abc import Sequence
 
 import pluggy
 
-from binder.api.contributions import Check, Page, PlanStep, Reckoning
+from binder.api.contributions import Check, Export, Page, PlanStep, Reckoning
 from binder.diagnostics import Code
 from binder.parameters import Gauge, Series
 from binder.spec.kinds import Kind
@@ -82,3 +85,8 @@ def binder_pages() -> Sequence[Page]:  # type: ignore[empty-body]
 @hookspec
 def binder_reckonings() -> Sequence[Reckoning]:  # type: ignore[empty-body]
     """One-off questions that `binder reckon` answers without a spec."""
+
+
+@hookspec
+def binder_exports() -> Sequence[Export]:  # type: ignore[empty-body]
+    """Offers of files that others can open: solids, flat outlines, drawings."""

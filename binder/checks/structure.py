@@ -17,6 +17,7 @@ from binder.spec.values import Member
 def check_structure(design: Design) -> Iterator[Diagnostic]:
     """All findings of the checks without trade."""
     yield from _names(design)
+    yield from _joint_names(design)
     yield from _members(design)
     for joint in design.joints.values():
         yield from _joint(joint, design)
@@ -36,6 +37,21 @@ def _names(design: Design) -> Iterator[Diagnostic]:
                 help="give one of them another name",
             )
         seen.setdefault(item.name, item.at)
+
+
+def _joint_names(design: Design) -> Iterator[Diagnostic]:
+    """A name under `drive` and under `joints`: of the two only one would be made."""
+    written, document = design.spec.written, design.spec.resolved.document
+    for name in written.joints:
+        if name in written.drive:
+            yield codes.NAME_TWICE.at(
+                document.span(("joints", name), of_key=True),
+                f"'{name}' is a joint and a drive",
+                related=(
+                    Labelled(document.span(("drive", name), of_key=True), "the drive of this name"),
+                ),
+                help="give one of them another name",
+            )
 
 
 def _known_item(name: str, span: Span, design: Design) -> Iterator[Diagnostic]:

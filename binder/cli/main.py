@@ -35,6 +35,7 @@ _COMMANDS = (
     "new",
     "check",
     "build",
+    "export",
     "show",
     "why",
     "reckon",

@@ -35,5 +35,7 @@ def _adds(plugin: Plugin) -> Iterator[str]:
         yield f"check    {check.name}"
     for page in plugin.pages:
         yield f"page     {page.name}"
+    for export in plugin.exports:
+        yield f"export   {export.name}"
     if plugin.codes:
         yield f"codes    {', '.join(code.name for code in plugin.codes)}"

@@ -38,7 +38,7 @@ def _words(units: str, bare: str) -> tuple[tuple[str, Text], ...]:
         ("because", ("the maker departs from the usual way, for the reason given.",)),
         ("measure first", ("in hand and measured before anything is made to fit it.",)),
         ("why", ("ten words beside a figure; binder why prints the whole chain.",)),
-        ("blank", ("measured size: ", Blank("example"))),
+        ("blank", ("measured size: ", Blank("example", units))),
     ]
     if bare:
         unit = "millimetres" if bare == "mm" else "inches"

@@ -19,7 +19,14 @@ from binder.design.facts import (
     Step,
 )
 from binder.design.graph import Before, Task, TaskKind
-from binder.design.implied import exact, implied_feature, made_at, made_places, made_size
+from binder.design.implied import (
+    WorkedOut,
+    exact,
+    implied_feature,
+    made_at,
+    made_places,
+    made_size,
+)
 from binder.design.items import (
     Assembly,
     Bought,
@@ -39,7 +46,9 @@ from binder.design.meeting_facts import (
     LayerFact,
     PlaceFact,
     ThreadFact,
+    metal_at,
 )
+from binder.design.shaft_facts import Located, Piece, Role, ShaftFact
 
 __all__ = [
     "Assembly",
@@ -68,18 +77,24 @@ __all__ = [
     "Joint",
     "JointFact",
     "LayerFact",
+    "Located",
     "MaterialFact",
     "NumberOff",
     "Part",
+    "Piece",
     "PlaceFact",
     "PlacedPiece",
+    "Role",
+    "ShaftFact",
     "Step",
     "Task",
     "TaskKind",
     "ThreadFact",
+    "WorkedOut",
     "exact",
     "implied_feature",
     "made_at",
     "made_places",
     "made_size",
+    "metal_at",
 ]

@@ -38,6 +38,11 @@ class Design:
         """The master system of the drawings: `mm` or `inch`."""
         return str(self.spec.written.model.units)
 
+    @property
+    def is_first_angle(self) -> bool:
+        """Whether views stand as in first angle projection (ISO 5456-2), the usual one here."""
+        return self.spec.written.model.projection != "third angle"
+
     def item(self, name: str) -> Item | None:
         """The part, bought item, fabrication or assembly of a name."""
         for table in (self.parts, self.bought, self.fabrications, self.assemblies):

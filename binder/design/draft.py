@@ -49,7 +49,11 @@ def drafted(spec: Spec, workshop: Workshop) -> Design:
         assemblies={
             name: _assembly(name, entry, document) for name, entry in written.assemblies.items()
         },
-        joints={name: _joint(name, entry, document) for name, entry in written.joints.items()},
+        joints={
+            name: _joint(section, name, entry, document)
+            for section in ("drive", "joints")
+            for name, entry in getattr(written, section).items()
+        },
         departures=tuple(_departures(spec)),
     )
 
@@ -82,6 +86,8 @@ def _part(name: str, entry: PartEntry, document: Document) -> Part:
         shape_kind=kind,
         shape=getattr(entry, kind) if kind else None,
         features=_features(name, entry.features, document, path),
+        like=_words(entry.like),
+        is_mirrored=entry.mirrored,
     )
 
 
@@ -129,6 +135,7 @@ def _fabrication(name: str, entry: FabricationEntry, document: Document) -> Fabr
         joined=entry.joined,
         finish=_words(entry.finish),
         features=_features(name, entry.features, document, path),
+        stack=tuple(entry.stack),
     )
 
 
@@ -146,7 +153,7 @@ def _assembly(name: str, entry: AssemblyEntry, document: Document) -> Assembly:
     )
 
 
-def _joint(name: str, entry: JointEntry, document: Document) -> Joint:
+def _joint(section: str, name: str, entry: JointEntry, document: Document) -> Joint:
     return Joint(
         name=name,
         kind=entry.kind,
@@ -155,7 +162,7 @@ def _joint(name: str, entry: JointEntry, document: Document) -> Joint:
         master=_end(entry.master) if entry.master else None,
         made=entry.made or "to drawing",
         held_by=entry.held_by or "",
-        at=document.span(("joints", name), of_key=True),
+        at=document.span((section, name), of_key=True),
     )
 
 
@@ -177,6 +184,14 @@ def _noted(spec: Spec) -> Iterator[tuple[Path, Noted]]:
         for name, owner in getattr(written, section).items():
             for feature, entry in owner.features.items():
                 yield (section, name, "features", feature), entry
-    for section in ("parts", "bought", "scrap_box", "fabrications", "assemblies", "joints"):
+    for section in (
+        "parts",
+        "bought",
+        "scrap_box",
+        "fabrications",
+        "assemblies",
+        "joints",
+        "drive",
+    ):
         for name, entry in getattr(written, section).items():
             yield (section, name), entry

@@ -15,6 +15,12 @@ from binder.units import LENGTH, Quantity, shown
 _PLACES = 6
 
 
+class WorkedOut(Written):
+    """The words of a size that was reckoned: nobody wrote it in any system."""
+
+    __slots__ = ()
+
+
 def exact(mm: float) -> Fraction:
     """A length in mm that was reckoned in floats, to a millionth of a millimetre."""
     return Fraction(round(mm * 10**_PLACES), 10**_PLACES)
@@ -23,7 +29,8 @@ def exact(mm: float) -> Fraction:
 def made_size(mm: Fraction | float, joint: Joint, text: str = "") -> Size:
     """A size in mm that a joint works out; `text` is how it is named, where it has a name."""
     quantity = Quantity(mm if isinstance(mm, Fraction) else exact(mm), LENGTH)
-    return Size(quantity, Written(text or shown(quantity), joint.at))
+    words = Written(text, joint.at) if text else WorkedOut(shown(quantity), joint.at)
+    return Size(quantity, words)
 
 
 def made_at(mm: Fraction | float, face: str, joint: Joint) -> Position:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from binder.diagnostics import Span
-from binder.spec.models import FeatureEntry, JointEntry
+from binder.spec.models import FeatureEntry, JointEntry, LayerEntry
 from binder.spec.values import Member, Size, Stock
 
 
@@ -43,7 +43,10 @@ class Item:
 
 @dataclass(frozen=True, slots=True)
 class Part(Item):
-    """One made piece. `shape_kind` is '' and `shape` None where only its stock is told."""
+    """One made piece. `shape_kind` is '' and `shape` None where only its stock is told.
+
+    `like` is the part whose sizes it took over, of the other hand where it `is_mirrored`.
+    """
 
     material: str
     material_at: Span
@@ -55,6 +58,8 @@ class Part(Item):
     shape_kind: str
     shape: object
     features: tuple[Feature, ...]
+    like: str = ""
+    is_mirrored: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,12 +74,13 @@ class Bought(Item):
 
 @dataclass(frozen=True, slots=True)
 class Fabrication(Item):
-    """Pieces joined first and then machined as one."""
+    """Pieces joined first and then machined as one; `stack` is how they lie, if it is told."""
 
     pieces: tuple[Member, ...]
     joined: str
     finish: str
     features: tuple[Feature, ...]
+    stack: tuple[LayerEntry, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

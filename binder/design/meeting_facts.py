@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import dropwhile, takewhile
 
 from binder.design.facts import Fact
 from binder.diagnostics import NOWHERE, Span
@@ -26,6 +27,20 @@ class JointFact(Fact):
     is_fitted: bool = False
 
 
+Stack = tuple[tuple[Fraction, Fraction], ...]
+
+
+def metal_at(radius: Fraction, stack: Stack) -> Fraction | None:
+    """The metal along a hole so far from the axis of turned work, in mm.
+
+    `stack` is how wide and how long each section is that the drill meets. Narrower ones before
+    the first that is wide enough are air; None where none reaches so far out.
+    """
+    within = list(dropwhile(lambda one: one[0] <= 2 * radius, stack))
+    run = takewhile(lambda one: one[0] > 2 * radius, within)
+    return sum((length for _, length in run), Fraction(0)) if within else None
+
+
 @dataclass(frozen=True, slots=True)
 class PlaceFact(Fact):
     """What is known of a place of an item; the subject is `item.place`, or `item` alone.
@@ -35,7 +50,8 @@ class PlaceFact(Fact):
     a step, hole or thread; `thickness`, the metal along the axis of a hole made here;
     `depth` of a hole (None where through); `length` and `width` of a face, or the length of
     a step, which `start` places along the axis; `recess`, how deep a counterbore lets a head
-    in. `kind` is that of the feature
+    in; `stack`, for turned work, the sections below a face or step, from it inwards: how wide
+    and how long each is. `kind` is that of the feature
     (reamed, tapped ...), `on` the step or face that it stands on; `count` how many alike on
     one item. A hole that is `is_to_suit` gets its size from its joint; `is_bought_rod` is
     an outside that is left as the drawn rod came.
@@ -51,6 +67,7 @@ class PlaceFact(Fact):
     width: Fraction | None = None
     recess: Fraction | None = None
     start: Fraction | None = None
+    stack: Stack = ()
     is_through: bool = False
     is_round: bool = True
     is_bought_rod: bool = False

@@ -9,7 +9,7 @@ from typing import Any
 import pluggy
 
 from binder.api import hooks
-from binder.api.contributions import Check, Page, PlanStep, Reckoning
+from binder.api.contributions import Check, Export, Page, PlanStep, Reckoning
 from binder.diagnostics import Code, Diagnostic, Span
 from binder.host import codes
 from binder.host.plugin import Plugin
@@ -25,6 +25,7 @@ _HOOKS: dict[str, tuple[type, ...]] = {
     "checks": (Check,),
     "pages": (Page,),
     "reckonings": (Reckoning,),
+    "exports": (Export,),
 }
 
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from importlib.metadata import EntryPoint
 
-from binder.api.contributions import PlanStep, Reckoning
+from binder.api.contributions import ExportFile, PlanStep, Reckoning
 from binder.design import Design
 from binder.diagnostics import Code, Diagnostic, Span
 from binder.host.catalogue import CORE_CODES
@@ -14,8 +14,9 @@ from binder.host.clashes import without_clashes
 from binder.host.discover import broken, installed, load
 from binder.host.order import ordered_steps
 from binder.host.plugin import Plugin
+from binder.host.printed import printed
 from binder.host.questions import bounded
-from binder.pages import Inset, Section
+from binder.pages import Drawing, Inset, Section
 from binder.parameters import Gauge, Series
 from binder.spec.kinds import Kinds
 
@@ -75,7 +76,7 @@ class Host:
                 findings.append(broken(_place(plugin), plugin.name, error))
             else:
                 findings.extend(more.findings)
-        return design, tuple(findings)
+        return design, printed(findings, design.units)
 
     def check(self, design: Design) -> tuple[Diagnostic, ...]:
         """What all checks have to say."""
@@ -86,7 +87,7 @@ class Host:
                     findings.extend(check.run(design))
                 except Exception as error:  # noqa: BLE001 - a stranger's code may raise anything
                     findings.append(broken(_place(plugin), plugin.name, error))
-        return tuple(findings)
+        return printed(findings, design.units)
 
     def sections(
         self, design: Design, findings: tuple[Diagnostic, ...]
@@ -101,6 +102,30 @@ class Host:
                 except Exception as error:  # noqa: BLE001 - a stranger's code may raise anything
                     faults.append(broken(_place(plugin), plugin.name, error))
         return tuple(sections), tuple(faults)
+
+    def exports(self, design: Design) -> tuple[tuple[ExportFile, ...], tuple[Diagnostic, ...]]:
+        """The files that can be written; an offer that fails is a finding and is left out."""
+        files: list[ExportFile] = []
+        faults: list[Diagnostic] = []
+        for plugin in self.plugins:
+            for offer in plugin.exports:
+                try:
+                    files.extend(_guarded(one, plugin) for one in offer.run(design))
+                except Exception as error:  # noqa: BLE001 - a stranger's code may raise anything
+                    faults.append(broken(_place(plugin), plugin.name, error))
+        return tuple(files), tuple(faults)
+
+
+def _guarded(file: ExportFile, plugin: Plugin) -> ExportFile:
+    """The file with a maker that gives a finding where the plugin's own raises."""
+
+    def make() -> bytes | Drawing | Diagnostic:
+        try:
+            return file.make()
+        except Exception as error:  # noqa: BLE001 - a stranger's code may raise anything
+            return broken(_place(plugin), plugin.name, error)
+
+    return replace(file, make=make)
 
 
 def _place(plugin: Plugin) -> Span:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from binder.api.contributions import Check, Page, PlanStep, Reckoning
+from binder.api.contributions import Check, Export, Page, PlanStep, Reckoning
 from binder.diagnostics import Code
 from binder.parameters import Gauge, Series
 from binder.spec.kinds import Kind
@@ -24,3 +24,4 @@ class Plugin:
     checks: tuple[Check, ...] = ()
     pages: tuple[Page, ...] = ()
     reckonings: tuple[Reckoning, ...] = ()
+    exports: tuple[Export, ...] = ()

@@ -99,11 +99,15 @@ class Listing:
 
 @dataclass(frozen=True, slots=True)
 class Picture:
-    """A drawing with its caption; `description` says in words what it shows."""
+    """A drawing with its caption; `description` says in words what it shows.
+
+    One of `is_true_size` is never scaled to fit: it is laid on the work.
+    """
 
     drawing: Drawing
     description: str
     caption: str = ""
+    is_true_size: bool = False
 
 
 Block = Paragraph | Subheading | Table | Facts | Checklist | Notice | Listing | Picture

@@ -28,5 +28,13 @@ BUILD_RUNNING = Code(
     "(binder build twice at the same time)",
     "Wait until it has ended, or choose another folder with --output.",
 )
+NOTHING_TO_EXPORT = Code(
+    "nothing-to-export",
+    Severity.ERROR,
+    "No file of that kind or for that item can be exported.",
+    "A folder that stays empty would look as if all had gone well.",
+    "binder export crane.yaml --only cheque",
+    "Ask for one of the kinds and items that `binder export SPEC --list` names.",
+)
 
-CODES = (PDF_NOT_MADE, CANNOT_WRITE, BUILD_RUNNING)
+CODES = (PDF_NOT_MADE, CANNOT_WRITE, BUILD_RUNNING, NOTHING_TO_EXPORT)

@@ -20,6 +20,7 @@ from binder.source.decode import decode
 from binder.source.files import Refusal, read_file, read_file_in
 from binder.source.findings import Findings, whole_file
 from binder.source.includes import INCLUDE, take_includes
+from binder.source.likeness import likened
 from binder.source.merge import merged
 from binder.source.text import SourceText
 from binder.source.tree import Document, Table, Written
@@ -90,6 +91,11 @@ class _Reading:
         if root is not None:
             root = self._with_includes(root, may_include=may_include)
         if root is None:
+            return None, self._found.all()
+        root, found = likened(root)
+        for finding in found:
+            self._found.take(finding)
+        if found:
             return None, self._found.all()
         document = Document(self._file, root, self._texts, self._digest.hexdigest())
         return document, self._found.all()

@@ -27,7 +27,7 @@ from binder.spec.readers import (
 )
 from binder.spec.reading import LEAST_LENGTH, MOST_LENGTH, size_reader
 from binder.spec.values import Member, Position, Reference, Size, Stock, Taper
-from binder.units import ANGLE, FORCE, LENGTH, NUMBER, SPEED, ThreadName
+from binder.units import ANGLE, FORCE, LENGTH, MASS, NUMBER, POWER, SPEED, TORQUE, ThreadName
 
 
 def _text_schema(description: str) -> WithJsonSchema:
@@ -58,6 +58,21 @@ Speed = Annotated[
     Size,
     ReadBy(size_reader(SPEED, Fraction(0), None)),
     _text_schema("a speed of turning: 300 r/min"),
+]
+Torque = Annotated[
+    Size,
+    ReadBy(size_reader(TORQUE, Fraction(0), None)),
+    _text_schema("a torque: 0.2 N m"),
+]
+Power = Annotated[
+    Size,
+    ReadBy(size_reader(POWER, Fraction(0), None)),
+    _text_schema("a power: 10 W"),
+]
+Mass = Annotated[
+    Size,
+    ReadBy(size_reader(MASS, Fraction(0), None)),
+    _text_schema("a mass: 500 g"),
 ]
 Force = Annotated[
     Size,

@@ -14,15 +14,16 @@ class Slot(StrEnum):
     SHAPE = "shape"
     FEATURE = "feature"
     JOINT = "joint"
+    DRIVE = "drive"
     SECTION = "section"
 
 
 @dataclass(frozen=True, slots=True)
 class Kind:
-    """One kind of shape, feature, joint or section.
+    """One kind of shape, feature, joint, drive or section.
 
     `key` is what the maker writes (`reamed:`); `model` reads what stands there: for a
-    feature or joint the whole table, which holds the key; for a shape or section the value
+    feature, joint or drive the whole table, which holds the key; for a shape or section the value
     below the key. `says` is one line for `binder plugins`. `plugin` is set by the host.
     """
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from functools import reduce
+from functools import lru_cache, reduce
 from operator import or_
 from typing import Annotated, Any, cast
 
@@ -18,6 +18,7 @@ def tag_of(key: str) -> str:
     return f"<{key}>"
 
 
+@lru_cache(maxsize=4)  # the same kinds are one language, however many specs are read in it
 def language(kinds: Kinds) -> type[SpecEntry]:
     """The model of a whole spec with all kinds in it."""
     features = _table_of(kinds.of(Slot.FEATURE))
@@ -28,6 +29,7 @@ def language(kinds: Kinds) -> type[SpecEntry]:
         "parts": (_named(part), ...),
         "fabrications": (_named(fabrication), Field(default_factory=dict)),
         "joints": _table_of(kinds.of(Slot.JOINT)),
+        "drive": _table_of(kinds.of(Slot.DRIVE)),
         **sections,
     }
     return cast("type[SpecEntry]", create_model("Spec", __base__=SpecEntry, **fields))

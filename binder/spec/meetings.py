@@ -20,17 +20,33 @@ def joint_kinds(rows: Mapping[str, Mapping[str, Any]], base: type[JointEntry]) -
 
     A row holds the fields of Meeting.
     """
-    return [_kind(key, Meeting(**row), base) for key, row in rows.items()]
+    return [
+        _kind(Slot.JOINT, key, base, Meeting(**row), f"A {row['says']} B")
+        for key, row in rows.items()
+    ]
 
 
-def _kind(key: str, meeting: Meeting, base: type[JointEntry]) -> Kind:
-    says = f"A {meeting.says} B"
+def drive_kind(
+    key: str, base: type[JointEntry], meeting: Meeting | None, says: str, least: int = 2
+) -> Kind:
+    """A kind of drive, told by its key; a mover or a load has one end alone and no meeting."""
+    return _kind(Slot.DRIVE, key, base, meeting, says, least)
+
+
+def _kind(
+    slot: Slot,
+    key: str,
+    base: type[JointEntry],
+    meeting: Meeting | None,
+    says: str,
+    least: int = 2,
+) -> Kind:
     ends: Any = (
-        Annotated[list[Ref], Field(min_length=2, max_length=MOST_ENDS, description=says)],
+        Annotated[list[Ref], Field(min_length=least, max_length=MOST_ENDS, description=says)],
         ...,
     )
     fields: dict[str, Any] = {key: ends}
     model = create_model(f"Joint_{key}", __base__=base, **fields)
     model.kind = key
     model.meeting = meeting
-    return Kind(Slot.JOINT, key, model, says)
+    return Kind(slot, key, model, says)

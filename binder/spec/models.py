@@ -13,6 +13,8 @@ from binder.spec.meeting import Meeting
 from binder.spec.values import Reference
 
 UnitWord = Annotated[Written, OneOf("a unit", "mm", "inch")]
+StandingWord = Annotated[Written, OneOf("a way to stand", "flat", "on end", "on edge")]
+ProjectionWord = Annotated[Written, OneOf("a method of projection", "first angle", "third angle")]
 Made = Annotated[
     Written,
     OneOf(
@@ -64,6 +66,7 @@ class Head(Model):
     bare_numbers: UnitWord | None = None
     driven_by: Words | None = None
     scale: Words | None = None
+    projection: ProjectionWord | None = None
 
 
 class FeatureEntry(Noted):
@@ -75,8 +78,13 @@ class FeatureEntry(Noted):
 
 
 class PartEntry(Noted):
-    """One made piece; the shapes that plugins know are further keys of it."""
+    """One made piece; the shapes that plugins know are further keys of it.
 
+    One that is `like` another was written out from it when it was read.
+    """
+
+    like: Name | None = None
+    mirrored: Flag = False
     title: Words | None = None
     material: Words
     stock: StockOf | None = None
@@ -102,7 +110,7 @@ class BoughtEntry(Noted):
 class JointEntry(Noted):
     """A relation between features of two or more parts; its kinds come from plugins.
 
-    `fixed` is one that is not undone in use.
+    `fixed` is one that is not undone in use. One of the drive says what turns what.
     """
 
     master: Ref | None = None
@@ -120,9 +128,23 @@ class JointEntry(Noted):
         return tuple(getattr(self, self.kind))
 
 
-class FabricationEntry(Noted):
-    """Pieces joined first and then machined as one."""
+class LayerEntry(Model):
+    """Pieces that lie side by side in a stack, as many as are told, laid out by words."""
 
+    piece: Name
+    stands: StandingWord | None = None
+    off: Count | None = None
+    pattern: Words | None = None
+
+
+class FabricationEntry(Noted):
+    """Pieces joined first and then machined as one.
+
+    `stack` says how they lie on one another, from the underside up, each in the middle of the
+    first one unless a pattern spreads them.
+    """
+
+    stack: list[LayerEntry] = Field(default_factory=list, max_length=40)
     title: Words | None = None
     pieces: list[MemberOf]
     joined: Name
@@ -151,4 +173,5 @@ class SpecEntry(Model):
     fabrications: dict[str, FabricationEntry] = Field(default_factory=dict)
     assemblies: dict[str, AssemblyEntry] = Field(default_factory=dict)
     joints: dict[str, JointEntry] = Field(default_factory=dict)
+    drive: dict[str, JointEntry] = Field(default_factory=dict)
     changes: dict[str, Words] = Field(default_factory=dict)

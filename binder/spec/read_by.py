@@ -4,10 +4,17 @@ from __future__ import annotations
 
 import inspect
 from collections.abc import Callable
+from functools import cache
 from typing import Any
 
 from pydantic import GetCoreSchemaHandler
 from pydantic_core import CoreSchema, core_schema
+
+
+@cache
+def _takes_context(read: Callable[..., Any]) -> bool:
+    """Asked once of each function: a few dozen read the thousand fields of the language."""
+    return len(inspect.signature(read).parameters) > 1
 
 
 class ReadBy:
@@ -24,6 +31,6 @@ class ReadBy:
         self, source: object, handler: GetCoreSchemaHandler
     ) -> CoreSchema:
         """Pydantic's way to ask how a marked field is read."""
-        if len(inspect.signature(self.read).parameters) > 1:
+        if _takes_context(self.read):
             return core_schema.with_info_plain_validator_function(self.read)
         return core_schema.no_info_plain_validator_function(self.read)

@@ -21,7 +21,9 @@ from binder.units import LENGTH, Misread, ThreadName, read_thread
 _NAME = re.compile(r"[A-Za-z][A-Za-z0-9_-]*")
 _REFERENCE = re.compile(r"([A-Za-z][A-Za-z0-9_-]*)(?:\.([A-Za-z][A-Za-z0-9_-]*))?")
 _MEMBER = re.compile(r"(?:([0-9]{1,3}) off )?([A-Za-z][A-Za-z0-9_-]*)")
-_ALONG = re.compile(r"(.{1,200}?) ((?:from|above|below|left of|right of) .{1,100})")
+_ALONG = re.compile(
+    r"(.{1,200}?) ((?:from|above|below|left of|right of|in front of|behind) .{1,100})"
+)
 _WHOLE = re.compile(r"[0-9]{1,6}")
 MOST_WORDS = 4000
 SUIT = "to suit"
@@ -70,7 +72,7 @@ def read_count(value: object) -> int:
     if not _WHOLE.fullmatch(text) or not 1 <= int(text) <= MOST_PIECES:
         raise refused(
             codes.BAD_COUNT,
-            f"'{text}' is not a number of pieces",
+            f"'{text}' is not a count from 1 to 999",
             "write a whole number from 1 to 999",
         )
     return int(text)

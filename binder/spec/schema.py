@@ -16,7 +16,15 @@ def spec_schema(kinds: Kinds) -> dict[str, Any]:
     schema["$schema"] = "https://json-schema.org/draft/2020-12/schema"
     schema["title"] = "A build spec for binder, format 1"
     schema["properties"] |= _BEFORE_TYPING
+    _let_parts_be_alike(schema)
     return schema
+
+
+def _let_parts_be_alike(schema: dict[str, Any]) -> None:
+    """What a part takes over from the one that it is like need not be written."""
+    for entry in schema["$defs"].values():
+        if "like" in entry.get("properties", {}):
+            entry["required"] = [key for key in entry.get("required", []) if key != "material"]
 
 
 _BEFORE_TYPING: dict[str, Any] = {

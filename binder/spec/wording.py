@@ -15,7 +15,7 @@ from binder.spec import codes
 from binder.spec.kinds import Kinds, Slot
 from binder.spec.refusal import Refusal
 
-_SLOT_OF = {"features": Slot.FEATURE, "joints": Slot.JOINT}
+_SLOT_OF = {"features": Slot.FEATURE, "joints": Slot.JOINT, "drive": Slot.DRIVE}
 
 
 def finding_of(

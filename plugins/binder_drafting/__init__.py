@@ -3,7 +3,7 @@
 from binder_drafting.draft import draft
 from binder_drafting.edges import Bow, Chain, Edge, on_circle
 from binder_drafting.plane import Rectangle
-from binder_drafting.request import A4_LEAF, Fields, Request
+from binder_drafting.request import A4_LEAF, Datum, Fields, Request
 from binder_drafting.sheet import PlacedLabel, PlacedView, Sheet
 from binder_drafting.sizes import (
     Across,
@@ -44,6 +44,7 @@ __all__ = [
     "CentreMark",
     "Chain",
     "CuttingLine",
+    "Datum",
     "Detail",
     "Edge",
     "Fields",

@@ -17,6 +17,10 @@ from binder_drafting.views import View
 # than that waits for a larger room. Common practice.
 _LONGEST_ENLARGED = 125.0
 _SHORTEST = 90.0
+# A small room is left for the next one rather than draw so small what would do this large.
+_SMALL = 50.0
+_LARGE = 95.0
+_ENLARGED_ENOUGH = 5.0
 _LEAST = 25.0
 _TIER = 11.0
 
@@ -37,8 +41,22 @@ def attempts(request: Request) -> Iterator[tuple[Room, float]]:
                 least = _LEAST if is_last else _SHORTEST
                 if scale < 1 and longest < least:
                     break
+                if not is_last and _is_small(longest, scale):
+                    break
             if wide + margins[0] <= room[0] and tall + margins[1] <= room[1]:
                 yield (room, scale)
+
+
+def _is_small(longest: float, scale: float) -> bool:
+    """Whether the next larger scale would do better, and not make a giant of it."""
+    if scale >= _ENLARGED_ENOUGH:
+        return False
+    return longest < _SMALL and longest * _next(scale) <= _LARGE
+
+
+def _next(scale: float) -> float:
+    """By how much the next larger of the preferred scales is larger."""
+    return min((one / scale for one in PREFERRED if one > scale), default=1.0)
 
 
 def _margins(request: Request) -> tuple[float, float]:

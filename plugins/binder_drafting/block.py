@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 from binder_drafting.angles import draw_opening
 from binder_drafting.balloons import Pointing, draw_balloons
@@ -12,6 +13,7 @@ from binder_drafting.callouts import Callout, draw_callout
 from binder_drafting.choosing import Ways, ways_of
 from binder_drafting.crossings import draw_crossing
 from binder_drafting.details import draw_detail_circle
+from binder_drafting.flaws import flaws_of
 from binder_drafting.lines import draw_lines, on_paper, outline_of
 from binder_drafting.paper import Paper
 from binder_drafting.plane import Rectangle
@@ -39,6 +41,11 @@ class Block:
     def extent(self) -> Rectangle:
         """All that is drawn."""
         return self.paper.extent or self.outline
+
+    @cached_property
+    def flaws(self) -> int:
+        """How much on it is hard to read."""
+        return flaws_of(self.paper)
 
 
 @dataclass(frozen=True, slots=True)

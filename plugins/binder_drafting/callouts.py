@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from math import cos, hypot, radians, sin
 
@@ -25,11 +25,14 @@ _COVERED_SHADE = 30.0
 _CROSSED_LINE = 2.5
 _CROSSED_WORDS = 90.0
 _CROSSED_LEADER = 40.0
+# Another hole of a pattern than the first, and how many of them are tried.
+_ELSEWHERE = 6.0
+_OTHERS = 11
 
 
 @dataclass(frozen=True, slots=True)
 class Callout:
-    """Words, the point that they speak of, and the radius of the circle about it, if any.
+    """Words, the point that they speak of or another such, and the radius of a circle about it.
 
     `leans` are the directions in degrees in which the leader may leave; empty is any. A leader
     that is `inside` a circle begins at its centre.
@@ -41,6 +44,7 @@ class Callout:
     radius: float = 0.0
     leans: tuple[int, ...] = ()
     is_on_face: bool = False
+    others: tuple[Point, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,13 +64,17 @@ def draw_callout(one: Callout, paper: Paper, outline: Rectangle | None = None) -
     """
     best: _Place | None = None
     least = float("inf")
-    for cost, lean, reach, side in _choices(one.leans or _LEANS):
-        if cost >= least:
-            break
-        place = _place(one, lean, reach, side)
-        total = cost + _cost(one, place, paper, least - cost, outline)
-        if total < least:
-            best, least = place, total
+    for order, at in enumerate((one.at, *one.others[:_OTHERS])):
+        extra = _ELSEWHERE * (order > 0)
+        there = replace(one, at=at) if order else one
+        for own, lean, reach, side in _choices(one.leans or _LEANS):
+            cost = own + extra
+            if cost >= least:
+                break
+            place = _place(there, lean, reach, side)
+            total = cost + _cost(one, place, paper, least - cost, outline)
+            if total < least:
+                best, least = place, total
     _draw(one, best or _beyond(one, paper), paper)
 
 

@@ -17,7 +17,7 @@ from binder_drafting.sides import ABOVE, BELOW, LEFT, RIGHT, Side
 from binder_drafting.sizes import Across, Along, AngleOf, Around, Note, Radius, Size
 from binder_drafting.tiers import Span
 from binder_drafting.views import View
-from binder_drafting.words import lines_of_words, size_words, wrapped
+from binder_drafting.words import folded, lines_of_words, size_words
 
 _WIDEST_NOTE = 62.0
 # Extension lines get no longer than this.
@@ -139,9 +139,11 @@ def _callout(size: Around | Radius | Note, scale: float) -> Callout:
         words = size_words(size.text, (), size.tier)
         leans = leans_within(size.first, size.last)
         return Callout(size.id, words, _centre(size, scale), size.radius * scale, leans)
-    words = lines_of_words(wrapped(size.lines, _WIDEST_NOTE), size.tier)
+    words = lines_of_words(folded(size.lines, _WIDEST_NOTE), size.tier)
     at = on_paper(size.at, scale)
-    return Callout(size.id, words, at, size.radius * scale, is_on_face=size.is_on_face)
+    others = tuple(on_paper(one, scale) for one in size.others)
+    radius = size.radius * scale
+    return Callout(size.id, words, at, radius, is_on_face=size.is_on_face, others=others)
 
 
 def _centre(size: Radius, scale: float) -> Point:

@@ -19,6 +19,8 @@ from binder_drafting.words import Words, Written
 
 # A feature shorter than this on the paper hides between its own extension lines.
 TOO_SMALL = 1.5
+# Of this rank is the whole of a part: thin as it is, nothing hides in it.
+OVERALL = 9
 _AIM = 5.0
 _WIDEST = 45.0
 _LETTER = 5.0
@@ -111,6 +113,7 @@ def with_details(
         if (
             not isinstance(size, Along)
             or size.view not in own
+            or size.rank >= OVERALL
             or _length(size) * scale >= TOO_SMALL
         ):
             found.append(size)

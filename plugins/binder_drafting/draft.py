@@ -1,9 +1,11 @@
-"""A request to a sheet: the largest preferred scale at which every size finds its place."""
+"""A request to a sheet: the largest preferred scale at which every size is easily read."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from itertools import islice
+from math import log2
 
 from binder.api import Drawing
 from binder_drafting.attempts import attempts
@@ -18,6 +20,8 @@ from binder_drafting.title_block import title_block
 
 _MARGIN = 1.0
 _APART = 6.0
+# So many layouts that fit are looked at for one without a flaw; then the best of them is taken.
+_TRIED = 8
 # Half a wide line: the frame of the title block is not cut off at the edge.
 _EDGE = 0.25
 # Which sizes go into the table first when the views cannot hold all: those that matter least.
@@ -34,6 +38,21 @@ def draft(request: Request) -> Sheet:
         views = tuple(replace(view, is_picture=False) for view in request.views)
         request = replace(request, views=views)
     lost = _homeless(request)
+    found: list[tuple[float, int, Layout, Room]] = []
+    for layout, room in islice(_fitting(request, lost), _TRIED):
+        # Half the scale is as bad as one line through a word.
+        smaller = log2(found[0][2].scale / layout.scale) if found else 0.0
+        found.append((layout.flaws + max(0.0, smaller), len(found), layout, room))
+        if not layout.flaws:
+            break
+    if not found:
+        return _crowded(request, lost)
+    _, _, layout, room = min(found, key=lambda one: one[:2])
+    return _finished(request, layout, room, _of_lost(lost))
+
+
+def _fitting(request: Request, lost: Sequence[Size]) -> Iterator[tuple[Layout, Room]]:
+    """Every layout that keeps within its room, the one to be wished for first."""
     at_scale: dict[tuple[float, Style], Drawn] = {}
     for room, scale in attempts(request):
         free = _free(request, room, scale)
@@ -42,8 +61,7 @@ def draft(request: Request) -> Sheet:
                 at_scale[scale, style] = drawn(request, lost, scale, style)
             layout = laid_out(request, at_scale[scale, style], free)
             if _fits(layout, free):
-                return _finished(request, layout, room, _of_lost(lost))
-    return _crowded(request, lost)
+                yield (layout, room)
 
 
 def _refuse_nonsense(request: Request) -> None:

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from binder_drafting.arrange import Arranged, arranged
 from binder_drafting.attempts import outlines_at
 from binder_drafting.block import Block, Content, draw_block
+from binder_drafting.data_table import data_block
 from binder_drafting.details import detail_view, enlarged, smallest, with_details
 from binder_drafting.paper import Paper
 from binder_drafting.plane import Rectangle
@@ -21,7 +22,7 @@ from binder_drafting.views import Detail, View
 
 _APART = 6.0
 _WIDEST_PICTURE = 75.0
-_LEAST_PICTURE = 30.0
+_LEAST_PICTURE = 22.0
 
 
 @dataclass(frozen=True)
@@ -31,6 +32,7 @@ class Layout:
     paper: Paper
     views: tuple[PlacedView, ...]
     scale: float
+    flaws: int = 0
 
     @property
     def extent(self) -> Rectangle:
@@ -59,7 +61,7 @@ def drawn(request: Request, tabled: Sequence[Size], scale: float, style: Style) 
 
 def laid_out(request: Request, views: Drawn, room: Room) -> Layout:
     """Places views, pictures and table; the title block is not among them."""
-    blocks = list(views.blocks)
+    blocks = [*views.blocks, *([data_block(request.data)] if request.data else ())]
     found = arranged(blocks, first_angle=request.first_angle, room=room)
     for view in request.views:
         if view.is_picture:
@@ -127,8 +129,10 @@ def _gathered(blocks_at: Arranged, table: Paper, scale: float) -> Layout:
     for block, (across, down) in blocks_at.blocks:
         paper.lay(block.paper, across, down)
         box = block.outline.moved(across, down)
-        views.append(PlacedView(block.view.name, box, block.scale))
+        if block.view.edges:
+            views.append(PlacedView(block.view.name, box, block.scale))
     if table.extent is not None:
         here = paper.extent or Rectangle(0, 0, 0, 0)
         paper.lay(table, here.left - table.extent.left, here.bottom + _APART)
-    return Layout(paper, tuple(views), scale)
+    flaws = sum(block.flaws for block, _ in blocks_at.blocks)
+    return Layout(paper, tuple(views), scale, flaws)

@@ -28,6 +28,17 @@ class Fields:
     units: str = "mm"
     date: str = ""
     edges: str = ""
+    hand: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Datum:
+    """A line of the table of data; `also` are the ids of further sizes that it tells."""
+
+    id: str
+    caption: str
+    text: str
+    also: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,7 +46,8 @@ class Request:
     """Views, sizes and details of one part, and the rooms to be tried, the smallest first.
 
     `scales` are tried in order; empty means the preferred ones of ISO 5455 from the largest that
-    could fit. `first_angle` is the method of projection (ISO 5456-2).
+    could fit. `first_angle` is the method of projection (ISO 5456-2). `data` stands in a table
+    beside the views.
     """
 
     views: tuple[View, ...]
@@ -46,3 +58,4 @@ class Request:
     first_angle: bool = True
     fields: Fields | None = None
     scales: tuple[float, ...] = field(default=())
+    data: tuple[Datum, ...] = ()

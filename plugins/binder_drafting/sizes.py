@@ -1,7 +1,8 @@
 """Sizes: what is to be written on the views, each once.
 
 `id` says which size of the spec it is. `limits` are the upper and the lower deviation or limit,
-stacked behind the figure. `tier` is the class of the size: 'fit', 'tool' or 'free'.
+stacked behind the figure. `tier` is the class of the size: 'fit', 'tool' or 'free'. `also` are
+the ids of further sizes that the same words tell.
 """
 
 from __future__ import annotations
@@ -48,6 +49,7 @@ class Across:
     limits: tuple[str, ...] = ()
     tier: str = TOOL
     side: str = ""
+    also: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,7 +98,10 @@ class AngleOf:
 
 @dataclass(frozen=True, slots=True)
 class Note:
-    """Words on a leader: holes, threads, knurls. `radius` is that of the circle pointed at."""
+    """Words on a leader: holes, threads, knurls. `radius` is that of the circle pointed at.
+
+    `others` are further places that would do as well: the other holes of a pattern.
+    """
 
     id: str
     view: str
@@ -105,6 +110,8 @@ class Note:
     radius: float = 0.0
     tier: str = TOOL
     is_on_face: bool = False
+    also: tuple[str, ...] = ()
+    others: tuple[Point, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

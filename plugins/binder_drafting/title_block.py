@@ -17,7 +17,7 @@ _TITLE = 5.0
 _SYMBOL = 5.5
 _LEAST = 10.0
 _FULL_ROW = 11.0
-_LEGEND = "◆ fits here  ~ free"
+_LEGEND = "◆ fits here; holes as the tool leaves; else free"
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,10 +74,11 @@ def _rows(fields: Fields, scale: str) -> tuple[tuple[_Cell, ...], ...]:
         ),
         (
             _Cell("General tolerance", fields.tolerance, 2.4),
+            _Cell("Hand", fields.hand, 3.4),
             _Cell("Edges", fields.edges, 2.1),
             _Cell("Finish", fields.finish, 2.1),
             _Cell("Date", fields.date, 2.4),
-            _Cell("Sizes", _LEGEND, 3.3),
+            _Cell("Sizes", _LEGEND, 4.6),
         ),
     )
 

@@ -17,11 +17,13 @@ _LINE = 5.6
 _STACK = 3.5
 _ABOVE = 1.05
 _BELOW = 0.34
+# A line is not broken at a comma that leaves less of it than this.
+_LATE = 0.4
 _HANGING = frozenset("gjpqyQ,;()[]{}|/↧⌀Ø")
 
-# The classes of a size are told apart by a sign before it: common practice has none, so the
-# title block explains ours.
-SIGNS = {"fit": "◆ ", "free": "~ "}
+# What fits here is marked, for it is measured; all else is plain. Common practice has no sign, so
+# the title block explains ours.
+SIGNS = {"fit": "◆ "}
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,6 +130,22 @@ def wrapped(lines: Sequence[str], width: float, height: float = FIGURE) -> tuple
             else:
                 now = longer
         found.append(now)
+    return tuple(found)
+
+
+def folded(lines: Sequence[str], width: float, height: float = FIGURE) -> tuple[str, ...]:
+    """Lines broken to fit a width in mm, after a comma where one comes late enough."""
+    found: list[str] = []
+    for line in lines:
+        rest = line
+        while text_width(rest, height) > width:
+            cuts = [n + 1 for n, letter in enumerate(rest) if rest[n : n + 2] == ", "]
+            fits = [n for n in cuts if width * _LATE <= text_width(rest[:n], height) <= width]
+            if not fits:
+                break
+            found.append(rest[: fits[-1]])
+            rest = rest[fits[-1] + 1 :]
+        found += wrapped([rest], width, height)
     return tuple(found)
 
 

@@ -9,7 +9,7 @@ from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
-from .jobs import Outcome
+from .jobs import Answer
 from .packing import packed, unpacked
 
 _ENDING = ".answer"
@@ -25,7 +25,7 @@ class Store:
     folder: Path
     limit: int = 64_000_000
 
-    def get(self, key: str) -> Outcome | None:
+    def get(self, key: str) -> Answer | None:
         """Gives a kept answer; nothing where there is none, or none that is whole."""
         path = self._path(key)
         try:
@@ -39,7 +39,7 @@ class Store:
             os.utime(path)
         return outcome
 
-    def put(self, key: str, outcome: Outcome) -> None:
+    def put(self, key: str, outcome: Answer) -> None:
         """Keeps an answer; it is there whole or not at all."""
         text = packed(outcome)
         with suppress(OSError):
@@ -69,3 +69,9 @@ class Store:
 
 def _mark(text: str) -> str:
     return hashlib.sha256(text.encode("utf-8")).hexdigest()
+
+
+def own_store() -> Store:
+    """Where answers are kept between runs: `BINDER_CACHE`, or the user's own cache."""
+    home = os.environ.get("XDG_CACHE_HOME") or str(Path.home() / ".cache")
+    return Store(Path(os.environ.get("BINDER_CACHE") or home) / "binder" / "solids")

@@ -1,15 +1,22 @@
-"""Jobs done by several processes at once, each bounded in time, none able to sink the others."""
+"""Jobs done by several processes at once, each bounded in time, none able to sink the others.
+
+Where the kernel may be loaded once and the process split (Linux, one thread), it is: loading it
+anew in each costs as much as fifty parts. Elsewhere each process starts empty.
+"""
 
 from __future__ import annotations
 
 import math
+import sys
 import time
 from collections import deque
 from collections.abc import Sequence
+from contextlib import suppress
 from dataclasses import dataclass, field
 from multiprocessing import get_context
 from multiprocessing.connection import Connection, wait
-from multiprocessing.context import SpawnProcess
+from multiprocessing.context import ForkProcess, SpawnProcess
+from pathlib import Path
 
 from .jobs import Job, Outcome, Refused
 from .work import worked
@@ -26,7 +33,7 @@ class NoCrew(Exception):
 class _Hand:
     """A process, the line to it, the job that it has, and when its time is up."""
 
-    process: SpawnProcess
+    process: SpawnProcess | ForkProcess
     line: Connection
     deadline: float
     job: int | None = None
@@ -56,7 +63,7 @@ def worked_by_several(jobs: Sequence[Job], workers: int, patience: float) -> tup
 
 
 def serve(line: Connection) -> None:
-    """Does one job after the other as they come down the line, until it is closed."""
+    """Does one job after the other as they come down the line, until it is closed or says None."""
     from .kernel import measure, project, section
 
     line.send((_READY, measure.__name__, project.__name__, section.__name__))
@@ -65,14 +72,21 @@ def serve(line: Connection) -> None:
             job = line.recv()
         except EOFError:
             return
+        if job is None:
+            return
         line.send(worked(job))
 
 
+def may_split() -> bool:
+    """Whether a copy of this process is whole: it has no other thread whose locks it might hold."""
+    threads = Path("/proc/self/task")
+    return sys.platform == "linux" and threads.is_dir() and len(list(threads.iterdir())) == 1
+
+
 def _hired() -> _Hand:
-    context = get_context("spawn")
     try:
-        ours, theirs = context.Pipe()
-        process = context.Process(target=serve, args=(theirs,), daemon=True)
+        ours, theirs = get_context("spawn").Pipe()
+        process = _process(theirs)
         process.start()
     except (OSError, RuntimeError) as fault:
         raise NoCrew(str(fault)) from fault
@@ -80,7 +94,20 @@ def _hired() -> _Hand:
     return _Hand(process, ours, time.monotonic() + _START)
 
 
+def _process(theirs: Connection) -> SpawnProcess | ForkProcess:
+    if not may_split():
+        return get_context("spawn").Process(target=serve, args=(theirs,), daemon=True)
+    from .kernel import measure, project, section  # noqa: F401  (loaded before the split)
+
+    if not may_split():
+        return get_context("spawn").Process(target=serve, args=(theirs,), daemon=True)
+    return get_context("fork").Process(target=serve, args=(theirs,), daemon=True)
+
+
 def _dismiss(hand: _Hand) -> None:
+    # A split process holds copies of the other lines: closing ours alone would not be heard.
+    with suppress(OSError):
+        hand.line.send(None)
     hand.line.close()
     if hand.job is not None or not hand.is_ready:
         hand.process.kill()

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from binder.api import NOWHERE, Fact, Span
+from binder_solid.flats import Flat
 from binder_solid.forms import Form, Frame, Vector
 from binder_solid.views import View
 
@@ -32,8 +33,9 @@ class Located:
     `spots` are the places of all that are alike; `tools` what is cut away for them (or put
     on, where `adds`); empty for what is not drawn (a knurl, a shape filed by eye). `face` is
     the face, or `axis` and `across` of turned work. Sizes are in mm, `depth` None where the
-    hole goes through. `note` is the callout; `told` are the sizes that place it. `ids` names
-    the size that opens the feature, `also` the further ones that its note tells.
+    hole goes through. `note` is the callout, `core` what it says of one of them; `told` are the
+    sizes that place it. `ids` names the size that opens the feature, `also` the further ones
+    that its note tells.
     """
 
     name: str
@@ -54,6 +56,7 @@ class Located:
     is_dummy: bool = False
     ids: tuple[str, ...] = ()
     also: tuple[str, ...] = ()
+    core: str = ""
     at: Span = NOWHERE
 
 
@@ -73,11 +76,21 @@ class Stretch:
 
 
 @dataclass(frozen=True, slots=True)
+class Datum:
+    """A line of the table of data on a drawing; `ids` names the sizes of the spec that it tells."""
+
+    caption: str
+    text: str
+    ids: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class FormFact(Fact):
     """The form of a part: `shape` is turned, block, plate, disc, board, cut or another kind.
 
     `size` is its envelope along x, y and z in mm. `told` are the sizes of the shape itself;
-    `words` what is said of its form in words alone, and so is not drawn.
+    `words` what is said of its form in words alone, and so is not drawn; `data` what a drawing
+    tells in a table, since no dimension can: the teeth of a gear.
     """
 
     shape: str
@@ -87,7 +100,13 @@ class FormFact(Fact):
     located: tuple[Located, ...] = ()
     told: tuple[Told, ...] = ()
     words: tuple[str, ...] = ()
+    data: tuple[Datum, ...] = ()
     at: Span = NOWHERE
+
+
+@dataclass(frozen=True, slots=True)
+class JoinedFact(FormFact):
+    """The form of a fabrication whose pieces have been joined, with what is cut in it then."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,3 +132,22 @@ class ViewsFact(Fact):
 
     views: tuple[View, ...]
     sections: tuple[View, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class FlatFact(Fact):
+    """The faces of a part that are marked out full size: laid on paper, bends laid flat."""
+
+    flats: tuple[Flat, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class FlatViewsFact(Fact):
+    """What the kernel cuts of each face of a `FlatFact`, None where it could not.
+
+    `seen` is each face as it is looked at, for what does not go through; None where that was
+    not asked for.
+    """
+
+    cut: tuple[View | None, ...]
+    seen: tuple[View | None, ...]

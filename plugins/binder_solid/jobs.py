@@ -8,7 +8,7 @@ from functools import lru_cache
 from importlib.metadata import PackageNotFoundError, version
 
 from .forms import Form
-from .solid import Solid
+from .solid import Clash, NamedForm, Solid
 from .views import Cutting, Projection, View
 
 EDITION = 1
@@ -22,6 +22,22 @@ class Job:
     form: Form
     projections: tuple[Projection, ...] = ()
     cuttings: tuple[Cutting, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Gathering:
+    """Forms that stand together, each where it is, and the views wanted of them all."""
+
+    forms: tuple[Form, ...]
+    projections: tuple[Projection, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Crowd:
+    """Forms of which it is asked whether they stand in one another; some pairs may."""
+
+    forms: tuple[NamedForm, ...]
+    allowed: tuple[tuple[str, str], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,10 +57,26 @@ class Drawn:
     sections: tuple[View | Refused, ...] = ()
 
 
+@dataclass(frozen=True, slots=True)
+class Pictured:
+    """For each view that was asked for, what is seen of each form."""
+
+    pictures: tuple[tuple[View, ...], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Crowded:
+    """The pairs that stand in one another."""
+
+    clashes: tuple[Clash, ...]
+
+
 Outcome = Drawn | Refused
+Answer = Drawn | Refused | Pictured | Crowded
+Question = Job | Gathering | Crowd
 
 
-def key_of(job: Job) -> str:
+def key_of(job: Question) -> str:
     """Names a job by all that its answer hangs on."""
     text = f"{EDITION} {_kernel_edition()} {job!r}"
     return hashlib.sha256(text.encode("utf-8")).hexdigest()

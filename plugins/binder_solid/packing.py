@@ -7,8 +7,8 @@ from collections.abc import Callable
 from dataclasses import fields, is_dataclass
 from typing import TypeAlias
 
-from .jobs import Drawn, Outcome, Refused
-from .solid import Solid
+from .jobs import Answer, Crowded, Drawn, Pictured, Refused
+from .solid import Clash, Solid
 from .views import CutFace, Edge, FreeLine, RoundLine, StraightLine, View
 
 _KINDS: dict[str, Callable[..., object]] = {
@@ -23,23 +23,26 @@ _KINDS: dict[str, Callable[..., object]] = {
         RoundLine,
         FreeLine,
         CutFace,
+        Pictured,
+        Crowded,
+        Clash,
     )
 }
 Plain: TypeAlias = "str | int | float | list[Plain] | None"
 
 
-def packed(outcome: Outcome) -> str:
+def packed(outcome: Answer) -> str:
     """Writes an answer as text."""
     return json.dumps(_plain(outcome), separators=(",", ":"), allow_nan=False)
 
 
-def unpacked(text: str) -> Outcome:
+def unpacked(text: str) -> Answer:
     """Reads an answer; raises ValueError for what is none."""
     try:
         outcome = _rich(json.loads(text))
     except (TypeError, KeyError, RecursionError) as fault:
         raise ValueError("no kept answer") from fault
-    if isinstance(outcome, (Drawn, Refused)):
+    if isinstance(outcome, (Drawn, Refused, Pictured, Crowded)):
         return outcome
     raise ValueError("no kept answer")
 

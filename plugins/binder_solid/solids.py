@@ -28,6 +28,15 @@ def views(forms: Form | tuple[Form, ...], projections: Iterable[Projection]) -> 
     return project.views(forms, projections)
 
 
+def gathered(
+    forms: tuple[Form, ...], projections: Iterable[Projection]
+) -> tuple[tuple[View, ...], ...]:
+    """Draws forms that stand together: for each side what is seen of each of them."""
+    from .kernel import project
+
+    return tuple(project.gathered(forms, side) for side in projections)
+
+
 def sectioned(form: Form, cutting: Cutting) -> View:
     """Cuts a form by a plane and draws what is left, hidden edges and all."""
     from .kernel import section

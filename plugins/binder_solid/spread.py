@@ -6,16 +6,18 @@ import multiprocessing
 from collections.abc import Sequence
 
 from .cache import Store
-from .crew import NoCrew, worked_by_several
+from .crew import NoCrew, may_split, worked_by_several
 from .faults import NoKernel
-from .jobs import Drawn, Job, Outcome, Refused, key_of
+from .jobs import Answer, Crowd, Drawn, Gathering, Job, Outcome, Refused, key_of
 from .presence import is_kernel_there
-from .work import worked
+from .work import worked, worked_together
 
-__all__ = ["Drawn", "Job", "Outcome", "Refused", "Store", "drawn_all"]
+__all__ = ["Drawn", "Job", "Outcome", "Refused", "Store", "answered", "drawn_all"]
 
 WORTH_A_CREW = 40
 """Jobs below which loading the kernel anew in each process costs more than it saves."""
+WORTH_A_SPLIT = 12
+"""The same where the processes are split off with the kernel loaded."""
 
 
 def drawn_all(
@@ -37,8 +39,23 @@ def drawn_all(
     return tuple(known[key] for key in keys)
 
 
+def answered(job: Gathering | Crowd, store: Store | None = None) -> Answer:
+    """Answers for forms that stand together; raises NoKernel where it is needed and missing."""
+    key = key_of(job)
+    kept = store.get(key) if store else None
+    if kept is not None:
+        return kept
+    if not is_kernel_there():
+        raise NoKernel("solids need the extra: pip install 'build-binder[solid]'")
+    answer = worked_together(job)
+    if store:
+        store.put(key, answer)
+    return answer
+
+
 def _kept(store: Store | None, key: str) -> Outcome | None:
-    return store.get(key) if store else None
+    answer = store.get(key) if store else None
+    return answer if isinstance(answer, (Drawn, Refused)) else None
 
 
 def _keep(store: Store | None, keys: Sequence[str], known: dict[str, Outcome]) -> None:
@@ -52,7 +69,8 @@ def _worked(jobs: Sequence[Job], workers: int, patience: float) -> tuple[Outcome
     if not is_kernel_there():
         raise NoKernel("solids need the extra: pip install 'build-binder[solid]'")
     is_child = multiprocessing.parent_process() is not None
-    if workers > 1 and len(jobs) >= WORTH_A_CREW and not is_child:
+    worth = WORTH_A_SPLIT if may_split() else WORTH_A_CREW
+    if workers > 1 and len(jobs) >= worth and not is_child:
         try:
             return worked_by_several(jobs, workers, patience)
         except NoCrew:

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from .faults import Unbuildable
 from .forms import Form
-from .jobs import Drawn, Job, Outcome, Refused
-from .solids import measured, sectioned, views
+from .jobs import Answer, Crowd, Crowded, Drawn, Gathering, Job, Outcome, Pictured, Refused
+from .solids import clashes, gathered, measured, sectioned, views
 from .views import Cutting, View
 
 
@@ -22,5 +22,15 @@ def worked(job: Job) -> Outcome:
 def _cut(form: Form, cutting: Cutting) -> View | Refused:
     try:
         return sectioned(form, cutting)
+    except Unbuildable as fault:
+        return Refused(fault.reason, fault.where)
+
+
+def worked_together(job: Gathering | Crowd) -> Answer:
+    """Draws forms that stand together, or finds those that collide; raises NoKernel."""
+    try:
+        if isinstance(job, Gathering):
+            return Pictured(gathered(job.forms, job.projections))
+        return Crowded(clashes(job.forms, job.allowed))
     except Unbuildable as fault:
         return Refused(fault.reason, fault.where)

@@ -8,6 +8,7 @@ from typing import Final
 
 _LEAST: Final = 1e-6
 _MOST: Final = 1e6
+_VAST: Final = 1e12
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +47,20 @@ def not_negative(value: float, what: str) -> float:
         f"{what} of {value:g} is not nothing or a size that can be made",
         f"give {what} of nothing or more",
     )
+
+
+def amount(value: float, what: str) -> float:
+    """The value, where it is above nothing and no giant, as a force or a mass; else NotDefined."""
+    if math.isfinite(value) and 1 / _VAST <= value <= _VAST:
+        return value
+    raise NotDefined(f"{what} of {value:g} is out of reach", f"give {what} above nothing")
+
+
+def amount_or_nothing(value: float, what: str) -> float:
+    """The value, where it is nothing or above and no giant; else NotDefined."""
+    if math.isfinite(value) and 0 <= value <= _VAST:
+        return value
+    raise NotDefined(f"{what} of {value:g} is out of reach", f"give {what} of nothing or more")
 
 
 def within(value: float, low: float, high: float, what: str, sign: str = "") -> float:

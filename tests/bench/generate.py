@@ -36,10 +36,10 @@ def _part(number: int, parts: int) -> Iterator[str]:
     yield "    stock: round bar"
     yield "    turned:"
     yield f"      - {{name: head, diameter: bar, length: {number % 5 + 2} mm}}"
-    yield "      - {name: shank, diameter: 0.6 * bar, length: rest}"
+    yield f"      - {{name: shank, diameter: 0.{4 if number % 2 else 6} * bar, length: rest}}"
     yield f"    overall: {length}"
     yield "    features:"
-    yield f"      bore: {{reamed: {number % 4 + 3} mm, on: head, depth: through}}"
+    yield f"      bore: {{reamed: {3 if number % 2 else 8} mm, on: head, depth: through}}"
     yield f"      edge: {{chamfered: 0.{number % 5 + 3} mm, on: shank}}"
     yield f"      ring: {{grooved: {number % 3 + 1} mm, on: shank, depth: 1 mm}}"
 

@@ -23,6 +23,12 @@ def joined(line: str, more: str = "") -> str:
     return parts(f"{PIN}{ARM}joints:\n  {line}\n{more}")
 
 
+def joined_up(stack: str) -> str:
+    """A spec of three pins soldered together."""
+    line = f"{{pieces: [3 off pin], joined: soldered, stack: [{stack}]}}"
+    return parts(f"{PIN}{ARM}fabrications:\n  pile: {line}\n")
+
+
 CASES = {
     "unknown-key": pin("⟪stok⟫: 6 mm drawn rod, cut: 40 mm"),
     "key-missing": parts("  ⟪pin⟫: {stock: 6 mm drawn rod, cut: 40 mm}\n"),
@@ -46,6 +52,16 @@ CASES = {
     "text-too-long": pin(f"cut: 40 mm, note: ⟪{'word ' * 900}end⟫"),
     "text-empty": pin('cut: 40 mm, note: ⟪""⟫'),
     "list-length": joined("a: {slides: ⟪[pin]⟫}"),
+    "like-unknown": parts(f"{PIN}  long_pin: {{like: ⟪pni⟫}}\n"),
+    "like-ring": parts(f"{PIN}  one: {{like: two}}\n  two: {{like: ⟪one⟫}}\n"),
+    "like-nothing-there": parts(f"{ARM}  bare: {{like: arm, features: {{⟪oyl⟫: left out}}}}\n"),
+    "mirrored-alone": pin("cut: 40 mm, ⟪mirrored⟫: true"),
+    "stack-of-others": joined_up("{piece: pin}, {piece: ⟪arm⟫}"),
+    "stack-not-laid-out": joined_up("{piece: pin}, {piece: ⟪pin⟫, off: 2}"),
+    "hand-of-round-work": parts(
+        "  pin: {material: brass, turned: [{name: rod, diameter: 6 mm, length: 9 mm}]}\n"
+        "  ⟪nip⟫: {like: pin, mirrored: true}\n"
+    ),
     "name-twice": parts(f"{PIN}bought:\n  ⟪pin⟫: {{what: a pin}}\n"),
     "item-unknown": joined("a: {slides: [pin, ⟪amr.bore⟫]}"),
     "place-unknown": joined("a: {slides: [pin, ⟪arm.boer⟫]}"),
@@ -66,8 +82,8 @@ CASES = {
         "joints:\n  a: {runs_in: [pin.rod, arm.bore]}\n"
         "  b: {runs_in: [pin.thin, ⟪arm.bore⟫]}\n"
     ),
-    "joint-said-twice": joined("a: {meshes: [pin, arm]}", "  ⟪b⟫: {meshes: [arm, pin]}\n"),
-    "part-with-itself": joined("⟪a⟫: {meshes: [arm.bore, arm.eye]}"),
+    "joint-said-twice": joined("a: {tied: [pin, arm]}", "  ⟪b⟫: {tied: [arm, pin]}\n"),
+    "part-with-itself": joined("⟪a⟫: {tied: [arm.bore, arm.eye]}"),
     "fit-of-two": joined("a: {slides: [pin, arm.bore, ⟪arm.eye⟫]}"),
     "still-to-suit": parts(
         "  arm: {material: brass, stock: 10 mm x 6 mm flat bar, cut: 40 mm,"

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections import Counter
 from itertools import combinations
 
-from binder.api import Anchor, DrawnLabel, text_width
+from binder.api import Anchor, DrawnLabel, Line, text_width
 from binder_drafting import Rectangle, Request, Sheet
+from binder_drafting.plane import enters
 
 
 def letters_of(label: DrawnLabel) -> Rectangle:
@@ -55,3 +56,15 @@ def words_of(request: Request) -> Counter[str]:
         found.update("".join(texts).replace(" ", ""))
         found.update("".join(getattr(size, "limits", ())).replace(" ", ""))
     return found
+
+
+def struck(sheet: Sheet) -> list[tuple[str, str]]:
+    """Labels through which a line, an arc's chord or a hatching line of the sheet runs."""
+    lines = [one for one in sheet.drawing.shapes if isinstance(one, Line)]
+    boxes = [(label.text, letters_of(label).grown(-0.4)) for label in labels_of(sheet)]
+    return [
+        (text, one.stroke.value)
+        for text, box in boxes
+        for one in lines
+        if enters((one.x1, one.y1), (one.x2, one.y2), box)
+    ]

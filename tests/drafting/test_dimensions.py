@@ -142,12 +142,12 @@ def test_limits_are_stacked_behind_the_figure() -> None:
     assert upper.height == lower.height == 2.5
 
 
-def test_the_three_classes_of_size_are_told_apart() -> None:
+def test_what_fits_here_is_marked_and_all_else_is_plain() -> None:
     sizes = [
         Along(tier, "front", "u", (0, 0), (end, 0), f"{end}", tier=tier)
         for tier, end in (("fit", 50), ("tool", 60), ("free", 70))
     ]
-    assert {one.text for one in labels_of(sheet_of(*sizes))} == {"◆ 50", "60", "~ 70"}
+    assert {one.text for one in labels_of(sheet_of(*sizes))} == {"◆ 50", "60", "70"}
 
 
 def test_a_diameter_between_larger_steps_is_drawn_across_its_own_step() -> None:

@@ -129,5 +129,5 @@ def test_the_docs_name_every_hook() -> None:
 
 
 def test_every_hook_is_used_by_a_built_in(host: Host) -> None:
-    for short in ("kinds", "series", "codes", "steps", "checks", "pages", "reckonings"):
+    for short in ("kinds", "series", "codes", "steps", "checks", "pages", "reckonings", "exports"):
         assert any(getattr(plugin, short) for plugin in host.plugins), short

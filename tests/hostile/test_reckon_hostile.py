@@ -15,11 +15,14 @@ from binder.parameters import Environment
 from binder.workshop import Workshop, read_workshop
 
 ASKED = {
+    "belt": ("24 mm", "to", "40 mm", "centres", "180 mm", "cord", "3 mm"),
     "circlip": ("8 mm",),
+    "divide": ("54", "ratio", "40", "holes", "27 33 39"),
     "dovetail": ("root", "24 mm", "depth", "6 mm", "gib", "2 mm"),
     "drill": ("no. 34",),
     "fit": ("12 mm", "H7/g6"),
     "gauge": ("12 swg",),
+    "gear": ("54", "module", "0.5 mm", "mate", "18"),
     "key": ("12 mm",),
     "leadscrew": ("Tr", "10", "x", "2", "load", "200 N"),
     "limits": ("12 mm", "H7"),
@@ -27,9 +30,12 @@ ASKED = {
     "packing": ("rod", "6 mm"),
     "pattern": ("4 off on 30 mm PCD",),
     "press": ("12 mm", "H7/s6", "steel", "in", "brass,", "hub", "24 mm,", "length", "10 mm"),
+    "ratio": ("1:3.75", "wheels", "20 25 30 40 50 60 75"),
+    "screw-travel": ("lead", "2 mm", "divisions", "100", "travel", "12.34 mm"),
     "screw": ("M3 cap screw", "grip", "5 mm", "into", "brass", "10 mm", "deep"),
     "taper": ("large", "20 mm", "small", "18 mm", "length", "40 mm"),
     "thread": ("1/4 x 40 ME",),
+    "train": ("18/54", "20/60", "speed", "60"),
     "wires": ("M6", "over", "0.58 mm"),
     "wood": ("oak", "width", "100 mm"),
 }

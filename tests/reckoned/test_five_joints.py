@@ -14,7 +14,7 @@ from pathlib import Path
 
 import pytest
 
-from binder.api import FitFact, HalfFact, HardwareFact, ThreadFact
+from binder.api import FitFact, HalfFact, HardwareFact, Joint, ThreadFact
 from binder.compiler import Job, Outcome, compiled
 from binder.design import Design
 from binder.host import Host
@@ -22,9 +22,7 @@ from binder.pages import Section
 
 ROOT = Path(__file__).parents[2]
 SPECS = ("tilt-hammer", "wharf-crane")
-DRIVES_AND_HAND_FITS = {
-    "meshes": "teeth and centres: they belong to the drive",
-    "belted": "groove and length of the belt: they belong to the drive",
+HAND_FITS = {
     "tied": "a knot has no size",
     "glued": "the eye is filed by hand to the wood, by trial",
 }
@@ -33,6 +31,11 @@ DRIVES_AND_HAND_FITS = {
 @cache
 def outcome(name: str) -> Outcome:
     return compiled(Job(ROOT / "specs" / name / f"{name}.yaml"), Host.load())
+
+
+def is_drive(joint: Joint) -> bool:
+    """Teeth, grooves and lengths of belts belong to the drive."""
+    return joint.entry.meeting is None or joint.entry.meeting.group == "drive"
 
 
 def design(name: str) -> Design:
@@ -311,7 +314,7 @@ def test_each_made_part_of_each_joint_has_its_half(name: str) -> None:
     lacking = {
         (joint.name, end.item)
         for joint in design(name).joints.values()
-        if joint.kind not in DRIVES_AND_HAND_FITS
+        if joint.kind not in HAND_FITS and not is_drive(joint)
         for end in joint.ends
         if end.item in made(name) and (joint.name, end.item) not in told
     }

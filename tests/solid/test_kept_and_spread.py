@@ -122,6 +122,7 @@ def test_answers_come_in_the_order_asked_for_and_faults_stay_where_they_are() ->
 @NEEDS_KERNEL
 def test_several_processes_answer_as_one_does(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(spread, "WORTH_A_CREW", 2)
+    monkeypatch.setattr(spread, "WORTH_A_SPLIT", 2)
     jobs = [*JOBS, Job(Ball(-1))]
     assert drawn_all(jobs, workers=2) == drawn_all(jobs, workers=1)
 
@@ -138,6 +139,7 @@ def test_where_no_process_starts_the_work_is_done_here(monkeypatch: pytest.Monke
         raise crew.NoCrew("none to be had")
 
     monkeypatch.setattr(spread, "WORTH_A_CREW", 2)
+    monkeypatch.setattr(spread, "WORTH_A_SPLIT", 2)
     monkeypatch.setattr(crew, "_hired", none)
     assert all(isinstance(answer, Drawn) for answer in drawn_all(JOBS, workers=2))
 

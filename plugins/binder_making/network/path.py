@@ -126,11 +126,11 @@ def _one_path(
     critical: tuple[str, ...],
     length: float,
 ) -> tuple[str, ...]:
-    """Back from the first critical activity that ends last."""
+    """Back from the critical activity that ends last, one without duration if there is one."""
     last = [name for name in critical if abs(times[name].early_finish - length) <= _SAME]
     if not last:
         return ()
-    path = [last[0]]
+    path = [last[-1]]
     while True:
         start = times[path[-1]].early_start
         before = [

@@ -52,7 +52,7 @@ def least(web: Graph, sequence: list[int], prices: Prices) -> Spent:
     minutes = sum(count * prices.of_setup(*key) for key, count in setups.items())
     minutes += prices.holding_min * sum(holdings.values())
     count = sum(tools.values())
-    minutes += prices.tool_min * _tools_by_setup(web, setups, tools, prices)
+    minutes += prices.tool_min * _tools_by_setup(web, sequence, setups, tools, prices)
     return Spent(sum(setups.values()), sum(holdings.values()), count, minutes)
 
 
@@ -107,16 +107,21 @@ def _forced(web: Graph, stretch: Iterable[int], key: Key, naming: Naming) -> int
 
 
 def _tools_by_setup(
-    web: Graph, setups: dict[Key, int], tools: dict[Key, int], prices: Prices
+    web: Graph,
+    sequence: list[int],
+    setups: dict[Key, int],
+    tools: dict[Key, int],
+    prices: Prices,
 ) -> int:
     """The least tool changes beside the least mountings of set-ups.
 
-    Each set-up asks for each of its tools once; a tool that ends one set-up and begins the
-    next is saved. A further mounting saves two tools at the most, and costs no less. Nothing
-    of this is claimed for a machine with a set-up that is cheaper than two tools, or with
-    tools outside of any set-up.
+    Each set-up asks for each of its tools, again where a way within it leaves the tool and
+    comes back; a tool that ends one set-up and begins the next is saved. A further mounting
+    saves two tools at the most, and costs no less. Nothing of this is claimed for a machine
+    with a set-up that is cheaper than two tools, or with tools outside of any set-up.
     """
     count = 0
+    asked = _asked(web, sequence)
     for machine, places in _by_machine(web).items():
         alone = sum(times for key, times in tools.items() if key[0] == machine)
         mountings = {key: times for key, times in setups.items() if key[0] == machine}
@@ -124,10 +129,26 @@ def _tools_by_setup(
         if is_cheap or any(not web.operations[place].setup for place in places):
             count += alone
             continue
-        asked = len({(_setup(web.operations[n]), web.operations[n].tool) for n in places})
         saved = min(max(sum(mountings.values()) - 1, 0), _handed_on(web, places, setups))
-        count += max(alone, asked - saved)
+        count += max(alone, asked[machine] - saved)
     return count
+
+
+def _asked(web: Graph, sequence: list[int]) -> dict[str, int]:
+    """How often the set-ups of each machine ask for a tool, each set-up by itself."""
+    stretches: dict[Key, list[int]] = {}
+    for place in sequence:
+        key = _setup(web.operations[place])
+        if key is not None:
+            stretches.setdefault(key, []).append(place)
+    asked: dict[str, int] = {}
+    for (machine, _), stretch in stretches.items():
+        named = [_tool(web.operations[place]) for place in stretch]
+        for tool in dict.fromkeys(one for one in named if one):
+            again = named.count(tool) > 1
+            times = _forced(web, stretch, tool, _tool) if again else 1
+            asked[machine] = asked.get(machine, 0) + times
+    return asked
 
 
 def _by_machine(web: Graph) -> dict[str, list[int]]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 
 from binder_making.operation import Operation
@@ -75,12 +75,3 @@ def spent(sequence: Iterable[Operation], prices: Prices) -> Spent:
         minutes += prices.of_setup(one.machine, one.setup) if setup else 0.0
         minutes += (prices.holding_min if holding else 0.0) + (prices.tool_min if tool else 0.0)
     return Spent(setups, holdings, tools, minutes)
-
-
-def holding_of(operations: Sequence[Operation]) -> dict[tuple[str, str], str]:
-    """The holding device of each set-up, as its first operation names it."""
-    found: dict[tuple[str, str], str] = {}
-    for one in operations:
-        if one.setup:
-            found.setdefault((one.machine, one.setup), one.holding)
-    return found

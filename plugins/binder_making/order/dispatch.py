@@ -183,9 +183,10 @@ class Dispatch:
         first = [one for one in self._open[:_LOOK_AT] if self._ready_count[one]]
         return min(first, key=self._regret)
 
-    def _regret(self, station: int) -> tuple[bool, bool, int, int]:
+    def _regret(self, station: int) -> tuple[bool, bool, float, int, int]:
+        """What is lost by mounting a station that will be mounted again: its own price, too."""
         machine = self.shop.station_machine[station]
         holding = self.shop.station_holding[station]
         changes = holding not in (NONE, self._machines[machine].holding)
         waits = self._left[station] - self._ready_count[station]
-        return (self._pushes_off(machine), changes, waits, station)
+        return (self._pushes_off(machine), changes, self.shop.price[station], waits, station)

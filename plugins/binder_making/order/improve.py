@@ -8,7 +8,8 @@ from binder_making.order.cost import Prices, spent
 from binder_making.order.graph import Graph
 
 _SMALL = 150
-_TRIES = 4000
+# Operations looked at in all tries together, so that a list of any length takes as long.
+_LOOKS = 60_000
 
 
 class Improving:
@@ -19,15 +20,14 @@ class Improving:
         self._prices = prices
         self.sequence = list(sequence)
         self.minutes = self._price(self.sequence)
-        self._tries = _TRIES
+        self._tries = _LOOKS // max(len(sequence), 1)
 
-    def run(self) -> list[int]:
-        """Moves until nothing helps; long sequences are left as they are."""
+    def run(self, goal: float) -> None:
+        """Moves until nothing helps, or the goal in minutes is met; long ones stay as they are."""
         if len(self.sequence) > _SMALL:
-            return self.sequence
-        while self._tries > 0 and self._one_pass():
+            return
+        while self.minutes > goal + 1e-9 and self._tries > 0 and self._one_pass():
             pass
-        return self.sequence
 
     def _one_pass(self) -> bool:
         """Takes the first move that helps, of runs first and of single operations then."""
@@ -65,22 +65,39 @@ class Improving:
         return (one.machine, one.setup, one.tool)
 
     def _moves(self, first: int, last: int) -> Iterator[list[int]]:
-        """The stretch put everywhere that the edges allow, the nearest places first."""
-        run = self.sequence[first:last]
-        later = {one for place in run for one in self._web.after[place]}
-        earlier = {one for place in run for one in self._web.before[place]}
-        for number in range(last, len(self.sequence)):
-            if self.sequence[number] in later:
-                break
-            head, jumped = self.sequence[:first], self.sequence[last : number + 1]
-            if self._is_worth(number, number + 1, run):
-                yield [*head, *jumped, *run, *self.sequence[number + 1 :]]
+        """The stretch put at every other place, the nearest first.
+
+        On the way back it takes along what it waits for, on the way on what waits for it, so
+        that every edge is kept.
+        """
+        yield from self._back(first, last)
+        yield from self._on(first, last)
+
+    def _back(self, first: int, last: int) -> Iterator[list[int]]:
+        run, jumped = self.sequence[first:last], list[int]()
+        needed = {one for place in run for one in self._web.before[place]}
         for number in range(first - 1, -1, -1):
-            if self.sequence[number] in earlier:
-                break
-            head, jumped = self.sequence[:number], self.sequence[number:first]
+            place = self.sequence[number]
+            if place in needed:
+                run.insert(0, place)
+                needed.update(self._web.before[place])
+                continue
+            jumped.insert(0, place)
             if self._is_worth(number - 1, number, run):
-                yield [*head, *run, *jumped, *self.sequence[last:]]
+                yield [*self.sequence[:number], *run, *jumped, *self.sequence[last:]]
+
+    def _on(self, first: int, last: int) -> Iterator[list[int]]:
+        run, jumped = self.sequence[first:last], list[int]()
+        waiting = {one for place in run for one in self._web.after[place]}
+        for number in range(last, len(self.sequence)):
+            place = self.sequence[number]
+            if place in waiting:
+                run.append(place)
+                waiting.update(self._web.after[place])
+                continue
+            jumped.append(place)
+            if self._is_worth(number, number + 1, run):
+                yield [*self.sequence[:first], *jumped, *run, *self.sequence[number + 1 :]]
 
     def _is_worth(self, left: int, right: int, run: list[int]) -> bool:
         """Whether anything is saved at a new place: a neighbour there shares something."""

@@ -64,8 +64,12 @@ def _best(web: Graph, prices: Prices) -> Order:
     tables = shop(web, prices)
     styles = (Style.SAME_TOOL,) if len(web.operations) > _LONG else tuple(Style)
     found = [Improving(web, Dispatch(tables, style).run(), prices) for style in styles]
+    found.sort(key=lambda one: one.minutes)
+    goal = least(web, found[0].sequence, prices).minutes
     for one in found:
-        one.run()
+        one.run(goal)
+        if one.minutes <= goal + 1e-9:
+            break
     best = min(found, key=lambda one: one.minutes)
     chosen = [web.operations[place] for place in best.sequence]
     return Order(

@@ -9,6 +9,9 @@ from typing import Final
 from binder_making.operation import Operation
 from binder_making.precedence.rules import Priority, Rule, rules, words
 from binder_making.precedence.scopes import SCOPES, Key
+from binder_trade.explained import NotDefined
+
+_MOST_EDGES: Final = 1_000_000
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,17 +54,29 @@ def edges(
 ) -> tuple[Edge, ...]:
     """All edges between the operations, by rule, then in their order; none twice by one rule.
 
-    Cost: linear in operations and in the edges that come out. An edge never leads to the
-    operation that it comes from.
+    Cost: linear in operations and in the edges that come out, which within one part grow with
+    the square of its operations. An edge never leads to the operation that it comes from.
+    Raises `NotDefined` for more than a million edges.
     """
     chosen = rules() if by_rules is None else by_rules
     roles = _roles(operations, chosen)
+    pairs = sum(_pairs(sides) for sides in roles.values())
+    if pairs > _MOST_EDGES:
+        raise NotDefined(
+            f"{pairs:,} reasons why one operation comes before another are too many to weigh",
+            "split the part that has so many features",
+        )
     return tuple(
         edge
         for number, rule in enumerate(chosen)
         if number in roles
         for edge in _edges(rule, roles[number])
     )
+
+
+def _pairs(sides: _Sides) -> int:
+    """How many pairs stand on the two sides."""
+    return sum(len(one) * len(sides.after.get(key, ())) for key, one in sides.before.items())
 
 
 def _roles(operations: Sequence[Operation], chosen: Sequence[Rule]) -> dict[int, _Sides]:

@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import partial
 
 from binder.api import (
     CutSize,
     Design,
     Diagnostic,
+    Drawing,
+    ExportFile,
+    Fabrication,
     Inset,
     ItemNumber,
     MaterialFact,
@@ -16,24 +20,38 @@ from binder.api import (
     Picture,
     shown_length,
 )
-from binder_drafting import Fields, Request, draft
+from binder_drafting import Datum, Fields, Request, draft
+from binder_plugins.drawings.callouts import bare
 from binder_plugins.drawings.sizes import sizes_of
 from binder_plugins.drawings.views import sheets_of
-from binder_solid.facts import FormFact, SolidFact, ViewsFact
+from binder_solid.facts import FormFact, JoinedFact, SolidFact, ViewsFact
 
 # What a leaf has room for beside its tables; the last fills a page by itself, and a part with
 # many sizes goes there at once, rather than to a scale at which nothing can be read.
-ROOMS = ((178.0, 110.0), (178.0, 150.0), (178.0, 205.0))
+ROOMS = ((178.0, 110.0), (178.0, 150.0), (178.0, 205.0), (178.0, 238.0))
 MANY = 14
 TOLERANCE = "ISO 2768-1 m"
 
 
 def drawing_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Inset]:
-    """A drawing for each part of which there are views."""
-    for fact in design.facts.all(FormFact):
+    """A drawing for each part and fabrication of which there are views."""
+    for fact in (*design.facts.all(FormFact), *design.facts.all(JoinedFact)):
         found = design.facts.about(ViewsFact, fact.subject)
         if found is not None:
             yield Inset(f"part-{fact.subject}", (_picture(fact, found, design),))
+
+
+def drawing_files(design: Design) -> Iterator[ExportFile]:
+    """Each drawing as a file of its own."""
+    for fact in design.facts.all(FormFact):
+        found = design.facts.about(ViewsFact, fact.subject)
+        if found is not None:
+            make = partial(_drawing, fact, found, design)
+            yield ExportFile("drawing", fact.subject, "svg", make)
+
+
+def _drawing(fact: FormFact, found: ViewsFact, design: Design) -> Drawing:
+    return draft(request_for(fact, found, design)).drawing
 
 
 def request_for(fact: FormFact, found: ViewsFact, design: Design) -> Request:
@@ -41,17 +59,33 @@ def request_for(fact: FormFact, found: ViewsFact, design: Design) -> Request:
     views = sheets_of(fact, found)
     names = tuple(view.name for view in views)
     sizes = sizes_of(fact, names, design)
-    rooms = ROOMS if len(sizes) <= MANY else ROOMS[-1:]
-    return Request(views, sizes, rooms=rooms, fields=_fields(fact, design))
+    rooms = ROOMS if len(sizes) <= MANY else ROOMS[-2:]
+    return Request(
+        views,
+        sizes,
+        rooms=rooms,
+        fields=_fields(fact, design),
+        first_angle=design.is_first_angle,
+        data=tuple(_data(fact)),
+    )
+
+
+def _data(fact: FormFact) -> Iterator[Datum]:
+    for number, one in enumerate(fact.data):
+        ids = one.ids or (f"{fact.subject}.data{number}",)
+        yield Datum(ids[0], one.caption, bare(one.text), ids[1:])
 
 
 def _picture(fact: FormFact, found: ViewsFact, design: Design) -> Picture:
     sheet = draft(request_for(fact, found, design))
-    part = design.parts[fact.subject]
-    return Picture(sheet.drawing, f"drawing of the {part.title}, scale {sheet.scale}")
+    item = design.item(fact.subject)
+    title = item.title if item is not None else fact.subject
+    return Picture(sheet.drawing, f"drawing of the {title}, scale {sheet.scale}")
 
 
 def _fields(fact: FormFact, design: Design) -> Fields:
+    if isinstance(fact, JoinedFact):
+        return _joined_fields(design.fabrications[fact.subject], design)
     part = design.parts[fact.subject]
     number = design.facts.about(ItemNumber, part.name)
     off = design.facts.about(NumberOff, part.name)
@@ -61,7 +95,7 @@ def _fields(fact: FormFact, design: Design) -> Fields:
     solid = design.facts.about(SolidFact, part.name)
     head = design.spec.written.model
     return Fields(
-        title=f"{part.title}{_hands(part)}",
+        title=part.title,
         item=str(number.number) if number else "",
         material=f"{part.material}{grade}",
         stock=f"{cut.section_text}, {shown_length(cut.length, design.units)}" if cut else "",
@@ -72,11 +106,36 @@ def _fields(fact: FormFact, design: Design) -> Fields:
         issue=str(head.issue),
         units=design.units,
         date=str(head.date or ""),
+        hand=_hands(part, off.count if off else 1, design),
     )
 
 
-def _hands(part: Part) -> str:
-    return " (as drawn, and opposite hand)" if part.handed else ""
+def _joined_fields(one: Fabrication, design: Design) -> Fields:
+    number = design.facts.about(ItemNumber, one.name)
+    off = design.facts.about(NumberOff, one.name)
+    head = design.spec.written.model
+    return Fields(
+        title=one.title,
+        item=str(number.number) if number else "",
+        material=f"as its pieces, {one.joined.replace('_', ' ')}",
+        number_off=str(off.count if off else 1),
+        finish=one.finish,
+        tolerance=TOLERANCE,
+        issue=str(head.issue),
+        units=design.units,
+        date=str(head.date or ""),
+    )
+
+
+def _hands(part: Part, off: int, design: Design) -> str:
+    """How many of each hand, as many of one as of the other; or whose other hand it is."""
+    if part.is_mirrored:
+        other = design.parts[part.like]
+        number = design.facts.about(ItemNumber, other.name)
+        return f"opposite hand of item {number.number if number else other.title}"
+    if not part.handed:
+        return ""
+    return f"{off - off // 2} off as drawn, {off // 2} off opposite hand"
 
 
 def _mass(solid: SolidFact | None) -> str:

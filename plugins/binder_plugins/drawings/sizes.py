@@ -4,19 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from binder.api import Design, HalfFact
+from binder.api import Design, HalfFact, exact, shown_length
 from binder_drafting import Across, Along, Note, Size
-from binder_solid.facts import FormFact, Located, Stretch, Told
+from binder_plugins.drawings.callouts import bare, notes_of
+from binder_plugins.drawings.diameters import diameters
+from binder_plugins.drawings.pointing import view_of
+from binder_plugins.drawings.thickness import thickness_note
+from binder_solid.facts import FormFact, Stretch, Told
 from binder_solid.views import flat
 
-_VIEW_OF_FACE = {
-    "top": "top",
-    "underside": "underside",
-    "front": "front",
-    "back": "back",
-    "left": "left",
-    "right": "right",
-}
 # Which views show a length along an axis, the better one first.
 _SHOWING = {
     "x": ("front", "top", "underside", "back"),
@@ -29,11 +25,29 @@ _SAME = 1e-6
 
 def sizes_of(fact: FormFact, views: tuple[str, ...], design: Design) -> tuple[Size, ...]:
     """Every size of a form, in the order in which the bench needs them."""
-    halves = {one.place: one for one in design.facts.all(HalfFact) if one.item == fact.subject}
-    found = [*_turned(fact, halves), *_sides(fact, views)]
+    halves = _halves(fact.subject, design)
+    units = design.units
+    found = [*_turned(fact, views, halves, units), *_sides(fact, views)]
     for one in fact.located:
-        found += _feature(one, fact, views, halves.get(one.name))
+        view = view_of(one, fact, views)
+        for told in one.told:
+            found += _along(told, views, one.spots[0], fact.size, first=view)
+    found += notes_of(fact, views, halves, units)
     return tuple(_once({size.id: size for size in found}.values()))
+
+
+def _halves(item: str, design: Design) -> dict[str, HalfFact]:
+    """The half at each place that a drawing tells: of several, the one with limits."""
+    found: dict[str, HalfFact] = {}
+    for one in design.facts.all(HalfFact):
+        if one.item == item and (one.place not in found or one.lower is not None):
+            found[one.place] = one
+    return found
+
+
+def told_by(size: Size) -> tuple[str, ...]:
+    """The ids of all that the words of a size tell."""
+    return (size.id, *(size.also if isinstance(size, Across | Note) else ()))
 
 
 def _once(sizes: Iterable[Size]) -> Iterator[Size]:
@@ -56,6 +70,9 @@ def _apart(size: Along) -> float:
 def _sides(fact: FormFact, views: tuple[str, ...]) -> Iterator[Size]:
     steps = {key for one in fact.stretches for key in one.ids}
     for told in (one for one in fact.told if one.id not in steps):
+        if told.along == "z" and not {"front", "right", "left", "back"} & set(views):
+            yield thickness_note(told, fact, views[0])
+            continue
         yield from _along(told, views, (0.0, 0.0, 0.0), fact.size, rank=9)
 
 
@@ -83,7 +100,7 @@ def _along(
         direction,
         start,
         end,
-        _bare(told.text),
+        bare(told.text),
         tier=told.tier,
         datum=_datum(told, size),
         rank=rank,
@@ -109,63 +126,33 @@ def _shows(name: str, along: str) -> bool:
     return flat((point[0], point[1], point[2]), name) != (0.0, 0.0)  # type: ignore[arg-type]
 
 
-def _turned(fact: FormFact, halves: dict[str, HalfFact]) -> Iterator[Size]:
+def _turned(
+    fact: FormFact, views: tuple[str, ...], halves: dict[str, HalfFact], units: str
+) -> Iterator[Size]:
     if fact.stretches:
-        yield from _diameters(fact, halves)
-        yield from _lengths(fact)
+        yield from diameters(fact, views, halves, units)
+        yield from _lengths(fact, units)
 
 
-def _diameters(fact: FormFact, halves: dict[str, HalfFact]) -> Iterator[Size]:
-    for one in fact.stretches:
-        x = (one.start + one.end) / 2
-        limits = _limits(halves.get(one.name), one.across)
-        tier = "fit" if limits else "free"
-        if one.across == one.end_across:
-            yield Across(
-                one.ids[0],
-                "front",
-                (x, -one.across / 2),
-                (x, one.across / 2),
-                _bare(one.text),
-                limits,
-                tier,
-            )
-            continue
-        first, last = one.text.split(" to ")
-        for place, across, words, end in (
-            (one.start, one.across, first, ""),
-            (one.end, one.end_across, last, ".end"),
-        ):
-            yield Across(
-                one.ids[0] + end, "front", (place, -across / 2), (place, across / 2), _bare(words)
-            )
-
-
-def _limits(half: HalfFact | None, nominal: float) -> tuple[str, ...]:
-    if half is None or half.lower is None or half.upper is None:
-        return ()
-    return tuple(f"{size - nominal:+.3f}".replace("-", "−") for size in (half.upper, half.lower))
-
-
-def _lengths(fact: FormFact) -> Iterator[Size]:
+def _lengths(fact: FormFact, units: str) -> Iterator[Size]:
     """Baselines from the first face; behind a step that takes the rest, from the last one."""
     rest = next((n for n, one in enumerate(fact.stretches) if len(one.ids) < 2), None)
     whole = fact.size[0]
     for number, one in enumerate(fact.stretches[:rest] if rest is not None else fact.stretches):
         if one is fact.stretches[-1]:
             break
-        yield _length(one.ids[1], 0.0, one.end, _run(fact.stretches[: number + 1]), fact)
+        yield _length(one.ids[1], 0.0, one.end, _run(fact.stretches[: number + 1]), fact, units)
     if rest is not None:
         for number, one in enumerate(fact.stretches[rest + 1 :], rest + 1):
-            yield _length(one.ids[1], whole, one.start, _run(fact.stretches[number:]), fact)
-    yield _overall(fact)
+            yield _length(one.ids[1], whole, one.start, _run(fact.stretches[number:]), fact, units)
+    yield _overall(fact, units)
 
 
-def _overall(fact: FormFact) -> Size:
+def _overall(fact: FormFact, units: str) -> Size:
     last = fact.stretches[-1]
     has_rest = any(len(one.ids) < 2 for one in fact.stretches)
     key = f"{fact.subject}.overall" if has_rest else last.ids[1]
-    return _length(key, 0.0, fact.size[0], "", fact, rank=9)
+    return _length(key, 0.0, fact.size[0], "", fact, units, rank=9)
 
 
 def _run(stretches: tuple[Stretch, ...]) -> str:
@@ -173,8 +160,10 @@ def _run(stretches: tuple[Stretch, ...]) -> str:
     return stretches[0].length_text if len(stretches) == 1 else ""
 
 
-def _length(key: str, start: float, end: float, text: str, fact: FormFact, rank: int = 0) -> Size:
-    words = _bare(text) or _figure(abs(end - start))
+def _length(
+    key: str, start: float, end: float, text: str, fact: FormFact, units: str, rank: int = 0
+) -> Size:
+    words = bare(text) or _figure(abs(end - start), units)
     edge = -fact.size[2] / 2
     return Along(
         key,
@@ -189,45 +178,7 @@ def _length(key: str, start: float, end: float, text: str, fact: FormFact, rank:
     )
 
 
-def _figure(mm: float) -> str:
+def _figure(mm: float, units: str) -> str:
+    if units == "inch":
+        return shown_length(exact(round(mm, 4)), units)
     return f"{mm:.3f}".rstrip("0").rstrip(".")
-
-
-def _bare(text: str) -> str:
-    """A figure without the unit of the whole drawing (ISO 129-1)."""
-    return text.removesuffix(" mm") if "(" not in text else text
-
-
-def _feature(
-    one: Located, fact: FormFact, views: tuple[str, ...], half: HalfFact | None
-) -> Iterator[Size]:
-    view = _view_of(one, fact, views)
-    for told in one.told:
-        yield from _along(told, views, one.spots[0], fact.size, first=view)
-    if not one.note:
-        return
-    lines = [one.note]
-    if half is not None and half.lower is not None and half.upper is not None:
-        lines.append(f"{half.lower:.3f} – {half.upper:.3f}")
-    at, radius = _pointed_at(one, fact, view)
-    tier = "fit" if len(lines) > 1 else "tool"
-    for key in one.ids:
-        yield Note(key, view, at, tuple(lines), radius, tier)
-
-
-def _pointed_at(one: Located, fact: FormFact, view: str) -> tuple[tuple[float, float], float]:
-    """Where a leader points, and the radius of the circle that it touches there."""
-    u, v = flat(one.spots[0], view)  # type: ignore[arg-type]
-    radius = (one.diameter or 0.0) / 2
-    if fact.stretches and view == "front":
-        # The mouth of a hole on the axis is seen in the half that is cut.
-        return ((u, v + radius) if one.face == "axis" and len(one.spots) == 1 else (u, v)), 0.0
-    return (u, v), radius
-
-
-def _view_of(one: Located, fact: FormFact, views: tuple[str, ...]) -> str:
-    if fact.stretches:
-        is_ring = one.face == "axis" and len(one.spots) > 1 and "right" in views
-        return "right" if is_ring else "front"
-    wanted = _VIEW_OF_FACE.get(one.face, "front")
-    return wanted if wanted in views else "front"

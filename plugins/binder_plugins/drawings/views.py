@@ -18,12 +18,16 @@ from binder_drafting import (
     ThreadLine,
 )
 from binder_drafting import View as Sheet
+from binder_plugins.drawings.pointing import EDGES
+from binder_plugins.drawings.toothed import pitch_lines, with_teeth_uncut
 from binder_solid.facts import FormFact, Located, ViewsFact
 from binder_solid.views import Edge as Seen
 from binder_solid.views import RoundLine, StraightLine, View
 
-_SIDES = {"underside": "underneath"}
+# A view that is not where the method of projection puts it says from where it is seen.
+_FREE = {"underside": "from below"}
 _ROOT = 0.85
+_NOT_ROUND = ("grooved", "undercut", "flatted", *EDGES)
 
 
 def sheets_of(fact: FormFact, found: ViewsFact) -> tuple[Sheet, ...]:
@@ -32,18 +36,20 @@ def sheets_of(fact: FormFact, found: ViewsFact) -> tuple[Sheet, ...]:
     views: list[Sheet] = []
     for view in found.views:
         if view.name == "front" and half is not None:
-            views.append(_sheet(half, fact, name="front"))
+            views.append(with_teeth_uncut(_sheet(half, fact, name="front"), fact))
         else:
-            views.append(_sheet(view, fact, name=view.name))
+            is_free = view.name in _FREE and any(one.name == "top" for one in found.views)
+            views.append(_sheet(view, fact, name=view.name, is_free=is_free))
     return tuple(views)
 
 
-def _sheet(view: View, fact: FormFact, name: str) -> Sheet:
+def _sheet(view: View, fact: FormFact, name: str, *, is_free: bool = False) -> Sheet:
     is_picture = name == "isometric"
     return Sheet(
         name=name,
         edges=tuple(_edges(view, is_picture=is_picture, is_cut=bool(view.faces))),
-        side="" if is_picture else _SIDES.get(name, name),
+        side="" if is_picture or is_free else name,
+        title=_FREE[name] if is_free else "",
         outlines=tuple(Outline(face.outer, face.holes) for face in view.faces),
         marks=() if is_picture else tuple(_marks(view, fact, name)),
         is_picture=is_picture,
@@ -75,11 +81,12 @@ def _marks(view: View, fact: FormFact, name: str) -> Iterator[Mark]:
 
 
 def _turned_marks(view: View, fact: FormFact, name: str) -> Iterator[Mark]:
-    start, end = view.flat((0.0, 0.0, 0.0)), view.flat((fact.size[0], 0.0, 0.0))
     if name == "front":
-        yield AxisLine(start, end)
+        (least, _), (most, _) = view.bounds
+        yield AxisLine((least, 0.0), (most, 0.0))
     else:
-        yield CentreMark(start, fact.size[2] / 2)
+        yield CentreMark(view.flat((0.0, 0.0, 0.0)), fact.size[2] / 2)
+    yield from pitch_lines(fact, name)
 
 
 def _feature_marks(view: View, one: Located, fact: FormFact, name: str) -> Iterator[Mark]:
@@ -88,7 +95,7 @@ def _feature_marks(view: View, one: Located, fact: FormFact, name: str) -> Itera
     if one.kind == "screwed":
         yield from _outside_thread(view, one, fact, name)
         return
-    if one.diameter is None or not one.tools or one.kind in ("grooved", "undercut", "flatted"):
+    if one.diameter is None or not one.tools or one.kind in _NOT_ROUND:
         return
     normal = _toward(view, one)
     if abs(normal) > 0.9:

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from binder.api import (
+    Check,
     Code,
     Contribution,
     Design,
+    Diagnostic,
     FitFact,
     HalfFact,
     HardwareFact,
@@ -56,6 +58,12 @@ def binder_steps() -> Sequence[PlanStep]:
 
 
 @hookimpl
+def binder_checks() -> Sequence[Check]:
+    """Whether screws are left to locate."""
+    return [Check("screws do not locate", _locating)]
+
+
+@hookimpl
 def binder_pages() -> Sequence[Page]:
     """The list of hardware."""
     return [Page("hardware", hardware_pages)]
@@ -65,6 +73,15 @@ def binder_pages() -> Sequence[Page]:
 def binder_reckonings() -> Sequence[Reckoning]:
     """Screws, keys and circlips, asked for at the bench."""
     return reckonings()
+
+
+def _locating(design: Design) -> Iterable[Diagnostic]:
+    """Only a design with a running joint has bearings to keep in line."""
+    if not any(one.kind == "runs_in" for one in design.joints.values()):
+        return ()
+    from binder_plugins.fasteners.locating import check_locating
+
+    return check_locating(design)
 
 
 def _choose(design: Design) -> Contribution:

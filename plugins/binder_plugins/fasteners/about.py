@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from fractions import Fraction
 from typing import Final
 
 from binder.api import Misread, Workshop, parse_size, read_thread
@@ -55,6 +54,6 @@ def _rank(thread: Thread) -> int:
     return 0 if thread.family in _SOLD else 1
 
 
-def drills_of(workshop: Workshop) -> list[tuple[str, float]]:
+def drills_of(workshop: Workshop) -> tuple[tuple[str, float], ...]:
     """The drills of a workshop by name, in mm."""
-    return [(drill.name, float(Fraction(drill.mm))) for drill in workshop.drills()]
+    return tuple((drill.name, float(drill.mm)) for drill in workshop.drills())

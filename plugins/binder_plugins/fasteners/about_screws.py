@@ -145,7 +145,8 @@ def _length(asked: Question, one: Asked, thread: Thread, sunk_mm: float) -> _Mor
     deep = asked.deep_mm or 2 * least.wanted_mm + thread.pitch_mm
     hole = TappedHole(deep, thread.pitch_mm, is_through=asked.is_through)
     lengths = sold(one)
-    found = choose_length(lengths, Grip(asked.grip_mm, sunk_mm), hole, least.wanted_mm)
+    must_mm = least.wanted_mm
+    found = choose_length(lengths, Grip(asked.grip_mm, sunk_mm), hole, must_mm, must_mm)
     if isinstance(found, NoLength):
         raise NotDefined(found.reason, " or ".join(found.ways_out))
     return _More(

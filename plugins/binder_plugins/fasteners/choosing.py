@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Diagnostic, Given, Working
+from binder.api import Diagnostic, Given, Working, lengths_in
 from binder_plugins.fasteners import codes
 from binder_plugins.fasteners.layers import layers
 from binder_plugins.fasteners.lengths_sold import sold
@@ -64,7 +64,7 @@ def wanted(
         length_mm=name.length_mm,
         grip_mm=grip_mm,
         engagement_mm=length.engagement_mm if length is not None else None,
-        why=length.why if length is not None else "",
+        why=lengths_in(length.why, seen.design.units) if length is not None else "",
     )
 
 
@@ -76,9 +76,9 @@ def unlisted(seen: Seen, finding: Diagnostic | None) -> Iterator[Said]:
 
 
 def screw_length(
-    seen: Seen, grip: Grip | None, hole: TappedHole | None, least_mm: float, wanted_mm: float | None
+    seen: Seen, grip: Grip | None, hole: TappedHole | None, least_mm: float
 ) -> Iterator[Said]:
-    """The length of a machine screw: the written one judged, else the one that serves."""
+    """The length of a machine screw: the written one judged, else the shortest that serves."""
     name = seen.asked.name
     lengths = lengths_of(seen)
     if not isinstance(lengths, dict):
@@ -92,7 +92,7 @@ def screw_length(
         yield from _judged(seen, grip, hole, least_mm, lengths)
     else:
         yield from chosen(
-            seen, choose_length(lengths, grip, hole, least_mm, wanted_mm), lengths, grip.length_mm
+            seen, choose_length(lengths, grip, hole, least_mm, least_mm), lengths, grip.length_mm
         )
 
 
@@ -133,7 +133,10 @@ def working(
     seen: Seen, what: str, title: str, result: str, why: str, steps: tuple[Step, ...]
 ) -> Working:
     """A sum of the trade as a working of the joint, with its steps in one line."""
-    sums = "; ".join(f"{step.name}: {step.formula} = {step.value}" for step in steps)
+    units = seen.design.units
+    sums = lengths_in(
+        "; ".join(f"{step.name}: {step.formula} = {step.value}" for step in steps), units
+    )
     sources = dict.fromkeys(step.source for step in steps)
     return Working(
         id=f"{seen.id}.{what}",
@@ -141,7 +144,7 @@ def working(
         given=tuple(_given(seen)),
         formula=sums[:_LONGEST_WORKING],
         result=result,
-        because=" ".join(why.split()[:10]),
+        because=lengths_in(" ".join(why.split()[:10]), units),
         source="; ".join(sources),
         span=seen.joint.at,
     )
@@ -153,10 +156,11 @@ def _given(seen: Seen) -> Iterator[Given]:
         if half.thick is not None:
             at = half.place.at if half.place is not None else half.end.at
             filled = f", {half.filled:g} mm of it filled by the mate" if half.filled else ""
-            yield Given(f"metal at {half.end}", f"{half.thick:g} mm{filled}", at)
+            metal = lengths_in(f"{half.thick:g} mm{filled}", seen.design.units)
+            yield Given(f"metal at {half.end}", metal, at)
     for layer in layers(seen):
         at = seen.design.joints[layer.subject].at
-        yield Given(layer.what, f"{layer.thickness:g} mm", at)
+        yield Given(layer.what, lengths_in(f"{layer.thickness:g} mm", seen.design.units), at)
 
 
 def _judged(
@@ -165,7 +169,7 @@ def _judged(
     name = seen.asked.name
     length = name.length_mm or 0.0
     found = judge_length(length, grip, hole, least_mm)
-    better = choose_length(lengths, grip, hole, least_mm)
+    better = choose_length(lengths, grip, hole, least_mm, least_mm)
     yield from faults(seen, found, hole, least_mm, better_words(better, lengths))
     left = "from the far face" if hole.is_through else "from the end of the thread"
     why = f"as written; ends {found.spare_mm:.1f} mm {left}"

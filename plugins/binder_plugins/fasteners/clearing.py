@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 from binder.api import Design
 from binder_plugins.fasteners.about import drills_of
 from binder_plugins.fasteners.asking import Asked
 from binder_plugins.fasteners.seen import Seen
 from binder_trade.explained import NotDefined
+from binder_trade.threads import Thread
 
 _FITS = {"close": "fine", "medium": "medium", "free": "coarse"}
 _MADE_AS_ONE = ("spotted through", "drilled together", "reamed in line", "lapped together")
@@ -43,14 +45,23 @@ def clear_hole(seen: Seen) -> Clear | None:
     wanted = seen.entry.clearance
     is_by_hand = seen.total > 1 and how_placed(seen) == "marked out by hand"
     fit = _FITS[str(wanted)] if wanted else "coarse" if is_by_hand else "medium"
-    from binder_trade.threading import clearance, clearance_drill
+    from binder_trade.threading import clearance
 
     try:
         hole = clearance(asked.thread, fit)
-        found = clearance_drill(asked.thread, drills_of(seen.design.workshop), fit)
+        name, mm = _owned(asked.thread, drills_of(seen.design.workshop), fit)
     except NotDefined:
         return _unowned(seen, fit)
-    return Clear(found.drill.mm, found.drill.name, hole.source, f"{fit} clearance")
+    return Clear(mm, name, hole.source, f"{fit} clearance")
+
+
+@lru_cache(maxsize=256)
+def _owned(thread: Thread, drills: tuple[tuple[str, float], ...], fit: str) -> tuple[str, float]:
+    """The owned drill that clears a thread; raises NotDefined where there is none."""
+    from binder_trade.threading import clearance_drill
+
+    found = clearance_drill(thread, drills, fit)
+    return found.drill.name, found.drill.mm
 
 
 def _unowned(seen: Seen, fit: str) -> Clear | None:

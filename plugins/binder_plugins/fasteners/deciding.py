@@ -16,6 +16,7 @@ from binder.api import (
 )
 from binder_plugins.fasteners import codes, shaft_codes
 from binder_plugins.fasteners.asking import HELD_BY, WORDS, Asked, asked
+from binder_plugins.fasteners.beside_axis import beside_axis
 from binder_plugins.fasteners.clips import clipped
 from binder_plugins.fasteners.dowels import dowelled
 from binder_plugins.fasteners.grubs import clamped
@@ -83,6 +84,7 @@ def _of_joint(joint: Joint, design: Design, found: Asked) -> Iterator[Said]:
     if isinstance(seen, Diagnostic):
         yield seen
         return
+    seen = beside_axis(seen)
     try:
         yield from placed(seen, _BY_KIND[joint.kind](seen))
     except (NotDefined, NotListed) as fault:

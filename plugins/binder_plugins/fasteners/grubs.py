@@ -35,6 +35,8 @@ from binder_trade.threads import Thread
 _FLAT_SHARE = 0.08  # of the shaft, how deep a flat is filed; common practice, no source
 _LEAST_FLAT_MM = 0.3
 _FLAT_LONG = 1.5  # diameters of the grub screw
+_THOU_MM = 0.0254
+_SIXTY_FOURTH_MM = 25.4 / 64
 _LEAST_SOFT = 1.5  # diameters of thread in a soft hub; common practice, no source
 _NEAR_SHARE = 0.05  # of a diameter: the rule is no finer than that
 _SPOTS = {"flatted": "flat", "drilled": "dimple"}
@@ -52,7 +54,7 @@ def clamped(seen: Seen) -> Iterator[Said]:
     hub, shaft = _hub_and_shaft(seen)
     across = _diameter(shaft) or _diameter(hub)
     yield from _proportion(seen, thread, across)
-    deep = _flat_deep(across)
+    deep = _flat_deep(across, seen.design.units)
     yield from _flat(seen, shaft, thread, across, deep)
     outside = _hub_outside(seen, hub)
     yield from _tapped(seen, hub, thread, outside, across)
@@ -71,8 +73,15 @@ def _diameter(half: Half) -> float | None:
     return float(place.diameter) if place is not None and place.diameter is not None else None
 
 
-def _flat_deep(across: float | None) -> float:
-    return max(_LEAST_FLAT_MM, round(_FLAT_SHARE * (across or 0.0), 1))
+def _flat_deep(across: float | None, units: str) -> float:
+    step = 0.1 if units == "mm" else 5 * _THOU_MM
+    return max(round(_LEAST_FLAT_MM / step), round(_FLAT_SHARE * (across or 0.0) / step)) * step
+
+
+def _flat_long(thread: Thread, units: str) -> float:
+    """The length of a flat: a diameter and a half of the screw, at least 1 mm more than it."""
+    step = 0.1 if units == "mm" else _SIXTY_FOURTH_MM
+    return round(max(_FLAT_LONG * thread.major_mm, thread.major_mm + 1) / step) * step
 
 
 def _proportion(seen: Seen, thread: Thread, across: float | None) -> Iterator[Said]:
@@ -116,15 +125,15 @@ def _flat(
             help=f"file a flat {deep:g} mm deep, or drill a dimple, and say so with `because:`",
         )
         return
-    long = max(_FLAT_LONG * thread.major_mm, thread.major_mm + 1)
+    long = _flat_long(thread, seen.design.units)
     values = {
         "flatted": made_size(across - deep, seen.joint),
         "on": place.place,
-        "length": made_size(round(long, 1), seen.joint),
+        "length": made_size(long, seen.joint),
     }
     flat = made_here(seen, shaft, "flat", "flatted", values)
     yield flat
-    what = f"flat, {across - deep:g} mm to the opposite side, {long:.1f} mm long"
+    what = f"flat, {across - deep:.4g} mm to the opposite side, {long:.5g} mm long"
     how = "so that its burr does not lock the hub on"
     yield half_fact(seen, shaft, what, _hub(seen), how, flat.name)
 

@@ -9,13 +9,22 @@ from math import ceil
 from binder.api import Misread, PlaceFact, made_size, read_thread
 from binder_plugins.fasteners import codes, hole_codes
 from binder_plugins.fasteners.about import drills_of
+from binder_plugins.fasteners.choosing import lengths_of
 from binder_plugins.fasteners.halves import Half
 from binder_plugins.fasteners.holes import hole_feature, says_many
 from binder_plugins.fasteners.passing import half_fact
 from binder_plugins.fasteners.said import Said
 from binder_plugins.fasteners.seen import Seen
 from binder_trade.explained import NotDefined
-from binder_trade.fastening import Engagement, TappedHole, least_engagement, times_d
+from binder_trade.fastening import (
+    Engagement,
+    Grip,
+    NoLength,
+    TappedHole,
+    choose_length,
+    least_engagement,
+    times_d,
+)
 from binder_trade.hardware import NotListed, WoodScrew, wood_screw
 from binder_trade.threads import NotMade, Thread, from_name, is_same
 
@@ -30,11 +39,14 @@ _SCREW_GROUPS = {
     "phosphor bronze": "bronze",
 }
 SOFT = ("aluminium", "magnesium", "zinc alloy", "plastic", "laminate")
-# A blind hole is given half as much again as must hold, and two threads over.
+# A blind hole has a thread free beyond the screw's end and one over; half as much again as must
+# hold where the screw's end is not known.
 _TIMES_LEAST = 1.5
 _THREADS_OVER = 2
 _TAP_LEAD = 4
 _HALF_MM = 0.5
+_THIRTY_SECOND_MM = 25.4 / 32
+_SAME = 1e-6
 _DEEPEST_MM = 1000.0
 
 
@@ -57,10 +69,11 @@ def screw_group(seen: Seen) -> str:
     return _SCREW_GROUPS.get(seen.asked.name.material, "carbon steel")
 
 
-def hold_of(seen: Seen, held: Half, thread: Thread, grip_mm: float | None = None) -> Hold | None:
+def hold_of(seen: Seen, held: Half, thread: Thread, grip: Grip | None = None) -> Hold | None:
     """The tapped hole of the half that holds; None where its depth is not known at all.
 
-    A hole that the joint makes is deep enough for the length that is written, if there is one.
+    A hole that the joint makes is deep enough for the length that is written, else for the
+    shortest sold that holds.
     """
     least = _least(seen, held, thread)
     wanted = seen.entry.engagement.mm if seen.entry.engagement is not None else None
@@ -75,14 +88,29 @@ def hold_of(seen: Seen, held: Half, thread: Thread, grip_mm: float | None = None
         return Hold(TappedHole(metal, pitch, is_through=True), least, wanted)
     if not held.is_to_make:
         return None
-    length = seen.asked.name.length_mm
-    reach = length - grip_mm if length is not None and grip_mm is not None else 0.0
-    wish = max(_TIMES_LEAST * must + _THREADS_OVER * pitch, reach + pitch)
-    full = ceil(min(wish, _DEEPEST_MM) / _HALF_MM) * _HALF_MM
+    wish = _reach(seen, grip, must) + _THREADS_OVER * pitch
+    step_mm = _HALF_MM if seen.design.units == "mm" else _THIRTY_SECOND_MM
+    full = round(ceil(min(wish, _DEEPEST_MM) / step_mm - _SAME) * step_mm, 5)
     room = full + _TAP_LEAD * pitch + 0.3 * thread.major_mm
     if metal is not None and metal <= room:
         return Hold(TappedHole(metal, pitch, is_through=True), least, wanted)
     return Hold(TappedHole(full, pitch), least, wanted)
+
+
+def _reach(seen: Seen, grip: Grip | None, must_mm: float) -> float:
+    """How far the end of the screw comes into the held half, or may come, in mm."""
+    if seen.joint.kind == "studded":
+        return must_mm
+    length = seen.asked.name.length_mm
+    if grip is None:
+        return _TIMES_LEAST * must_mm
+    if length is not None:
+        return max(length - grip.length_mm, must_mm)
+    lengths = lengths_of(seen)
+    if not isinstance(lengths, dict) or not lengths:
+        return _TIMES_LEAST * must_mm
+    best = choose_length(lengths, grip, TappedHole(_DEEPEST_MM, 1.0), must_mm, must_mm)
+    return _TIMES_LEAST * must_mm if isinstance(best, NoLength) else best.chosen_mm - grip.length_mm
 
 
 def _says_through(seen: Seen, hole: PlaceFact) -> bool:

@@ -57,7 +57,7 @@ HOLES_TOO_CLOSE: Final = Code(
 HEADS_OVERLAP: Final = Code(
     "heads-overlap",
     Severity.WARNING,
-    "Heads, washers or counterbores that meet each other, or stand over the edge.",
+    "Heads, washers or counterbores that meet each other or a step, or stand over the edge.",
     "The second screw does not go down.",
     "pattern: 4 off on 8 mm PCD   # with M3 cap screws, heads 5.5 mm",
     "Space them out, or use a smaller head.",
@@ -98,10 +98,35 @@ WILL_NOT_LINE_UP: Final = Code(
 SPANNER_CANNOT_SWING: Final = Code(
     "spanner-cannot-swing",
     Severity.WARNING,
-    "A spanner's head does not pass between two hexagons.",
+    "A spanner's head does not pass between a hexagon and the next, or a step beside it.",
     "The nut is done up with pliers.",
     "pattern: 2 off, 10 mm apart   # with M4 hexagon bolts",
     "Use cap screws and a key from above, a box spanner, or space them out.",
+)
+KEY_CANNOT_REACH: Final = Code(
+    "key-cannot-reach",
+    Severity.WARNING,
+    "Less free above a socket head than the short arm of its key (ISO 2936).",
+    "The screw stands in its hole and nothing turns it.",
+    "turned: [flange, barrel 10 mm long, wider flange]   # M4 cap screws between the flanges",
+    "Use a hexagon head and a spanner from the side, or put the screw in from the other side.",
+)
+SCREW_CANNOT_ENTER: Final = Code(
+    "screw-cannot-enter",
+    Severity.ERROR,
+    "Less free before a hole than the screw with its head is long.",
+    "The joint goes together on paper alone: the screw does not get to its hole.",
+    "turned: [flange, barrel 6 mm long, wider flange]   # a 12 mm screw between the flanges",
+    "Use a stud and nut, a shorter screw, or put the screw in from the other side.",
+)
+SCREW_LOCATES: Final = Code(
+    "screw-used-as-locator",
+    Severity.WARNING,
+    "A bearing of a shaft is kept in line with another by screws in clearance holes alone.",
+    "Screws hold, they do not locate: it shifts as they are tightened, and the shaft binds.",
+    "joints:\n  blocks on bed: {screwed: [block.foot, bed.top], fastener: M3 cap screw}\n"
+    "  shaft in blocks: {runs_in: [shaft.journal, block.bore]}   # two blocks",
+    "Ream in line, or locate it by a spigot, or by dowels once the shaft runs freely.",
 )
 RIVET_TOO_SHORT: Final = Code(
     "rivet-too-short",
@@ -125,5 +150,8 @@ HOLE_CODES: Final = (
     SEAT_MISSING,
     WILL_NOT_LINE_UP,
     SPANNER_CANNOT_SWING,
+    KEY_CANNOT_REACH,
+    SCREW_CANNOT_ENTER,
+    SCREW_LOCATES,
     RIVET_TOO_SHORT,
 )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 
 from binder.api import Fabrication, Feature, Part, PlaceFact, implied_feature, made_size
@@ -115,6 +116,9 @@ def seat_feature(
     away = OPPOSITE.get(half.face)
     if away is None:
         return None
+    if kind == "countersunk":
+        # It is cut by eye until the head is in: a tenth is as near as anyone gets.
+        diameter_mm = math.ceil(round(diameter_mm * 10, 6)) / 10
     values: dict[str, object] = {kind: made_size(diameter_mm, seen.joint), "on": away}
     if depth_mm is not None:
         values["depth"] = made_size(depth_mm, seen.joint)
@@ -122,7 +126,7 @@ def seat_feature(
 
 
 def says_many(seen: Seen, half: Half) -> str:
-    """`, 4 off: 2 times 2 off, 14 mm apart`: how many of a hole, for the part's leaf."""
+    """`, 4 off: 2 sets of 2 off, 14 mm apart`: how many of a hole, for the part's leaf."""
     off, each = seen.off_on(half), seen.each
     if off <= 1:
         return ""
@@ -130,7 +134,7 @@ def says_many(seen: Seen, half: Half) -> str:
     times = off // each if off % each == 0 else 1
     if times == 1 or each == 1:
         return f", {_counted(off, pattern)}"
-    return f", {off} off: {times} times {_counted(each, pattern)}"
+    return f", {off} off: {times} sets of {_counted(each, pattern)}"
 
 
 def _counted(count: int, pattern: str) -> str:

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from binder.api import Diagnostic
 from binder_plugins.fasteners.asking import Asked
+from binder_plugins.fasteners.beside_walls import check_walls
 from binder_plugins.fasteners.choosing import (
     chosen,
     lengths_of,
@@ -44,7 +45,10 @@ def bolted(seen: Seen) -> Iterator[Said]:
     for half in seen.halves:
         is_outer = half in (seen.halves[0], seen.halves[-1])
         yield from room_on(seen, half, seat if is_outer else None)
-    yield from _bolt_length(seen, seat)
+    length = list(_bolt_length(seen, seat))
+    yield from length
+    yield from check_walls(seen, seen.halves[0], seat, length)
+    yield from check_walls(seen, seen.halves[-1], seat, [])
 
 
 def studded(seen: Seen) -> Iterator[Said]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import HalfFact, made_size
+from binder.api import HalfFact, lengths_in, made_size
 from binder_plugins.fasteners import hole_codes
 from binder_plugins.fasteners.clearing import Clear, clear_hole, how_placed
 from binder_plugins.fasteners.halves import Half
@@ -49,9 +49,9 @@ def half_fact(seen: Seen, half: Half, what: str, mate: str, how: str, place: str
         joint=seen.joint.name,
         item=half.end.item,
         place=place or (half.hole.place if half.hole is not None else half.end.place),
-        what=what,
+        what=lengths_in(what, seen.design.units),
         mate=mate,
-        how=how,
+        how=lengths_in(how, seen.design.units),
         is_master=seen.joint.master == half.end,
     )
 

@@ -22,15 +22,25 @@ class Entered:
 
 
 def recess_in(
-    end: End, place: PlaceFact | None, design: Design, thick: Fraction | None
+    end: End,
+    place: PlaceFact | None,
+    design: Design,
+    thick: Fraction | None,
+    radius: Fraction = Fraction(0),
 ) -> Fraction:
-    """How deep a blind bore on the axis opens in this face of turned work, in mm; 0 for none."""
+    """How deep a blind bore on the axis opens in this face of turned work, in mm; 0 for none.
+
+    A hole that stands so far from the axis meets only those that are wider than that.
+    """
     if place is None or thick is None or place.form != "face" or not place.is_round:
         return Fraction(0)
     depths = [
         fact.depth
         for fact in design.facts.all(PlaceFact)
-        if fact.item == end.item and fact.depth is not None and _opens_in(fact, place, design)
+        if fact.item == end.item
+        and fact.depth is not None
+        and (not radius or (fact.diameter or 0) > 2 * radius)
+        and _opens_in(fact, place, design)
     ]
     deepest = max(depths, default=Fraction(0))
     return deepest if deepest < thick else Fraction(0)

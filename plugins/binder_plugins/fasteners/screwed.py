@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from binder.api import Diagnostic
 from binder_plugins.fasteners import codes
+from binder_plugins.fasteners.beside_walls import check_walls
 from binder_plugins.fasteners.choosing import (
     better_words,
     chosen,
@@ -58,16 +59,18 @@ def screwed(seen: Seen) -> Iterator[Said]:
         yield from pilot(seen, held, str(under.end))
         yield from _wood_length(seen, grip, held)
         return
-    long = grip.length_mm if grip is not None else None
-    hold = hold_of(seen, held, seen.asked.thread, long)
+    hold = hold_of(seen, held, seen.asked.thread, grip)
     yield from tap(seen, held, seen.asked.thread, hold, str(under.end))
-    yield from screw_length(
-        seen,
-        grip,
-        hold.hole if hold is not None else None,
-        hold.least_mm if hold is not None else 0.0,
-        hold.wanted_mm if hold is not None else None,
+    length = list(
+        screw_length(
+            seen,
+            grip,
+            hold.hole if hold is not None else None,
+            hold.least_mm if hold is not None else 0.0,
+        )
     )
+    yield from length
+    yield from check_walls(seen, under, seat, length)
 
 
 def grip_of(seen: Seen, passed: tuple[Half, ...], seat: Seat) -> Grip | None:

@@ -188,4 +188,4 @@ def _length(seen: Seen, hub: Half, ear: Ear, thread: Thread) -> Iterator[Said]:
     hole = TappedHole(ear.far - ear.slit / 2, thread.pitch_mm, is_through=True)
     group = hub.group if holds_thread(hub.group) else "carbon steel"
     least = least_engagement(group, screw_group(seen), thread.major_mm, thread.pitch_mm)
-    yield from screw_length(seen, grip, hole, least.least_mm, None)
+    yield from screw_length(seen, grip, hole, least.least_mm)

@@ -13,13 +13,13 @@ from binder.api import (
     Part,
     PlaceFact,
     Size,
-    shown_length,
 )
 from binder_plugins.fits import codes
 from binder_plugins.fits.facts import MadeFit
 from binder_plugins.fits.families import GAPPED, MOVING, PRESSED
 from binder_plugins.fits.figures import range_of, with_unit
 from binder_plugins.fits.press_checks import check_presses
+from binder_plugins.fits.reamer_checks import check_reamers
 from binder_trade.explained import NotDefined
 from binder_trade.fits.finish import Finish, coated, finish
 
@@ -38,7 +38,7 @@ def check_fits(design: Design) -> Iterator[Diagnostic]:
         yield from _measured(fit, design)
         yield from _coated(fit, design)
     yield from check_presses(design)
-    yield from _reamers(design)
+    yield from check_reamers(design)
     yield from _sintered(design)
     yield from _unsaid(design)
 
@@ -144,36 +144,6 @@ def _finish_of(item: str, design: Design) -> Finish | None:
             except NotDefined:
                 continue
     return None
-
-
-def _reamers(design: Design) -> Iterator[Diagnostic]:
-    for feature in design.features():
-        size = getattr(feature.entry, "reamed", None)
-        if feature.kind != "reamed" or feature.is_dummy or not isinstance(size, Size):
-            continue
-        if design.workshop.owns_reamer(size.exact) is None:
-            span = size.span if not feature.implied_by else feature.at
-            yield codes.REAMER_NOT_OWNED.at(
-                span,
-                f"the workshop has no {shown_length(size.exact, design.units)} reamer",
-                help=_instead(size, feature, design),
-            )
-
-
-def _instead(size: Size, feature: Feature, design: Design) -> str:
-    """The nearest owned reamer and what moves with it, or boring."""
-    near = sorted(design.workshop.reamers(), key=lambda one: abs(one.mm - size.exact))[:1]
-    mates = [
-        str(end)
-        for fit in design.facts.all(MadeFit)
-        if str(fit.hole.end) == f"{feature.owner}.{feature.name}"
-        for end in (fit.shaft.end,)
-    ]
-    bore = "bore it and lap it to size"
-    if not near:
-        return bore
-    moves = f"both it and {', '.join(mates)}" if mates else "it"
-    return f"{bore}, or move {moves} to {near[0].name}, which is owned"
 
 
 def _sintered(design: Design) -> Iterator[Diagnostic]:

@@ -106,6 +106,10 @@ def _bears(bearing: Bearing) -> str:
     return ", ".join(f"{amount:g} {unit}" for amount, unit in parts if amount is not None)
 
 
+def _oil_hole(design: Design) -> str:
+    return "1 to 1.5 mm" if design.units == "mm" else "3/64 to 1/16 in"
+
+
 def _oil(bearing: Bearing, design: Design) -> Iterator[Diagnostic]:
     fit, length = bearing.fit, bearing.length_mm
     entry = fit.joint.entry
@@ -120,7 +124,7 @@ def _oil(bearing: Bearing, design: Design) -> Iterator[Diagnostic]:
     yield codes.NO_WAY_FOR_OIL.at(
         fit.joint.at,
         f"no oil gets into {with_unit(length, design.units)} of bearing in '{fit.subject}'",
-        help="drill 1 to 1.5 mm across it on the unloaded side, and call the hole `oil`",
+        help=f"drill {_oil_hole(design)} across it on the unloaded side, and call it `oil`",
     )
 
 
@@ -179,7 +183,7 @@ def _blind(fit: MadeFit, design: Design) -> Iterator[Diagnostic]:
         yield codes.SEALED_CAVITY_HEATED.at(
             fit.hole.end.at,
             f"{where}, and closed in a flame",
-            help="drill 1 mm into it first and call the hole `vent`",
+            help="let a hole of 1 mm into it first and call it `vent`",
         )
     else:
         yield codes.AIR_TRAPPED.at(

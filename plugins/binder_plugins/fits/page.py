@@ -20,6 +20,7 @@ from binder.api import (
     Table,
     Text,
     exact,
+    lengths_in,
     shown_length,
 )
 from binder_plugins.fits.facts import Half, MadeFit
@@ -101,7 +102,7 @@ def _row(name: str, half: Half, fit: MadeFit, units: str) -> tuple[Text, ...]:
 
 def _facts(fit: MadeFit, design: Design) -> Iterator[tuple[str, Text]]:
     units = design.units
-    yield "Fit", (Reckoned(fit.wish.says, fit.wish.why, (fit.wish.source,)),)
+    yield "Fit", (Reckoned(fit.wish.says, lengths_in(fit.wish.why, units), (fit.wish.source,)),)
     label = "Comes out" if not fit.suit else "Clearance" if fit.most_um > 0 else "Nip"
     yield label, (range_of(fit.least_um, fit.most_um, units),)
     if fit.suit:

@@ -24,17 +24,32 @@ _TOGETHER = {
     "lapped together": "the two are lapped together",
 }
 SOURCE = "common practice, no source"
+Fitted = frozenset[frozenset[str]]
 _ANY = Meeting("meets", "fixing", "put {a} and {b} together")
 
 
 def state_joints(design: Design) -> Contribution:
     """The facts of all joints, and the order of making that follows from their masters."""
-    joints = met(design)
-    befores = [before for joint in joints for before in _befores(joint, design)]
+    joints, fitted = met(design), fitted_in(design)
+    hardware: dict[str, list[HardwareFact]] = {}
+    for one in design.facts.all(HardwareFact):
+        hardware.setdefault(one.joint, []).append(one)
+    firsts = {joint.name: first_half(joint, design, fitted) for joint in joints}
     return Contribution(
-        facts=[_fact(joint, design) for joint in joints],
-        befores=befores,
-        workings=[_working(joint, design) for joint in joints if first_half(joint, design)],
+        facts=[_fact(joint, design, hardware.get(joint.name, [])) for joint in joints],
+        befores=[one for joint in joints for one in _befores(joint, firsts[joint.name], design)],
+        workings=[
+            _working(joint, first, design) for joint in joints if (first := firsts[joint.name])
+        ],
+    )
+
+
+def fitted_in(design: Design) -> Fitted:
+    """The parts that some joint fits to one another."""
+    return frozenset(
+        frozenset(joint.items)
+        for joint in design.joints.values()
+        if meeting_of(joint).group == "fit"
     )
 
 
@@ -48,7 +63,7 @@ def meeting_of(joint: Joint) -> Meeting:
     return joint.entry.meeting or _ANY
 
 
-def first_half(joint: Joint, design: Design) -> End | None:
+def first_half(joint: Joint, design: Design, fitted: Fitted) -> End | None:
     """The half that is made first.
 
     The master where one is named; else what is not made here, the half that a fit does not
@@ -58,7 +73,7 @@ def first_half(joint: Joint, design: Design) -> End | None:
     if joint.master is not None:
         return joint.master
     row = meeting_of(joint)
-    if _has_fit(joint, design):
+    if row.group == "fixing" and frozenset(joint.items) in fitted:
         return None
     fact = design.facts.about(FitFact, joint.name)
     if fact is not None and fact.suit:
@@ -78,16 +93,6 @@ def _other_than(fact: FitFact, joint: Joint) -> End | None:
     return next((end for end in joint.ends if str(end) == first), None)
 
 
-def _has_fit(joint: Joint, design: Design) -> bool:
-    """Whether another joint fits the same two parts to one another."""
-    items = set(joint.items)
-    return meeting_of(joint).group == "fixing" and any(
-        set(other.items) == items and meeting_of(other).group == "fit"
-        for other in design.joints.values()
-        if other is not joint
-    )
-
-
 def title_of(end: End, design: Design) -> str:
     """`bore of the arm`."""
     item = design.item(end.item)
@@ -95,11 +100,11 @@ def title_of(end: End, design: Design) -> str:
     return f"{end.place.replace('_', ' ')} of the {name}" if end.place else name
 
 
-def _fact(joint: Joint, design: Design) -> JointFact:
+def _fact(joint: Joint, design: Design, hardware: list[HardwareFact]) -> JointFact:
     row = meeting_of(joint)
     names = [title_of(end, design) for end in joint.ends]
     a, b = f"the {names[0]}", " and ".join(f"the {name}" for name in names[1:])
-    held = _hardware(joint, design)
+    held = _hardware(joint, hardware, design)
     by = f", held by {held}" if held else ""
     step = row.step.format(a=a, b=b)
     return JointFact(
@@ -113,21 +118,19 @@ def _fact(joint: Joint, design: Design) -> JointFact:
     )
 
 
-def _hardware(joint: Joint, design: Design) -> str:
+def _hardware(joint: Joint, chosen: list[HardwareFact], design: Design) -> str:
     """`2 off M3 x 8 socket cap screw`, or the item that the maker names."""
-    chosen = [one for one in design.facts.all(HardwareFact) if one.joint == joint.name]
     if chosen:
         return " and ".join(f"{one.count} off {one.what}" for one in chosen)
     item = design.item(joint.held_by) if joint.held_by else None
     return item.title if item is not None else ""
 
 
-def _befores(joint: Joint, design: Design) -> Iterator[Before]:
+def _befores(joint: Joint, first: End | None, design: Design) -> Iterator[Before]:
     """The item of the first half is made before those of the others."""
-    first = first_half(joint, design)
     if first is None:
         return
-    reason = _reason(joint, meeting_of(joint), design)
+    reason = _reason(joint, first)
     for item in joint.items:
         if item != first.item:
             yield from _between(first.item, item, reason, joint, design)
@@ -147,20 +150,19 @@ def _between(
     yield Before(f"{kind} {earlier}", f"make {later}", reason, is_must=True, at=joint.at)
 
 
-def _reason(joint: Joint, row: Meeting, design: Design) -> str:
-    return f"{joint.name}: {_TOGETHER.get(joint.made) or why_first(joint, row, design)}"
+def _reason(joint: Joint, first: End) -> str:
+    return f"{joint.name}: {_TOGETHER.get(joint.made) or why_first(joint, first)}"
 
 
-def why_first(joint: Joint, row: Meeting, design: Design) -> str:
+def why_first(joint: Joint, first: End) -> str:
     """Why a half is made first, at most ten words: the trade's reason, or another's choice."""
+    row = meeting_of(joint)
     usual = joint.ends[row.first - 1] if row.first else None
-    first = first_half(joint, design)
-    chosen = first is not None and (usual is None or str(first) != str(usual))
+    chosen = usual is None or str(first) != str(usual)
     return "measured first, the other half is made to it" if chosen else row.why
 
 
-def _working(joint: Joint, design: Design) -> Working:
-    first = first_half(joint, design)
+def _working(joint: Joint, first: End, design: Design) -> Working:
     row = meeting_of(joint)
     named = (
         "named as master"
@@ -172,8 +174,8 @@ def _working(joint: Joint, design: Design) -> Working:
         title=f"master of '{joint.name}'",
         given=(),
         formula=named,
-        result=title_of(first, design) if first is not None else "",
-        because=_reason(joint, row, design),
+        result=title_of(first, design),
+        because=_reason(joint, first),
         source="the spec" if joint.master is not None else SOURCE,
         span=joint.at,
     )

@@ -18,7 +18,15 @@ from binder.api import (
     Table,
     Text,
 )
-from binder_plugins.joints.order import first_half, meeting_of, met, title_of, why_first
+from binder_plugins.joints.order import (
+    Fitted,
+    first_half,
+    fitted_in,
+    meeting_of,
+    met,
+    title_of,
+    why_first,
+)
 
 _COLUMNS = (
     Column("Joint", 3),
@@ -31,7 +39,7 @@ _COLUMNS = (
 
 def joint_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
     """One table of all joints."""
-    joints = met(design)
+    joints, fitted = met(design), fitted_in(design)
     if joints:
         words = (
             "The half named under `made first` is the master: finish it, write its size down, "
@@ -43,17 +51,17 @@ def joint_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
             place=Place.JOINTS,
             blocks=(
                 Paragraph((words.replace("`", ""),)),
-                Table(_COLUMNS, tuple(_row(joint, design) for joint in joints)),
+                Table(_COLUMNS, tuple(_row(joint, fitted, design) for joint in joints)),
             ),
         )
 
 
-def _row(joint: Joint, design: Design) -> tuple[Text, ...]:
+def _row(joint: Joint, fitted: Fitted, design: Design) -> tuple[Text, ...]:
     fact = design.facts.about(JointFact, joint.name)
-    first = first_half(joint, design)
+    first = first_half(joint, design, fitted)
     master: Text = ("either",)
     if first is not None:
-        master = (Reckoned(title_of(first, design), why_first(joint, meeting_of(joint), design)),)
+        master = (Reckoned(title_of(first, design), why_first(joint, first)),)
     blank: Text = ("",)
     if first is not None and meeting_of(joint).group == "fit":
         blank = (Blank(f"joint {joint.name} {first.place}", design.units),)

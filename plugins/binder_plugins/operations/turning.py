@@ -201,7 +201,7 @@ class Turning:
         return found
 
     def is_turned_at(self, one: Located) -> bool:
-        """What it is."""
+        """Whether a step has metal taken off at all where a feature lies."""
         place = self._step_at(one)
         return place in self.plan.first or place in self.plan.second
 

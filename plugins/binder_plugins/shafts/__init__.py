@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from binder.api import Check, Code, Kind, Page, PlaceFact, PlanStep, hookimpl
+from binder.api import Check, Code, Kind, Page, PlaceFact, PlanStep, ShaftFact, hookimpl
 from binder_plugins.shafts.checks import check_shafts
 from binder_plugins.shafts.codes import CODES
-from binder_plugins.shafts.facts import ShaftFact
 from binder_plugins.shafts.kinds import section_kinds
 from binder_plugins.shafts.page import shaft_pages
 from binder_plugins.shafts.stacking import stack_shafts

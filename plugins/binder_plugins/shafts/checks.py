@@ -8,14 +8,15 @@ from binder.api import (
     Design,
     Diagnostic,
     Joint,
+    Located,
     Part,
     PlaceFact,
     Reference,
+    ShaftFact,
     did_you_mean,
     shown_length,
 )
 from binder_plugins.shafts import codes
-from binder_plugins.shafts.facts import Located, ShaftFact
 from binder_plugins.shafts.kinds import ShaftEntry
 from binder_plugins.shafts.roles import ends_of
 from binder_plugins.shafts.stacking import bearings, entries

@@ -18,18 +18,21 @@ from binder.api import (
     Facts,
     ItemNumber,
     Line,
+    Located,
     Paragraph,
     Picture,
+    Piece,
     Place,
     PlaceFact,
     Reckoned,
+    Role,
     Section,
+    ShaftFact,
     Stroke,
     Table,
     Text,
     shown_length,
 )
-from binder_plugins.shafts.facts import Located, Piece, Role, ShaftFact
 
 _COLUMNS = (
     Column("No."),

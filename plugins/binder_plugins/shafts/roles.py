@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from binder.api import Bought, Design, End, Joint, Part, PlaceFact, Reference
-from binder_plugins.shafts.facts import Piece, Role
+from binder.api import Bought, Design, End, Joint, Part, Piece, PlaceFact, Reference, Role
 
 _FIXING = frozenset(
     (

@@ -5,8 +5,18 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
-from binder.api import Contribution, Design, Given, Part, Working, shown_length
-from binder_plugins.shafts.facts import Located, Piece, Role, ShaftFact
+from binder.api import (
+    Contribution,
+    Design,
+    Given,
+    Located,
+    Part,
+    Piece,
+    Role,
+    ShaftFact,
+    Working,
+    shown_length,
+)
 from binder_plugins.shafts.kinds import ShaftEntry
 from binder_plugins.shafts.roles import pieces_of
 

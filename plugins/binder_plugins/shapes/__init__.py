@@ -22,19 +22,22 @@ from binder_plugins.shapes.codes import CODES
 from binder_plugins.shapes.feature_kinds import feature_kinds
 from binder_plugins.shapes.form_codes import FORM_CODES
 from binder_plugins.shapes.forming.form import form_parts
+from binder_plugins.shapes.forming.joined import form_fabrications
 from binder_plugins.shapes.judging.edges import check_angles, check_edges
+from binder_plugins.shapes.judging.hands import check_hands
 from binder_plugins.shapes.judging.machines import check_machines
 from binder_plugins.shapes.judging.meeting import check_swallowed
 from binder_plugins.shapes.judging.reach import check_reach
 from binder_plugins.shapes.judging.walls import check_walls
 from binder_plugins.shapes.kinds import shape_kinds
+from binder_plugins.shapes.laying.flats import lay_flat
 from binder_plugins.shapes.leaves import part_leaves
 from binder_plugins.shapes.placing import place_surfaces
 from binder_plugins.shapes.shape_codes import SHAPE_CODES
 from binder_plugins.shapes.sizing import size_parts
 from binder_plugins.shapes.sold import check_sections
 from binder_plugins.shapes.suiting import check_suited
-from binder_solid.facts import FormFact
+from binder_solid.facts import FlatFact, FormFact, JoinedFact
 
 
 @hookimpl
@@ -62,6 +65,14 @@ def binder_steps() -> Sequence[PlanStep]:
             gives=(FormFact,),
             after=(FitFact, HalfFact, HardwareFact, ThreadFact),
         ),
+        PlanStep("lay parts flat", lay_flat, needs=(FormFact,), gives=(FlatFact,)),
+        PlanStep(
+            "form the fabrications",
+            form_fabrications,
+            needs=(FormFact,),
+            gives=(JoinedFact,),
+            after=(FitFact, HalfFact, HardwareFact, ThreadFact),
+        ),
     ]
 
 
@@ -75,6 +86,7 @@ def binder_checks() -> Sequence[Check]:
         Check("features leave each other alone", check_swallowed),
         Check("edges have room", check_edges),
         Check("angles can be cut", check_angles),
+        Check("a mirrored part has a hand", check_hands),
         Check("cutters reach", check_reach),
         Check("parts fit the machines", check_machines),
     ]

@@ -20,6 +20,31 @@ PATTERN_NOT_LAID_OUT = Code(
     "features:\n  holes: {drilled: 3 mm, on: top, off: 5}",
     "Add a `pattern:`, as `on 16 mm PCD`, `in a row at 8 mm` or `at the corners, 6 mm in`.",
 )
+STACK_OF_OTHERS = Code(
+    "stack-of-others",
+    Severity.ERROR,
+    "A stack has a piece that the fabrication is not made of, or more of one than it has.",
+    "The drawing would show another thing than the pieces that lie on the bench.",
+    "pieces: [2 off side]\nstack: [{piece: side}, {piece: bar}, {piece: side}]",
+    "Put the piece under `pieces:`, with as many as the stack has.",
+)
+STACK_NOT_LAID_OUT = Code(
+    "stack-not-laid-out",
+    Severity.WARNING,
+    "A layer of a stack whose places cannot be told.",
+    "The joined thing cannot be drawn, nor what is cut in it afterwards.",
+    "stack: [{piece: side}, {piece: bar, off: 4}]",
+    "Say how several lie: `pattern: in a row, 30 mm apart`; and give each piece a shape.",
+)
+HAND_OF_ROUND_WORK = Code(
+    "hand-of-round-work",
+    Severity.ERROR,
+    "A part is the opposite hand of one that has no left and right by its shape.",
+    "Round work, wire and gears are told from their first face: left and right in their words are"
+    " its ends, and would be exchanged into another part.",
+    "parts:\n  nip: {like: pin, mirrored: true}   # the pin is turned",
+    "Leave out `mirrored:`, and write what differs under `features:`.",
+)
 
 HOLE_OUT_OF_METAL = Code(
     "hole-out-of-metal",

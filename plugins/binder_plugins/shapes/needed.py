@@ -11,6 +11,7 @@ from binder_plugins.shapes.blanks import flat_size, round_size, wire_size
 from binder_plugins.shapes.kinds import Block, Board, Disc, Plate
 from binder_plugins.shapes.turned import Measured, bar_needed
 from binder_plugins.shapes.vocabulary.rods import Tube
+from binder_plugins.shapes.vocabulary.toothed import Gear, Ratchet, Sprocket
 
 ZERO = Fraction(0)
 _ROUND = ("round bar", "drawn rod", "wire", "tube")
@@ -101,12 +102,19 @@ def needed_of(part: Part, steps: Sequence[Measured]) -> Needed | None:
     return Needed(length, words, round=across, steps=tuple(steps))
 
 
+def _is_flat_wheel(shape: object) -> bool:
+    """A toothed wheel without a hub comes out of plate as well as off a bar."""
+    return isinstance(shape, (Gear, Ratchet, Sprocket)) and shape.hub is None
+
+
 def _wider(part: Part, shape: object) -> Needed | None:
     """What a shape of the wider vocabulary needs."""
     size = round_size(part, shape)
     if size is not None:
         wall = (shape.outside.exact - shape.bore.exact) / 2 if isinstance(shape, Tube) else ZERO
-        return Needed(size[1], "length and diameter over all", round=size[0], wall=wall)
+        words = "length and diameter over all"
+        width = size[0] if _is_flat_wheel(shape) else None
+        return Needed(size[1], words, round=size[0], width=width, wall=wall)
     flat = flat_size(shape)
     if flat is not None:
         words = "the flat blank: length, and width by thickness"

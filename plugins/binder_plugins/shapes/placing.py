@@ -15,9 +15,14 @@ from binder.api import (
     PlaceFact,
     Size,
     ThreadName,
+    exact,
+    metal_at,
 )
 from binder_plugins.shapes.features import Cut, Hole, Placed, Screwed
+from binder_plugins.shapes.forming.whereabouts import FROM_AXIS
 from binder_plugins.shapes.surfaces import Surface, surfaces_of
+from binder_trade.explained import NotDefined
+from binder_trade.fastening import from_axis, read_pattern
 
 _NOTHING = Surface("whole", None)
 
@@ -68,6 +73,7 @@ def _surface(owner: Part | Fabrication, name: str, surface: Surface) -> PlaceFac
         is_round=surface.is_round,
         is_bought_rod=surface.is_bought_rod,
         start=surface.start,
+        stack=surface.stack,
         at=owner.at,
     )
 
@@ -119,14 +125,36 @@ def _long(entry: object, under: Surface) -> Fraction | None:
 def _through(
     owner: Part | Fabrication, feature: Feature, placed: Placed, under: Surface
 ) -> Fraction | None:
-    """The metal along a hole: across a step its diameter, else what coaxial holes leave."""
+    """The metal along a hole: across a step its diameter, else what coaxial holes leave.
+
+    Beside the axis of turned work it is that of the steps which are wide enough.
+    """
     if placed.across:
         return under.diameter or under.thickness
     thickness = under.thickness
     if thickness is None or not under.is_round:
         return thickness
+    aside = _aside(placed, under)
+    if aside > 0:
+        return metal_at(aside, under.stack) or thickness
     taken = sum((_taken(other, feature) for other in owner.features), Fraction(0))
     return thickness - taken if taken < thickness else thickness
+
+
+def _aside(placed: Placed, under: Surface) -> Fraction:
+    """How far from the axis of a round face a hole stands, in mm."""
+    told = [
+        one.distance.exact
+        for one in (placed.at.all if placed.at is not None else ())
+        if one.distance is not None and one.rest in FROM_AXIS
+    ]
+    if told or not placed.pattern or under.diameter is None:
+        return max(told, default=Fraction(0))
+    try:
+        pattern = read_pattern(str(placed.pattern), placed.off)
+        return exact(round(from_axis(pattern, float(under.diameter)), 6))
+    except NotDefined:
+        return Fraction(0)
 
 
 def _taken(other: Feature, feature: Feature) -> Fraction:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -12,12 +12,16 @@ from binder_plugins.shapes.kinds import Block, Board, Disc, Plate, TurnedStep
 from binder_plugins.shapes.turned import Measured, measured
 from binder_plugins.shapes.vocabulary.rods import Sheet
 
+Stack = tuple[tuple[Fraction, Fraction], ...]
 _RODS = ("round bar", "drawn rod", "wire", "tube")
 
 
 @dataclass(frozen=True, slots=True)
 class Surface:
-    """A face or step: how thick the metal is under it, its two sides, and its diameter."""
+    """A face or step: how thick the metal is under it, its two sides, and its diameter.
+
+    `stack` is what lies below it in turned work: the sections inwards, how wide and how long.
+    """
 
     form: str
     thickness: Fraction | None
@@ -27,6 +31,7 @@ class Surface:
     is_round: bool = False
     is_bought_rod: bool = False
     start: Fraction | None = None
+    stack: Stack = ()
 
 
 def surfaces_of(part: Part, design: Design) -> dict[str, Surface]:
@@ -83,8 +88,8 @@ def _as_bought(part: Part, length: Fraction, design: Design) -> dict[str, Surfac
     return {}
 
 
-def _end(length: Fraction, across: Fraction) -> Surface:
-    return Surface("face", length, across, across, across, is_round=True)
+def _end(length: Fraction, across: Fraction, stack: Stack = ()) -> Surface:
+    return Surface("face", length, across, across, across, is_round=True, stack=stack)
 
 
 def _turned(part: Part, shape: list[TurnedStep]) -> Iterator[tuple[str, Surface]]:
@@ -93,37 +98,46 @@ def _turned(part: Part, shape: list[TurnedStep]) -> Iterator[tuple[str, Surface]
         return
     overall = steps[-1].end
     first, last = (_across(steps[0].step), _across(steps[-1].step))
-    yield "underside", _end(overall, first)
-    yield "left", _end(overall, first)
-    yield "top", _end(overall, last)
-    yield "right", _end(overall, last)
-    yield "ends", _end(overall, min(first, last))
+    below = tuple((_across(one.step), one.length) for one in steps)
+    yield "underside", _end(overall, first, below)
+    yield "left", _end(overall, first, below)
+    yield "top", _end(overall, last, below[::-1])
+    yield "right", _end(overall, last, below[::-1])
+    yield "ends", _end(overall, min(first, last), below)
     widest = max(steps, key=lambda one: _across(one.step))
-    yield "outside", _step(widest, part, overall)
+    yield "outside", _step(widest, part, steps)
     for step in steps:  # Last, so that a step may be called top.
         if step.step.name:
-            yield str(step.step.name), _step(step, part, overall)
+            yield str(step.step.name), _step(step, part, steps)
 
 
-def _step(step: Measured, part: Part, overall: Fraction) -> Surface:
+def _step(step: Measured, part: Part, steps: Sequence[Measured]) -> Surface:
     across = _across(step.step)
     is_round = step.step.diameter is not None
     drawn = part.stock is not None and part.stock.form == "drawn rod"
-    widest = max((_across(one) for one in _steps(part)), default=across)
+    widest = max(_across(one.step) for one in steps)
     return Surface(
         "step",
-        overall,
+        steps[-1].end,
         step.length,
         None,
         across,
         is_round=is_round,
         is_bought_rod=drawn and is_round and across == widest,
         start=step.start,
+        stack=_below(step, steps),
     )
 
 
-def _steps(part: Part) -> list[TurnedStep]:
-    return part.shape if isinstance(part.shape, list) else []
+def _below(step: Measured, steps: Sequence[Measured]) -> Stack:
+    """A step and all that lies behind it, as a drill meets it from the nearer end.
+
+    So a flange in the middle is drilled from its own shoulder.
+    """
+    number = steps.index(step)
+    is_left = step.start < steps[-1].end - step.end
+    behind = steps[number:] if is_left else steps[number::-1]
+    return tuple((_across(one.step), one.length) for one in behind)
 
 
 def _across(step: TurnedStep) -> Fraction:

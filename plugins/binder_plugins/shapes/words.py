@@ -52,7 +52,8 @@ _WORDS = (("side", "at the {}"), ("style", "{}"), ("runs", "{} the face"))
 _ANGLES = (("angle", "at {}"), ("lean", "leaning {}"), ("clock", "{} from the top"))
 _FLATS = {2: "two flats, ", 4: "square, ", 6: "hexagon, "}
 
-_COUNTED = re.compile(r"[0-9]+ off")
+_TIMES = re.compile(r"(.{1,120}), ([0-9]{1,3}) times")
+_COUNTED = re.compile(r"([0-9]+) off(?:,? |$)")
 
 
 def what(feature: Feature, units: str) -> str:
@@ -62,6 +63,30 @@ def what(feature: Feature, units: str) -> str:
         word if word.startswith(" ") else f", {word}" for word in _extent(feature, units)
     )
     return f"{_verb(feature)}{_size(value, units)}{extent}"
+
+
+def callout(feature: Feature, count: int, units: str) -> str:
+    """`4 × drill ⌀3.4 mm, through, 12 mm apart`: how many, what, and how they are laid out.
+
+    The count is said once, though the words of the pattern may hold it too.
+    """
+    entry = feature.entry
+    words = what(feature, units)
+    pattern = str(getattr(entry, "pattern", None) or "")
+    several = _TIMES.fullmatch(pattern)
+    if several is not None:
+        pattern = f"{several[2]} sets of {several[1]}"
+    said = _COUNTED.match(pattern)
+    rest = pattern[said.end() :] if said else pattern
+    is_both = getattr(entry, "each_end", False) or str(getattr(entry, "on", None) or "") == "ends"
+    if is_both and count > 1:
+        each = f"{count // 2 if count > 2 else 'one'} at each end"
+        rest = f"{each}, {rest}" if rest else each
+    return (
+        f"{count} × {words}{f', {rest}' if rest else ''}"
+        if count > 1
+        else words + (f", {rest}" if rest else "")
+    )
 
 
 def _verb(feature: Feature) -> str:

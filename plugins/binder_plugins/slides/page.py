@@ -123,7 +123,7 @@ def _sum(fact: SlideFact, pins: OverPins, units: str) -> Text:
 def _pins(fact: SlideFact, slide: Dovetail, pins: OverPins, units: str) -> str:
     fit = pin_range(slide)
     least, most = (_about(size, units) for size in (fit.least_mm + _HALF, fit.most_mm - _HALF))
-    own = f"shanks of two {fact.pin_name} drills; " if fact.pin_name else ""
+    own = f"shanks of two {fact.pin_name.removesuffix(' drill')} drills; " if fact.pin_name else ""
     return f"{own}any two alike of {least} to {most} serve"
 
 

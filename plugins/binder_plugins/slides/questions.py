@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from binder.api import Answer, Diagnostic, Reckoning, Workshop
-from binder_plugins.slides.asking import NotAskedError, refused
+from binder.api import Answer, Diagnostic, NotAskedError, Reckoning, Workshop
+from binder_plugins.slides.answering import refused
 from binder_trade.explained import NotDefined
 
 _Asked = Callable[[Sequence[str], Workshop], Answer]

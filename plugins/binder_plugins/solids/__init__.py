@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from binder.api import Check, Code, MaterialFact, PlanStep, hookimpl
+from binder.api import Check, Code, Export, MaterialFact, PlanStep, hookimpl
 from binder_plugins.solids.build import build_solids
 from binder_plugins.solids.checks import check_solids
 from binder_plugins.solids.codes import CODES
-from binder_solid.facts import FormFact, SolidFact, ViewsFact
+from binder_plugins.solids.exports import solid_files
+from binder_plugins.solids.flats import cut_flats
+from binder_solid.facts import FlatFact, FlatViewsFact, FormFact, JoinedFact, SolidFact, ViewsFact
 
 
 @hookimpl
@@ -26,9 +28,16 @@ def binder_steps() -> Sequence[PlanStep]:
             build_solids,
             needs=(FormFact,),
             gives=(SolidFact, ViewsFact),
-            after=(MaterialFact,),
+            after=(JoinedFact, MaterialFact),
             for_pages=True,
-        )
+        ),
+        PlanStep(
+            "cut the flats",
+            cut_flats,
+            needs=(FlatFact,),
+            gives=(FlatViewsFact,),
+            for_pages=True,
+        ),
     ]
 
 
@@ -36,3 +45,9 @@ def binder_steps() -> Sequence[PlanStep]:
 def binder_checks() -> Sequence[Check]:
     """Is each solid one piece, and does it hold together."""
     return [Check("solids are whole", check_solids)]
+
+
+@hookimpl
+def binder_exports() -> Sequence[Export]:
+    """Each part as STEP."""
+    return [Export("parts as STEP", solid_files)]

@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-import os
 from collections.abc import Iterator
 from dataclasses import replace
-from pathlib import Path
 
 from binder.api import Contribution, Design, Diagnostic, Fact, MaterialFact
 from binder_plugins.solids import codes
-from binder_plugins.solids.conventional import drawn_form
 from binder_plugins.solids.wanted import cuttings_of, projections_of
-from binder_solid.cache import Store
-from binder_solid.facts import FormFact, SolidFact, ViewsFact
+from binder_solid.cache import own_store
+from binder_solid.conventional import drawn_form
+from binder_solid.facts import FormFact, JoinedFact, SolidFact, ViewsFact
 from binder_solid.forms import Vector
 from binder_solid.presence import is_kernel_there
 from binder_solid.spread import Drawn, Job, Refused, drawn_all
@@ -21,14 +19,17 @@ _PER_CUBIC_CENTIMETRE = 1000.0
 
 
 def build_solids(design: Design) -> Contribution:
-    """A `SolidFact` and a `ViewsFact` for each form that the kernel can build."""
-    forms = design.facts.all(FormFact)
+    """A `SolidFact` and a `ViewsFact` for each form that the kernel can build.
+
+    A fabrication gets its views alone: its parts have been weighed.
+    """
+    forms = (*design.facts.all(FormFact), *design.facts.all(JoinedFact))
     if not forms:
         return Contribution()
     if not is_kernel_there():
         finding = codes.KERNEL_MISSING.at(
             forms[0].at,
-            "no drawings: the kernel is not installed",
+            "no drawings and no STEP: the kernel is not installed",
             help="pip install build-binder[solid]",
         )
         return Contribution(findings=[finding])
@@ -50,7 +51,7 @@ def _drawn(forms: tuple[FormFact, ...]) -> list[Drawn | Refused]:
         Job(usual[one.subject] or one.form, projections_of(one), cuttings_of(one)) for one in forms
     ]
     measured = [Job(one.form) for one in forms if usual[one.subject] is not None]
-    answers = list(drawn_all([*seen, *measured], _store()))
+    answers = list(drawn_all([*seen, *measured], own_store()))
     views, solids = answers[: len(forms)], iter(answers[len(forms) :])
     return [
         view if usual[one.subject] is None else _together(view, next(solids))
@@ -64,13 +65,11 @@ def _together(view: Drawn | Refused, solid: Drawn | Refused) -> Drawn | Refused:
     return replace(view, solid=solid.solid)
 
 
-def _store() -> Store:
-    """Where results are kept between runs: `BINDER_CACHE`, or the user's own cache."""
-    home = os.environ.get("XDG_CACHE_HOME") or str(Path.home() / ".cache")
-    return Store(Path(os.environ.get("BINDER_CACHE") or home) / "binder" / "solids")
-
-
 def _facts(form: FormFact, drawn: Drawn, design: Design) -> Iterator[Fact]:
+    sections = tuple(one for one in drawn.sections if not isinstance(one, Refused))
+    yield ViewsFact(form.subject, drawn.views, sections)
+    if isinstance(form, JoinedFact):
+        return
     solid = drawn.solid
     material = design.facts.about(MaterialFact, form.subject)
     density = material.density if material is not None else None
@@ -85,8 +84,6 @@ def _facts(form: FormFact, drawn: Drawn, design: Design) -> Iterator[Fact]:
         solid.envelope[1],
         solid.pieces,
     )
-    sections = tuple(one for one in drawn.sections if not isinstance(one, Refused))
-    yield ViewsFact(form.subject, drawn.views, sections)
 
 
 def _times(rows: tuple[Vector, Vector, Vector], factor: float) -> tuple[Vector, Vector, Vector]:

@@ -32,7 +32,7 @@ KERNEL_MISSING = Code(
     "kernel-missing",
     Severity.ADVICE,
     "The kernel that builds solids is not installed.",
-    "The binder stands, but without drawings, weights and checks of the solids.",
+    "The binder stands, but without drawings, weights, STEP and checks of the solids.",
     "pip install build-binder   # without [solid]",
     "Install it: `pip install build-binder[solid]`, or `make binder`, which does.",
 )

@@ -2,31 +2,80 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from binder_solid.facts import FormFact, Located
+from binder_solid.forms import Form, Raised
 from binder_solid.views import Cutting, Projection
 
 _HOLES = ("drilled", "reamed", "bored", "tapped", "counterbored", "countersunk", "recessed")
 _PICTURE: Projection = "isometric"
+_FLAT = ("plate",)
+_EDGES = ("chamfered", "rounded")
+_THROUGH = ("drilled", "reamed", "bored", "tapped", "slotted")
+_BEHIND = {
+    "top": "underside",
+    "underside": "top",
+    "front": "back",
+    "back": "front",
+    "left": "right",
+    "right": "left",
+}
+_USUAL = {"underside": "top", "back": "front", "left": "right"}
+_ORDER: tuple[Projection, ...] = ("top", "right", "left", "back", "underside")
 
 
 def projections_of(fact: FormFact) -> tuple[Projection, ...]:
-    """Front view and picture always; others where something is to be seen there."""
-    wanted: list[Projection] = ["front"]
+    """Turned work from the front, a flat part from above, others from where there is work.
+
+    A picture always.
+    """
     if fact.stretches:
-        wanted += ["right"] if _needs_end_view(fact) else []
-    else:
-        wanted += ["top"]
-        faces = [one.face for one in fact.located]
-        wanted += ["right"] if "right" in faces else ["left"] if "left" in faces else []
-        wanted += ["back"] if "back" in faces else []
-        wanted += ["underside"] if "underside" in faces else []
-    return (*wanted, _PICTURE)
+        end: tuple[Projection, ...] = ("right",) if _needs_end_view(fact) else ()
+        return ("front", *end, _PICTURE)
+    if fact.shape in _FLAT and all(_is_seen_from_above(one) for one in fact.located):
+        return ("top", _PICTURE)
+    return (*_sides(fact), _PICTURE)
+
+
+def _is_seen_from_above(one: Located) -> bool:
+    if not one.tools:
+        return True
+    is_edge = one.kind in _EDGES
+    return one.face in ("top", "underside") and (
+        _is_through(one) or (is_edge and all(_is_upright(tool) for tool in one.tools))
+    )
+
+
+def _is_upright(tool: Form) -> bool:
+    return isinstance(tool, Raised) and abs(tool.frame.z[2]) > 0.9
+
+
+def _is_through(one: Located) -> bool:
+    return one.depth is None and one.kind in _THROUGH
+
+
+def _sides(fact: FormFact) -> Iterator[Projection]:
+    """The front, and each face that is worked in; what goes right through is seen from one."""
+    cut = [one for one in fact.located if one.kind not in _EDGES]
+    needed = {one.face for one in cut if not _is_through(one)}
+    for one in cut:
+        if _is_through(one) and not needed & {one.face, _BEHIND.get(one.face, "")}:
+            needed.add(_USUAL.get(one.face, one.face))
+    if not needed & {"top", "underside", "left", "right"}:
+        needed.add("top")
+    yield "front"
+    for face in _ORDER:
+        if face in needed:
+            yield face
 
 
 def _needs_end_view(fact: FormFact) -> bool:
-    """What is not round about the axis, or stands on a pitch circle."""
-    return any(one.corners for one in fact.stretches) or any(
-        one.face == "axis" and len(one.spots) > 1 for one in fact.located
+    """What is not round about the axis, or stands on a pitch circle; the teeth of a ratchet."""
+    return (
+        fact.shape == "ratchet"
+        or any(one.corners for one in fact.stretches)
+        or any(one.face == "axis" and len(one.spots) > 1 for one in fact.located)
     )
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
 
 from binder.api import (
     Contribution,
@@ -13,6 +14,7 @@ from binder.api import (
     Joint,
     ThreadFact,
     Working,
+    lengths_in,
 )
 from binder_plugins.threads.found import (
     JOINTS,
@@ -50,9 +52,13 @@ def reckon_threads(design: Design) -> Contribution:
     for found in threads:
         fact, more = _reckoned(found, shop, whole)
         facts[fact.subject] = fact
-        workings += more
+        workings += [_in_units(one, design.units) for one in more]
     items = by_item(threads)
-    halves = [half for joint in whole.joints.values() for half in _halves(joint, items, facts)]
+    halves = [
+        half
+        for joint in whole.joints.values()
+        for half in _halves(joint, items, facts, design.units)
+    ]
     return Contribution(
         facts=[*facts.values(), *halves],
         features=features,
@@ -66,7 +72,7 @@ def _reckoned(found: Found, shop: Shop, design: Design) -> tuple[ThreadFact, lis
         tapped = hole(found, shop, material_of(found.feature.owner, design))
         return _tapped_fact(found, tapped), list(_tapped_workings(found, tapped))
     cut = outside(found, shop)
-    return _screwed_fact(found, cut), [_screwed_working(found, cut)]
+    return _screwed_fact(found, cut, design.units), [_screwed_working(found, cut)]
 
 
 def _tapped_fact(found: Found, tapped: Hole) -> ThreadFact:
@@ -97,7 +103,7 @@ def _tapped_note(tapped: Hole) -> str:
     return f"{tapped.last_tap} tap last{chips}"
 
 
-def _screwed_fact(found: Found, cut: Outside) -> ThreadFact:
+def _screwed_fact(found: Found, cut: Outside, units: str) -> ThreadFact:
     return ThreadFact(
         subject=found.subject,
         item=found.feature.owner,
@@ -109,7 +115,7 @@ def _screwed_fact(found: Found, cut: Outside) -> ThreadFact:
         pitch=found.thread.pitch_mm,
         full_depth=found.length,
         turn_to=cut.figures.die_blank_mm,
-        over_wires=_over_wires(cut),
+        over_wires=_over_wires(cut, units),
         count=found.count,
     )
 
@@ -119,10 +125,28 @@ def _designation(found: Found) -> str:
     return f"{found.thread.designation.removesuffix(' LH')}{hand}"
 
 
-def _over_wires(cut: Outside) -> str:
+def _in_units(one: Working, units: str) -> Working:
+    """A sum whose lengths are in mm, in the units of the model."""
+    if units == "mm":
+        return one
+    return replace(
+        one,
+        given=tuple(replace(got, value=lengths_in(got.value, units)) for got in one.given),
+        formula=lengths_in(one.formula, units),
+        result=lengths_in(one.result, units),
+        because=lengths_in(one.because, units),
+    )
+
+
+def _over_wires(cut: Outside, units: str) -> str:
     if cut.wires is None:
         return "none: measure core and crest"
     over = cut.wires.over_mm
+    if units == "inch":
+        name = cut.wires.name
+        if name.endswith("mm wire"):
+            name = f"{float(name.removesuffix(' mm wire')) / _INCH:.4f} in wire"
+        return f"{over / _INCH:.4f} in over three of {name}"
     return f"{over:.3f} mm ({over / _INCH:.4f} in) over three of {cut.wires.name}"
 
 
@@ -169,12 +193,19 @@ def _screwed_working(found: Found, cut: Outside) -> Working:
     )
 
 
+def _shown(mm: float, places: int, units: str) -> str:
+    """A size to so many decimals in mm, to a thou in inches."""
+    if units == "inch":
+        return f"{mm / _INCH:.3f} in"
+    return f"{mm:.{places}f} mm"
+
+
 def _given(found: Found) -> Given:
     return Given("thread", found.thread.designation, found.at)
 
 
 def _halves(
-    joint: Joint, threads: Mapping[str, list[Found]], facts: Mapping[str, ThreadFact]
+    joint: Joint, threads: Mapping[str, list[Found]], facts: Mapping[str, ThreadFact], units: str
 ) -> Iterator[HalfFact]:
     if joint.kind not in JOINTS:
         return
@@ -184,7 +215,7 @@ def _halves(
         if found is not None:
             fact = facts[found.subject]
             how = _how(fact, is_moving=found.thread.family in MOVING)
-            yield _half(joint, end, fact, how, is_master=str(end) == str(first))
+            yield _half(joint, end, fact, how, units, is_master=str(end) == str(first))
 
 
 def _how(fact: ThreadFact, *, is_moving: bool) -> str:
@@ -195,14 +226,17 @@ def _how(fact: ThreadFact, *, is_moving: bool) -> str:
     return "open the die for the first cut, close it until it runs in the mate"
 
 
-def _half(joint: Joint, end: End, fact: ThreadFact, how: str, *, is_master: bool) -> HalfFact:
+def _half(
+    joint: Joint, end: End, fact: ThreadFact, how: str, units: str, *, is_master: bool
+) -> HalfFact:
     mates = [str(other) for other in joint.ends if str(other) != str(end)]
     if fact.is_internal:
-        drill = f", drill {fact.drill}" if fact.drill else ""
-        deep = f" × {fact.drill_depth:.1f} mm" if fact.drill_depth is not None else ""
+        verb = "" if fact.drill.endswith("drill") else "drill "
+        drill = f", {verb}{fact.drill}" if fact.drill else ""
+        deep = f" × {_shown(fact.drill_depth, 1, units)}" if fact.drill_depth is not None else ""
         what = f"tap {fact.designation}{drill}{deep}"
     else:
-        blank = f", turn to {fact.turn_to:.2f} mm" if fact.turn_to is not None else ""
+        blank = f", turn to {_shown(fact.turn_to, 2, units)}" if fact.turn_to is not None else ""
         what = f"thread {fact.designation}{blank}"
     return HalfFact(
         subject=f"{joint.name}: {end}",

@@ -20,8 +20,12 @@ from binder.api import (
     Size,
     Span,
     ThreadName,
+    exact,
+    metal_at,
     read_thread,
 )
+from binder_trade.explained import NotDefined
+from binder_trade.fastening import from_axis, read_pattern
 from binder_trade.threads import NotMade, Thread, from_name
 
 KINDS = ("tapped", "screwed")
@@ -66,11 +70,20 @@ class Found:
         Nobody taps right through a bar from end to end: there the end is where the hole
         stands, and says nothing of its way.
         """
-        for known in (self.place, self.surface):
-            if known is not None and known.thickness is not None:
-                is_long = float(known.thickness) > _MOST_DIAMETERS * self.thread.major_mm
-                return None if is_long and self.depth is None else known.thickness
-        return None
+        known = self._way
+        if known is None:
+            return None
+        is_long = float(known) > _MOST_DIAMETERS * self.thread.major_mm
+        return None if is_long and self.depth is None else known
+
+    @property
+    def _way(self) -> Fraction | None:
+        """The metal along the hole, what is written of it before what is known of its face."""
+        if self.place is not None and self.place.thickness is not None:
+            return self.place.thickness
+        if self.surface is None:
+            return None
+        return _beside_axis(self.feature, self.surface) or self.surface.thickness
 
     @property
     def is_blind(self) -> bool:
@@ -87,6 +100,19 @@ class Found:
         if isinstance(length, Size):
             return length.exact
         return self.surface.length if self.surface is not None else None
+
+
+def _beside_axis(feature: Feature, surface: PlaceFact) -> Fraction | None:
+    """The metal that holes round the axis of turned work find; None for a hole on the axis."""
+    words = getattr(feature.entry, "pattern", None)
+    if words is None or surface.diameter is None or getattr(feature.entry, "across", None):
+        return None
+    try:
+        pattern = read_pattern(str(words), getattr(feature.entry, "off", None))
+        radius = from_axis(pattern, float(surface.diameter))
+    except NotDefined:
+        return None
+    return metal_at(exact(round(radius, 6)), surface.stack) if radius > 0 else None
 
 
 @cache

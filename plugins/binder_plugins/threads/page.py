@@ -18,6 +18,7 @@ from binder.api import (
     Table,
     Text,
     ThreadFact,
+    lengths_in,
     shown_length,
 )
 from binder_plugins.threads.found import thread_in
@@ -71,7 +72,10 @@ def thread_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[
     if outsides:
         rows = tuple(_outside(alike, design) for alike in _grouped(outsides))
         blocks += [Subheading("Outside threads"), Table(_OUTSIDES, rows)]
-        blocks += [Subheading("For the lathe"), Table(_CUTTING, tuple(_cutting(outsides)))]
+        blocks += [
+            Subheading("For the lathe"),
+            Table(_CUTTING, tuple(_cutting(outsides, design.units))),
+        ]
     if facts:
         yield Section("threads", "Threads", Place.THREADS, tuple(blocks))
 
@@ -140,7 +144,7 @@ def _length(mm: float | None, units: str) -> str:
     return "" if mm is None else shown_length(Fraction(round(mm * 100), 100), units)
 
 
-def _cutting(outsides: Iterable[ThreadFact]) -> Iterator[tuple[Text, ...]]:
+def _cutting(outsides: Iterable[ThreadFact], units: str) -> Iterator[tuple[Text, ...]]:
     for name in dict.fromkeys(fact.designation for fact in outsides):
         thread = thread_in(name)
         if thread is None:
@@ -151,10 +155,10 @@ def _cutting(outsides: Iterable[ThreadFact]) -> Iterator[tuple[Text, ...]]:
         for infeed in figures.infeeds:
             yield (
                 (name,),
-                (f"{thread.pitch_mm:.4g} mm{tpi}",),
+                (f"{lengths_in(f'{thread.pitch_mm:.4g} mm', units)}{tpi}",),
                 (infeed.point,),
-                (f"{infeed.depth_mm:.3f} mm",),
+                (lengths_in(f"{infeed.depth_mm:.3f} mm", units),),
                 (f"{figures.slide_deg:g}°",),
-                (f"{infeed.along_slide_mm:.3f} mm",),
-                (groove,),
+                (lengths_in(f"{infeed.along_slide_mm:.3f} mm", units),),
+                (lengths_in(groove, units),),
             )

@@ -38,6 +38,28 @@ _WANTED: tuple[tuple[Kind, Shape, bool], ...] = (
 )
 
 
+def seen_of_each(
+    shapes: Sequence[Shape], right: Vector, up: Vector, *, is_tilted: bool
+) -> Iterator[list[tuple[Kind, Shape]]]:
+    """Gives for each of several shapes the pieces of its edges that are seen among the others."""
+    algorithm = HLRBRep_Algo()
+    for shape in shapes:
+        algorithm.Add(shape)
+    algorithm.Projector(HLRAlgo_Projector(_eye(right, up, TILT if is_tilted else (0.0, 0.0))))
+    algorithm.Update()
+    algorithm.Hide()
+    found = HLRBRep_HLRToShape(algorithm)
+    for shape in shapes:
+        seen: list[tuple[Kind, Shape]] = []
+        for kind, sort, is_seen in _WANTED:
+            compound = (
+                found.CompoundOfEdges(shape, sort, visible=True, In3d=True) if is_seen else None
+            )
+            if compound is not None and not compound.IsNull():
+                seen.extend((kind, edge) for edge in edges(compound))
+        yield seen
+
+
 def seen_edges(
     shapes: Sequence[Shape], right: Vector, up: Vector, *, is_tilted: bool
 ) -> Iterator[tuple[Kind, Shape]]:

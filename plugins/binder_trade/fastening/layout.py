@@ -81,6 +81,14 @@ def from_corner(places: tuple[Place, ...], face: Face) -> tuple[Place, ...]:
     return tuple((x + face.length_mm / 2, y + face.width_mm / 2) for x, y in places)
 
 
+def from_axis(pattern: Pattern, across_mm: float) -> float:
+    """How far the nearest hole of a pattern stands from the axis of a round face, in mm.
+
+    Raises NotDefined for a pattern that a round face cannot carry.
+    """
+    return min(math.hypot(x, y) for x, y in lay_out(pattern, round_face(across_mm)).places)
+
+
 def least_pitch(places: tuple[Place, ...]) -> float | None:
     """The least distance between two centres in mm; None for a single one."""
     return min((math.dist(one, other) for one, other in combinations(places, 2)), default=None)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import Final
 
 from binder_trade.fastening.cursor import Cursor
@@ -46,6 +47,7 @@ class Pattern:
     first_deg: float = 0.0
 
 
+@lru_cache(maxsize=512)
 def read_pattern(text: str, count: int | None = None) -> Pattern:
     """A pattern in a maker's words; raises Unreadable with the forms that can be read.
 

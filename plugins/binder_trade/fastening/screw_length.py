@@ -77,7 +77,7 @@ def choose_length(
         return _none(known, grip, hole, least_mm, steps)
     below = [one for one in good if one.length_mm <= target + NEAR_ENOUGH]
     best = below[-1] if below else good[0]
-    rule = "next sold down" if below else "shortest sold that holds"
+    rule = "shortest sold that holds" if best is good[0] else "next sold down"
     return Length(best.length_mm, best.engagement_mm, best.spare_mm, _why(best, hole, rule), steps)
 
 

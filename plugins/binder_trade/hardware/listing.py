@@ -107,8 +107,11 @@ def plain(size: float) -> str:
     return f"{size:g}"
 
 
+@cache
 def measure(value: float | str, unit: str) -> float:
     """A figure of a data file in mm: a number, or inches as text such as 1 1/4."""
+    if unit != "in" and not isinstance(value, str):
+        return float(value)
     number = sum((Fraction(part) for part in str(value).split()), Fraction(0))
     return float(number * _EXACT_INCH) if unit == "in" else float(number)
 

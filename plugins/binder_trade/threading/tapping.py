@@ -140,7 +140,9 @@ def _why(best: Drill, aim: Aim) -> str:
 
 def _reason(best: Drill, aim: Aim) -> str:
     is_exact = abs(best.mm - aim.mm) < _SAME_MM
-    return aim.why.removeprefix("is ") if is_exact else f"nearest here to {aim.mm:.2f} mm, wanted"
+    return (
+        aim.why.removeprefix("is ") if is_exact else f"nearest here to the {aim.mm:.2f} mm wanted"
+    )
 
 
 def _others(thread: Thread, ranked: list[Drill], aim: Aim, material: str) -> tuple[Choice, ...]:

@@ -89,7 +89,7 @@ def test_lies_between_the_bound_and_what_trying_all_finds(work: list[Operation])
     best = cheapest(web, Prices())
     assert order.bound.minutes <= best + 1e-9
     assert best <= order.spent.minutes + 1e-9
-    assert order.spent.minutes <= 1.5 * best + 1e-9
+    assert order.spent.minutes <= 1.25 * best + 1e-9
 
 
 @SLOW
@@ -174,6 +174,20 @@ def test_the_set_up_stays_while_another_machine_works() -> None:
     )
     assert isinstance(order, Order)
     assert order.spent.setups == 2
+
+
+def test_a_dear_set_up_is_mounted_once() -> None:
+    """Either a or b has to be mounted twice; the four-jaw takes longer to true."""
+    work = [turned("a1", "a"), turned("b1", "b"), turned("a2", "a"), turned("b2", "b")]
+    waits = [must("a1", "b2"), must("b1", "a2")]
+    for dear, other in (("a", "b"), ("b", "a")):
+        order = in_order(work, waits, Prices(setups={("lathe", dear): 12}))
+        assert isinstance(order, Order)
+        assert order.spent.setups == 3
+        assert order.spent.minutes == 12 + 2 * 4 + 6 + 1
+        names = "".join(name[0] for name in order.sequence)
+        assert other + dear in names
+        assert dear + other in names
 
 
 def test_a_wish_for_time_gives_way_to_a_set_up() -> None:

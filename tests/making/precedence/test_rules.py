@@ -7,6 +7,7 @@ import pytest
 from binder_making.operation import Operation
 from binder_making.order import Order, in_order
 from binder_making.precedence import SCOPES, Edge, Rule, edges, rules, words
+from binder_trade.explained import NotDefined
 from tests.making.precedence.fires import FIRES
 from tests.making.precedence.pairs import apart, pair
 
@@ -83,6 +84,16 @@ def test_a_mate_is_of_another_part() -> None:
         id="c", act="turn", part="pin", tags=frozenset({"finish", "fit"}), joints=("j",)
     )
     assert [(e.before, e.after) for e in edges((one, own, mate))] == [("a", "c")]
+
+
+def test_a_part_with_too_many_features() -> None:
+    cuts = [Operation(id=f"{n}", act="turn", part="comb") for n in range(1100)]
+    holes = [
+        Operation(id=f"-{n}", act="drill", part="comb", tags=frozenset({"cross"}))
+        for n in range(1100)
+    ]
+    with pytest.raises(NotDefined, match="too many"):
+        edges([*cuts, *holes])
 
 
 def test_a_bored_and_reamed_hole_in_full() -> None:

@@ -13,7 +13,9 @@ from binder.host import Host
 from binder.pages import Place
 
 HEAD = "format: 1\nmodel: {title: Trial, issue: A, units: mm}\n"
-PLUGINS = ("cautions", "fasteners", "fits", "joints", "materials", "partslist", "shapes", "stock")
+PLUGINS = (
+    "cautions", "drive", "fasteners", "fits", "joints", "materials", "partslist", "shapes", "stock",
+)  # fmt: skip
 Facts = dict[str, CautionFact]
 
 

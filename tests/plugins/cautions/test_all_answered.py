@@ -40,6 +40,7 @@ def test_every_hazard_tag_has_an_answer() -> None:
         (Slot.SHAPE, SignKind.SHAPE),
         (Slot.FEATURE, SignKind.FEATURE),
         (Slot.JOINT, SignKind.JOINT),
+        (Slot.DRIVE, SignKind.JOINT),
     ],
 )
 def test_every_kind_of_the_built_in_plugins_has_an_answer(slot: Slot, kind: SignKind) -> None:

@@ -47,11 +47,12 @@ def test_turned_work_brings_the_lathe(cautions_of: Cautions) -> None:
 def test_a_joint_brings_its_caution_to_its_items(
     joint: str, subject: str, cautions_of: Cautions
 ) -> None:
+    section = "drive" if joint in ("meshes", "belted") else "joints"
     body = (
         "parts:\n"
         "  a: {material: mild steel, cut: 9 mm, stock: 6 mm round bar}\n"
         "  b: {material: mild steel, cut: 9 mm, stock: 6 mm round bar}\n"
-        f"joints:\n  a to b: {{{joint}: [a, b]}}\n"
+        f"{section}:\n  a to b: {{{joint}: [a, b]}}\n"
     )
     assert cautions_of(body)[subject].where == ("a", "b")
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -10,22 +11,40 @@ from binder.api import Design
 from binder.compiler import Job, compiled
 from binder.host import Host
 from binder.pages import Binder, Picture, Section
-from binder_drafting import draft
+from binder_drafting import Request, draft
 from binder_plugins.drawings.page import request_for
-from binder_solid.facts import FormFact, ViewsFact
+from binder_plugins.drawings.sizes import told_by
+from binder_solid.facts import FormFact, JoinedFact, ViewsFact
+from tests.drafting.proofs import struck
+from tests.plugins.drawings.generated import spec
 
 ROOT = Path(__file__).resolve().parents[3]
-SPECS = ("screw-jack", "tilt-hammer", "wharf-crane")
+FORTY = "forty generated parts"
+SPECS = ("screw-jack", "tilt-hammer", "wharf-crane", FORTY)
 _LEAST = 2.5  # mm: the least height of letters on a drawing (ISO 3098-1)
 
 
 @pytest.fixture(scope="module", params=SPECS)
-def built(request: pytest.FixtureRequest, host: Host) -> tuple[Design, Binder]:
-    """One example, compiled whole."""
-    outcome = compiled(Job(ROOT / "specs" / request.param / f"{request.param}.yaml"), host)
+def built(
+    request: pytest.FixtureRequest, host: Host, tmp_path_factory: pytest.TempPathFactory
+) -> tuple[Design, Binder]:
+    """One example, or the generated parts, compiled whole."""
+    path = ROOT / "specs" / request.param / f"{request.param}.yaml"
+    if request.param == FORTY:
+        path = tmp_path_factory.mktemp("forty") / "forty.yaml"
+        path.write_text(spec(), encoding="utf-8")
+    outcome = compiled(Job(path), host)
     assert outcome.design is not None
-    assert outcome.binder is not None
+    assert outcome.binder is not None, [one.message for one in outcome.findings]
     return outcome.design, outcome.binder
+
+
+def drawn(design: Design) -> Iterator[tuple[FormFact, Request]]:
+    """All that is drawn: parts, and fabrications whose stack is told."""
+    for fact in (*design.facts.all(FormFact), *design.facts.all(JoinedFact)):
+        views = design.facts.about(ViewsFact, fact.subject)
+        assert views is not None, fact.subject
+        yield fact, request_for(fact, views, design)
 
 
 def leaves(binder: Binder) -> dict[str, Section]:
@@ -43,18 +62,30 @@ def test_every_part_has_a_drawing_on_its_leaf(built: tuple[Design, Binder]) -> N
 
 def test_every_size_of_a_part_stands_on_its_drawing_once(built: tuple[Design, Binder]) -> None:
     design, _ = built
-    for fact in design.facts.all(FormFact):
-        views = design.facts.about(ViewsFact, fact.subject)
-        assert views is not None, fact.subject
-        sheet = draft(request_for(fact, views, design))
-        placed = [one.id for one in sheet.placed if one.id]
+    for fact, request in drawn(design):
+        sheet = draft(request)
+        others = {size.id: told_by(size)[1:] for size in request.sizes}
+        others |= {one.id: one.also for one in request.data}
+        words = [one.id for one in sheet.placed if one.id]
+        # What several features share (a length, a callout) is told once and stands for all.
+        placed = [*words, *(key for one in words for key in others[one])]
         assert len(placed) == len(set(placed)), fact.subject
-        # A length that two features share is told once and stands for both.
         told = dict(told_of(fact))
         shown = {told[one] for one in placed if one in told}
         missing = [one for one in wanted(fact) if one not in placed and told.get(one) not in shown]
         assert not missing, fact.subject
-        assert not [one for one in sheet.problems if "lost" in one], sheet.problems
+        assert not sheet.problems, (fact.subject, sheet.problems)
+
+
+def test_no_line_runs_through_words(
+    built: tuple[Design, Binder],
+) -> None:
+    design, _ = built
+    wrong = {}
+    for fact, request in drawn(design):
+        if found := struck(draft(request)):
+            wrong[fact.subject] = found
+    assert not wrong
 
 
 def told_of(fact: FormFact) -> list[tuple[str, object]]:
@@ -70,15 +101,13 @@ def wanted(fact: FormFact) -> set[str]:
     for one in fact.located:
         found |= set(one.ids) if one.note else set()
         found |= {f"{told.id}.{told.along}" for told in one.told}
-    return found
+    return found | {key for one in fact.data for key in one.ids}
 
 
 def test_no_two_labels_overlap_and_none_leaves_the_sheet(built: tuple[Design, Binder]) -> None:
     design, _ = built
-    for fact in design.facts.all(FormFact):
-        views = design.facts.about(ViewsFact, fact.subject)
-        assert views is not None
-        sheet = draft(request_for(fact, views, design))
+    for fact, request in drawn(design):
+        sheet = draft(request)
         boxes = [one.box for one in sheet.placed]
         for number, one in enumerate(boxes):
             assert one.left >= 0, fact.subject

@@ -90,8 +90,43 @@ COLLAR = (
 )
 MOTOR = "bought:\n  motor: {what: small motor, sizes: {shaft: 6 mm}}\n"
 
+# Between its flanges 10 are free; behind the second one, nothing stands.
+SPOOL = (
+    "  spool: {material: mild steel, stock: round bar, turned: ["
+    "{name: near, diameter: 40 mm, length: 4 mm}, {name: core, diameter: 16 mm, length: 10 mm},"
+    " {name: far, diameter: 40 mm, length: 4 mm}]}\n"
+    "  wall: {material: mild steel, block: {length: 60 mm, width: 60 mm, height: 20 mm}}\n"
+)
+ON_WALL = "a: {screwed: [%s, wall.top], fastener: M3 %s screw, pattern: 3 off on 30 mm PCD}"
+BLOCKS = (
+    "  rod: {material: silver steel, stock: round bar,"
+    " turned: [{name: journal, diameter: 6 mm, length: 90 mm}]}\n"
+    "  bearing: {material: brass, quantity: 2, block: {length: 24 mm, width: 14 mm, height: 20 mm},"
+    " features: {bore: {reamed: 6 mm, on: front, depth: through}}}\n"
+    "  bed: {material: mild steel, block: {length: 120 mm, width: 40 mm, height: 20 mm}}\n"
+)
+ON_BED = (
+    "%s: {screwed: [bed.underside, bearing.underside], fastener: M3 cap screw,"
+    ' pattern: "2 off, 14 mm apart"}\n'
+    "  turns: {runs_in: [rod.journal, bearing.bore]%s}%s"
+)
+
 # code: the spec that earns it, the same mended
 CASES = {
+    # M3 x 8 with its head of 3 (ISO 4762) is 11 long; the flanges are 10 apart.
+    "screw-cannot-enter": (
+        spec(ON_WALL % ("⟪spool.left⟫", "cap"), PARTS + SPOOL),
+        spec(ON_WALL % ("spool.left", "cap"), PARTS + SPOOL.replace("length: 10", "length: 11")),
+    ),
+    # 24 - 3 = 21 are free over the heads, the short arm of a 2.5 key is 20.5 (ISO 2936).
+    "key-cannot-reach": (
+        spec(ON_WALL % ("⟪spool.left⟫", "cap"), PARTS + SPOOL.replace("length: 10", "length: 23")),
+        spec(ON_WALL % ("spool.left", "cap"), PARTS + SPOOL.replace("length: 10", "length: 24")),
+    ),
+    "screw-used-as-locator": (
+        spec(ON_BED % ("⟪feet⟫", "", ""), PARTS + BLOCKS),
+        spec(ON_BED % ("feet", ", made: reamed in line", ""), PARTS + BLOCKS),
+    ),
     "holder-missing": (
         spec("⟪a⟫: {screwed: [lid.underside, box.top]}"),
         lid("fastener: M3 cap screw"),
@@ -350,3 +385,50 @@ def test_every_code_of_the_plugin_has_a_case(host: Host) -> None:
 
     elsewhere = {"hardware-words-unreadable"}  # of a question, in test_reckon.py
     assert {code.name for code in CODES} - elsewhere == set(CASES)
+
+
+@pytest.mark.parametrize(("core", "is_tight"), [(24, False), (25, True)])
+def test_a_barrel_leaves_room_for_the_heads_or_not(
+    core: int, is_tight: bool, compile_text: Callable[..., Outcome]
+) -> None:
+    """Heads of 5.5 (ISO 4762) want 2.75: 15 - 12 = 3 will do, 15 - 12.5 = 2.5 is too little."""
+    parts = PARTS + SPOOL.replace("core, diameter: 16 mm", f"core, diameter: {core} mm").replace(
+        "{name: far, diameter: 40 mm", "{name: far, diameter: 8 mm"
+    )
+    outcome = compile_text(spec(ON_WALL % ("spool.left", "cap"), parts))
+    found = {one.code.name for one in outcome.findings}
+    assert ("heads-overlap" in found) == is_tight
+
+
+@pytest.mark.parametrize(("core", "is_tight"), [(16, True), (14, False)])
+def test_a_spanner_swings_beside_the_barrel_or_not(
+    core: int, is_tight: bool, compile_text: Callable[..., Outcome]
+) -> None:
+    """Flats 5.5 (ISO 4017), a head of 2 x 5.5 + 3 = 14 (common practice, no source): half of it
+    and 0.5 is 7.5. 15 - 8 = 7 is too little, 15 - 7 = 8 will do."""
+    parts = PARTS + SPOOL.replace("core, diameter: 16 mm", f"core, diameter: {core} mm").replace(
+        "{name: far, diameter: 40 mm", "{name: far, diameter: 8 mm"
+    )
+    outcome = compile_text(spec(ON_WALL % ("spool.left", "hexagon head"), parts))
+    found = {one.code.name for one in outcome.findings}
+    assert ("spanner-cannot-swing" in found) == is_tight
+
+
+@pytest.mark.parametrize(
+    "located",
+    [
+        "\n  pegs: {dowelled: [bed.underside, bearing.underside], fastener: 3 mm dowel pin}",
+        "\n  in_bed: {seated: [bearing.bore, bed.top]}",
+    ],
+)
+def test_dowels_or_a_spigot_locate(located: str, compile_text: Callable[..., Outcome]) -> None:
+    text = spec(ON_BED % ("feet", "", located), PARTS + BLOCKS)
+    found = {one.code.name for one in compile_text(text).findings}
+    assert "screw-used-as-locator" not in found
+    assert "bearings-not-in-line" in found
+
+
+def test_one_bearing_has_nothing_to_be_in_line_with(compile_text: Callable[..., Outcome]) -> None:
+    text = spec(ON_BED % ("feet", "", ""), PARTS + BLOCKS.replace("quantity: 2", "quantity: 1"))
+    found = {one.code.name for one in compile_text(text).findings}
+    assert "screw-used-as-locator" not in found

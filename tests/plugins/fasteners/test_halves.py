@@ -32,6 +32,12 @@ PARTS = """parts:
     block: {length: 24 mm, width: 22 mm, height: 25 mm}
   bed: {material: mild steel, block: {length: 150 mm, width: 50 mm, height: 6 mm}}
   side: {material: mild steel, quantity: 2, plate: {length: 60 mm, width: 9 mm, thickness: 1.2 mm}}
+  hub:
+    material: mild steel
+    turned:
+      - {name: flange, diameter: 40 mm, length: 4 mm}
+      - {name: barrel, diameter: 20 mm, length: 40 mm}
+    features: {well: {drilled: 9 mm, on: left, depth: 12 mm}}
   pin:
     material: mild steel
     turned:
@@ -117,7 +123,7 @@ def test_the_seat_of_the_head_is_told_with_its_hole(compile_text: Callable[..., 
     design = design_of(outcome_of(compile_text, joint))
     assert half(design, "feet: bed.top").what == (
         "drill 3.4 mm through, counterbore ⌀6.5 × 3.4 mm deep on underside, "
-        "4 off: 2 times 2 off, 14 mm apart"
+        "4 off: 2 sets of 2 off, 14 mm apart"
     )
     assert half(design, "feet: foot.underside").what.endswith("full, 2 off, 14 mm apart")
 
@@ -219,3 +225,53 @@ def test_two_circlips_and_what_goes_between(compile_text: Callable[..., Outcome]
         "groove 0.5 to 0.64 mm wide to ⌀3.8, 3.752 to 3.800, 2 off"
     )
     assert half(design, "c: arm").what == "between the circlips, 16 mm wide at the most"
+
+
+@pytest.mark.parametrize("end", ["hub.left", "hub.flange"])
+def test_a_flange_is_as_thick_as_it_is_where_its_holes_stand(
+    end: str, compile_text: Callable[..., Outcome]
+) -> None:
+    """15 from the axis the drill meets 4 of flange, not 44, and not the well on the axis: grip 4,
+    3 must hold in steel, M3 x 8 is the shortest sold (ISO 888); 4 + 2 threads of 0.5 = 5 full."""
+    joint = (
+        f"a: {{screwed: [{end}, block.top], fastener: M3 cap screw, pattern: 6 off on 30 mm PCD}}"
+    )
+    design = design_of(outcome_of(compile_text, joint))
+    bolt = screw(design, "a")
+    assert (bolt.grip, bolt.length, bolt.engagement) == (4, 8, 4)
+    assert "5 mm full" in half(design, "a: block.top").what
+
+
+def test_a_thread_in_a_flange_goes_through_it(compile_text: Callable[..., Outcome]) -> None:
+    """Nothing blind fits into 4 of metal: 3 full, the lead of a plug tap and the point."""
+    joint = (
+        "a: {screwed: [block.top, hub.left], fastener: M3 cap screw, pattern: 3 off on 30 mm PCD}"
+    )
+    design = design_of(outcome_of(compile_text, joint))
+    assert half(design, "a: hub.left").what == "tap M3, through, 3 off on 30 mm PCD"
+
+
+def test_a_blind_thread_that_is_written_in_a_flange_is_judged_by_it(
+    compile_text: Callable[..., Outcome],
+) -> None:
+    """3 full + 2 threads of lead is 4 and the flange is 4: the point of the drill comes out."""
+    text = f"{HEAD}{PARTS % ('', '5 mm', 'to suit')}".replace(
+        "features: {well:",
+        "features: {taps: {tapped: M3, on: left, pattern: 3 off on 30 mm PCD, depth: 3 mm}, well:",
+    )
+    found = {one.code.name for one in compile_text(text).findings}
+    assert found & {"drill-point-breaks-through", "blind-hole-too-shallow"}
+
+
+@pytest.mark.parametrize(("metal", "length"), [("aluminium", 12), ("mild steel", 8)])
+def test_no_more_thread_than_holds(
+    metal: str, length: float, compile_text: Callable[..., Outcome]
+) -> None:
+    """5 of plate: 2 d = 6 in aluminium, so 11, and 12 is sold; in steel 3, so 8 (ISO 888)."""
+    text = f"""{HEAD}parts:
+  lid: {{material: mild steel, plate: {{length: 40 mm, width: 30 mm, thickness: 5 mm}}}}
+  box: {{material: {metal}, block: {{length: 40 mm, width: 30 mm, height: 30 mm}}}}
+joints:
+  a: {{screwed: [lid.underside, box.top], fastener: M3 cap screw}}
+"""
+    assert screw(design_of(compile_text(text)), "a").length == length

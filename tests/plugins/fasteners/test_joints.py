@@ -68,8 +68,8 @@ def hardware(design: Design, joint: str) -> list[HardwareFact]:
 
 
 def test_lid_on_a_brass_box(compile_text: Callable[..., Outcome]) -> None:
-    """Brass: 1.5 x 3 = 4.5 must hold. Hole 1.5 x 4.5 + 2 x 0.5 = 7.75, so 8 full. Longest
-    5 + 8 - 0.5 = 12.5; wanted 5 + 9 = 14; so 12, and 7 hold. Four, and one spare."""
+    """Brass: 1.5 x 3 = 4.5 must hold, so 5 + 4.5 = 9.5: 10 is the shortest sold, and 5 hold. The
+    hole goes on for two threads: 5 + 2 x 0.5 = 6 full. Four, and one spare."""
     design = designed(
         compile_text,
         "lid on box: {screwed: [lid.underside, box.top], fastener: M3 cap screw, "
@@ -77,26 +77,26 @@ def test_lid_on_a_brass_box(compile_text: Callable[..., Outcome]) -> None:
     )
     clear, tapped = made(design, "lid", "lid_on_box"), made(design, "box", "lid_on_box")
     assert (clear.kind, size(clear), size(clear, "depth")) == ("drilled", "3.4 mm", "through")
-    assert (tapped.kind, size(tapped), size(tapped, "depth")) == ("tapped", "M3", "8 mm")
+    assert (tapped.kind, size(tapped), size(tapped, "depth")) == ("tapped", "M3", "6 mm")
     assert [size(one, "off") for one in (clear, tapped)] == ["4", "4"]
     assert clear.implied_by == tapped.implied_by == "lid on box"
     (screw,) = hardware(design, "lid on box")
-    assert (screw.what, screw.count, screw.spares) == ("M3 × 12 mm cap screw", 4, 1)
-    assert (screw.length, screw.grip, screw.engagement) == (12, 5, 7)
+    assert (screw.what, screw.count, screw.spares) == ("M3 × 10 mm cap screw", 4, 1)
+    assert (screw.length, screw.grip, screw.engagement) == (10, 5, 5)
     assert design.bought[screw.name].quantity == 4
     number = design.facts.about(NumberOff, screw.name)
     assert number is not None
     assert number.count == 4
     halves = {one.subject: one for one in design.facts.all(HalfFact)}
     assert halves["lid on box: lid.underside"].what.startswith("drill 3.4 mm through, 4 off")
-    assert design.workings["lid_on_box.length"].result == "12 mm"
+    assert design.workings["lid_on_box.length"].result == "10 mm"
 
 
 def test_counterbored_head_takes_its_depth_off_the_grip(
     compile_text: Callable[..., Outcome],
 ) -> None:
-    """DIN 974-1: M3 head 3 + 0.4 = 3.4 deep, 6.5 wide. Grip 5 - 3.4 = 1.6; least 6.1; longest
-    1.6 + 8 - 0.5 = 9.1: 8, and 6.4 hold. 1.6 of metal is left, over half of 3."""
+    """DIN 974-1: M3 head 3 + 0.4 = 3.4 deep, 6.5 wide. Grip 5 - 3.4 = 1.6; least 6.1; 6 is
+    too short: 8, and 6.4 hold. 1.6 of metal is left, over half of 3."""
     design = designed(
         compile_text,
         "a: {screwed: [lid.underside, box.top], fastener: M3 cap screw, head: counterbored}",
@@ -111,7 +111,7 @@ def test_counterbored_head_takes_its_depth_off_the_grip(
 
 def test_feet_on_a_bed_two_of_them(compile_text: Callable[..., Outcome]) -> None:
     """Two feet of two holes: four holes in the bed, four screws. Bed 6, steel: 3 must hold;
-    longest 6 + 8 - 0.5 = 13.5; wanted 6 + 6 = 12: 12, and 6 hold. The tapped hole is settled."""
+    6 + 3 = 9: 10 is the shortest sold, and 4 hold. The tapped hole is settled."""
     design = designed(
         compile_text,
         "feet on bed: {screwed: [foot.hole, bed.top], fastener: M3 cap screw}",
@@ -120,7 +120,7 @@ def test_feet_on_a_bed_two_of_them(compile_text: Callable[..., Outcome]) -> None
     bed = made(design, "bed", "feet_on_bed")
     assert (bed.kind, size(bed), size(bed, "off")) == ("drilled", "3.4 mm", "4")
     (screw,) = hardware(design, "feet on bed")
-    assert (screw.what, screw.count, screw.engagement) == ("M3 × 12 mm cap screw", 4, 6)
+    assert (screw.what, screw.count, screw.engagement) == ("M3 × 10 mm cap screw", 4, 4)
 
 
 def test_wood_screws_in_oak(compile_text: Callable[..., Outcome]) -> None:
@@ -220,8 +220,7 @@ def test_board_with_room_to_move(compile_text: Callable[..., Outcome]) -> None:
 def test_the_taps_of_the_workshop_choose_the_thread(host: Host, tmp_path: Path) -> None:
     """The metric shop has M3. The inch shop has 6 BA (2.8), 4-40 (2.84), 5 BA (3.2) and 6-32
     (3.5) within a fifth of 3 mm: all are sold, 4-40 is the nearest. 4-40 in brass: 1.5 x 2.84 =
-    4.27 must hold; hole 1.5 x 4.27 + 2 x 0.635 = 7.7, so 8; longest 5 + 8 - 0.635 = 12.4: 7/16
-    in = 11.1."""
+    4.27 must hold; 5 + 4.27 = 9.27: 3/8 in = 9.53 is the shortest sold."""
     joint = "a: {screwed: [lid.underside, box.top], fastener: about 3 mm cap screw}"
     spec = tmp_path / "trial.yaml"
     spec.write_text(f"{HEAD}{PARTS}joints:\n  {joint}\n", encoding="utf-8")
@@ -233,8 +232,8 @@ def test_the_taps_of_the_workshop_choose_the_thread(host: Host, tmp_path: Path) 
             (size(made(outcome.design, "box", "a")), hardware(outcome.design, "a")[0].what)
         )
     assert found == [
-        ("M3", "M3 × 12 mm cap screw"),
-        ("4-40 UNC", "4-40 UNC × 7/16 in cap screw"),
+        ("M3", "M3 × 10 mm cap screw"),
+        ("4-40 UNC", "4-40 UNC × 3/8 in cap screw"),
     ]
 
 
@@ -266,7 +265,7 @@ def test_the_page_lists_what_to_buy(compile_text: Callable[..., Outcome]) -> Non
     )
     (section,) = hardware_pages(design, ())
     table = next(block for block in section.blocks if isinstance(block, Table))
-    assert [cell[0] for cell in table.rows[0][:3]] == ["M3 × 12 mm cap screw", "4", "5"]
+    assert [cell[0] for cell in table.rows[0][:3]] == ["M3 × 10 mm cap screw", "4", "5"]
     notice = next(block for block in section.blocks if isinstance(block, Notice))
     assert notice.text == ("M3: each is proved to about 1600 N",)
     assert "competent person" in notice.source

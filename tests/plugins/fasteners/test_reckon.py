@@ -11,7 +11,7 @@ from binder.cli.reckon import command
 
 # question: some figures of its answer, in mm
 ANSWERS: dict[tuple[str, ...], dict[str, float]] = {
-    # ISO 273, ISO 2306, ISO 4762, DIN 974-1; 1.5 d in brass; 5 + 9 = 14 down to 12.
+    # ISO 273, ISO 2306, ISO 4762, DIN 974-1; 1.5 d in brass; 5 + 4.5 = 9.5 up to 10.
     ("screw", "M3 cap screw", "grip", "5 mm", "into", "brass", "10 mm deep"): {
         "clearance_hole": 3.4,
         "tapping_drill": 2.5,
@@ -20,13 +20,13 @@ ANSWERS: dict[tuple[str, ...], dict[str, float]] = {
         "counterbore_diameter": 6.5,
         "counterbore_depth": 3.4,
         "engagement_least": 4.5,
-        "length": 12.0,
-        "engagement": 7.0,
+        "length": 10.0,
+        "engagement": 5.0,
     },
-    # The head let in: grip 8 - 5.4 = 2.6, wanted 10, so 12; 9.4 hold.
+    # The head let in: grip 8 - 5.4 = 2.6 + 5 = 7.6, so 8; 5.4 hold.
     ("screw", "M5 cap screw grip 8 mm counterbored into mild steel"): {
-        "length": 12.0,
-        "engagement": 9.4,
+        "length": 8.0,
+        "engagement": 5.4,
     },
     # ISO 773 / BS 4235-1.
     ("key", "12 mm"): {"key_width": 4, "key_height": 4, "shaft_depth": 2.5, "hub_depth": 1.8},

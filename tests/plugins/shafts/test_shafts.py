@@ -11,9 +11,9 @@ from fractions import Fraction
 
 import pytest
 
+from binder.api import Located, ShaftFact
 from binder.compiler import Outcome, Phase
 from binder.pages import Facts, Place, text_of
-from binder_plugins.shafts.facts import Located, ShaftFact
 
 PARTS = """\
 format: 1

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from binder_solid.facts import Located, Stretch, Told
+from binder_solid.facts import Datum, Located, Stretch, Told
 from binder_solid.forms import Form, Frame, Vector
 
 _LEFT = Frame(z=(-1.0, 0.0, 0.0), x=(0.0, -1.0, 0.0))
@@ -42,6 +42,7 @@ class Body:
     notes: tuple[Located, ...] = ()
     faces: tuple[tuple[str, Frame], ...] = ()
     metal: float | None = None
+    data: tuple[Datum, ...] = ()
 
     @property
     def is_turned(self) -> bool:

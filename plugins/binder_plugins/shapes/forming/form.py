@@ -37,6 +37,7 @@ def _fact(part: Part, body: Body, made: tuple[Made, ...], design: Design) -> For
         located=(*body.notes, *(one.located for one in made)),
         told=(*body.told, *told_of(part, design.units)),
         words=tuple(_words(part)),
+        data=body.data,
         at=part.at,
     )
 

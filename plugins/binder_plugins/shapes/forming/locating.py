@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from binder.api import Design, Feature, Part, Size, ThreadFact, ThreadName
+from binder.api import Design, Fabrication, Feature, Part, Size, ThreadFact, ThreadName
 from binder_plugins.shapes.cutting.in_holes import in_hole
 from binder_plugins.shapes.cutting.task import Task, depth_of, length_of, size_of
 from binder_plugins.shapes.cutting.tools import COSMETIC, tools_for
@@ -15,9 +15,8 @@ from binder_plugins.shapes.forming.whereabouts import (
     Whereabouts,
     place_in_hole,
     placed_at,
-    placed_entry,
 )
-from binder_plugins.shapes.words import what
+from binder_plugins.shapes.words import callout, what
 from binder_solid.facts import Located
 from binder_solid.forms import Form, Frame, Vector
 
@@ -37,7 +36,7 @@ class Made:
     located: Located
 
 
-def all_made(part: Part, body: Body, design: Design) -> Iterator[Made]:
+def all_made(part: Part | Fabrication, body: Body, design: Design) -> Iterator[Made]:
     """Features in the order written; one may stand on another that came before it."""
     spots: dict[str, Vector] = {}
     before: dict[str, Made] = {}
@@ -108,7 +107,6 @@ def _as_made(
     task: Task,
     design: Design,
 ) -> Made:
-    entry = placed_entry(feature)
     key = f"{feature.owner}.{feature.name}"
     located = Located(
         name=feature.name,
@@ -117,7 +115,7 @@ def _as_made(
         frame=place.frame,
         spots=around.spots,
         tools=tools,
-        note=_note(feature, len(around.spots), str(entry.pattern or ""), design.units),
+        note=callout(feature, len(around.spots), design.units),
         told=place.told,
         diameter=task.size or None,
         depth=task.depth,
@@ -129,6 +127,7 @@ def _as_made(
         is_dummy=feature.is_dummy,
         ids=(f"{key}.{feature.kind}",),
         also=tuple(f"{key}.{name}" for name in _also(feature)),
+        core=what(feature, design.units),
         at=feature.at,
     )
     return Made(feature, place, around, located)
@@ -142,12 +141,6 @@ def _also(feature: Feature) -> Iterator[str]:
         is_size = name != feature.kind and isinstance(value, Size)
         if is_size or (value is not None and name in ("off", "pattern")):
             yield name
-
-
-def _note(feature: Feature, count: int, pattern: str, units: str) -> str:
-    words = what(feature, units)
-    off = f"{count} × " if count > 1 else ""
-    return f"{off}{words}{f', {pattern}' if pattern else ''}"
 
 
 def _mm(feature: Feature, name: str) -> float:

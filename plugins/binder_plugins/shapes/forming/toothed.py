@@ -2,9 +2,17 @@
 
 from __future__ import annotations
 
-from binder.api import Part, Size, shown, size_text
+from dataclasses import replace
+
+from binder.api import Part, Size, size_text
 from binder_plugins.shapes.forming.body import Body
 from binder_plugins.shapes.forming.told import figure, note_at, round_step
+from binder_plugins.shapes.forming.tooth_data import (
+    Teeth,
+    gear_data,
+    ratchet_data,
+    sprocket_data,
+)
 from binder_plugins.shapes.forming.turned import AXIS, round_body
 from binder_plugins.shapes.vocabulary.toothed import Gear, Rack, Ratchet, Sprocket
 from binder_solid import gears
@@ -85,8 +93,10 @@ def gear_body(part: Part, shape: Gear, units: str) -> Body | None:
     if shape.internal and shape.outside is not None:
         across = shape.outside.mm
         teeth = pierced(circle(across / 2), teeth)
-    note, fields = _gear_words(shape, gear, units)
-    return _wheel(part, shape, teeth, across, ("gear", note, fields), units)
+    teeth_at = Teeth(
+        "gear", gear.pitch_diameter, gear.whole_depth, gear_data(part, shape, gear, units)
+    )
+    return _wheel(part, shape, teeth, across, teeth_at, units)
 
 
 def has_order(shape: Gear) -> bool:
@@ -98,26 +108,14 @@ def has_order(shape: Gear) -> bool:
     return shape.outside is not None and shape.outside.mm > root
 
 
-def _gear_words(shape: Gear, gear: gears.Gear, units: str) -> tuple[str, tuple[str, ...]]:
-    if shape.module is not None:
-        pitch, field = f"module {size_text(shape.module, units)}", "module"
-    else:
-        pitch, field = f"{figure(_INCH / gear.module)} DP", "dp"
-    words = f"{pitch}, {shape.teeth} teeth, {gear.pressure_angle:g}°, "
-    words += f"pitch ⌀{figure(gear.pitch_diameter)}, depth of tooth {figure(gear.whole_depth)}"
-    also = [name for name in ("pressure_angle", "backlash") if getattr(shape, name) is not None]
-    return words, (field, "teeth", *also)
-
-
 def ratchet_body(part: Part, shape: Ratchet, units: str) -> Body | None:
     """A ratchet wheel with its hub."""
     teeth = _outline(shape)
     if teeth is None:
         return None
-    lean = f", leaning {shown(shape.lean.quantity)}" if shape.lean is not None else ""
-    words = f"{shape.teeth} ratchet teeth, {size_text(shape.depth, units)} deep{lean}"
-    fields = ("teeth", "depth", *(("lean",) if lean else ()))
-    return _wheel(part, shape, teeth, shape.outside.mm, ("ratchet", words, fields), units)
+    data = ratchet_data(part, shape, units)
+    teeth_at = Teeth("ratchet", None, shape.depth.mm, data)
+    return _wheel(part, shape, teeth, shape.outside.mm, teeth_at, units)
 
 
 def sprocket_body(part: Part, shape: Sprocket, units: str) -> Body | None:
@@ -126,17 +124,10 @@ def sprocket_body(part: Part, shape: Sprocket, units: str) -> Body | None:
     if teeth is None:
         return None
     pitch = sprocket_pitch_diameter(shape.pitch.mm, shape.teeth)
-    words = (
-        f"{shape.teeth} teeth for chain of {size_text(shape.pitch, units)} pitch, "
-        f"rollers ⌀{size_text(shape.roller, units)}, pitch ⌀{figure(pitch)}"
-    )
     across = 2 * least_and_most(teeth)[1][0]
-    return _wheel(
-        part, shape, teeth, across, ("sprocket", words, ("pitch", "roller", "teeth")), units
-    )
-
-
-Said = tuple[str, str, tuple[str, ...]]
+    depth = (across - pitch + shape.roller.mm) / 2
+    teeth_at = Teeth("sprocket", pitch, depth, sprocket_data(part, shape, pitch, units))
+    return _wheel(part, shape, teeth, across, teeth_at, units)
 
 
 def _wheel(
@@ -144,11 +135,10 @@ def _wheel(
     shape: Gear | Ratchet | Sprocket,
     teeth: Outline,
     across: float,
-    said: Said,
+    said: Teeth,
     units: str,
 ) -> Body:
     """Teeth of a width from x = 0, and a hub behind them."""
-    kind, words, fields = said
     wide = shape.width.mm
     outside = getattr(shape, "outside", None)
     text = size_text(outside, units) if isinstance(outside, Size) else figure(across)
@@ -162,9 +152,17 @@ def _wheel(
     for form, step in hub_of(part, shape, wide, units):
         forms.append(form)
         steps.append(step)
-    note = note_at(part, "teeth", (wide / 2, 0.0, across / 2), words, fields)
     widest = max(one.across for one in steps) / 2
-    return round_body(kind, tuple(forms), tuple(steps), widest, (note,))
+    body = round_body(
+        said.kind, tuple(forms), tuple(steps), widest, (_teeth_at(part, said, across),)
+    )
+    return replace(body, data=said.data)
+
+
+def _teeth_at(part: Part, teeth: Teeth, across: float) -> Located:
+    """Where the teeth lie: their pitch circle and depth, by which they are drawn."""
+    found = note_at(part, "teeth", (0.0, 0.0, across / 2), "", ())
+    return replace(found, kind=teeth.kind, circle=teeth.pitch, depth=teeth.depth)
 
 
 def hub_of(part: Part, shape: object, start: float, units: str) -> tuple[tuple[Form, Stretch], ...]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from binder.api import Diagnostic, Part, did_you_mean
+from binder.api import Diagnostic, Fabrication, Part, did_you_mean
 from binder_plugins.shapes import form_codes
 from binder_plugins.shapes.forming.locating import Made
 from binder_plugins.shapes.forming.whereabouts import placed_entry
@@ -12,7 +12,7 @@ from binder_plugins.shapes.forming.whereabouts import placed_entry
 _AT = ("middle", "start", "end", "6 mm from left", "4 mm from front", "12 mm above bore")
 
 
-def unread_places(part: Part, made: Iterable[Made]) -> Iterator[Diagnostic]:
+def unread_places(part: Part | Fabrication, made: Iterable[Made]) -> Iterator[Diagnostic]:
     """What the drawing cannot show as it is written; what is there for looks may stay so.
 
     What a joint asks for stands where its other half does, and is spotted through.

@@ -14,7 +14,7 @@ from binder_solid.facts import Stretch, Told
 from binder_solid.forms import Frame, Vector
 
 _AXES = "xyz"
-_FROM_AXIS = ("from middle", "from axis", "from centre", "from the middle", "from the axis")
+FROM_AXIS = ("from middle", "from axis", "from centre", "from the middle", "from the axis")
 _WORDS = re.compile(r"(from|above|below|left of|right of) (?:the )?(.+?)(?: one)?")
 _WAYS = {"above": (0, 1), "below": (0, -1), "right of": (1, 0), "left of": (-1, 0)}
 
@@ -108,7 +108,7 @@ def _off_axis(feature: Feature, entry: Placed, place: Whereabouts, units: str) -
     """A place on an end face beside its middle: so far from the axis, at its clock."""
     frame, told, unread = place.frame, list[Told](), list[str]()
     for one in entry.at.all if entry.at is not None else ():
-        if one.distance is None or one.rest not in _FROM_AXIS:
+        if one.distance is None or one.rest not in FROM_AXIS:
             unread += [] if str(one.text) == "middle" else [str(one.text)]
             continue
         far, out = one.distance.mm, _clocked(entry)

@@ -82,6 +82,7 @@ def _is_bent(form: FormFact) -> bool:
 
 def looks(design: Design) -> Iterator[Look]:
     """Every part that has a form."""
+    named = _named(design)
     for form in design.facts.all(FormFact):
         part = design.parts[form.subject]
         features = {one.name: one for one in part.features}
@@ -91,24 +92,26 @@ def looks(design: Design) -> Iterator[Look]:
             if (feature := features.get(located.name)) is not None and not located.is_dummy
             for bore in _bores(feature, located, form)
         )
-        yield Look(part, form, bores, _held(part, design))
+        yield Look(part, form, bores, _held(part, named, design))
 
 
-def _held(part: Part, design: Design) -> frozenset[str]:
+def _named(design: Design) -> dict[str, set[str]]:
+    """The places that fasteners name, by their items."""
+    named: dict[str, set[str]] = {}
+    for joint in design.joints.values():
+        for end in joint.ends if joint.kind in _HELD else ():
+            named.setdefault(end.item, set()).add(end.place)
+    return named
+
+
+def _held(part: Part, named: dict[str, set[str]], design: Design) -> frozenset[str]:
     """The features that fasteners look after: asked for by their joints, or named in them."""
-    named = {
-        end.place
-        for joint in design.joints.values()
-        if joint.kind in _HELD
-        for end in joint.ends
-        if end.item == part.name
-    }
     implied = {
         one.name
         for one in part.features
         if one.implied_by and design.joints[one.implied_by].kind in _HELD
     }
-    return frozenset(named | implied)
+    return frozenset(named.get(part.name, set()) | implied)
 
 
 def _bores(feature: Feature, located: Located, form: FormFact) -> Iterator[Bore]:

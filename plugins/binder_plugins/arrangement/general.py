@@ -1,0 +1,111 @@
+"""The general arrangement: two views and a picture, item balloons, the sizes that prove it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import Design, ShaftFact, exact, shown_length
+from binder_drafting import Along, Balloon, Fields, Request, Sheet, Size, draft
+from binder_plugins.arrangement.gathering import PictureFact
+from binder_plugins.arrangement.sheets import PICTURE_SCALES, balloons_of, view_of
+from binder_plugins.arrangement.space import carried
+from binder_solid.forms import Point
+from binder_solid.placed import PlacedFact
+from binder_solid.space import placed
+from binder_solid.views import Projection
+from binder_solid.views import View as SolidView
+
+SIDES: tuple[Projection, ...] = ("isometric", "front", "top")
+_PICTURE_ROOMS = ((178.0, 150.0),)
+_VIEW_ROOMS = ((178.0, 110.0), (178.0, 232.0))
+_ROUND = 1e-6
+
+
+def picture_sheet(fact: PictureFact, design: Design) -> Sheet:
+    """Draws the model as it looks, with the item numbers of all that is seen there."""
+    balloons = [one for one in _balloons(fact, design) if one.view == "isometric"]
+    return draft(
+        Request(
+            (view_of(fact, 0),),
+            balloons=tuple(balloons),
+            rooms=_PICTURE_ROOMS,
+            scales=PICTURE_SCALES,
+        )
+    )
+
+
+def views_sheet(fact: PictureFact, design: Design) -> Sheet:
+    """Draws two views with the sizes, and the numbers of what the picture hides."""
+    balloons = [one for one in _balloons(fact, design) if one.view != "isometric"]
+    head = design.spec.written.model
+    fields = Fields(
+        title=str(head.title),
+        issue=str(head.issue),
+        units=design.units,
+        date=str(head.date or ""),
+    )
+    return draft(
+        Request(
+            (view_of(fact, 1), view_of(fact, 2)),
+            tuple(sizes_of(fact, design)),
+            balloons=tuple(balloons),
+            rooms=_VIEW_ROOMS,
+            fields=fields,
+        )
+    )
+
+
+def _balloons(fact: PictureFact, design: Design) -> tuple[Balloon, ...]:
+    return balloons_of(fact, design, (0, 1, 2))
+
+
+def sizes_of(fact: PictureFact, design: Design) -> Iterator[Size]:
+    """Length, width and height over all, and how high each level shaft stands."""
+    front, top = (_bounds(fact, n) for n in (1, 2))
+    (left, low), (right, high) = front
+    (_, near), (_, far) = top
+    units = design.units
+    yield _along("over all long", "front", (left, low), (right, low), units)
+    yield _along("over all high", "front", (left, low), (left, high), units)
+    yield _along("over all wide", "top", (left, near), (left, far), units)
+    for name, height, x in _shafts(design, low):
+        yield _along(f"height of {name}", "front", (left, low), (x, height), units)
+
+
+def _shafts(design: Design, low: float) -> Iterator[tuple[str, float, float]]:
+    """Level shafts, each height once."""
+    told: set[float] = set()
+    for shaft in design.facts.all(ShaftFact):
+        stand = design.facts.about(PlacedFact, shaft.subject)
+        if stand is None or abs(carried((1.0, 0.0, 0.0), stand.frame)[2]) > _ROUND:
+            continue
+        middle = placed((0.0, 0.0, 0.0), stand.frame)
+        height = round(middle[2], 6)
+        if height not in told and height > low:
+            told.add(height)
+            yield shaft.subject, middle[2], middle[0]
+
+
+def _along(name: str, view: str, start: Point, end: Point, units: str) -> Along:
+    """A length below the view where both ends lie on one level, else a height beside it."""
+    is_level = start[1] == end[1]
+    far = abs(end[0] - start[0]) if is_level else abs(end[1] - start[1])
+    return Along(
+        f"arrangement.{name}",
+        view,
+        "u" if is_level else "v",
+        start,
+        end,
+        shown_length(exact(round(far, 1)), units).removesuffix(" mm"),
+        datum=f"from {view}",
+        side="below" if is_level else "left",
+        rank=9 if name.startswith("over") else 0,
+    )
+
+
+def _bounds(fact: PictureFact, number: int) -> tuple[tuple[float, float], tuple[float, float]]:
+    """What is seen of all parts that are drawn in a view."""
+    views: list[SolidView] = [one.views[number] for one in fact.shown if one.views[number].edges]
+    least = (min(v.bounds[0][0] for v in views), min(v.bounds[0][1] for v in views))
+    most = (max(v.bounds[1][0] for v in views), max(v.bounds[1][1] for v in views))
+    return least, most

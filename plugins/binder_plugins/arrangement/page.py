@@ -1,0 +1,82 @@
+"""The general arrangement as a section, and the exploded picture at the head of each assembly."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import Design, Diagnostic, Inset, Paragraph, Picture, Place, Section
+from binder_drafting import Request, Sheet, draft
+from binder_plugins.arrangement.gathering import PictureFact
+from binder_plugins.arrangement.general import picture_sheet, views_sheet
+from binder_plugins.arrangement.sheets import PICTURE_SCALES, balloons_of, view_of
+from binder_solid.placed import PlacedFact
+
+_ROOM = (178.0, 125.0)
+_TALL_ROOM = (178.0, 190.0)
+_MANY = 6
+
+
+def arrangement_pages(
+    design: Design, _findings: tuple[Diagnostic, ...]
+) -> Iterator[Section | Inset]:
+    """The drawing of the whole, and each assembly taken apart."""
+    whole = design.facts.about(PictureFact, "arrangement")
+    if whole is not None:
+        yield _whole(whole, design)
+    for one in design.assemblies.values():
+        fact = design.facts.about(PictureFact, f"exploded {one.name}")
+        if fact is not None:
+            picture = Picture(exploded_sheet(fact, design).drawing, f"{one.title}, taken apart")
+            yield Inset(f"assembly-{one.name}", (picture,))
+
+
+def _whole(fact: PictureFact, design: Design) -> Section:
+    count = len({one.item for one in design.facts.all(PlacedFact)})
+    words = (
+        f"The numbers are those of the parts list; {count} items are shown. Screws, pins, cord "
+        "and belts are left out."
+    )
+    seen, told = picture_sheet(fact, design), views_sheet(fact, design)
+    blocks = (
+        Picture(seen.drawing, "the model put together"),
+        Paragraph((words,)),
+        Picture(told.drawing, f"general arrangement, scale {told.scale}"),
+    )
+    return Section("arrangement", "General arrangement", Place.ARRANGEMENT, blocks)
+
+
+def exploded_sheet(fact: PictureFact, design: Design) -> Sheet:
+    """The picture of an assembly taken apart; inner assemblies stay together."""
+    name = fact.subject.removeprefix("exploded ")
+    owners = _owners(name, design)
+    names = [owners[one.copy.item] for one in fact.shown]
+    return draft(
+        Request(
+            (view_of(fact, 0),),
+            balloons=balloons_of(fact, design, (0,), names),
+            rooms=(_room(fact, names),),
+            scales=PICTURE_SCALES,
+        )
+    )
+
+
+def _room(fact: PictureFact, names: list[str]) -> tuple[float, float]:
+    """Many parts, and what stands high, have most of a page."""
+    seen = [one.views[0].bounds for one in fact.shown if one.views[0].edges]
+    wide = max(most[0] for _, most in seen) - min(least[0] for least, _ in seen)
+    high = max(most[1] for _, most in seen) - min(least[1] for least, _ in seen)
+    return _TALL_ROOM if len(set(names)) > _MANY or high > wide else _ROOM
+
+
+def _owners(name: str, design: Design) -> dict[str, str]:
+    found: dict[str, str] = {}
+    for member in design.assemblies[name].members:
+        waiting = [member.item]
+        while waiting:
+            item = waiting.pop()
+            found[item] = member.item
+            if item in design.assemblies:
+                waiting += [one.item for one in design.assemblies[item].members]
+            if item in design.fabrications:
+                waiting += [one.item for one in design.fabrications[item].pieces]
+    return found

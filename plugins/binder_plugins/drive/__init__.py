@@ -1,0 +1,171 @@
+"""Plugin `drive`: what turns what, how fast, how strongly, which way round."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from binder.api import (
+    Check,
+    Code,
+    Contribution,
+    Design,
+    Diagnostic,
+    Inset,
+    Kind,
+    MaterialFact,
+    Page,
+    PlaceFact,
+    PlanStep,
+    Reckoning,
+    Section,
+    ThreadFact,
+    hookimpl,
+)
+from binder_plugins.drive import (
+    belt_codes,
+    codes,
+    duty_codes,
+    feed_codes,
+    gear_codes,
+    question_codes,
+)
+from binder_plugins.drive.asking.questions import RECKONINGS
+from binder_plugins.drive.duties.duty import DutyFact
+from binder_plugins.drive.facts import LoadFact, TrainFact, TurningFact
+from binder_plugins.drive.kinds import kinds
+from binder_plugins.drive.motion.told import TurnFact
+from binder_plugins.drive.pairs.facts import BeltFact, FoundFact, MeshFact, ToothFact
+from binder_solid.facts import FormFact
+from binder_solid.placed import MotionFact, PlacedFact
+
+
+@hookimpl
+def binder_kinds() -> Sequence[Kind]:
+    """The kinds of drive, and teeth as a feature."""
+    return kinds()
+
+
+@hookimpl
+def binder_codes() -> Sequence[Code]:
+    """A drive that locks, slips, stalls or does not fit together."""
+    return [
+        *codes.CODES,
+        *gear_codes.CODES,
+        *belt_codes.CODES,
+        *duty_codes.CODES,
+        *feed_codes.CODES,
+        *question_codes.CODES,
+    ]
+
+
+@hookimpl
+def binder_steps() -> Sequence[PlanStep]:
+    """Speeds, ways round and torques of all that turns."""
+    return [
+        PlanStep(
+            "settle the drive",
+            _settle,
+            after=(PlaceFact,),
+            gives=(TurningFact, TrainFact, LoadFact),
+        ),
+        PlanStep(
+            "settle gears and belts",
+            _settle_pairs,
+            after=(PlaceFact, FormFact, PlacedFact, MotionFact),
+            gives=(ToothFact, FoundFact, MeshFact, BeltFact),
+        ),
+        PlanStep(
+            "settle what each drive does",
+            _settle_duties,
+            after=(PlaceFact, FormFact, MaterialFact, ThreadFact, TurningFact, TrainFact),
+            gives=(DutyFact,),
+        ),
+        PlanStep(
+            "turn the drive once",
+            _turn_once,
+            after=(TurningFact, TrainFact, PlacedFact, MotionFact),
+            gives=(TurnFact,),
+            for_pages=True,
+        ),
+    ]
+
+
+@hookimpl
+def binder_checks() -> Sequence[Check]:
+    """Does it turn, the right way, at the right speed, and is it strong enough."""
+    return [Check("the drive turns and holds", _check)]
+
+
+@hookimpl
+def binder_pages() -> Sequence[Page]:
+    """The page of the drive."""
+    return [Page("drive", _pages)]
+
+
+@hookimpl
+def binder_reckonings() -> Sequence[Reckoning]:
+    """Belts, gears, trains, dials and dividing without a spec."""
+    return RECKONINGS
+
+
+# A model without a drive never loads the sums.
+def _has_drive(design: Design) -> bool:
+    return bool(design.spec.written.drive)
+
+
+def _settle(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.settling import settle_drive
+
+    return settle_drive(design)
+
+
+def _settle_pairs(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.pairs.settling import settle_pairs
+
+    return settle_pairs(design)
+
+
+def _settle_duties(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.duties.settling import settle_duties
+
+    return settle_duties(design)
+
+
+def _turn_once(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.motion.knocking import turn_once
+
+    return turn_once(design)
+
+
+def _check(design: Design) -> Iterator[Diagnostic]:
+    if not _has_drive(design):
+        return
+    from binder_plugins.drive.judging.belts import check_belts
+    from binder_plugins.drive.judging.gears import check_gears
+    from binder_plugins.drive.judging.ropes import check_ropes
+    from binder_plugins.drive.judging.running import check_running
+    from binder_plugins.drive.judging.salvage import check_salvaged
+
+    yield from check_running(design)
+    yield from check_ropes(design)
+    yield from check_gears(design)
+    yield from check_salvaged(design)
+    yield from check_belts(design)
+
+
+def _pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator[Section | Inset]:
+    if not _has_drive(design):
+        return
+    from binder_plugins.drive.page import drive_pages
+    from binder_plugins.drive.pages_gears import gear_leaves
+
+    yield from drive_pages(design)
+    yield from gear_leaves(design)

@@ -1,0 +1,1 @@
+"""The questions at the bench about belts, gears, trains and dividing."""

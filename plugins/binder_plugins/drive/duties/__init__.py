@@ -1,0 +1,1 @@
+"""What each part of the drive does: lifts, trips, rocks, holds, steadies."""

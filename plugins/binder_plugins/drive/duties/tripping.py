@@ -1,0 +1,68 @@
+"""A wheel that trips a hammer to its blows, and whether each lands before the next lift."""
+
+from __future__ import annotations
+
+from math import radians
+
+from binder.api import Design, Joint, Size
+from binder_plugins.drive import duty_codes as codes
+from binder_plugins.drive.duties.duty import DutyFact, Told
+from binder_plugins.drive.duties.shown import size
+from binder_plugins.drive.judging.running import turning_of
+from binder_trade.explained import NotDefined
+from binder_trade.mechanisms.tappets import Blows, blow_energy_nmm, blows
+
+# Of the angle from lift to lift, what the wheel lifts over where nothing is said.
+_LIFTS_OVER = 2 / 3
+
+
+def head_lift(joint: Joint) -> float:
+    """How far the far end is raised in mm: the lift by the lever."""
+    entry = joint.entry
+    arm, reach = getattr(entry, "arm", None), getattr(entry, "reach", None)
+    lift = float(entry.lift.mm)  # type: ignore[attr-defined]
+    return lift * reach.mm / arm.mm if isinstance(arm, Size) and isinstance(reach, Size) else lift
+
+
+def tripping(joint: Joint, design: Design) -> Told:
+    """Blows a minute at every setting, and the most speed."""
+    body = turning_of(joint.ends[0].item, design)
+    speeds = sorted({abs(one) for one in body.speeds if one}) if body is not None else []
+    if body is None or not speeds:
+        return Told()
+    lifts = int(joint.entry.lifts)  # type: ignore[attr-defined]
+    high = head_lift(joint)
+    over = getattr(joint.entry, "over", None)
+    angle = float(over.exact) if isinstance(over, Size) else _LIFTS_OVER * 360 / lifts
+    try:
+        made = [blows(speed, lifts, high, radians(angle)) for speed in speeds]
+    except NotDefined as refusal:
+        return Told(None, (codes.LIFT_IMPOSSIBLE.at(joint.at, refusal.reason,
+                                                    help=refusal.way_out),))  # fmt: skip
+    rows = [
+        ("Lift at the wheel", f"{size(joint.entry.lift.mm, design)}, over {angle:.3g}° of it"),  # type: ignore[attr-defined]
+        ("Lift of the head", size(high, design)),
+        ("Blows a minute", ", ".join(f"{one.blows_per_minute:.3g}" for one in made)),
+        ("Time to fall", f"{made[0].fall_s:.3f} s; to the next lift {_free(made)} s"),
+        ("Fastest", f"{made[0].most_rpm:.0f} r/min of the shaft, a fifth in hand"),
+    ]
+    mass = getattr(joint.entry, "falls", None)
+    if isinstance(mass, Size):
+        energy = blow_energy_nmm(float(mass.exact) / 1000, high)
+        rows.append(("Energy of a blow", f"{energy:.3g} N·mm"))
+    duty = DutyFact(joint.name, "Blows", tuple(rows), made[-1].steps)
+    fastest = speeds[-1]
+    if fastest <= made[0].most_rpm:
+        return Told(duty)
+    finding = codes.HAMMER_DOES_NOT_LAND.at(
+        joint.at,
+        f"at {fastest:.0f} r/min of the shaft the next lift comes {made[-1].free_s:.3f} s after "
+        f"the drop, and the fall takes {made[-1].fall_s:.3f} s",
+        help=f"run it at {made[0].most_rpm:.0f} r/min at the most, or with fewer lifts a turn",
+    )
+    return Told(duty, (finding,))
+
+
+def _free(made: list[Blows]) -> str:
+    low, high = made[-1].free_s, made[0].free_s
+    return f"{high:.3f}" if high - low < 1e-9 else f"{low:.3f} to {high:.3f}"

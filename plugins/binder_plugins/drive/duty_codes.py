@@ -1,0 +1,148 @@
+"""What the plugin can report of ropes, hammers, flywheels, linkages, cams and worms."""
+
+from __future__ import annotations
+
+from binder.api import Code, Severity
+
+E, W, A, C = Severity.ERROR, Severity.WARNING, Severity.ADVICE, Severity.CAUTION
+
+ROPE_NOT_HELD = Code(
+    "rope-not-held",
+    W,
+    "More rope than the drum holds between its flanges.",
+    "The last turns climb over the flange and wind round the axle.",
+    "drive:\n  rope: {winds: [barrel.drum, twine], rope: 2 mm, load: 1 kg, height: 20 m}",
+    "A wider or thicker drum, thinner rope, or less height.",
+)
+TACKLE_IMPOSSIBLE = Code(
+    "tackle-impossible",
+    E,
+    "More lines or sheaves than a tackle has.",
+    "Friction of so many sheaves takes all that is won.",
+    "drive:\n  rope: {winds: [barrel.drum, twine], load: 1 kg, lines: 40}",
+    "Take twelve lines and twelve sheaves at the most.",
+)
+HAMMER_DOES_NOT_LAND = Code(
+    "hammer-does-not-land",
+    W,
+    "A hammer that is lifted again before it has come down.",
+    "It floats, and the cam knocks against its tail instead of lifting it.",
+    "drive:\n  helve: {trips: [cam, helve], lifts: 6, lift: 10 mm}   # at 200 r/min",
+    "Run it slower, or give it fewer lifts a turn.",
+)
+LIFT_IMPOSSIBLE = Code(
+    "lift-impossible",
+    E,
+    "Lifts that run into one another.",
+    "The next lift takes the tail before the last has let it go: nothing ever falls.",
+    "drive:\n  helve: {trips: [cam, helve], lifts: 6, lift: 10 mm, over: 90 deg}",
+    "Fewer lifts, or a lift over a smaller angle.",
+)
+RIM_TOO_FAST = Code(
+    "rim-too-fast",
+    C,
+    "A flywheel whose rim goes faster than is customary for what it is made of.",
+    "A wheel that bursts throws its rim through the workshop.",
+    "drive:\n  wheel: {steadies: [flywheel]}   # 300 mm of cast iron at 3000 r/min",
+    "Run it slower, behind a guard, and let no one stand in line with it.",
+)
+FLYWHEEL_TOO_LIGHT = Code(
+    "flywheel-too-light",
+    W,
+    "A flywheel that lets the speed fall further than is wanted.",
+    "The model limps, or stalls at the first lift.",
+    "drive:\n  wheel: {steadies: [flywheel], swing: 0.1}",
+    "A heavier rim, a larger wheel, or more speed.",
+)
+LINKAGE_CANNOT_TURN = Code(
+    "linkage-cannot-turn",
+    E,
+    "A linkage or cam that cannot go through one turn.",
+    "It locks at a dead point, and what drives it bends a rod.",
+    "drive:\n  beam: {rocks: [crank, beam], crank: 30 mm, rod: 40 mm, rocker: 30 mm, frame: 50 mm}",
+    "Change the lengths as the finding says.",
+)
+TRANSMISSION_POOR = Code(
+    "transmission-angle-poor",
+    W,
+    "A rod that comes near to one line with the lever that it moves.",
+    "There it pushes on the pivot instead of turning the lever, and sticks.",
+    "drive:\n  beam: {rocks: [crank, beam], crank: 10 mm, rod: 30 mm, rocker: 12 mm, frame: 31 mm}",
+    "A longer rod, a shorter crank, or a longer lever.",
+)
+CAM_TOO_STEEP = Code(
+    "cam-too-steep",
+    W,
+    "A cam that pushes its follower more sideways than forward.",
+    "The follower jams in its guide.",
+    "drive:\n  valve: {cams: [cam, rod], lift: 10 mm, base: 12 mm, rise: 45 deg, follower: roller}",
+    "A larger base circle, a longer rise, or a smaller lift.",
+)
+CAM_UNDERCUT = Code(
+    "cam-undercut",
+    W,
+    "A cam whose outline would have to cross itself.",
+    "The cutter takes away what made the motion; the follower never reaches its lift.",
+    "drive:\n  valve: {cams: [cam, rod], lift: 10 mm, base: 10 mm, rise: 30 deg, follower: flat}",
+    "A larger base circle, a smaller roller, or a gentler law.",
+)
+WORM_IMPOSSIBLE = Code(
+    "worm-impossible",
+    E,
+    "A worm and wheel that cannot be.",
+    "The threads are deeper than the worm is thick, or the wheel has too few teeth.",
+    "drive:\n  hoist: {worms: [worm, wheel], teeth: 6, module: 1 mm, diameter: 12 mm}",
+    "Take the sizes that the finding names.",
+)
+WORM_DOES_NOT_HOLD = Code(
+    "worm-does-not-hold",
+    W,
+    "A worm that is meant to hold and whose thread is too steep for it.",
+    "The load turns it backwards; shaking does it sooner.",
+    "drive:\n  hoist: {worms: [worm, wheel], starts: 2, teeth: 20, module: 1 mm,"
+    " diameter: 12 mm, holds: true}",
+    "Take one start, or a thicker worm, or a brake.",
+)
+SCALE_MISSING = Code(
+    "scale-not-said",
+    E,
+    "The prototype's speed is told, and the model's scale is not.",
+    "How fast the model should look follows from both.",
+    "drive:\n  looks: {prototype: [barrel], speed: 12 r/min}   # and no scale under model",
+    'Write `scale: "1:16"` under `model:`.',
+)
+SPEED_LOOKS_WRONG = Code(
+    "speed-looks-wrong",
+    A,
+    "A model that runs much slower or faster than looks right at its scale.",
+    "A crane that whirls like a sewing machine looks like a toy.",
+    "drive:\n  looks: {prototype: [barrel], speed: 12 r/min}   # and the barrel does 400",
+    "Gear it towards the speed that the finding names.",
+)
+
+MOTION_CLASH = Code(
+    "motion-clash",
+    E,
+    "Something that turns knocks what stands in its way, or what turns beside it.",
+    "It is found on the finished model, with a bent rod or a torn tooth.",
+    "drive:\n  hand: {turns: [arm], by: hand, speeds: [40 r/min]}   # and a post stands in the way",
+    "Move one of the two, shorten what turns, or take away where they meet.",
+)
+
+CODES = (
+    MOTION_CLASH,
+    ROPE_NOT_HELD,
+    TACKLE_IMPOSSIBLE,
+    HAMMER_DOES_NOT_LAND,
+    LIFT_IMPOSSIBLE,
+    RIM_TOO_FAST,
+    FLYWHEEL_TOO_LIGHT,
+    LINKAGE_CANNOT_TURN,
+    TRANSMISSION_POOR,
+    CAM_TOO_STEEP,
+    CAM_UNDERCUT,
+    WORM_IMPOSSIBLE,
+    WORM_DOES_NOT_HOLD,
+    SCALE_MISSING,
+    SPEED_LOOKS_WRONG,
+)

@@ -1,0 +1,70 @@
+"""Facts of the drive: how fast each body turns, what it takes, and what joins them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from binder.api import Fact
+
+
+@dataclass(frozen=True, slots=True)
+class TurningFact(Fact):
+    """A body that turns; the subject is its name. A figure for each setting of the train.
+
+    `speeds` are in r/min, with a sign for the way round, None where nothing settles it;
+    `torques` in N·mm are what has to be put in there, `powers` in W; both None without a load.
+    `has_way` is False beyond gears whose shafts are not parallel.
+    """
+
+    title: str
+    items: tuple[str, ...]
+    speeds: tuple[float | None, ...]
+    torques: tuple[float | None, ...]
+    powers: tuple[float | None, ...]
+    has_way: bool = True
+    is_driven: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Passed:
+    """One drive of the train, from the body nearer to the mover to the next one.
+
+    `ratios` are speed of the driven over that of the driver, one for each step of its own;
+    `kept` is the share of the power that comes through.
+    """
+
+    joint: str
+    kind: str
+    driver: str
+    driven: str
+    ratios: tuple[float, ...]
+    labels: tuple[str, ...]
+    kept: float
+    loss_words: str
+
+
+@dataclass(frozen=True, slots=True)
+class TrainFact(Fact):
+    """The whole train; the subject is ''. `settings` name its combinations of steps.
+
+    `order` are the bodies outwards from the mover; `movers` the joints that turn them, and
+    `strength` the torque in N·mm that each mover gives, where it is told.
+    """
+
+    settings: tuple[str, ...]
+    order: tuple[str, ...]
+    passed: tuple[Passed, ...]
+    movers: tuple[str, ...]
+    mover_bodies: tuple[str, ...]
+    strength: tuple[float | None, ...]
+    is_relative: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class LoadFact(Fact):
+    """What a body has to do; the subject is the joint. The torque is in N·mm on that body."""
+
+    body: str
+    torque: float | None
+    power: float | None
+    words: str

@@ -1,0 +1,1 @@
+"""Is the drive right: speeds, strength, teeth, belts, ropes."""

@@ -1,0 +1,1 @@
+"""The model through one turn of the drive: where everything goes, and what knocks."""

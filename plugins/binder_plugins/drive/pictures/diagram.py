@@ -1,0 +1,99 @@
+"""The train to a diagram: a line for each shaft, its wheels on it, belts and teeth between."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import (
+    Anchor,
+    Block,
+    Design,
+    Drawing,
+    DrawnBox,
+    DrawnLabel,
+    Joint,
+    Line,
+    Picture,
+    Stroke,
+)
+from binder_plugins.drive.facts import Passed, TrainFact, TurningFact
+
+_ROW, _LEFT = 22.0, 38.0
+_MARGIN = 3.0
+_COLUMN, _WHEEL = 30.0, 5.0
+_MOST_COLUMNS = 4
+_FACING = ("meshes", "bevels", "worms", "skews", "rubs", "indexes", "orbits")
+_SHARE = 0.32  # of the row, the two radii of a belt's wheels together
+_Shapes = list[Line | DrawnBox | DrawnLabel]
+
+
+def diagram_of(train: TrainFact, design: Design) -> Iterator[Block]:
+    """The diagram, where the train has room on the page."""
+    if not train.passed or len(train.passed) > _MOST_COLUMNS:
+        return
+    rows = {name: number for number, name in enumerate(train.order)}
+    width = _LEFT + _COLUMN * len(train.passed) + 20
+    radii = [_radii(one, rows) for one in train.passed]
+    top = _MARGIN + max(
+        max(driver - _ROW * rows[one.driver], driven - _ROW * rows[one.driven], 3.0)
+        for one, (driver, driven) in zip(train.passed, radii, strict=True)
+    )
+    foot = _MARGIN + max(
+        max(driver + _ROW * rows[one.driver], driven + _ROW * rows[one.driven])
+        for one, (driver, driven) in zip(train.passed, radii, strict=True)
+    )
+    shapes: _Shapes = []
+    for name, number in rows.items():
+        body = design.facts.about(TurningFact, name)
+        y = top + _ROW * number
+        shapes.append(Line(_LEFT, y, width - 6, y, Stroke.CENTRE))
+        title = body.title if body is not None else name
+        shapes.append(DrawnLabel(_LEFT - 2, y + 1.2, title[:20], 3.0, Anchor.END))
+    for column, passed in enumerate(train.passed):
+        x = _LEFT + 14 + _COLUMN * column
+        levels = (top + _ROW * rows[passed.driver], top + _ROW * rows[passed.driven])
+        shapes += _pair(passed, design.joints[passed.joint], x, levels, radii[column])
+    high = top + max(foot, _ROW * (len(rows) - 1) + _MARGIN)
+    drawing = Drawing(width, high, tuple(shapes))
+    names = ", ".join(passed.joint for passed in train.passed)
+    yield Picture(drawing, f"diagram of the train: {names}", "The train, from the mover on")
+
+
+def _radii(passed: Passed, rows: dict[str, int]) -> tuple[float, float]:
+    """The wheels as large as their ratio, touching where they face one another."""
+    apart = abs(rows[passed.driven] - rows[passed.driver]) * _ROW
+    ratio = abs(passed.ratios[0]) or 1.0
+    share = 1.0 if passed.kind in _FACING else _SHARE
+    driver = share * apart * ratio / (1 + ratio)
+    return driver, share * apart - driver
+
+
+def _pair(
+    passed: Passed,
+    joint: Joint,
+    x: float,
+    levels: tuple[float, float],
+    radii: tuple[float, float],
+) -> _Shapes:
+    (y1, y2), (driver, driven) = levels, radii
+    ratio = abs(passed.ratios[0]) or 1.0
+    shapes = [*_wheel(x, y1, driver), *_wheel(x, y2, driven)]
+    if passed.kind not in _FACING:
+        down = 1.0 if y2 > y1 else -1.0
+        crossed = -1.0 if getattr(joint.entry, "crossed", False) else 1.0
+        left, right = x - _WHEEL / 2, x + _WHEEL / 2
+        shapes.append(Line(left, y1 + down * driver, left if crossed > 0 else right,
+                           y2 - down * driven))  # fmt: skip
+        shapes.append(Line(right, y1 + down * driver, right if crossed > 0 else left,
+                           y2 - down * driven))  # fmt: skip
+    shapes.append(DrawnLabel(x + _WHEEL, (y1 + y2) / 2 + 1.2, _ratio(ratio), 3.0))
+    return shapes
+
+
+def _wheel(x: float, y: float, radius: float) -> _Shapes:
+    radius = max(radius, 1.2)
+    return [DrawnBox(x - _WHEEL / 2, y - radius, _WHEEL, 2 * radius, 0.12)]
+
+
+def _ratio(ratio: float) -> str:
+    return f"{ratio:.3g} : 1" if ratio >= 1 else f"1 : {1 / ratio:.3g}"

@@ -1,0 +1,1 @@
+"""Parts that turn together, what joins them, and the speed of each."""

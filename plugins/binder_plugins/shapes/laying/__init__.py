@@ -1,0 +1,1 @@
+"""Forms of parts laid on paper."""

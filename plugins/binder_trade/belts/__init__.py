@@ -1,0 +1,1 @@
+"""Belts: lengths, wraps, stepped pulleys, grip, grooves, sections and what is sold."""

@@ -1,0 +1,1 @@
+"""Chains: roller and bead chains, whole links, centre distances, speed."""

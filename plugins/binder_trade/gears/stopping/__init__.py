@@ -1,0 +1,18 @@
+"""Wheels that move by steps: ratchets, Geneva wheels, gears with teeth left out."""
+
+from binder_trade.explained import NotDefined, Step
+from binder_trade.gears.stopping.geneva import Geneva, geneva, position
+from binder_trade.gears.stopping.mutilated import Mutilated, mutilated
+from binder_trade.gears.stopping.ratchet import Ratchet, ratchet
+
+__all__ = [
+    "Geneva",
+    "Mutilated",
+    "NotDefined",
+    "Ratchet",
+    "Step",
+    "geneva",
+    "mutilated",
+    "position",
+    "ratchet",
+]

@@ -1,0 +1,1 @@
+"""What stages lose, and what hands and small motors give."""

@@ -1,0 +1,1 @@
+"""Mechanisms: cranks, linkages, cams, tappets, step motions, hoists, flywheels, scale speed."""

@@ -1,0 +1,1 @@
+"""Screws that move: dials, travel, force, differential screws."""

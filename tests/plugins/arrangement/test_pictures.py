@@ -1,0 +1,175 @@
+"""Pictures of the example models: balloons that part, and point at what they name."""
+
+from __future__ import annotations
+
+from itertools import combinations, product
+from pathlib import Path
+
+import pytest
+
+from binder.api import Design, ItemNumber
+from binder.compiler import Job, Phase, compiled
+from binder.host import Host
+from binder_drafting import Along, Balloon, Sheet
+from binder_plugins.arrangement.exploding import explode, units_of
+from binder_plugins.arrangement.gathering import PictureFact, pictured
+from binder_plugins.arrangement.general import SIDES, picture_sheet, sizes_of, views_sheet
+from binder_plugins.arrangement.page import exploded_sheet
+from binder_plugins.arrangement.sheets import balloons_of
+from binder_solid.placed import PlacedFact
+from binder_solid.space import placed
+from binder_solid.views import flat
+from tests.solid.needs_kernel import NEEDS_KERNEL
+
+pytestmark = NEEDS_KERNEL
+SPECS = Path(__file__).parents[3] / "specs"
+NAMES = ("screw-jack", "tilt-hammer", "wharf-crane")
+# Length, width and height over all, by hand from the sizes of the spec.
+OVER_ALL = {
+    # Tommy bar 60, a knob of 8 on each end over a thread of 4.5: 60 + 2 × 3.5. Body ⌀25.
+    # Body 45, head of the screw 11 and the saddle 11, the screw's shank wholly in: 20 above.
+    "screw-jack": ("67", "25", "87"),
+}
+
+
+@pytest.fixture(scope="module")
+def designs(host: Host) -> dict[str, Design]:
+    """The three models, checked."""
+    found: dict[str, Design] = {}
+    for name in NAMES:
+        design = compiled(Job(SPECS / name / f"{name}.yaml"), host, Phase.CHECK).design
+        assert design is not None
+        found[name] = design
+    return found
+
+
+@pytest.fixture(scope="module")
+def wholes(designs: dict[str, Design]) -> dict[str, PictureFact]:
+    """The three models drawn whole."""
+    found: dict[str, PictureFact] = {}
+    for name, design in designs.items():
+        copies = [(one, (0.0, 0.0, 0.0)) for one in design.facts.all(PlacedFact)]
+        fact = pictured("arrangement", copies, SIDES)
+        assert fact is not None
+        found[name] = fact
+    return found
+
+
+def assert_apart(sheet: Sheet, balloons: tuple[Balloon, ...]) -> None:
+    """Every balloon is on the sheet once, and none lies on another or leaves the sheet."""
+    ids = [one.id for one in balloons]
+    boxes = [label.box for label in sheet.placed if label.id in ids]
+    assert sorted(label.id for label in sheet.placed if label.id in ids) == sorted(ids)
+    assert not [pair for pair in combinations(boxes, 2) if pair[0].meets(pair[1])]
+    assert all(
+        box.left >= 0
+        and box.top >= 0
+        and box.right <= sheet.drawing.width
+        and box.bottom <= sheet.drawing.height
+        for box in boxes
+    )
+
+
+def assert_points_at(balloon: Balloon, fact: PictureFact, items: list[str]) -> None:
+    """The leader ends within the outline of the box of a part that the number stands for."""
+    name = balloon.id.removeprefix(f"{fact.subject} ")
+    for one, item in zip(fact.shown, items, strict=True):
+        (a, b, c), (d, e, f) = one.copy.corners
+        corners = [
+            flat(placed(at, one.frame), balloon.view)  # type: ignore[arg-type]
+            for at in product((a, d), (b, e), (c, f))
+        ]
+        us, vs = [c[0] for c in corners], [c[1] for c in corners]
+        u, v = balloon.at
+        is_in = min(us) - 1e-3 <= u <= max(us) + 1e-3 and min(vs) - 1e-3 <= v <= max(vs) + 1e-3
+        if item == name and is_in:
+            return
+    raise AssertionError(f"{balloon.id} points at nothing of it")
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_the_arrangement_numbers_every_item_once(
+    designs: dict[str, Design], wholes: dict[str, PictureFact], name: str
+) -> None:
+    design, fact = designs[name], wholes[name]
+    balloons = balloons_of(fact, design, (0, 1, 2))
+    items = [one.copy.item for one in fact.shown]
+    assert {one.id for one in balloons} <= {f"arrangement {item}" for item in items}
+    for one in balloons:
+        number = design.facts.about(ItemNumber, one.id.removeprefix("arrangement "))
+        assert number is not None
+        assert one.number == str(number.number)
+        assert_points_at(one, fact, items)
+    for sheet, is_picture in (
+        (picture_sheet(fact, design), True),
+        (views_sheet(fact, design), False),
+    ):
+        assert_apart(
+            sheet, tuple(one for one in balloons if (one.view == "isometric") == is_picture)
+        )
+        assert not sheet.problems
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_assemblies_come_apart(designs: dict[str, Design], name: str) -> None:
+    design = designs[name]
+    copies = design.facts.all(PlacedFact)
+    for one in design.assemblies.values():
+        units = units_of(one, design, copies)
+        assert len(units) > 1
+        lines = explode(units)
+        assert len(lines) == len(units) - 1
+        moved = [(copy, unit.moved) for unit in units for copy in unit.copies]
+        for (_, here), (_, there) in combinations([(u, _boxed(u)) for u in units], 2):
+            assert not all(
+                here[0][n] < there[1][n] - 1e-6 and there[0][n] < here[1][n] - 1e-6
+                for n in range(3)
+            )
+        fact = pictured(f"exploded {one.name}", moved, ("isometric",), lines)
+        assert fact is not None
+        names = {item.subject: unit.name for unit in units for item in unit.copies}
+        owners = [names[shown.copy.subject] for shown in fact.shown]
+        balloons = balloons_of(fact, design, (0,), owners)
+        sheet = exploded_sheet(fact, design)
+        assert_apart(sheet, balloons)
+        for balloon in balloons:
+            assert_points_at(balloon, fact, owners)
+
+
+def _boxed(unit: object) -> tuple[tuple[float, ...], tuple[float, ...]]:
+    box, moved = unit.box, unit.moved  # type: ignore[attr-defined]
+    return (
+        tuple(a + b for a, b in zip(box[0], moved, strict=True)),
+        tuple(a + b for a, b in zip(box[1], moved, strict=True)),
+    )
+
+
+def lengths_of(fact: PictureFact, design: Design) -> list[Along]:
+    """The sizes of the arrangement, which are lengths all."""
+    return [one for one in sizes_of(fact, design) if isinstance(one, Along)]
+
+
+def test_the_sizes_over_all(designs: dict[str, Design], wholes: dict[str, PictureFact]) -> None:
+    for name, (long, wide, high) in OVER_ALL.items():
+        sizes = {one.id: one for one in lengths_of(wholes[name], designs[name])}
+        assert sizes["arrangement.over all long"].text == long
+        assert sizes["arrangement.over all wide"].text == wide
+        assert sizes["arrangement.over all high"].text == high
+
+
+def test_a_level_shaft_has_its_height(
+    designs: dict[str, Design], wholes: dict[str, PictureFact]
+) -> None:
+    """Base 18, bed 6, the axis 38 above it; the hangers stand on the bench, bored 42 up."""
+    sizes = {one.id: one for one in lengths_of(wholes["tilt-hammer"], designs["tilt-hammer"])}
+    assert sizes["arrangement.height of cam_shaft"].text == "62"
+    assert sizes["arrangement.height of line_shaft"].text == "42"
+
+
+def test_the_same_model_gives_the_same_drawing(
+    designs: dict[str, Design], wholes: dict[str, PictureFact]
+) -> None:
+    design, fact = designs["screw-jack"], wholes["screw-jack"]
+    assert picture_sheet(fact, design) == picture_sheet(fact, design)
+    copies = [(one, (0.0, 0.0, 0.0)) for one in design.facts.all(PlacedFact)]
+    assert pictured("arrangement", copies, SIDES) == fact
