@@ -129,14 +129,6 @@ WILL_WARP = Code(
     "block: {length: 150 mm, width: 20 mm, height: 6 mm}   # a groove 3 mm deep along its length",
     "Anneal it, rough both sides before either is finished, or buy black or ground stock.",
 )
-CANNOT_DIVIDE = Code(
-    "cannot-divide",
-    W,
-    "A number of teeth that no dividing head or rotary table here gives.",
-    "The last tooth comes out thin.",
-    "gear: {module: 1 mm, teeth: 53, width: 6 mm}",
-    "Another number, a plate with its circle, or a wheel copied from one that is there.",
-)
 CANNOT_SET_OVER = Code(
     "cannot-set-over",
     W,

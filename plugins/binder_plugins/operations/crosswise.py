@@ -15,7 +15,7 @@ from binder_plugins.operations.bench import (
     round_holder,
     vice_for,
 )
-from binder_plugins.operations.dividing import dividing_trouble
+from binder_plugins.operations.dividing import divides
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, ream, through
 from binder_plugins.operations.turning import Turning, breaking_in
@@ -221,13 +221,12 @@ def _teeth(turning: Turning, number: int) -> Iterator[SetUp]:
         return
     workshop = work.design.workshop
     head, mill = divider(workshop), mill_for(workshop)
-    wrong = dividing_trouble(workshop, work.name, int(count))
-    if wrong:
-        turning.trouble.append(("cannot-divide", wrong))
+    how = divides(workshop, int(count))
+    turns = f"; {how}" if how else ""
     steel = "steel" in (work.group.name if work.group is not None else "")
     act = work.act(
         "cut-teeth",
-        f"cut {count} teeth: {found[0].note}",
+        f"cut {count} teeth: {found[0].note}{turns}",
         machine=mill,
         feature="teeth",
         size=50.0,

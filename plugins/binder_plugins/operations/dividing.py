@@ -33,13 +33,6 @@ def divides(workshop: Workshop, count: int) -> str:
     return ""
 
 
-def dividing_trouble(workshop: Workshop, name: str, count: int) -> str:
-    """Why a part cannot be divided here, nothing where it can."""
-    if divides(workshop, count):
-        return ""
-    return f"'{name}' is divided into {count}, and nothing owned here divides so"
-
-
 def _on_plates(turns: Fraction, plates: object) -> str:
     whole, part = divmod(turns, 1)
     if not part:

@@ -120,13 +120,6 @@ CASES: dict[str, tuple[str, str]] = {
         ),
         "",
     ),
-    "cannot-divide": (
-        part(
-            "material: brass, gear: {module: 1 mm, teeth: 53, width: 6 mm},"
-            " features: {bore: {reamed: 6 mm, depth: through}}"
-        ),
-        without("holding/rotary_tables"),
-    ),
     "cannot-set-over": (
         part(
             "material: mild steel, turned: [{name: j, diameter: 8 mm, length: 20 mm},"
@@ -192,7 +185,7 @@ def test_the_same_parts_in_a_workshop_that_has_all(plan: Plan) -> None:
     """What only the workshop lacks is found no more in the built-in one."""
     mine = {code.name for code in CODES}
     for code in ("no-machine-for-it", "stands-out-too-far", "two-settings-for-true", "ream-blind",
-                 "cannot-be-measured", "cannot-divide", "cannot-set-over"):  # fmt: skip
+                 "cannot-be-measured", "cannot-set-over"):  # fmt: skip
         text, _ = _marked(CASES[code][0])
         found = [one.code.name for one in plan(text).findings if one.code.name in mine]
         assert not found, code
