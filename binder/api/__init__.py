@@ -28,6 +28,7 @@ from binder.design import (
     FitFact,
     HalfFact,
     HardwareFact,
+    HoursFact,
     Item,
     ItemNumber,
     Joint,
@@ -84,6 +85,7 @@ from binder.pages import (
     Subheading,
     Table,
     Text,
+    TickBox,
 )
 from binder.pages import Arc as DrawnArc
 from binder.pages import Area as DrawnArea

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from binder.design import Design, NumberOff
+from binder.design import Design, HoursFact, NumberOff
 
 
 def summary(design: Design) -> tuple[tuple[str, str], ...]:
@@ -13,6 +13,7 @@ def summary(design: Design) -> tuple[tuple[str, str], ...]:
         ("Scale", head.scale or ""),
         ("To be made", _made(design)),
         ("To be bought", _bought(design)),
+        ("At the bench", _hours(design)),
         ("Drawn in", "millimetres" if head.units == "mm" else "inches"),
         ("Worked out for", design.workshop.name),
     ]
@@ -27,6 +28,12 @@ def _made(design: Design) -> str:
 
 def _bought(design: Design) -> str:
     return _counted(len(design.bought), "item") if design.bought else "nothing but stock"
+
+
+def _hours(design: Design) -> str:
+    """The range of hours, where a plugin has worked it out."""
+    found = design.facts.about(HoursFact, "")
+    return f"{found.text}, in {_counted(found.evenings, 'evening')}" if found is not None else ""
 
 
 def _count(design: Design, name: str, written: int | None) -> int:

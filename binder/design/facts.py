@@ -138,6 +138,14 @@ class BuildSequence(Fact):
     steps: tuple[Step, ...]
 
 
+@dataclass(frozen=True, slots=True)
+class HoursFact(Fact):
+    """What the whole model takes at the bench, as `20 to 43 h`, and in how many evenings."""
+
+    text: str
+    evenings: int
+
+
 F = TypeVar("F", bound=Fact)
 
 

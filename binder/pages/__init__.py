@@ -37,6 +37,7 @@ from binder.pages.text import (
     Run,
     Strong,
     Text,
+    TickBox,
     text_of,
 )
 
@@ -77,5 +78,6 @@ __all__ = [
     "Subheading",
     "Table",
     "Text",
+    "TickBox",
     "text_of",
 ]

@@ -60,7 +60,14 @@ class Follows:
     unit: str = "mm"
 
 
-Run = str | Strong | Code | Link | Reckoned | Blank | Follows
+@dataclass(frozen=True, slots=True)
+class TickBox:
+    """A box to be ticked in a row of a table; `key` keeps the tick between visits on a tablet."""
+
+    key: str
+
+
+Run = str | Strong | Code | Link | Reckoned | Blank | Follows | TickBox
 Text = tuple[Run, ...]
 
 
@@ -76,4 +83,6 @@ def _words(run: Run) -> str:
         return run
     if isinstance(run, (Blank, Follows)):
         return f"____ {run.unit}"
+    if isinstance(run, TickBox):
+        return "☐"
     return run.text

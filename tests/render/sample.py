@@ -36,6 +36,7 @@ from binder.pages import (
     Subheading,
     Table,
     Text,
+    TickBox,
 )
 
 SPEC = """\
@@ -285,7 +286,10 @@ def sections() -> tuple[Section, ...]:
             "joint.screw",
             "Screw in body",
             Place.JOINTS,
-            (Paragraph((Blank("body.bore"), " − 0.02 = turn to ", Follows("body.bore", -0.02))),),
+            (
+                Paragraph((Blank("body.bore"), " − 0.02 = turn to ", Follows("body.bore", -0.02))),
+                Table((Column("", 1), Column("", 9)), (((TickBox("body 1"),), ("Face the end",)),)),
+            ),
         ),
         inspection(),
         Section("spec", "The spec", Place.SPEC, (Listing(SPEC),)),

@@ -1,0 +1,84 @@
+"""Plugin `operations`: how each part is made, set-up by set-up, and in which evenings."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from binder.api import (
+    BuildSequence,
+    Check,
+    Code,
+    FitFact,
+    HalfFact,
+    HardwareFact,
+    HoursFact,
+    JointFact,
+    MaterialFact,
+    Page,
+    PlanStep,
+    hookimpl,
+)
+from binder_plugins.operations.checks import (
+    check_bars,
+    check_floors,
+    check_measured,
+    check_order,
+    check_routes,
+    check_warping,
+)
+from binder_plugins.operations.codes import CODES
+from binder_plugins.operations.evening_pages import evening_pages
+from binder_plugins.operations.facts import Route
+from binder_plugins.operations.leaf import operation_pages
+from binder_plugins.operations.planning import WorkPlan, plan_work
+from binder_plugins.operations.routes import plan_routes
+from binder_solid.facts import FormFact
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+
+@hookimpl
+def binder_codes() -> Sequence[Code]:
+    """What cannot be held, cut, divided or measured here."""
+    return CODES
+
+
+@hookimpl
+def binder_checks() -> Sequence[Check]:
+    """Whether each part can be made in this workshop."""
+    return [
+        Check("parts can be held and cut", check_routes),
+        Check("acts have an order", check_order),
+        Check("limits can be measured", check_measured),
+        Check("bars can be cut", check_bars),
+        Check("floors of holes are flat", check_floors),
+        Check("thin pieces stay flat", check_warping),
+    ]
+
+
+@hookimpl
+def binder_steps() -> Sequence[PlanStep]:
+    """The route of each part, then all work in order."""
+    return [
+        PlanStep(
+            "plan the routes",
+            plan_routes,
+            needs=(FormFact,),
+            gives=(Route,),
+            after=(FitFact, HalfFact, HardwareFact, JointFact, MaterialFact),
+        ),
+        PlanStep(
+            "plan the evenings",
+            plan_work,
+            needs=(Route, BuildSequence),
+            gives=(WorkPlan, HoursFact),
+            for_pages=True,
+        ),
+    ]
+
+
+@hookimpl
+def binder_pages() -> Sequence[Page]:
+    """The operations on each part's leaf, and the evenings."""
+    return [Page("operations", operation_pages), Page("evenings", evening_pages)]

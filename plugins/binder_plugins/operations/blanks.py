@@ -1,0 +1,220 @@
+"""The blank of a flat part: sawn out, then squared up by what the shop has."""
+
+from __future__ import annotations
+
+import math
+from typing import TYPE_CHECKING
+
+from binder_plugins.operations.bench import (
+    bench_vice,
+    flat_holder,
+    lathe_for,
+    vice_for,
+)
+from binder_plugins.operations.facts import Grip
+from binder_plugins.operations.sides import SHEET_MM, SHEETS
+
+if TYPE_CHECKING:
+    from binder_plugins.operations.flat import Flat
+
+
+def saw(flat: Flat) -> None:
+    """The stock sawn to a little over size."""
+    long, wide, high = flat.form.size
+    cut = flat.work.cut
+    stock = cut.section_text if cut is not None else "the stock"
+    if cut is not None and cut.form in SHEETS:
+        long, wide = float(cut.length), float(cut.width or wide)
+        words = f"saw out {flat.work.mm(long + 1)} × {flat.work.mm(wide + 1)} of {stock}"
+    else:
+        words = f"saw off {flat.work.mm(float(cut.length) + 2 if cut else long + 2)} of {stock}"
+    tool = "tenon saw" if flat.is_wood else "piercing saw" if flat.thin < SHEET_MM else "hacksaw"
+    vice = bench_vice(flat.workshop)
+    act = flat.work.act("saw", words, tool=tool, amount=max(math.sqrt(wide * high), 1.0))
+    flat.add("saw", "", Grip(vice or "by hand", "bench", "the stock"), "", [act])
+
+
+def blank(flat: Flat) -> None:
+    """The faces or edges that all else is measured from."""
+    long, wide, high = flat.form.size
+    sizes = " × ".join(flat.work.mm(one) for one in (long, wide, high))
+    if flat.is_wood:
+        act = flat.work.act("square", f"plane to {sizes}, ends square", tags=("datum",))
+        flat.add(
+            "bench",
+            "",
+            Grip(bench_vice(flat.workshop) or "bench", "bench", "its faces"),
+            "the best face and edge",
+            [act],
+        )
+        return
+    if flat.is_sheet() and flat.form.shape != "block":
+        _sheet_edges(flat)
+    elif _has_raw_faces(flat):
+        _six_faces(flat, sizes)
+    else:
+        _two_ends(flat)
+
+
+def _has_raw_faces(flat: Flat) -> bool:
+    """Whether the section of the part is smaller than that of the bar."""
+    cut = flat.work.cut
+    section = sorted(float(one) for one in cut.section) if cut is not None else []
+    own = sorted(flat.form.size[1:])
+    if len(section) == 1 and cut is not None and cut.form == "square bar":
+        section *= 2
+    return len(section) < 2 or any(abs(a - b) > 1e-3 for a, b in zip(section, own, strict=False))
+
+
+def _sheet_edges(flat: Flat) -> None:
+    """Two edges square to each other, then the others to size."""
+    long, wide = flat.form.size[0], flat.form.size[1]
+    if flat.form.shape == "sheet" and flat.work.cut is not None:
+        long, wide = float(flat.work.cut.length), float(flat.work.cut.width or wide)
+    is_filed = flat.thin < SHEET_MM or not flat.mill
+    act, machine = ("file", "") if is_filed else ("mill", flat.mill)
+    verb = "file" if is_filed else "mill"
+    make = flat.work.act
+    size = 0.0 if is_filed else 10.0
+    acts = [
+        make(
+            act,
+            f"{verb} one long edge straight",
+            machine=machine,
+            feature="edge 1",
+            size=size,
+            amount=long / 3,
+            tags=("datum", "first-datum"),
+        ),
+        make(
+            act,
+            f"{verb} one end square to it",
+            machine=machine,
+            feature="edge 2",
+            size=size,
+            amount=wide / 3,
+            tags=("datum", "second-datum"),
+        ),
+        make(
+            act,
+            f"the others to {flat.work.mm(long)} × {flat.work.mm(wide)}",
+            machine=machine,
+            feature="edges",
+            size=size,
+            amount=(long + wide) / 3,
+        ),
+    ]
+    vice = bench_vice(flat.workshop) if is_filed else vice_for(flat.workshop)
+    pair = f", {flat.work.count} together" if flat.work.count > 1 else ""
+    grip = Grip(f"{vice or 'vice'}{pair}", "bench" if is_filed else "vice", "its faces", flat.thin)
+    flat.add("bench" if is_filed else "mill", machine, grip, "the first edge and end", acts)
+
+
+def _six_faces(flat: Flat, sizes: str) -> None:
+    if not flat.mill:
+        _faced_in_the_lathe(flat, sizes)
+        return
+    long, wide, high = (flat.work.mm(one) for one in flat.form.size)
+    make, cutter = flat.work.act, flat.cutter(16.0)
+    size = 16.0
+    said = (
+        ("face 1, the largest, clean", "face 1", ("datum", "first-datum")),
+        (
+            "face 2 square to it: face 1 to the fixed jaw, a round bar at the other",
+            "face 2",
+            ("datum", "second-datum"),
+        ),
+        (f"face 3 opposite to face 2, to {wide}", "face 3", ("datum",)),
+        (f"face 4 opposite to face 1, to {high}", "face 4", ("datum",)),
+        ("one end square, set up by a square from the vice", "end 1", ("datum",)),
+        (f"the other end to {long}", "end 2", ("datum",)),
+    )
+    acts = [
+        make(
+            "mill",
+            f"mill {words}",
+            machine=flat.mill,
+            feature=name,
+            tool=cutter,
+            size=size,
+            tags=tags,
+        )
+        for words, name, tags in said
+    ]
+    grip = Grip(
+        vice_for(flat.workshop) or "clamps on the table",
+        "vice",
+        "opposite faces, turned for each",
+        min(flat.form.size[1:]),
+    )
+    flat.add(
+        "mill",
+        flat.mill,
+        grip,
+        "face 1, then each made face",
+        acts,
+    )
+
+
+def _faced_in_the_lathe(flat: Flat, sizes: str) -> None:
+    """Without a mill a block is faced in the four-jaw, or filed."""
+    across = math.hypot(*flat.form.size[1:])
+    lathe = lathe_for(flat.workshop, max(across, flat.form.size[0]))
+    holder, kind = flat_holder(flat.workshop, across)
+    if lathe and holder:
+        acts = [
+            flat.work.act(
+                "face",
+                f"face the six sides in turn, to {sizes}",
+                machine=lathe,
+                feature="faces",
+                size=across,
+                times=6,
+                tags=("datum",),
+            )
+        ]
+        flat.add(
+            "lathe", lathe, Grip(holder, kind, "opposite faces", across), "the first face", acts
+        )
+        return
+    act = flat.work.act("file", f"file the six sides square, to {sizes}", feature="faces", times=6)
+    flat.add(
+        "bench",
+        "",
+        Grip(bench_vice(flat.workshop) or "vice", "bench", "its faces"),
+        "the first face",
+        [act],
+    )
+
+
+def _two_ends(flat: Flat) -> None:
+    long = flat.work.mm(flat.form.size[0])
+    act, machine = (
+        ("mill", flat.mill) if flat.mill and min(flat.form.size[1:]) >= 5 else ("file", "")
+    )
+    size = 10.0 if machine else 0.0
+    acts = [
+        flat.work.act(
+            act,
+            "one end square",
+            machine=machine,
+            feature="end 1",
+            size=size,
+            amount=8.0,
+            tags=("datum",),
+        ),
+        flat.work.act(
+            act,
+            f"the other end to {long}",
+            machine=machine,
+            feature="end 2",
+            size=size,
+            amount=8.0,
+            tags=("datum",),
+        ),
+    ]
+    vice = vice_for(flat.workshop) if machine else bench_vice(flat.workshop)
+    grip = Grip(
+        vice or "vice", "vice" if machine else "bench", "the bar's faces", flat.form.size[1]
+    )
+    flat.add("mill" if machine else "bench", machine, grip, "the first end", acts)

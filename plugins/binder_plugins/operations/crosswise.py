@@ -1,0 +1,314 @@
+"""What is cut across turned work once it is round: holes, flats, slots, teeth, late reaming."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from binder.api import exact
+from binder_plugins.operations.bench import (
+    bench_vice,
+    divider,
+    drill_for,
+    mill_for,
+    place_of,
+    round_holder,
+    vice_for,
+)
+from binder_plugins.operations.dividing import divides
+from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, ream, through
+from binder_plugins.operations.turning import Turning, breaking_in
+from binder_plugins.operations.words import holding_min
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
+
+    from binder_solid.facts import Located, Stretch
+
+_MILLED = frozenset(
+    {"flatted", "slotted", "keywayed", "pocketed", "dovetailed", "stepped", "t_slotted"}
+)
+
+
+def cross_setups(turning: Turning) -> Iterator[SetUp]:
+    """The set-ups after the lathe, numbered on from those before."""
+    number = len(turning.setups)
+    for build in (_flats, _teeth, _slits, _holes, _rings, _milled, _late):
+        for setup in build(turning, number + 1):
+            number += 1
+            yield setup
+
+
+def _setup(
+    number: int,
+    place: str,
+    machine: str,
+    grip: Grip,
+    datum: str,
+    acts: Sequence[Act],
+    true: str = "",
+) -> SetUp:
+    return SetUp(number, place, machine, grip, datum, tuple(acts), true, "", holding_min(grip.kind))
+
+
+def _across(turning: Turning) -> list[Located]:
+    return [one for one in turning.form.located if one.face == "across"]
+
+
+def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
+    """Cross holes by the side from which they are drilled."""
+    work, form = turning.work, turning.form
+    sides: dict[tuple[float, ...], list[Located]] = {}
+    for one in _across(turning):
+        if one.kind in HOLES | SINKS.keys():
+            sides.setdefault(tuple(round(way, 3) for way in one.frame.z), []).append(one)
+    for found in sides.values():
+        largest = max(one.diameter or 0.0 for one in found)
+        machine = drill_for(work.design.workshop, largest)
+        acts: list[Act] = []
+        for one in found:
+            meets = tuple(b.name for b in turning.axial if one in breaking_in(b, form))
+            step = _step(turning, one)
+            deep = one.depth if one.depth is not None else step.across
+            where = Where(machine, deep, meets=(*meets, *_threads(turning, one)), tags=("cross",))
+            acts += hole_acts(work, one, where)
+        step = _step(turning, found[0])
+        grip = _vee(turning, step)
+        place = place_of(work.design.workshop, machine)
+        yield _setup(
+            number, place, machine, grip, "along from the right-hand end, square to the axis", acts
+        )
+        number += 1
+
+
+def _threads(turning: Turning, one: Located) -> tuple[str, ...]:
+    step = _step(turning, one)
+    found = (t for t in turning.form.located if t.kind == "screwed")
+    return tuple(t.name for t in found if step.start <= t.frame.origin[0] <= step.end)
+
+
+def _step(turning: Turning, one: Located) -> Stretch:
+    x = one.frame.origin[0]
+    found = (s for s in turning.steps if s.start - 1e-6 <= x <= s.end + 1e-6)
+    return next(found, turning.steps[0])
+
+
+def _vee(turning: Turning, step: Stretch) -> Grip:
+    vice = vice_for(turning.work.design.workshop)
+    holder = f"V-block in the {vice}" if vice else "V-block, clamped"
+    return Grip(
+        holder,
+        "vee",
+        f"⌀{turning.work.mm(step.across)}",
+        step.across,
+        step.end - step.start,
+        jaws=(step.start, step.end),
+    )
+
+
+def _milled(turning: Turning, number: int) -> Iterator[SetUp]:
+    work = turning.work
+    found = [one for one in _across(turning) if one.kind in _MILLED]
+    if not found:
+        return
+    mill = mill_for(work.design.workshop)
+    acts = []
+    for one in found:
+        act = {"flatted": "mill-flat", "keywayed": "keyway"}.get(one.kind, "mill")
+        width = one.width or (one.diameter if one.kind != "flatted" else 6.0) or 6.0
+        if not mill:
+            acts.append(
+                work.act(
+                    "file", f"file: {one.note}", feature=one.name, meets=_threads(turning, one)
+                )
+            )
+            continue
+        cutter = work.design.workshop.widest_end_cutter(
+            exact(max(width, 2.0)), plunging=act != "mill-flat"
+        )
+        tool = f"{cutter.name} {'slot drill' if cutter.plunges else 'end mill'}" if cutter else ""
+        acts.append(
+            work.act(
+                act,
+                one.note,
+                machine=mill,
+                feature=one.name,
+                tool=tool,
+                size=float(cutter.mm) if cutter else width,
+                times=len(one.spots),
+                meets=_threads(turning, one),
+            )
+        )
+    step = _step(turning, found[0])
+    if mill:
+        yield _setup(number, "mill", mill, _vee(turning, step), "the end of the step", acts)
+    else:
+        yield _setup(number, "bench", "", _bench(turning), "the end of the step", acts)
+
+
+def _bench(turning: Turning) -> Grip:
+    vice = bench_vice(turning.work.design.workshop)
+    return Grip(f"{vice or 'vice'}, soft jaws", "bench", "the plain part")
+
+
+def _slits(turning: Turning, number: int) -> Iterator[SetUp]:
+    """Slots across an end, as for a screwdriver."""
+    found = [one for one in turning.axial if one.kind in {"slotted", "flatted"}]
+    if not found:
+        return
+    acts = [
+        turning.work.act(
+            "slit",
+            one.note,
+            feature=one.name,
+            tool="hacksaw, two blades side by side"
+            if (one.width or one.diameter or 0) > 1.2
+            else "hacksaw",
+            meets=tuple(t.name for t in turning.form.located if t.kind == "screwed"),
+        )
+        for one in found
+    ]
+    yield _setup(number, "bench", "", _bench(turning), "the middle of the end", acts)
+
+
+def _flats(turning: Turning, number: int) -> Iterator[SetUp]:
+    """Hexagons and squares that are not of the bar itself."""
+    work = turning.work
+    cut = [s for s in turning.steps if s.corners and not _is_of_bar(turning, s)]
+    if not cut:
+        return
+    workshop = work.design.workshop
+    head, mill = divider(workshop), mill_for(workshop)
+    if head and mill:
+        acts = [
+            work.act(
+                "mill-flat",
+                f"mill {s.corners} flats, {work.mm(s.across)} across",
+                machine=mill,
+                feature=s.name,
+                size=8.0,
+                times=s.corners,
+                tags=("indexed",),
+            )
+            for s in cut
+        ]
+        yield _setup(number, "mill", mill, Grip(head, "divider", "its shank"), "the axis", acts)
+        return
+    acts = [
+        work.act(
+            "file",
+            f"file {s.corners} flats, {work.mm(s.across)} across, between filing buttons",
+            feature=s.name,
+            tool="files and filing buttons",
+        )
+        for s in cut
+    ]
+    yield _setup(number, "bench", "", _bench(turning), "the axis", acts)
+
+
+def _is_of_bar(turning: Turning, step: Stretch) -> bool:
+    wanted = {4: "square bar", 6: "hexagon bar"}.get(step.corners, "")
+    return turning.work.stock_form == wanted and abs(turning.work.stock_across - step.across) < 1e-6
+
+
+def _teeth(turning: Turning, number: int) -> Iterator[SetUp]:
+    """The teeth of gears, racks, ratchets and sprockets, divided on a mandrel."""
+    work = turning.work
+    found = [one for one in turning.form.located if one.kind == "teeth"]
+    count = getattr(getattr(work.item, "shape", None), "teeth", 0)
+    if not found or not count:
+        return
+    workshop = work.design.workshop
+    head, mill = divider(workshop), mill_for(workshop)
+    how = divides(workshop, int(count))
+    turns = f"; {how}" if how else ""
+    steel = "steel" in (work.group.name if work.group is not None else "")
+    act = work.act(
+        "cut-teeth",
+        f"cut {count} teeth: {found[0].note}{turns}",
+        machine=mill,
+        feature="teeth",
+        size=50.0,
+        tags=("indexed", "on-mandrel"),
+    )
+    each = 2.5 if steel else 1.0
+    act = replace(act, run=each * int(count))
+    if not mill:
+        turning.trouble.append(
+            ("no-machine-for-it", f"the teeth of '{work.name}' are milled, and no mill is owned")
+        )
+    grip = Grip(f"mandrel in the {head}" if head else "mandrel", "divider", "its bore")
+    yield _setup(
+        number,
+        "mill" if mill else "bench",
+        mill,
+        grip,
+        "the bore",
+        [act],
+        true="the outside to the bore within 0.02 mm",
+    )
+
+
+def _rings(turning: Turning, number: int) -> Iterator[SetUp]:
+    """Holes round the axis on a pitch circle, and spokes."""
+    work = turning.work
+    rings = [
+        one for one in turning.axial if len(one.spots) > 1 and one.kind in HOLES | SINKS.keys()
+    ]
+    spokes = [one for one in turning.form.located if one.kind == "spokes"]
+    for one in rings:
+        machine = drill_for(work.design.workshop, one.diameter or 0.0)
+        deep = through(one, turning.form.size)
+        acts = hole_acts(work, one, Where(machine, deep, tags=("coordinates",)))
+        vice = vice_for(work.design.workshop)
+        grip = Grip(f"{vice or 'clamps'}, on parallels", "vice", "its rim")
+        place = place_of(work.design.workshop, machine)
+        yield _setup(number, place, machine, grip, "the axis; first hole as drawn", list(acts))
+        number += 1
+    if spokes:
+        around = 3.14 * turning.form.size[1]
+        act = work.act(
+            "cross-out",
+            f"saw and file out between: {spokes[0].note}",
+            feature="spokes",
+            amount=around,
+        )
+        yield _setup(number, "bench", "", _bench(turning), "lines scribed from the axis", [act])
+
+
+def _late(turning: Turning, number: int) -> Iterator[SetUp]:
+    """Bores that are reamed after a cross hole has thrown its burr into them."""
+    work = turning.work
+    late = [one for one in turning.axial if one.kind == "reamed" and breaking_in(one, turning.form)]
+    acts = [
+        ream(
+            work,
+            one,
+            Where(
+                turning.lathe,
+                through(one, turning.form.size),
+                is_lathe=True,
+                meets=tuple(b.name for b in breaking_in(one, turning.form)),
+            ),
+        )
+        for one in late
+    ]
+    if not acts:
+        return
+    step = max(turning.steps, key=lambda s: s.end - s.start)
+    holder, kind = round_holder(work.design.workshop, step.across, true=True)
+    grip = Grip(
+        holder,
+        kind,
+        f"⌀{work.mm(step.across)}",
+        step.across,
+        step.end - step.start,
+        2.0,
+        "",
+        (step.start, step.end),
+        turning.plan.free,
+    )
+    yield _setup(
+        number, "lathe", turning.lathe, grip, "the bore itself: the reamer follows it", acts
+    )

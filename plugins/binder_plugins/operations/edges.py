@@ -1,0 +1,221 @@
+"""What is cut on the axis and round turned work: bores, grooves, threads, knurls, edges."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from binder.api import ThreadFact
+from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
+from binder_plugins.operations.lengthwise import is_turned
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator, Sequence
+
+    from binder_plugins.operations.facts import Act
+    from binder_plugins.operations.work import Work
+    from binder_solid.facts import FormFact, Located, Stretch
+
+_MOST_OF_IT = 0.6
+_TURNED = frozenset(
+    {"chamfered", "rounded", "bevelled", "knurled", "grooved", "undercut", "screwed", "recessed"}
+)
+
+
+def is_spoiled(form: FormFact, step: Stretch) -> bool:
+    """Whether a step must not be gripped: threaded for the most part, or rounded."""
+    for one in form.located:
+        if step.start - 1e-6 <= one.frame.origin[0] <= step.end + 1e-6 and one.face != "axis":
+            if one.kind == "rounded" and not one.is_dummy:
+                return True
+            long = (one.length or step.end - step.start) * len(one.spots)
+            if one.kind == "screwed" and long > _MOST_OF_IT * (step.end - step.start):
+                return True
+    return False
+
+
+def axial_acts(
+    work: Work,
+    form: FormFact,
+    bores: Iterable[Located],
+    lathe: str,
+    end: str,
+    postponed: frozenset[str],
+    tags: tuple[str, ...] = (),
+) -> Iterator[Act]:
+    """Holes on the axis from the smallest up: the next one finds its start in it."""
+    found = [one for one in bores if one.kind in HOLES | SINKS.keys() | {"recessed", "centred"}]
+    on_axis = [one for one in found if len(one.spots) == 1]
+    started, first = False, 0.0
+    for one in sorted(on_axis, key=lambda one: (one.kind in SINKS, one.diameter or 0.0)):
+        deep = through(one, (form.size[0], 0.0, 0.0))
+        where = Where(lathe, deep, end, tags=tags, is_started=started, first=first, is_lathe=True)
+        if one.kind == "recessed":
+            yield _recess(work, one, lathe, end, tags)
+            continue
+        acts = list(hole_acts(work, one, where))
+        if one.name in postponed:
+            acts = [act for act in acts if act.act != "ream"]
+        yield from acts
+        started = True
+        first = max(first, one.diameter or 0.0) if one.depth is None else first
+    for one in bores:
+        if one.kind in {"chamfered", "rounded", "bevelled"}:
+            yield _edge(work, one, lathe, end, tags)
+
+
+def _recess(work: Work, one: Located, lathe: str, end: str, tags: tuple[str, ...]) -> Act:
+    return work.act(
+        "bore",
+        f"recess {one.note.removeprefix('recess ')}",
+        machine=lathe,
+        feature=one.name,
+        size=one.diameter or 1.0,
+        end=end,
+        tags=tags,
+    )
+
+
+def edge_acts(
+    work: Work,
+    form: FormFact,
+    around: Sequence[Located],
+    lathe: str,
+    end: str,
+    tags: tuple[str, ...] = (),
+) -> Iterator[Act]:
+    """Knurls first, then undercuts and grooves, edges, threads."""
+    turn = {"knurled": 0, "undercut": 1, "grooved": 2, "chamfered": 3, "bevelled": 3, "rounded": 4}
+    mine = [one for one in around if one.kind in _TURNED and one.face != "axis"]
+    for one in sorted(mine, key=lambda one: turn.get(one.kind, 5)):
+        if one.kind == "screwed":
+            yield from _thread(work, form, one, lathe, end, tags)
+        elif one.kind == "knurled":
+            yield _knurl(work, form, one, lathe, end, tags)
+        elif one.kind in {"undercut", "grooved"}:
+            yield _groove(work, form, one, lathe, end, tags)
+        else:
+            yield _edge(work, one, lathe, end, tags)
+
+
+def _across(form: FormFact, one: Located) -> float:
+    x = one.frame.origin[0]
+    found = (s.across for s in form.stretches if s.start - 1e-6 <= x <= s.end + 1e-6)
+    return next(found, form.size[1])
+
+
+def _step_of(form: FormFact, one: Located) -> str:
+    x = one.frame.origin[0]
+    places = (n for n, s in enumerate(form.stretches) if s.start - 1e-6 <= x <= s.end + 1e-6)
+    place = next(places, 0)
+    return form.stretches[place].name or f"step {place + 1}"
+
+
+def _thread(
+    work: Work, form: FormFact, one: Located, lathe: str, end: str, tags: tuple[str, ...]
+) -> Iterator[Act]:
+    thread = one.note.split(",")[0].split("×")[-1].strip().removeprefix("thread ")
+    long = one.length or 5.0
+    meets = (_step_of(form, one), *_neighbours(form, one))
+    to = _turned_to(work, one)
+    if to:
+        yield work.act(
+            "turn",
+            f"turn to ⌀{to} for the thread",
+            machine=lathe,
+            feature=one.name,
+            size=_across(form, one),
+            start=_across(form, one) + 0.3,
+            deep=long,
+            end=end,
+            tags=(*tags, "outside"),
+        )
+    yield work.act(
+        "chamfer",
+        "chamfer the end to the core of the thread",
+        machine=lathe,
+        feature=one.name,
+        size=_across(form, one),
+        end=end,
+        tags=tags,
+    )
+    dies = work.design.workshop.owns_die(thread)
+    ending = f", {work.mm(one.length)} long" if one.length else ""
+    yield work.act(
+        "die",
+        f"cut the thread {thread}{ending}",
+        feature=one.name,
+        tool=f"{thread} die in the tailstock holder" if dies else f"{thread} die",
+        amount=long,
+        end=end,
+        tags=tags,
+        meets=meets,
+        times=1,
+    )
+
+
+def _turned_to(work: Work, one: Located) -> str:
+    """The size under a die, as `2.95 mm`: a little less than the thread's outside."""
+    for half in work.halves.get(one.name, ()):
+        if "turn to " in half.what:
+            return half.what.split("turn to ")[1]
+    fact = work.design.facts.about(ThreadFact, f"{work.name}.{one.name}")
+    return work.mm(fact.turn_to) if fact is not None and fact.turn_to else ""
+
+
+def _neighbours(form: FormFact, one: Located) -> Iterator[str]:
+    """Undercuts and cross cuts on the step that carries a thread."""
+    for other in form.located:
+        if (
+            other.name != one.name
+            and other.face != "axis"
+            and _step_of(form, other) == _step_of(form, one)
+        ):
+            yield other.name
+
+
+def _knurl(
+    work: Work, form: FormFact, one: Located, lathe: str, end: str, tags: tuple[str, ...]
+) -> Act:
+    across = _across(form, one)
+    wrong: tuple[tuple[str, str], ...] = ()
+    if across < 4.0:
+        words = (
+            f"'{one.name}' on '{work.name}' knurls ⌀{across:g} mm, which bends away from the wheels"
+        )
+        wrong = (("knurl-bends-it", words),)
+    act = work.act(
+        "knurl", one.note, machine=lathe, feature=one.name, size=across, end=end, tags=tags
+    )
+    return replace(act, trouble=(*act.trouble, *wrong))
+
+
+def _groove(
+    work: Work, form: FormFact, one: Located, lathe: str, end: str, tags: tuple[str, ...]
+) -> Act:
+    name = "undercut" if one.kind == "undercut" else "groove"
+    half = work.half(one.name)
+    what = half.what if half is not None else one.note
+    return work.act(
+        name,
+        what,
+        machine=lathe,
+        feature=one.name,
+        size=_across(form, one),
+        end=end,
+        tags=tags,
+        meets=(_step_of(form, one),),
+        times=_cuts(work, form, one),
+    )
+
+
+def _cuts(work: Work, form: FormFact, one: Located) -> int:
+    """How many grooves are cut in one grip: one at each end of a bar that stays as bought."""
+    step = next((s for s in form.stretches if s.name == _step_of(form, one)), None)
+    is_bar = step is not None and not is_turned(step, work)
+    return 1 if is_bar else len(one.spots)
+
+
+def _edge(work: Work, one: Located, lathe: str, end: str, tags: tuple[str, ...]) -> Act:
+    act = "chamfer" if one.kind in {"chamfered", "bevelled"} else "form"
+    return work.act(act, one.note, machine=lathe, feature=one.name, end=end, tags=tags)

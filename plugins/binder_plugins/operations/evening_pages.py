@@ -1,0 +1,104 @@
+"""The evenings to their page: what is done, what is laid out, where to stop."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from binder.api import (
+    Block,
+    Column,
+    Design,
+    Diagnostic,
+    Paragraph,
+    Place,
+    Section,
+    Strong,
+    Subheading,
+    Table,
+    Text,
+    TickBox,
+)
+from binder_making.times import in_range
+from binder_plugins.operations.planning import WorkPlan
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from binder_making.sessions import Evening
+    from binder_plugins.operations.jobs import Piece
+
+_COLUMNS = (Column("", 0.45), Column("", 4), Column("", 8), Column("", 1.4, is_figure=True))
+_MOST_TOOLS = 14
+
+
+def evening_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
+    """One section with every evening."""
+    plan = design.facts.about(WorkPlan, "")
+    if plan is None or not plan.evenings:
+        return
+    blocks: list[Block] = [Paragraph((_words(plan),))]
+    for evening in plan.evenings:
+        blocks += _evening(evening, plan)
+    yield Section("evenings", "Evenings", Place.EVENINGS, tuple(blocks))
+
+
+def _words(plan: WorkPlan) -> str:
+    count = len(plan.evenings)
+    return (
+        f"The work in {count} evening{'s' if count > 1 else ''}, one kind of set-up at a time as "
+        f"far as the order allows. Work is mounted {plan.setups} times; mounting and changing "
+        f"tools takes {plan.spent_min:.0f} min, and no order that keeps every reason can take "
+        f"less than {plan.least_min:.0f}. Minutes are those of a practised amateur: a first model "
+        "takes half as long again, a beginner twice to three times."
+    )
+
+
+def _evening(evening: Evening, plan: WorkPlan) -> Iterator[Block]:
+    time = in_range(evening.minutes)
+    yield Subheading(f"Evening {evening.number}: {time.least_min:.0f} to {time.most_min:.0f} min")
+    yield Table(_COLUMNS, tuple(_rows(evening, plan)))
+    yield Paragraph(tuple(_foot(evening)))
+
+
+def _rows(evening: Evening, plan: WorkPlan) -> Iterator[tuple[Text, ...]]:
+    for name in evening.jobs:
+        piece = plan.pieces[name.split(", part ")[0]]
+        part = f", {name.split(', ')[-1]}" if ", part " in name else ""
+        share = piece.takes / (int(name.rsplit(" ", 1)[-1]) if part else 1)
+        yield ((TickBox(f"evening {name}"),), _who(piece), (f"{_what(piece)}{part}",),
+               (f"{share:.0f} min",))  # fmt: skip
+
+
+def _who(piece: Piece) -> Text:
+    if piece.setup is None:
+        return (Strong(piece.title[0].upper() + piece.title[1:]),)
+    off = f", {piece.count} off" if piece.count > 1 else ""
+    return (Strong(piece.title[0].upper() + piece.title[1:]), f", set-up {piece.setup.number}{off}")
+
+
+def _what(piece: Piece) -> str:
+    setup = piece.setup
+    if setup is None:
+        return ""
+    where = f"{setup.machine}: " if setup.machine else ""
+    acts = list(dict.fromkeys(act.act for act in setup.acts))
+    shown = ", ".join(acts[:6]) + (" …" if len(acts) > 6 else "")
+    return f"{where}{shown.replace('-', ' ')}"
+
+
+def _foot(evening: Evening) -> Iterator[Strong | str]:
+    if evening.gates:
+        yield Strong("Measure and write down: ")
+        yield f"{'; '.join(evening.gates)}. "
+    for remark in evening.remarks:
+        yield f"{remark[0].upper()}{remark[1:]}. "
+    if evening.cures:
+        yield "Leave it to cure until the next evening. "
+    if evening.next_tools:
+        tools = evening.next_tools[:_MOST_TOOLS]
+        more = f" and {len(evening.next_tools) - len(tools)} more" if len(tools) < len(
+            evening.next_tools) else ""  # fmt: skip
+        yield Strong("Lay out for the next: ")
+        yield f"{'; '.join(tools)}{more}."
+    elif not evening.gates and not evening.remarks:
+        yield "The last one."

@@ -1,0 +1,116 @@
+"""Blocks, plates, sheet, boards and lengths of bar to their set-ups: blank, holes, cuts."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from binder.api import exact
+from binder_plugins.operations import blanks, faces, holed
+from binder_plugins.operations.bench import mill_for, vice_for
+from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.holes import HOLES, SINKS
+from binder_plugins.operations.sides import SAID, SHEET_MM, SHEETS
+from binder_plugins.operations.words import holding_min
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from binder_plugins.operations.work import Work
+    from binder_solid.facts import FormFact, Located
+
+# Minutes for turning a block over between its faces; common practice, no source.
+_TURNING_OVER = 12.0
+_MILLED = frozenset(
+    {"slotted", "pocketed", "stepped", "t_slotted", "dovetailed", "keywayed", "flatted", "recessed"}
+)
+
+
+class Flat:
+    """The planning of one flat part; `setups` are numbered as they come."""
+
+    def __init__(self, work: Work, form: FormFact) -> None:
+        self.work = work
+        self.form = form
+        self.workshop = work.design.workshop
+        self.mill = mill_for(self.workshop)
+        self.setups: list[SetUp] = []
+        self.trouble: list[tuple[str, str]] = []
+        self.is_wood = work.group is None
+        self.thin = work.stock_across if work.stock_form in SHEETS else min(form.size)
+
+    def run(self) -> list[SetUp]:
+        """Saw out, square up, then the faces one after another, then what is filed."""
+        blanks.saw(self)
+        blanks.blank(self)
+        sides: dict[str, list[Located]] = {face: [] for face in SAID}
+        for one in self.form.located:
+            face = self._side(one)
+            if face in sides:
+                sides[face].append(one)
+        for face, found in sides.items():
+            self._face(face, found)
+        faces.bends(self)
+        return self.setups
+
+    def _side(self, one: Located) -> str:
+        """The face from which a feature is cut: a through hole from that of its sink."""
+        sink = next(
+            (s for s in self.form.located if s.name == f"{one.name}_seat" and s.kind in SINKS), None
+        )
+        return sink.face if sink is not None and one.depth is None else one.face
+
+    def is_sheet(self) -> bool:
+        """Whether it is cut out of sheet, plate or board."""
+        return self.work.stock_form in SHEETS or self.thin < SHEET_MM
+
+    def cutter(self, width: float) -> str:
+        """The widest owned end mill or slot drill up to a width in mm."""
+        found = self.workshop.widest_end_cutter(exact(width))
+        return (
+            f"{found.name} {'slot drill' if found.plunges else 'end mill'}"
+            if found
+            else "end mill, not owned"
+        )
+
+    def _face(self, face: str, found: Sequence[Located]) -> None:
+        milled = [one for one in found if one.kind in _MILLED]
+        holes = [one for one in found if one.kind in HOLES | SINKS.keys()]
+        edges = [one for one in found if one.kind in {"rounded", "chamfered", "bevelled"}]
+        if milled:
+            faces.milled(self, face, milled)
+        large = [one for one in holes if holed.is_bored_in_lathe(self, one)]
+        small = [one for one in holes if one not in large]
+        if small:
+            holed.drilled(self, face, small)
+        for one in large:
+            holed.bored(self, face, one)
+        if edges:
+            faces.edged(self, face, edges)
+
+    def vice(self) -> Grip:
+        """The vice where it opens far enough, else clamps on the table."""
+        high = self.form.size[2]
+        name = vice_for(self.workshop)
+        opens = self.workshop.entry.holding.vices[name].opens.mm if name else 0.0
+        least = min(self.form.size[0], self.form.size[1])
+        if not name or least > opens:
+            return Grip("clamps on the table", "bench", "its edges", least)
+        if high < SHEET_MM:
+            return Grip(f"clamped on wood in the {name}", "vice", "its face", high)
+        return Grip(f"{name}, on parallels", "vice", "its sides", least)
+
+    def add(
+        self,
+        place: str,
+        machine: str,
+        grip: Grip,
+        datum: str,
+        acts: Sequence[Act],
+        *,
+        true: str = "",
+    ) -> None:
+        """One more set-up."""
+        mount = holding_min(grip.kind) + (_TURNING_OVER if "turned" in grip.on else 0.0)
+        self.setups.append(
+            SetUp(len(self.setups) + 1, place, machine, grip, datum, tuple(acts), true, "", mount)
+        )

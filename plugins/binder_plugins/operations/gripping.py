@@ -1,0 +1,101 @@
+"""The first grip of turned work: chuck or collet, how far it stands out, what carries it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
+from binder_plugins.operations.bench import round_holder, steady_for
+from binder_plugins.operations.facts import Grip
+from binder_plugins.operations.holes import HOLES
+from binder_solid.facts import Located
+
+if TYPE_CHECKING:
+    from binder_plugins.operations.turning import Turning
+
+# Common practice, no source: so many times its thickness work stands out by itself, and between
+# chuck and centre; small work goes in collets. SHORT is what is left clear of the tool, in mm.
+SUPPORTED = 3.0
+STEADIED = 10.0
+SHORT = 3.0
+COLLET_MM = 6.0
+_JAW_MM = 10.0
+
+
+def first_grip(turning: Turning, out: float, bores: Sequence[Located]) -> Grip:
+    """How the bar or piece is held for the first end, standing out so far in mm."""
+    across = turning.work.stock_across or max(turning.form.size[1:])
+    holder, kind = round_holder(
+        turning.work.design.workshop, across, true=not turning.plan.is_parted or across <= COLLET_MM
+    )
+    if turning.work.stock_form == "board" or any(one.corners == 4 for one in turning.steps):
+        holder, kind = _four_jaw(turning, holder, kind)
+    if not holder:
+        words = f"nothing here grips ⌀{across:g} mm, which '{turning.work.name}' is cut from"
+        turning.trouble.append(("nothing-to-grip", words))
+    support = _support(turning, out, bores)
+    start, end = _jaws(turning, out)
+    on = (
+        "the bar"
+        if turning.plan.is_parted or turning.work.stock_form in {"", "drawn rod"}
+        else "the piece"
+    )
+    return Grip(
+        holder, kind, on, across, abs(end - start), out, support, (start, end), turning.plan.free
+    )
+
+
+def _jaws(turning: Turning, out: float) -> tuple[float, float]:
+    """Where the jaws are along the part; beyond its end where it is still on the bar."""
+    if turning.plan.free == "right":
+        edge = turning.length - out
+        return (min(edge - _JAW_MM, 0.0), edge) if turning.plan.is_parted else (0.0, max(edge, 1.0))
+    far = max(out + _JAW_MM, turning.length)
+    return (
+        (out, far) if turning.plan.is_parted else (min(out, turning.length - 1.0), turning.length)
+    )
+
+
+def _four_jaw(turning: Turning, holder: str, kind: str) -> tuple[str, str]:
+    chucks = turning.work.design.workshop.entry.holding.chucks
+    return next(((n, "four-jaw") for n, one in chucks.items() if one.jaws == 4), (holder, kind))
+
+
+def _support(turning: Turning, out: float, bores: Sequence[Located]) -> str:
+    """What carries the free end where it stands out far; finished thickness decides."""
+    thin = min(
+        (turning.steps[i].across for i in turning.plan.first), default=turning.work.stock_across
+    )
+    across = max(turning.work.stock_across, thin)
+    ratio = max(out / across if across else 0.0, _slender(turning))
+    if ratio <= SUPPORTED or not turning.plan.first:
+        return ""
+    name = turning.work.name
+    if ratio > STEADIED and not steady_for(turning.work.design.workshop, across):
+        words = f"'{name}' stands out {ratio:.0f} times its thickness; no steady takes it"
+        turning.trouble.append(("needs-steady", words))
+    tail = _tailstock(turning)
+    if not tail:
+        if ratio > SUPPORTED + 1:
+            words = (
+                f"'{name}' stands {out:g} mm out of the jaws, {ratio:.1f} times its thickness, "
+                "and no tailstock is told that would carry its end"
+            )
+            turning.trouble.append(("stands-out-too-far", words))
+        return ""
+    return (
+        "tailstock centre"
+        if not any(b.kind in HOLES for b in bores)
+        else "tailstock centre, in the mouth of the bore"
+    )
+
+
+def _slender(turning: Turning) -> float:
+    """The worst length over thickness among what is turned down."""
+    first = [turning.steps[i] for i in turning.plan.first]
+    return max(((one.end - one.start) / one.across for one in first if one.across), default=0.0)
+
+
+def _tailstock(turning: Turning) -> bool:
+    found = turning.work.design.workshop.entry.machines.lathes.get(turning.lathe)
+    return found is not None and found.tailstock is not None

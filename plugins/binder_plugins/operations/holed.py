@@ -1,0 +1,177 @@
+"""The holes of a flat part: by coordinates, spotted through a mate, or bored in the lathe."""
+
+from __future__ import annotations
+
+import math
+from typing import TYPE_CHECKING
+
+from binder_plugins.operations.bench import (
+    bench_vice,
+    drill_for,
+    flat_holder,
+    largest_drill_taken,
+    lathe_for,
+    place_of,
+)
+from binder_plugins.operations.facts import Act, Grip
+from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
+from binder_plugins.operations.sides import SAID, SHEET_MM, datum
+from binder_plugins.operations.work import TOGETHER
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from binder_plugins.operations.flat import Flat
+    from binder_solid.facts import Located
+
+
+def drilled(flat: Flat, face: str, found: Sequence[Located]) -> None:
+    """The holes of one face; those spotted through a mate come last."""
+    together = [
+        one
+        for one in found
+        if flat.work.made(one.name) == "spotted through" and one.kind == "tapped"
+    ]
+    plain = [one for one in found if one not in together and not _is_left(flat, one)]
+    if plain:
+        _holes(flat, face, plain)
+    for one in together:
+        _spotted(flat, one)
+
+
+def _is_left(flat: Flat, one: Located) -> bool:
+    return one.kind == "drilled" and flat.work.made(one.name) in TOGETHER
+
+
+def _holes(flat: Flat, face: str, found: Sequence[Located]) -> None:
+    largest = (
+        max(one.diameter or 0.0 for one in found if one.kind not in SINKS)
+        if any(one.kind not in SINKS for one in found)
+        else 1.0
+    )
+    machine = _for_holes(flat, min(largest, 13.0))
+    place = place_of(flat.workshop, machine)
+    by_rows = place == "mill"
+    tags = ("coordinates",) if by_rows else ()
+    if flat.thin < SHEET_MM:
+        tags = (*tags, "sheet")
+    acts: list[Act] = []
+    if not by_rows:
+        count = sum(len(one.spots) for one in found)
+        acts.append(
+            flat.work.act(
+                "mark-out",
+                f"mark out {count} hole{'s' if count > 1 else ''} on the {SAID[face]}",
+                feature=f"marks {face}",
+                amount=count,
+            )
+        )
+    for one in sorted(found, key=lambda one: one.kind in SINKS):
+        more = ("master",) if flat.work.made(one.name) == "spotted through" else ()
+        deep = through(one, flat.form.size)
+        acts += hole_acts(flat.work, one, Where(machine, deep, tags=(*tags, *more)))
+    _too_large(flat, found)
+    flat.add(place, machine, flat.vice(), datum(face), acts)
+
+
+def _for_holes(flat: Flat, largest: float) -> str:
+    """The mill where holes are placed by coordinates in metal, else the drilling machine."""
+    if flat.mill and not flat.is_wood and flat.thin >= SHEET_MM:
+        return flat.mill
+    return drill_for(flat.workshop, largest)
+
+
+def _too_large(flat: Flat, found: Sequence[Located]) -> None:
+    most = largest_drill_taken(flat.workshop)
+    for one in found:
+        if one.kind == "drilled" and most and (one.diameter or 0.0) > most and not flat.is_wood:
+            words = (
+                f"'{one.name}' of '{flat.work.name}' is ⌀{one.diameter:g} mm; what is here "
+                f"drill ⌀{most:g} mm, and the part does not go in the lathe"
+            )
+            flat.trouble.append(("hole-too-large", words))
+
+
+def _spotted(flat: Flat, one: Located) -> None:
+    mate = _mate(flat, one.name)
+    machine = drill_for(flat.workshop, one.diameter or 0.0)
+    spot = flat.work.act(
+        "spot-through",
+        f"clamp the {mate} on, spot {len(one.spots)} through",
+        machine=machine,
+        feature=one.name,
+        times=len(one.spots),
+    )
+    where = Where(machine, through(one, flat.form.size), tags=("later",), is_started=True)
+    acts = [spot, *hole_acts(flat.work, one, where)]
+    flat.add(
+        place_of(flat.workshop, machine),
+        machine,
+        flat.vice(),
+        f"the holes of the {mate}",
+        acts,
+    )
+
+
+def _mate(flat: Flat, place: str) -> str:
+    half = flat.work.half(place)
+    item = flat.work.design.item(half.mate.partition(".")[0]) if half is not None else None
+    return item.title if item is not None else "mate"
+
+
+def is_bored_in_lathe(flat: Flat, one: Located) -> bool:
+    """A bore, or a hole that no drilling machine takes, in a part that the lathe swings."""
+    if len(one.spots) > 1 or flat.is_wood:
+        return False
+    most = largest_drill_taken(flat.workshop)
+    is_wanted = one.kind == "bored" or (
+        one.kind in HOLES and (one.diameter or 0.0) > max(most, 1.0)
+    )
+    across = _swung(flat, one)
+    return (
+        is_wanted
+        and bool(lathe_for(flat.workshop, across))
+        and bool(flat_holder(flat.workshop, across)[0])
+    )
+
+
+def _swung(flat: Flat, one: Located) -> float:
+    """The circle in mm that the part sweeps when it turns about a hole."""
+    axis = max(range(3), key=lambda n: abs(one.frame.z[n]))
+    spans = [
+        max(one.frame.origin[n], flat.form.size[n] - one.frame.origin[n])
+        for n in range(3)
+        if n != axis
+    ]
+    return 2 * math.hypot(*spans)
+
+
+def bored(flat: Flat, face: str, one: Located) -> None:
+    """A bore, marked out and turned about its pop mark."""
+    across = _swung(flat, one)
+    lathe = lathe_for(flat.workshop, across)
+    holder, kind = flat_holder(flat.workshop, across)
+    mark = flat.work.act(
+        "mark-out",
+        f"mark the centre of the {one.name.replace('_', ' ')} and pop it",
+        feature=f"marks {one.name}",
+        amount=1.0,
+    )
+    vice = bench_vice(flat.workshop)
+    flat.add("bench", "", Grip(vice or "surface plate", "bench", "its base"), datum(face), [mark])
+    deep = through(one, flat.form.size)
+    acts = list(hole_acts(flat.work, one, Where(lathe, deep, end=face, is_lathe=True)))
+    grip = Grip(
+        holder,
+        kind,
+        "its edges" if kind == "four-jaw" else "its face, clamped and balanced",
+        across,
+    )
+    flat.add(
+        "lathe",
+        lathe,
+        grip,
+        "the centre pop, clocked true",
+        acts,
+        true="the pop mark within 0.05 mm, the face square",
+    )

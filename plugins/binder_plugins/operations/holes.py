@@ -1,0 +1,343 @@
+"""A hole to its acts: spot, pilot, drill, then bore, ream, tap or sink."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from binder.api import HalfFact, exact
+from binder_making.cutting import drills_in_order, pecks
+from binder_plugins.operations.work import TOGETHER, Work, hole_volume
+from binder_trade.explained import NotDefined
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from binder_plugins.operations.facts import Act
+    from binder_solid.facts import Located
+
+# Common practice, no source: what is left for the reamer on the diameter, in mm.
+_FOR_REAMER = 0.2
+_FOR_BORING = 1.0
+_SMALL = 3.0
+_WIDE = 6.0
+# What a long-series drill reaches in its own diameters; from memory of ISO 340.
+_LONG_DRILL = 20.0
+HOLES = frozenset({"drilled", "reamed", "bored", "tapped"})
+SINKS = {"counterbored": "counterbore", "spotfaced": "counterbore", "countersunk": "countersink"}
+
+
+@dataclass(frozen=True, slots=True)
+class Where:
+    """Where a hole is made: on which machine, at which end or face, and so deep in mm.
+
+    `meets` are features that it breaks into; `is_started` is true where a centre is there;
+    `first` is the size of a hole that is there already.
+    """
+
+    machine: str
+    deep: float
+    end: str = ""
+    meets: tuple[str, ...] = ()
+    tags: tuple[str, ...] = ()
+    is_started: bool = False
+    first: float = 0.0
+    is_lathe: bool = False
+
+
+def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
+    """The acts of one hole, or of all that are alike, in their usual order."""
+    across = one.diameter or 0.0
+    if one.kind in SINKS:
+        yield _sink(work, one, where)
+        return
+    if across <= 0:
+        return
+    if not where.is_started and not where.first:
+        yield _start(work, one, where)
+    to = _drilled_to(work, one, where)
+    yield from _drills(work, one, where, to)
+    yield from _finished(work, one, where, to)
+    counterbore = getattr(_entry(work, one), "counterbore", None)
+    if counterbore is not None:
+        yield _sunk(work, one, where, "counterbore", counterbore.mm)
+
+
+def through(one: Located, size: tuple[float, float, float]) -> float:
+    """How deep a hole is in mm; what it goes through where nothing is told."""
+    if one.depth is not None:
+        return one.depth
+    return sum(abs(way) * size for way, size in zip(one.frame.z, size, strict=True))
+
+
+def _entry(work: Work, one: Located) -> object:
+    found = work.feature(one.name)
+    return found.entry if found is not None else None
+
+
+def _start(work: Work, one: Located, where: Where) -> Act:
+    if where.is_lathe and not where.tags:
+        words, act = "centre for the drill", "centre"
+    else:
+        words, act = f"spot for {_of(one, f'⌀{work.mm(one.diameter or 0.0)} hole')}", "spot"
+    return work.act(
+        act,
+        words,
+        machine=where.machine,
+        feature=one.name,
+        size=_SMALL,
+        end=where.end,
+        times=len(one.spots),
+        tags=where.tags,
+        meets=where.meets,
+    )
+
+
+def _of(one: Located, noun: str) -> str:
+    count = len(one.spots)
+    return f"the {noun}" if count == 1 else f"the {count} {noun}s"
+
+
+def _many(one: Located) -> str:
+    return f"{len(one.spots)} × " if len(one.spots) > 1 else ""
+
+
+def _drilled_to(work: Work, one: Located, where: Where) -> float:
+    """The size that the last drill leaves, in mm."""
+    across = one.diameter or 0.0
+    drills = work.design.workshop.drills()
+    largest = float(drills[-1].mm) if drills else 13.0
+    if one.kind == "reamed":
+        under = work.design.workshop.nearest_drill(
+            exact(across - _FOR_REAMER), exact(0.1), exact(0.1)
+        )
+        return float(under.mm) if under is not None else min(across - _FOR_REAMER, largest)
+    if one.kind == "bored":
+        able = [float(d.mm) for d in drills if d.mm <= across - _FOR_BORING * 0.5]
+        return max(able, default=min(across * 0.8, largest))
+    return min(across, largest)
+
+
+def _drills(work: Work, one: Located, where: Where, to: float) -> Iterator[Act]:
+    owned = [float(drill.mm) for drill in work.design.workshop.drills()]
+    sizes: tuple[float, ...] = (to,)
+    caution = ""
+    if work.group is not None:
+        found = drills_in_order(to, owned, work.group)
+        sizes, caution = found.sizes_mm, found.caution
+    for number, size in enumerate(sizes):
+        if size <= where.first:
+            continue
+        is_pilot = number < len(sizes) - 1
+        yield _drill(work, one, where, size, is_pilot=is_pilot, caution="" if is_pilot else caution)
+
+
+def _drill(
+    work: Work, one: Located, where: Where, size: float, *, is_pilot: bool, caution: str
+) -> Act:
+    is_last = not is_pilot and one.kind == "drilled"
+    half = work.half(one.name) if is_last else None
+    act = work.act(
+        "drill",
+        f"{_many(one)}drill {_what(work, one, size, where, half, is_last=is_last)}",
+        machine=where.machine,
+        feature=one.name,
+        tool=_drill_name(work, size),
+        size=size,
+        deep=where.deep,
+        amount=hole_volume(size, where.deep),
+        times=len(one.spots),
+        tags=(*where.tags, *(("pilot",) if is_pilot else ())),
+        meets=where.meets,
+        end=where.end,
+        half=half,
+        spoils=caution,
+    )
+    return _with_reach(act, one, size, where.deep)
+
+
+def _what(
+    work: Work, one: Located, size: float, where: Where, half: HalfFact | None, *, is_last: bool
+) -> str:
+    if is_last and half is not None and half.lower is not None:
+        return half.what.removeprefix("drill ")
+    deep = "through" if one.depth is None else f"{work.mm(where.deep)} deep"
+    ending = f", {_pecked(size, where.deep)}" if _pecked(size, where.deep) else ""
+    return f"⌀{work.mm(size)}, {deep}{ending}"
+
+
+def _pecked(size: float, deep: float) -> str:
+    try:
+        count = len(pecks(deep, size).depths_mm)
+    except NotDefined:
+        return ""
+    return f"in {count} pecks" if count > 1 else ""
+
+
+def _with_reach(act: Act, one: Located, size: float, deep: float) -> Act:
+    if deep <= _LONG_DRILL * size:
+        return act
+    words = f"'{one.name}' is ⌀{size:g} mm and {deep:g} mm deep, {deep / size:.0f} diameters"
+    return replace(act, trouble=(*act.trouble, ("drill-cannot-reach", words)))
+
+
+def _drill_name(work: Work, size: float) -> str:
+    workshop = work.design.workshop
+    found = workshop.owns_drill(exact(size)) or workshop.nearest_drill(
+        exact(size), exact(0.05), exact(0.1)
+    )
+    if found is None:
+        return f"{work.mm(size)} drill, not owned"
+    return found.name if "drill" in found.name else f"{found.name} drill"
+
+
+def _finished(work: Work, one: Located, where: Where, to: float) -> Iterator[Act]:
+    across = one.diameter or 0.0
+    if work.made(one.name) in TOGETHER:
+        return
+    if one.kind == "reamed":
+        yield ream(work, one, where)
+    elif one.kind == "bored" or (one.kind == "drilled" and across > to + 1e-6):
+        yield _bore(work, one, where, to)
+    elif one.kind == "tapped":
+        yield from _tap(work, one, where)
+
+
+def ream(work: Work, one: Located, where: Where) -> Act:
+    """The reaming of a hole; where no reamer of its size is owned it is bored, or lapped."""
+    across = one.diameter or 0.0
+    reamer = work.design.workshop.owns_reamer(exact(across))
+    if reamer is None:
+        return _bore(work, one, where, across - _FOR_REAMER)
+    is_blind = one.depth is not None
+    act = work.act(
+        "ream",
+        f"{_many(one)}{_to_size(work, one, 'ream')}",
+        machine="" if reamer.is_hand else where.machine,
+        feature=one.name,
+        tool=f"{reamer.name} {'hand ' if reamer.is_hand else ''}reamer",
+        size=across,
+        times=len(one.spots),
+        tags=(*where.tags, "finish", *(("fit",) if work.halves.get(one.name) else ())),
+        meets=where.meets,
+        end=where.end,
+        half=work.half(one.name),
+        spoils="reaming to the bottom: its lead leaves a cone" if is_blind else "",
+    )
+    if is_blind and reamer.is_hand:
+        words = f"'{one.name}' is blind, and the only {reamer.name} reamer is a hand reamer"
+        return replace(act, trouble=(("ream-blind", words),))
+    return act
+
+
+def _to_size(work: Work, one: Located, verb: str) -> str:
+    half = work.half(one.name)
+    if half is not None and half.what.startswith(verb):
+        return half.what
+    return f"{verb} ⌀{work.mm(one.diameter or 0.0)}{_depth(work, one)}"
+
+
+def _depth(work: Work, one: Located) -> str:
+    return "" if one.depth is None else f", {work.mm(one.depth)} deep"
+
+
+def _bore(work: Work, one: Located, where: Where, start: float) -> Act:
+    across = one.diameter or 0.0
+    return work.act(
+        "bore",
+        f"{_many(one)}{_to_size(work, one, 'bore')}",
+        machine=where.machine,
+        feature=one.name,
+        tool=_bar_name(work, across, where),
+        size=across,
+        deep=where.deep,
+        start=start,
+        times=len(one.spots),
+        tags=(*where.tags, "finish", *(("fit",) if work.halves.get(one.name) else ())),
+        meets=where.meets,
+        end=where.end,
+        half=work.half(one.name),
+    )
+
+
+def _bar_name(work: Work, across: float, where: Where) -> str:
+    if not where.is_lathe:
+        return "boring head"
+    bars = [
+        bar for bar in work.design.workshop.entry.cutters.boring_bars if bar.least_bore.mm <= across
+    ]
+    if not bars:
+        return "small boring tool, ground to enter"
+    best = max(bars, key=lambda bar: bar.least_bore.mm)
+    return f"boring bar (from ⌀{work.mm(best.least_bore.mm)})"
+
+
+def _tap(work: Work, one: Located, where: Where) -> Iterator[Act]:
+    thread = one.note.split(",")[0].split("×")[-1].strip().removeprefix("tap ")
+    yield work.act(
+        "countersink",
+        f"{_many(one)}break the mouth to the thread's outside",
+        machine=where.machine,
+        feature=one.name,
+        size=one.diameter or 0.0,
+        times=len(one.spots),
+        tags=where.tags,
+        meets=where.meets,
+    )
+    is_blind = one.depth is not None
+    kinds = "taper, second, plug" if is_blind else "taper, second"
+    tap = work.design.workshop.owns_tap(thread)
+    if tap is not None:
+        kinds = f"{', '.join(tap.kinds)}"
+    half = work.half(one.name)
+    words = f"tap {thread}{_depth(work, one)}"
+    yield work.act(
+        "tap",
+        f"{_many(one)}{half.what if half is not None and half.what.startswith('tap') else words}",
+        feature=one.name,
+        tool=f"{thread} taps: {kinds}",
+        times=len(one.spots),
+        tags=where.tags,
+        meets=where.meets,
+        end=where.end,
+        spoils="a blind hole full of chips breaks the tap" if is_blind else "",
+    )
+
+
+def _sink(work: Work, one: Located, where: Where) -> Act:
+    return _sunk(work, one, where, SINKS[one.kind], one.diameter or 0.0)
+
+
+def _sunk(work: Work, one: Located, where: Where, act: str, across: float) -> Act:
+    deep = f", {work.mm(one.depth)} deep" if one.depth is not None and one.kind in SINKS else ""
+    verb = {"spotfaced": "spotface"}.get(one.kind, act)
+    return work.act(
+        act,
+        f"{_many(one)}{verb} ⌀{work.mm(across)}{deep}",
+        machine=where.machine,
+        feature=partner(work, one),
+        tool=_sinker(work, act, across),
+        size=across,
+        times=len(one.spots),
+        tags=where.tags,
+        end=where.end,
+    )
+
+
+def partner(work: Work, one: Located) -> str:
+    """The hole that a sink belongs to: its own name without `_seat`, where there is such."""
+    base = one.name.removesuffix("_seat")
+    return base if work.feature(base) is not None else one.name
+
+
+def _sinker(work: Work, act: str, across: float) -> str:
+    workshop = work.design.workshop
+    if act == "countersink":
+        return "countersink"
+    sizes = [one.mm for run in workshop.entry.cutters.counterbores or () for one in run.members]
+    if exact(round(across, 4)) in sizes:
+        return f"{work.mm(across)} counterbore with pilot"
+    cutter = workshop.widest_end_cutter(exact(across), plunging=True)
+    if cutter is not None and float(cutter.mm) > across - 1:
+        return f"{cutter.name} slot drill"
+    return "small boring tool" if across >= _WIDE else "pilot cutter filed up from silver steel"

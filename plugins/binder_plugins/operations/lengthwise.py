@@ -1,0 +1,167 @@
+"""Turned work end for end: which end is made first, what waits, how it is cut off."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from binder_plugins.operations.work import Work
+    from binder_solid.facts import Located, Stretch
+
+SAME = 1e-6
+BARS = frozenset({"round bar", "drawn rod", "hexagon bar", "square bar"})
+_GRIP_MM = 3.0
+_SHAFT = 2.0
+_STIFF = 0.4
+_ONE_GRIP = 3.5
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """Places of steps: those turned from the `free` end first, and those after reversing.
+
+    `behind` of the first are turned behind a larger step. `is_parted` is true where the piece
+    comes off the bar at the end of the first set-up; `reach` is how far from the free end
+    metal is taken off, in mm.
+    """
+
+    free: str
+    first: tuple[int, ...]
+    second: tuple[int, ...]
+    behind: tuple[int, ...]
+    is_parted: bool
+    reach: float
+
+    @property
+    def other(self) -> str:
+        """The end that the first set-up does not get at."""
+        return "left" if self.free == "right" else "right"
+
+
+def is_turned(step: Stretch, work: Work) -> bool:
+    """Whether metal is taken off a step at all; a rod as bought and a bar's flats stay."""
+    if step.corners or is_thrown(step, work):
+        return False
+    as_bar = work.stock_form in BARS | {"tube"} and abs(step.across - work.stock_across) < SAME
+    is_straight = abs(step.across - step.end_across) < SAME
+    return not (is_straight and (as_bar or work.is_bought_outside(step.name)))
+
+
+def is_thrown(step: Stretch, work: Work) -> bool:
+    """Whether a step is a crank pin or a web, which is not on the main axis."""
+    shape = getattr(work.item, "shape", None)
+    steps = work.form.stretches if work.form is not None else ()
+    if not isinstance(shape, list) or step not in steps or len(shape) != len(steps):
+        return False
+    told = shape[steps.index(step)]
+    return getattr(told, "throw", None) is not None or getattr(told, "web", None) is not None
+
+
+def has_limits(step: Stretch, work: Work) -> bool:
+    """Whether a step is turned to a fit."""
+    half = work.half(step.name)
+    return half is not None and half.lower is not None and is_turned(step, work)
+
+
+def plan(work: Work, steps: Sequence[Stretch], axial: Sequence[Located]) -> Plan:
+    """The end to begin with: the one after which least is left, and least of what must be true."""
+    found = [_from(free, work, steps, axial) for free in ("right", "left")]
+    return min(found, key=lambda one: _score(one, work, steps, axial))
+
+
+def opens_at(one: Located) -> str:
+    """The end at which a feature on the axis opens."""
+    return "right" if one.frame.z[0] > 0 else "left"
+
+
+def is_true(one: Located, work: Work) -> bool:
+    """Whether a feature on the axis is a bore with limits."""
+    half = work.half(one.name)
+    return one.kind in {"reamed", "bored"} and half is not None
+
+
+def _from(free: str, work: Work, steps: Sequence[Stretch], axial: Sequence[Located]) -> Plan:
+    order = list(range(len(steps)))
+    if free == "right":
+        order.reverse()
+    widest = max(max(one.across, one.end_across) for one in steps)
+    last = max(n for n, i in enumerate(order) if _wide(steps[i]) > widest - SAME)
+    tail = [i for i in order[last + 1 :] if is_turned(steps[i], work)]
+    first = [i for i in order[: last + 1] if is_turned(steps[i], work)]
+    length = max(one.end for one in steps)
+    if tail and _in_one_grip(work, steps, first, tail, axial, length):
+        first, tail = [*first, *tail], []
+    peak = next(n for n, i in enumerate(order) if _wide(steps[i]) > widest - SAME)
+    behind = tuple(
+        i
+        for n, i in enumerate(order)
+        if n > peak and i in first and _wide(steps[i]) < widest - SAME
+    )
+    shaft = _is_shaft(work, steps, order, tail)
+    reach = max((_from_end(steps[i], free, length) for i in first), default=0.0)
+    return Plan(free, tuple(first), tuple(tail), behind, not shaft, reach)
+
+
+def _wide(step: Stretch) -> float:
+    return max(step.across, step.end_across)
+
+
+def _from_end(step: Stretch, free: str, length: float) -> float:
+    return length - step.start if free == "right" else step.end
+
+
+def _in_one_grip(
+    work: Work,
+    steps: Sequence[Stretch],
+    first: Sequence[int],
+    tail: Sequence[int],
+    axial: Sequence[Located],
+    length: float,
+) -> bool:
+    """Whether a short stiff tail is turned behind the largest step, since it must be true."""
+    is_fitted = any(has_limits(steps[i], work) for i in tail)
+    has_mate = any(has_limits(steps[i], work) for i in first) or any(
+        is_true(a, work) for a in axial
+    )
+    widest = max(_wide(one) for one in steps)
+    is_stiff = min(_wide(steps[i]) for i in tail) >= _STIFF * widest
+    is_short = length <= _ONE_GRIP * widest and work.stock_form in BARS
+    return is_fitted and has_mate and is_stiff and is_short
+
+
+def _is_shaft(
+    work: Work, steps: Sequence[Stretch], order: Sequence[int], tail: Sequence[int]
+) -> bool:
+    """Whether the piece is sawn to length: a rod that stays as bought where it is gripped."""
+    plain = [i for i in order if not is_turned(steps[i], work) and not steps[i].corners]
+    longest = max((steps[i].end - steps[i].start for i in plain), default=0.0)
+    return longest >= _SHAFT * work.stock_across
+
+
+def _score(
+    one: Plan, work: Work, steps: Sequence[Stretch], axial: Sequence[Located]
+) -> tuple[int, int, int, int, int]:
+    fitted = sum(has_limits(steps[i], work) for i in one.second)
+    fitted += sum(
+        is_true(a, work) and a.depth is not None and opens_at(a) != one.free for a in axial
+    )
+    worked = sum(opens_at(a) != one.free and a.depth is not None for a in axial)
+    return fitted, len(one.second), worked, len(one.behind), int(one.free == "left")
+
+
+def grips(
+    work: Work, steps: Sequence[Stretch], done: Sequence[int], threaded: Sequence[int]
+) -> list[int]:
+    """Steps that are fit to be gripped once those in `done` are turned, the best first."""
+    able = [
+        i
+        for i, one in enumerate(steps)
+        if (i in done or not is_turned(one, work))
+        and i not in threaded
+        and abs(one.across - one.end_across) < SAME
+        and one.end - one.start >= _GRIP_MM - SAME
+    ]
+    return sorted(able, key=lambda i: -min(steps[i].end - steps[i].start, 25.0) * steps[i].across)

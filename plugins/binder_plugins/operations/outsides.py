@@ -1,0 +1,102 @@
+"""Steps of turned work to the acts that turn them: rough, then to limits."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from binder_plugins.operations.lengthwise import has_limits
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from binder_plugins.operations.facts import Act
+    from binder_plugins.operations.turning import Turning
+
+# Common practice, no source: what roughing leaves on the diameter, in mm.
+_LEFT_MM = 0.4
+_SLENDER = 5.0
+_SLENDER_MM = 3.0
+
+
+def step_name(turning: Turning, place: int) -> str:
+    """The name of a step, as features name theirs."""
+    return turning.steps[place].name or f"step {place + 1}"
+
+
+def rough_turn(turning: Turning, place: int, free: str, tags: tuple[str, ...]) -> Iterator[Act]:
+    """The roughing of a step, or all of it where it has no limits."""
+    step, work = turning.steps[place], turning.work
+    across = min(step.across, step.end_across)
+    fitted = has_limits(step, work)
+    to = across + _LEFT_MM if fitted else across
+    act, words = _way(turning, place, to, fitted=fitted)
+    start = max(work.stock_across, to)
+    long = step.end - step.start
+    # A neck made at the first end cannot wait for the roughing of the second.
+    is_last = not turning.plan.second or place in turning.plan.second
+    is_thin = long / across > _SLENDER or across < _SLENDER_MM
+    slender = ("slender",) if is_last and is_thin else ()
+    yield work.act(
+        act,
+        words,
+        machine=turning.lathe,
+        feature=step_name(turning, place),
+        tool=_tool(turning, place, act),
+        size=max(step.across, to),
+        start=start,
+        deep=long,
+        end=free,
+        tags=(*tags, "outside", *(("rough",) if act == "turn" else ()), *slender),
+    )
+
+
+def finish_turn(turning: Turning, place: int, free: str, tags: tuple[str, ...]) -> Iterator[Act]:
+    """The finishing cuts of a step with limits."""
+    step, work = turning.steps[place], turning.work
+    if not has_limits(step, work):
+        return
+    half = work.half(step.name)
+    what = half.what if half is not None else f"turn ⌀{work.mm(step.across)}"
+    how = f" ({half.how})" if half is not None and "suit" in half.how else ""
+    yield work.act(
+        "turn",
+        f"finish: {what}{how}",
+        machine=turning.lathe,
+        feature=step_name(turning, place),
+        tool="knife tool freshly honed",
+        size=step.across,
+        start=step.across + _LEFT_MM,
+        deep=step.end - step.start,
+        end=free,
+        finish=True,
+        tags=(*tags, "outside", "finish", "fit", "runs-true"),
+        half=half,
+    )
+
+
+def _way(turning: Turning, place: int, to: float, *, fitted: bool) -> tuple[str, str]:
+    step, work = turning.steps[place], turning.work
+    long = f" × {work.mm(step.end - step.start)}"
+    if _ball(turning, place):
+        return "form", f"turn the ball ⌀{work.mm(step.across)}"
+    if abs(step.across - step.end_across) > 1e-6:
+        return (
+            "taper",
+            f"turn the taper ⌀{work.mm(step.across)} to ⌀{work.mm(step.end_across)}{long}",
+        )
+    verb = "rough to" if fitted else "turn"
+    behind = ", behind the flange" if place in turning.plan.behind else ""
+    return "turn", f"{verb} ⌀{work.mm(to)}{long}{behind}"
+
+
+def _ball(turning: Turning, place: int) -> bool:
+    shape = getattr(turning.work.item, "shape", None)
+    if not isinstance(shape, list) or len(shape) != len(turning.steps):
+        return False
+    return getattr(shape[place], "ball", None) is not None
+
+
+def _tool(turning: Turning, place: int, act: str) -> str:
+    if act == "turn" and place in turning.plan.behind:
+        return "left-hand knife tool"
+    return ""

@@ -1,0 +1,320 @@
+"""Every part and fabrication to its route, its acts in an order that keeps all rules."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from binder.api import Contribution, Design, Fabrication, Feature, Size
+from binder_plugins.operations import words
+from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
+from binder_plugins.operations.crosswise import cross_setups
+from binder_plugins.operations.disc import disc_setups
+from binder_plugins.operations.facts import Act, Grip, Route, SetUp
+from binder_plugins.operations.flat import Flat
+from binder_plugins.operations.holes import HOLES, Where, hole_acts
+from binder_plugins.operations.lengthwise import is_thrown
+from binder_plugins.operations.ordered import ordered
+from binder_plugins.operations.turning import Turning
+from binder_plugins.operations.work import TOGETHER, Work, works
+from binder_solid.facts import Located, Stretch
+from binder_solid.forms import Frame
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
+
+_LENGTHS = frozenset({"wire", "spring"})
+_DISCS = frozenset({"plate", "sheet"})
+_SAWN = frozenset({"cut", "tube"})
+_JOINED = {
+    "silver_soldered": "silver-solder",
+    "soft_soldered": "soft-solder",
+    "brazed": "braze",
+    "welded": "weld",
+    "riveted": "rivet",
+    "pressed": "press",
+    "bonded": "bond",
+    "retained": "bond",
+    "glued": "glue",
+    "pinned": "pin",
+}
+
+
+def plan_routes(design: Design) -> Contribution:
+    """A route for each part and fabrication that is made."""
+    return Contribution(facts=[route_of(work) for work in works(design)])
+
+
+def route_of(work: Work) -> Route:
+    """The set-ups of one item, each with its acts in order."""
+    planned, trouble = _setups(work)
+    setups = _numbered([*planned, *_by_words(work), *_cleaned(work, planned)])
+    found = ordered(work.name, setups)
+    return Route(
+        work.name,
+        work.item.title,
+        found.setups,
+        work.count,
+        tuple(_left(work)),
+        (*trouble, *found.trouble),
+        work.item.at,
+    )
+
+
+def _setups(work: Work) -> tuple[list[SetUp], list[tuple[str, str]]]:
+    if isinstance(work.item, Fabrication):
+        return _joined(work, work.item), []
+    form = work.form
+    if form is None:
+        return [_saw(work)], []
+    if form.shape in _LENGTHS or work.stock_form == "wire":
+        return _bent(work), []
+    if form.stretches and form.shape not in _SAWN:
+        turning = Turning(work, form)
+        if work.stock_form in _DISCS:
+            turning.setups = disc_setups(turning)
+        else:
+            turning.run()
+        turning.setups += list(cross_setups(turning))
+        turning.setups += list(_thrown(turning))
+        return turning.setups, turning.trouble
+    if form.stretches:
+        turning = Turning(work, form)
+        turning.run()
+        turning.setups += list(cross_setups(turning))
+        return turning.setups, turning.trouble
+    flat = Flat(work, form)
+    return flat.run(), flat.trouble
+
+
+def _numbered(setups: Sequence[SetUp]) -> tuple[SetUp, ...]:
+    kept: list[SetUp] = []
+    for one in setups:
+        if kept and _is_same_grip(kept[-1], one):
+            kept[-1] = replace(kept[-1], acts=(*kept[-1].acts, *one.acts))
+        elif one.acts:
+            kept.append(one)
+    return tuple(replace(one, number=number) for number, one in enumerate(kept, 1))
+
+
+def _is_same_grip(one: SetUp, other: SetUp) -> bool:
+    """Whether a set-up goes on in the grip of the one before it."""
+    return (one.machine, one.grip, one.datum, one.place) == (
+        other.machine,
+        other.grip,
+        other.datum,
+        other.place,
+    ) and bool(other.acts)
+
+
+def _saw(work: Work) -> SetUp:
+    stock = work.cut.section_text if work.cut is not None else work.item.title
+    act = work.act("saw", f"cut {stock}", amount=work.stock_across or 6.0)
+    return _at_bench(work, "the stock", "", [act])
+
+
+def _at_bench(work: Work, on: str, datum: str, acts: Sequence[Act]) -> SetUp:
+    vice = bench_vice(work.design.workshop)
+    return SetUp(1, "bench", "", Grip(vice or "by hand", "bench", on), datum, tuple(acts))
+
+
+def _bent(work: Work) -> list[SetUp]:
+    """Wire and springs: cut, straightened, bent or wound."""
+    stock = work.cut.section_text if work.cut is not None else "wire"
+    long = work.mm(float(work.cut.length) + 2) if work.cut is not None else ""
+    cut = work.act(
+        "saw",
+        f"cut off {long} of {stock}, ends square",
+        tool="hacksaw or cutters",
+        amount=max(work.stock_across, 1.0),
+    )
+    setups = [_at_bench(work, "the wire", "", [cut])]
+    located = work.form.located if work.form is not None else ()
+    holes = [one for one in located if one.kind in HOLES]
+    if holes:
+        setups.append(_drilled(work, holes))
+    shape = work.form.shape if work.form is not None else ""
+    if shape == "spring":
+        words_of = "; ".join(one.note for one in located if one.note) or "wind the spring"
+        act = work.act("wind", f"wind: {words_of}", machine="", feature="coils")
+        setups.append(
+            SetUp(
+                1,
+                "bench",
+                "",
+                Grip("mandrel, wire through a clamp", "bench", "the wire"),
+                "",
+                (act,),
+            )
+        )
+    elif shape == "wire":
+        words_of = "; ".join(one.note for one in located if one.kind == "wire")
+        setups.append(
+            _at_bench(
+                work,
+                "the wire",
+                "the first end",
+                [work.act("bend", f"bend: {words_of}", feature="bends")],
+            )
+        )
+    return setups
+
+
+def _drilled(work: Work, holes: Sequence[Located]) -> SetUp:
+    workshop = work.design.workshop
+    largest = max(one.diameter or 0.0 for one in holes)
+    machine = drill_for(workshop, min(largest, 13.0))
+    deep = min(work.form.size) if work.form is not None else largest
+    acts: list[Act] = []
+    for one in holes:
+        acts += hole_acts(work, one, Where(machine, one.depth or max(deep, 1.0)))
+    vice = vice_for(workshop)
+    grip = Grip(vice or "clamps", "vice", "the piece")
+    return SetUp(
+        1,
+        place_of(workshop, machine),
+        machine,
+        grip,
+        "the marks",
+        tuple(acts),
+        minutes=words.holding_min("vice"),
+    )
+
+
+def _thrown(turning: Turning) -> Iterator[SetUp]:
+    """Steps that are set off the axis: the four-jaw, set over by the throw."""
+    thrown = [one for one in turning.form.located if one.kind == "throw"]
+    if not thrown:
+        return
+    work = turning.work
+    chucks = work.design.workshop.entry.holding.chucks
+    name = next((n for n, one in chucks.items() if one.independent), "")
+    if not name:
+        words_of = (
+            f"'{work.name}' has a step off its axis, and no four-jaw chuck is owned to set it over"
+        )
+        turning.trouble.append(("cannot-set-over", words_of))
+    steps = [one for one in turning.steps if is_thrown(one, work) and one.across > 0]
+    acts = [
+        work.act(
+            "turn",
+            f"turn the pin ⌀{work.mm(one.across)} × {work.mm(one.end - one.start)}",
+            machine=turning.lathe,
+            feature=one.name or f"pin {n}",
+            tool="narrow knife tool",
+            size=one.across,
+            start=turning.work.stock_across,
+            deep=one.end - one.start,
+        )
+        for n, one in enumerate(steps, 1)
+        if not _is_web(one, work)
+    ]
+    grip = Grip(
+        name or "four-jaw chuck, not owned", "four-jaw", "the main axis, set over by the throw"
+    )
+    yield SetUp(
+        1,
+        "lathe",
+        turning.lathe,
+        grip,
+        "the throw by a dial indicator over twice its size",
+        tuple(acts),
+        minutes=words.holding_min("four-jaw"),
+    )
+
+
+def _is_web(step: Stretch, work: Work) -> bool:
+    shape = getattr(work.item, "shape", None)
+    steps = work.form.stretches if work.form is not None else ()
+    return isinstance(shape, list) and getattr(shape[steps.index(step)], "web", None) is not None
+
+
+def _by_words(work: Work) -> Iterator[SetUp]:
+    """Features that are told in words alone, and so have no place on the form."""
+    placed = {one.name for one in work.form.located} if work.form is not None else set()
+    filed = [one for one in work.item.features if one.kind == "filed" and one.name not in placed]
+    acts = [work.act("file", _words_of(one), feature=one.name) for one in filed]
+    if acts:
+        yield _at_bench(work, "its faces", "", acts)
+
+
+def _words_of(one: Feature) -> str:
+    said = getattr(one.entry, "filed", "")
+    return f"{one.name.replace('_', ' ')}: {said}"
+
+
+def _cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
+    """Burrs off and, where another part is made to it, the size written down."""
+    acts = [work.act("deburr", "take off all burrs, break sharp edges 0.2 mm", amount=1.0)]
+    seen: set[str] = set()
+    made = {act.feature: act for setup in setups for act in setup.acts if act.lower is not None}
+    for place, halves in work.halves.items():
+        master = next((one for one in halves if one.is_master), None)
+        if master is None or place in seen:
+            continue
+        seen.add(place)
+        mine = tuple(one.joint for one in halves if one.is_master)
+        acts.append(replace(_gate(work, place, made.get(place)), joints=mine))
+    yield _at_bench(work, "by hand", "", acts)
+
+
+def _gate(work: Work, place: str, made: Act | None) -> Act:
+    said = place.replace("_", " ")
+    act = work.act(
+        "measure",
+        f"measure the {said}, write it down: its mate is made to it",
+        feature=place,
+        tags=("master",),
+    )
+    return replace(act, tool=made.measure if made is not None and made.measure else "its mate")
+
+
+def _left(work: Work) -> Iterator[str]:
+    """What waits until both parts are there."""
+    for place in work.halves:
+        how, feature = work.made(place), work.feature(place)
+        if how in TOGETHER and feature is not None and feature.kind in HOLES:
+            names = ", ".join(f"'{one}'" for one in work.joints_at(place))
+            yield f"{place.replace('_', ' ')}: {how} when {names} goes together"
+
+
+def _joined(work: Work, one: Fabrication) -> list[SetUp]:
+    """The joining of the pieces, and what is cut in them as one."""
+    how = one.joined.replace("-", "_").replace(" ", "_")
+    act = work.act(
+        _JOINED.get(how, "assemble"),
+        f"{one.joined.replace('_', ' ')}: all pieces, held in place",
+        feature="joint",
+    )
+    setups = [_at_bench(work, "the pieces, clamped or pinned in place", "", [act])]
+    holes = [found for feature in one.features if (found := _hole(work, feature)) is not None]
+    holes = [
+        one for one in holes if not (one.kind == "drilled" and work.made(one.name) in TOGETHER)
+    ]
+    if holes:
+        setups.append(_drilled(work, holes))
+    return setups
+
+
+def _hole(work: Work, feature: Feature) -> Located | None:
+    """A hole of a fabrication, whose place is told in words."""
+    size = getattr(feature.entry, feature.kind, None)
+    if feature.kind not in HOLES or not isinstance(size, Size):
+        return None
+    depth = getattr(feature.entry, "depth", None)
+    deep = depth.mm if isinstance(depth, Size) else None
+    return Located(
+        feature.name,
+        feature.kind,
+        "top",
+        Frame(),
+        ((0.0, 0.0, 0.0),),
+        (),
+        f"{feature.kind} ⌀{work.mm(size.mm)}",
+        diameter=size.mm,
+        depth=deep,
+        at=feature.at,
+    )
+
+
+__all__ = ["plan_routes", "route_of"]

@@ -1,0 +1,21 @@
+"""The sides of a flat part, and how they are told."""
+
+from __future__ import annotations
+
+SHEET_MM = 2.0
+SHEETS = frozenset({"sheet", "plate", "board"})
+SAID = {
+    "top": "top",
+    "underside": "underside",
+    "front": "front",
+    "back": "back",
+    "left": "left end",
+    "right": "right end",
+}
+
+
+def datum(face: str) -> str:
+    """What lies up, and where sizes start."""
+    if face in {"top", "underside"}:
+        return f"{SAID[face]} up; sizes from the two made edges"
+    return f"{SAID[face]} up"

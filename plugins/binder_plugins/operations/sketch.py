@@ -1,0 +1,190 @@
+"""A grip to a small sketch: jaws or vice, and the outline of the part between them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from binder.api import (
+    Drawing,
+    DrawnArea,
+    DrawnBox,
+    DrawnDisc,
+    DrawnLabel,
+    DrawnShape,
+    Line,
+    Polyline,
+    Stroke,
+)
+
+if TYPE_CHECKING:
+    from binder_plugins.operations.facts import Grip, SetUp
+    from binder_solid.facts import FormFact
+
+Along = Callable[[float], float]
+WIDTH = 58.0
+HEIGHT = 22.0
+_JAW = 9.0
+_IN_ROW = 3
+_GAP = 2.0
+_MARGIN = 3.0
+_TALL = 13.0
+_TINT = 0.14
+_ROUND = frozenset({"chuck", "collet", "four-jaw", "centres", "mandrel"})
+
+
+def strip(setups: Sequence[SetUp], form: FormFact | None) -> Drawing | None:
+    """The sketches of a route side by side, numbered, three to a row."""
+    found = [(one.number, drawn) for one in setups if (drawn := sketch(one, form)) is not None]
+    if not found:
+        return None
+    shapes: list[DrawnShape] = []
+    for place, (number, drawing) in enumerate(found):
+        right, down = place % _IN_ROW * WIDTH, place // _IN_ROW * (HEIGHT + _GAP)
+        shapes += [moved(one, right, down) for one in drawing.shapes]
+        shapes.append(DrawnLabel(right + 1.0, down + 4.0, str(number), 3.5))
+    rows = -(-len(found) // _IN_ROW)
+    return Drawing(_IN_ROW * WIDTH, rows * (HEIGHT + _GAP), tuple(shapes))
+
+
+def moved(shape: DrawnShape, right: float, down: float) -> DrawnShape:
+    """A shape of a sketch in its place on the strip."""
+    if isinstance(shape, Polyline):
+        return replace(shape, points=tuple((x + right, y + down) for x, y in shape.points))
+    if isinstance(shape, Line):
+        return Line(
+            shape.x1 + right, shape.y1 + down, shape.x2 + right, shape.y2 + down, shape.stroke
+        )
+    if isinstance(shape, DrawnArea):
+        return shape
+    return replace(shape, x=shape.x + right, y=shape.y + down)
+
+
+def sketch(setup: SetUp, form: FormFact | None) -> Drawing | None:
+    """The sketch of a set-up in the lathe or in a vice; None at the bench."""
+    if form is None:
+        return None
+    if setup.place == "lathe" and form.stretches:
+        return _in_the_lathe(setup.grip, form)
+    if setup.grip.kind == "vice" and not form.stretches:
+        return _in_the_vice(setup, form)
+    return _in_a_vee(setup.grip, form) if setup.grip.kind == "vee" else None
+
+
+def _in_the_lathe(grip: Grip, form: FormFact) -> Drawing:
+    """The part along the axis, its free end to the right as it stands in the lathe."""
+    length = form.size[0]
+    low, high = min(0.0, grip.jaws[0]), max(length, grip.jaws[1])
+    scale = _scale(high - low, max(form.size[1:]))
+    flip = grip.free == "left"
+
+    def at(x: float) -> float:
+        return _MARGIN + _JAW / 2 + ((high - x) if flip else (x - low)) * scale
+
+    middle = HEIGHT / 2
+    shapes: list[DrawnShape] = [*_outline(form, at, middle, scale)]
+    if grip.kind == "mandrel":
+        shapes += _mandrel(form, at, middle, scale)
+    else:
+        shapes += _jaws(grip, at, middle, scale, form)
+    if grip.support.startswith("tailstock"):
+        end = at(0.0 if flip else length)
+        shapes += [Polyline(((end + 7, middle - 3), (end, middle), (end + 7, middle + 3)))]
+    shapes.append(Line(1.0, middle, WIDTH - 1.0, middle, Stroke.CENTRE))
+    return Drawing(WIDTH, HEIGHT, tuple(shapes))
+
+
+def _scale(long: float, across: float) -> float:
+    room = WIDTH - 2 * _MARGIN - _JAW - 7
+    return min(room / max(long, 1e-3), _TALL / max(across, 1e-3))
+
+
+def _outline(form: FormFact, at: Along, middle: float, scale: float) -> list[DrawnShape]:
+    """The steps of turned work as seen from the front."""
+    shapes: list[DrawnShape] = []
+    for step in form.stretches:
+        x, y = at(step.start), at(step.end)
+        a, b = step.across / 2 * scale, step.end_across / 2 * scale
+        corners = ((x, middle - a), (y, middle - b), (y, middle + b), (x, middle + a))
+        shapes.append(Polyline((*corners, corners[0])))
+    return shapes
+
+
+def _jaws(grip: Grip, at: Along, middle: float, scale: float, form: FormFact) -> list[DrawnShape]:
+    """Two jaws on the gripped step, or on the bar beyond the part."""
+    x, y = sorted((at(grip.jaws[0]), at(grip.jaws[1])))
+    x, y = max(x, 0.5), max(y, x + 1.5)
+    half = (grip.across or max(form.size[1:])) / 2 * scale
+    shapes: list[DrawnShape] = []
+    is_on_bar = grip.jaws[0] < -1e-6 or grip.jaws[1] > form.size[0] + 1e-6
+    if is_on_bar:
+        far = at(0.0) if grip.free == "right" else at(form.size[0])
+        shapes.append(DrawnBox(x, middle - half, max(far - x, 0.5), 2 * half, 0.0, Stroke.THIN))
+    wide = min(y - x, _JAW)
+    tall = HEIGHT / 2 - half - 0.5
+    shapes.append(DrawnBox(y - wide, 0.5, wide, max(tall, 1.0), _TINT))
+    shapes.append(DrawnBox(y - wide, middle + half, wide, max(tall, 1.0), _TINT))
+    return shapes
+
+
+def _mandrel(form: FormFact, at: Along, middle: float, scale: float) -> list[DrawnShape]:
+    ends = sorted((at(0.0), at(form.size[0])))
+    half = max(min(form.size[1] * scale / 6, 2.0), 0.8)
+    return [
+        DrawnBox(0.5, middle - half, ends[1] - 0.5 + 2, 2 * half, _TINT),
+        DrawnBox(ends[1], middle - 2.2 * half, 2, 4.4 * half, _TINT),
+    ]
+
+
+def _in_the_vice(setup: SetUp, form: FormFact) -> Drawing:
+    """The end of a block between two jaws, on parallels, its made face up."""
+    wide, high = _seen(setup.datum, form)
+    scale = min((WIDTH - 30) / max(wide, 1e-3), (HEIGHT - 8) / max(high, 1e-3))
+    w, h = wide * scale, max(high * scale, 0.8)
+    left, floor = (WIDTH - w) / 2, HEIGHT - 5.5
+    jaw = max(h * 0.7, 3.0)
+    return Drawing(
+        WIDTH,
+        HEIGHT,
+        (
+            DrawnBox(left - 8, floor - jaw, 8, jaw + 4.5, _TINT),
+            DrawnBox(left + w, floor - jaw, 8, jaw + 4.5, _TINT),
+            DrawnBox(left - 8, floor + 2.5, w + 16, 2.5, _TINT),
+            DrawnBox(left, floor - h, w, h),
+            DrawnBox(left, floor, min(2.0, w / 3), 2.5, 0.0, Stroke.THIN),
+            DrawnBox(left + w - min(2.0, w / 3), floor, min(2.0, w / 3), 2.5, 0.0, Stroke.THIN),
+        ),
+    )
+
+
+def _seen(datum: str, form: FormFact) -> tuple[float, float]:
+    """Width and height of the block as it stands in the vice, its face of the set-up up."""
+    long, wide, high = form.size
+    if datum.startswith(("left", "right")):
+        return min(wide, high), long
+    if datum.startswith(("front", "back")):
+        return min(long, high), wide
+    return min(long, wide), high
+
+
+def _in_a_vee(grip: Grip, form: FormFact) -> Drawing:
+    """A round bar end on in a V-block, the drill above."""
+    middle, radius = WIDTH / 2, 5.0
+    floor = HEIGHT - 2
+    top = floor - 9
+    vee = (
+        (middle - 12, floor), (middle - 12, top), (middle - 7, top), (middle, top + 7),
+        (middle + 7, top), (middle + 12, top), (middle + 12, floor), (middle - 12, floor),
+    )  # fmt: skip
+    centre = top + 7 - radius * 1.414
+    return Drawing(
+        WIDTH,
+        HEIGHT,
+        (
+            Polyline(vee),
+            DrawnDisc(middle, centre, radius),
+            Line(middle, 0.5, middle, centre - radius, Stroke.ARROW),
+            DrawnLabel(middle + 7, centre - 1, grip.on, 2.5),
+        ),
+    )

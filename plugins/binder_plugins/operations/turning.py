@@ -1,0 +1,323 @@
+"""A turned part to its set-ups in the lathe: first end, cut off, second end."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from binder_plugins.operations.bench import lathe_for
+from binder_plugins.operations.edges import axial_acts, edge_acts
+from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.gripping import SHORT, SUPPORTED, first_grip
+from binder_plugins.operations.lengthwise import (
+    Plan,
+    has_limits,
+    is_true,
+    opens_at,
+    plan,
+)
+from binder_plugins.operations.outsides import finish_turn, rough_turn
+from binder_plugins.operations.second_end import second
+from binder_plugins.operations.words import holding_min
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
+
+    from binder_plugins.operations.work import Work
+    from binder_solid.facts import FormFact, Located, Stretch
+
+CLEAR_MM = 2.0
+
+
+class Turning:
+    """The planning of one turned part; `setups` are numbered as they come."""
+
+    def __init__(self, work: Work, form: FormFact) -> None:
+        self.work = work
+        self.form = form
+        self.steps: Sequence[Stretch] = form.stretches
+        self.axial = [
+            one for one in form.located if one.face == "axis" and not _is_of_tube(one, work)
+        ]
+        self.around = [one for one in form.located if one.face != "axis"]
+        self.plan: Plan = plan(work, self.steps, self.axial)
+        self.lathe = lathe_for(work.design.workshop, max(form.size[1:]))
+        self.setups: list[SetUp] = []
+        self.trouble: list[tuple[str, str]] = []
+        self.length = max(one.end for one in self.steps)
+
+    def run(self) -> list[SetUp]:
+        """All set-ups in the lathe."""
+        if not self.lathe:
+            words = (
+                f"'{self.work.name}' is turned, and no lathe here swings {self.form.size[1]:g} mm"
+            )
+            self.trouble.append(("no-machine-for-it", words))
+        self._saw()
+        self._first()
+        second(self)
+        return self.setups
+
+    def _saw(self) -> None:
+        across = self.work.stock_across
+        if self.plan.is_parted and self._passes(across):
+            return
+        over = self._grip_left() if self.plan.is_parted else 0.0
+        long = self.length + 2 * self._facing() + over
+        words = f"saw off {self.work.mm(long)} of {self._stock()}"
+        self.add(
+            "saw",
+            "",
+            Grip("bench vice", "bench", "the bar", across, free="right"),
+            "",
+            [self.work.act("saw", words, amount=across or 1.0, tags=())],
+        )
+
+    def _passes(self, across: float) -> bool:
+        lathes = self.work.design.workshop.entry.machines.lathes
+        found = lathes.get(self.lathe)
+        return found is None or across <= found.spindle_bore.mm
+
+    def _facing(self) -> float:
+        found = self.work.design.workshop.facing
+        return float(found) if found is not None else 1.0
+
+    def _grip_left(self) -> float:
+        """What is left on a sawn piece to hold it by, with the width of the parting tool."""
+        return max(15.0, self.work.stock_across) + self._parting()
+
+    def _parting(self) -> float:
+        width = self.work.design.workshop.parting_width
+        return float(width) if width is not None else 2.0
+
+    def _stock(self) -> str:
+        return self.work.cut.section_text if self.work.cut is not None else "the stock"
+
+    def _first(self) -> None:
+        free, work = self.plan.free, self.work
+        out = self._stand_out()
+        bores = [a for a in self.axial if self.is_first(a)]
+        grip = first_grip(self, out, bores)
+        acts = [self.face(free, "face the end", ("first-end", "needs-waste"))]
+        if grip.support == "tailstock centre":
+            acts.append(self._centre(free))
+        acts += list(self.turns(self.plan.first, free, ("first-end",)))
+        acts += list(axial_acts(work, self.form, bores, self.lathe, free, self.postponed()))
+        acts += list(edge_acts(work, self.form, self.edges(free, first=True), self.lathe, free))
+        if self.plan.is_parted:
+            acts += list(self._parted())
+        self.add(
+            "lathe",
+            self.lathe,
+            grip,
+            self.datum(free),
+            acts,
+            true=self._true(bores),
+            until=self._until(),
+        )
+
+    def _stand_out(self) -> float:
+        whole = self.length + self._parting() + CLEAR_MM
+        if self.plan.is_parted and whole <= SUPPORTED * self.work.stock_across:
+            return whole
+        return max(self.plan.reach, self.cut_reach(self.plan.free)) + SHORT
+
+    def cut_reach(self, end: str) -> float:
+        """How far from an end threads and grooves in a bar as bought go, in mm."""
+        found = [2.0]
+        for one in self.around:
+            if (
+                not self.is_turned_at(one)
+                and self._is_near(one, end)
+                and one.kind in {"screwed", "grooved", "knurled", "undercut"}
+            ):
+                step = self.steps[self._step_at(one)]
+                found.append(self._from_end(step, one, end))
+        return max(found)
+
+    def _from_end(self, step: Stretch, one: Located, end: str) -> float:
+        whole = step.end - step.start
+        before = step.start if end == "left" else self.length - step.end
+        if one.kind == "screwed":
+            return before + min(one.length or whole, whole)
+        return before + (whole / 2 if len(one.spots) == 1 else 3.0)
+
+    def is_first(self, one: Located) -> bool:
+        """Whether a feature on the axis is made from the first end."""
+        return (one.depth is None and one.kind in {"drilled", "reamed", "bored", "tapped"}) or (
+            opens_at(one) == self.plan.free
+        )
+
+    def postponed(self) -> frozenset[str]:
+        """Bores to be reamed after a cross hole has thrown its burr into them."""
+        return frozenset(
+            one.name
+            for one in self.axial
+            if one.kind == "reamed" and self.work.feature(one.name) and breaking_in(one, self.form)
+        )
+
+    def face(self, end: str, words: str, tags: tuple[str, ...]) -> Act:
+        """The facing of an end."""
+        across = self.steps[-1 if end == "right" else 0].across
+        return self.work.act(
+            "face",
+            words,
+            machine=self.lathe,
+            feature=f"{end} end",
+            size=max(across, 1.0),
+            end=end,
+            tags=tags,
+        )
+
+    def _centre(self, end: str) -> Act:
+        return self.work.act(
+            "centre",
+            "centre it for the tailstock",
+            machine=self.lathe,
+            feature=f"{end} end",
+            size=3.0,
+            end=end,
+        )
+
+    def turns(self, places: Sequence[int], free: str, tags: tuple[str, ...]) -> Iterator[Act]:
+        """All steps roughed, the largest first, then those with limits finished."""
+        largest_first = sorted(places, key=lambda i: -self.steps[i].across)
+        for i in largest_first:
+            yield from rough_turn(self, i, free, tags)
+        for i in largest_first:
+            yield from finish_turn(self, i, free, tags)
+
+    def edges(self, end: str, *, first: bool) -> list[Located]:
+        """Grooves, threads, knurls and edges that belong to the first or the second set-up."""
+        mine = set(self.plan.first) if first else set(self.plan.second)
+        found = []
+        for one in self.around:
+            if one.face in {"left", "right"}:
+                if one.face == end:
+                    found.append(one)
+            elif self._step_at(one) in mine or (
+                not self.is_turned_at(one) and self._is_near(one, end)
+            ):
+                found.append(one)
+        return found
+
+    def is_turned_at(self, one: Located) -> bool:
+        """Whether a step has metal taken off at all where a feature lies."""
+        place = self._step_at(one)
+        return place in self.plan.first or place in self.plan.second
+
+    def _is_near(self, one: Located, end: str) -> bool:
+        """Whether what is cut in a bar left as bought lies at this end, or at both."""
+        if self.plan.is_parted and one.kind not in {"screwed", "chamfered"}:
+            return end == self.plan.free
+        if len(one.spots) > 1:
+            return True
+        return (end == "right") == (one.frame.origin[0] >= self.length / 2)
+
+    def _step_at(self, one: Located) -> int:
+        x = one.frame.origin[0]
+        return next((i for i, s in enumerate(self.steps) if s.start - 1e-6 <= x <= s.end + 1e-6), 0)
+
+    def _parted(self) -> Iterator[Act]:
+        across = self.steps[0 if self.plan.free == "right" else -1].across
+        if (0 if self.plan.free == "right" else len(self.steps) - 1) not in self.plan.first:
+            across = max(across, self.work.stock_across)
+        tool = self.work.design.workshop.entry.cutters.parting_tool
+        if tool is not None and tool.reach is not None and across / 2 > tool.reach.mm:
+            yield self.work.act(
+                "part-off", "saw it off in the chuck", tool="hacksaw", amount=across
+            )
+            return
+        if across > 4:
+            yield self.work.act(
+                "nick",
+                "break the back edge with the parting tool",
+                machine=self.lathe,
+                feature="back edge",
+                size=across,
+            )
+        name = f"parting tool {self.work.mm(self._parting())}"
+        over = self.work.mm(self.length + 0.5)
+        drawn = "" if self._is_out() else "draw the bar out, "
+        yield self.work.act(
+            "part-off",
+            f"{drawn}part off {over} long",
+            machine=self.lathe,
+            tool=name,
+            size=across,
+            amount=across,
+        )
+
+    def _is_out(self) -> bool:
+        """Whether the whole length stands out of the jaws from the start."""
+        return self._stand_out() >= self.length + self._parting()
+
+    def datum(self, end: str) -> str:
+        """Where lengths start."""
+        return f"lengths from the {end}-hand end as drawn"
+
+    def _true(self, bores: Sequence[Located]) -> str:
+        names = [
+            f"⌀{self.work.mm(self.steps[i].across)}"
+            for i in self.plan.first
+            if has_limits(self.steps[i], self.work)
+        ]
+        names += [_title(one.name) for one in bores if is_true(one, self.work)]
+        if len(names) < 2:
+            return ""
+        return f"{', '.join(names[:-1])} and {names[-1]} true to one another: all in this grip"
+
+    def _until(self) -> str:
+        return "it is parted off" if self.plan.is_parted else "all of this is done"
+
+    def add(
+        self,
+        place: str,
+        machine: str,
+        grip: Grip,
+        datum: str,
+        acts: Sequence[Act],
+        *,
+        true: str = "",
+        until: str = "",
+    ) -> None:
+        """One more set-up."""
+        number = len(self.setups) + 1
+        self.setups.append(
+            SetUp(
+                number,
+                place,
+                machine,
+                grip,
+                datum,
+                tuple(acts),
+                true,
+                until,
+                holding_min(grip.kind),
+            )
+        )
+
+
+def breaking_in(bore: Located, form: FormFact) -> list[Located]:
+    """Holes across the axis that break into a bore."""
+    if bore.diameter is None:
+        return []
+    found = []
+    for one in form.located:
+        if one.face != "across" or one.kind not in {"drilled", "tapped", "reamed", "slotted"}:
+            continue
+        x = one.frame.origin[0]
+        step = next((s for s in form.stretches if s.start <= x <= s.end), None)
+        wall = (step.across - bore.diameter) / 2 if step is not None else 0.0
+        is_there = bore.depth is None or abs(x - bore.frame.origin[0]) <= bore.depth
+        if is_there and (one.depth is None or one.depth >= wall - 0.05):
+            found.append(one)
+    return found
+
+
+def _is_of_tube(one: Located, work: Work) -> bool:
+    """Whether a bore is that of the tube as it is bought."""
+    return work.stock_form == "tube" and one.name == "bore" and work.half(one.name) is None
+
+
+def _title(name: str) -> str:
+    return name.replace("_", " ")

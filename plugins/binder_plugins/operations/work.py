@@ -1,0 +1,282 @@
+"""An item on the bench: all that the planner asks of it, and the making of its acts."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING, TypedDict, Unpack
+
+from binder.api import (
+    CutSize,
+    Design,
+    Fabrication,
+    Feature,
+    HalfFact,
+    MaterialFact,
+    NumberOff,
+    Part,
+    Span,
+    exact,
+    shown_length,
+)
+from binder_making.cutting import Cut, Group, Machine, Way, advise, drill_min, group_of, passes
+from binder_making.cutting import turn_min as turn_minutes
+from binder_making.measuring import Instrument, judge
+from binder_making.times import act_time
+from binder_plugins.operations import words
+from binder_plugins.operations.bench import as_machine, instruments
+from binder_plugins.operations.facts import Act
+from binder_solid.facts import FormFact
+from binder_trade.explained import NotDefined
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Mapping
+
+# Rods and bright bar are left as bought where a step is as thick as they are.
+_SAME = 1e-6
+_UNDER_POWER = frozenset({"turn", "face", "bore", "drill", "taper"})
+TOGETHER = ("drilled together", "reamed in line", "lapped together", "reamed together")
+
+
+class Asked(TypedDict, total=False):
+    """What is told of an act.
+
+    `size` is the diameter that is cut (of the work in a lathe, else of the cutter), `start`
+    what it is cut from, `deep` its length or depth, in mm; `amount` is what its time goes by,
+    `times` how often it is done.
+    """
+
+    machine: str
+    feature: str
+    tool: str
+    size: float
+    deep: float
+    start: float
+    amount: float
+    times: int
+    finish: bool
+    tags: tuple[str, ...]
+    meets: tuple[str, ...]
+    end: str
+    half: HalfFact | None
+    spoils: str
+
+
+@dataclass(slots=True)
+class Work:
+    """A part or fabrication with what is known of it; `numbered` counts its acts."""
+
+    design: Design
+    item: Part | Fabrication
+    form: FormFact | None
+    cut: CutSize | None
+    group: Group | None
+    halves: Mapping[str, tuple[HalfFact, ...]]
+    tools: tuple[Instrument, ...]
+    numbered: int = 0
+    machines: dict[str, Machine | None] = field(default_factory=dict)
+
+    @property
+    def name(self) -> str:
+        """The item's name in the spec."""
+        return self.item.name
+
+    @property
+    def stock_form(self) -> str:
+        """`round bar`, `drawn rod`, `plate` ...; nothing where it is not known."""
+        return self.cut.form if self.cut is not None else ""
+
+    @property
+    def stock_across(self) -> float:
+        """The first size of the section of its stock in mm; 0 where it is not known."""
+        return float(self.cut.section[0]) if self.cut is not None and self.cut.section else 0.0
+
+    @property
+    def count(self) -> int:
+        """How many are made for one model."""
+        off = self.design.facts.about(NumberOff, self.name)
+        return off.count if off is not None else self.item.quantity or 1
+
+    def feature(self, name: str) -> Feature | None:
+        """A feature of the item by its name."""
+        return next((one for one in self.item.features if one.name == name), None)
+
+    def half(self, place: str) -> HalfFact | None:
+        """The half of a joint with limits at a place, else any half there."""
+        found = self.halves.get(place, ())
+        return next((one for one in found if one.lower is not None), found[0] if found else None)
+
+    def joints_at(self, place: str) -> tuple[str, ...]:
+        """The joints that meet at a place."""
+        return tuple(dict.fromkeys(one.joint for one in self.halves.get(place, ())))
+
+    def made(self, place: str) -> str:
+        """How the joint at a place says that it is made, as `drilled together`."""
+        joints = (self.design.joints.get(name) for name in self.joints_at(place))
+        return next((one.made for one in joints if one is not None and one.made), "")
+
+    def is_bought_outside(self, place: str) -> bool:
+        """Whether an outside is left as the rod came."""
+        return any("as bought" in one.what for one in self.halves.get(place, ()))
+
+    def mm(self, size: float) -> str:
+        """A size as printed, in the units of the drawings."""
+        return shown_length(exact(round(size, 3)), self.design.units)
+
+    def machine(self, name: str) -> Machine | None:
+        """A machine's speeds and feeds, looked up once."""
+        if name not in self.machines:
+            self.machines[name] = as_machine(self.design.workshop, name)
+        return self.machines[name]
+
+    def act(self, act: str, what: str, **asked: Unpack[Asked]) -> Act:
+        """An act with its tool, speed, feed and minutes."""
+        self.numbered += 1
+        size, deep, start = asked.get("size", 0.0), asked.get("deep", 0.0), asked.get("start", 0.0)
+        machine, feature = asked.get("machine", ""), asked.get("feature", "")
+        half = asked.get("half")
+        known = words.row(act)
+        cut, wrong = self._cut(
+            known.get("speed", ""), size, machine, finish=asked.get("finish", False)
+        )
+        ready, run, alone = self._minutes(act, cut, (size, deep, start), asked.get("amount", 0.0))
+        lower, upper = (half.lower, half.upper) if half is not None else (None, None)
+        seen = self._seen(half, act)
+        return Act(
+            id=f"{self.name} {self.numbered}",
+            act=act,
+            what=what,
+            feature=feature,
+            tool=asked.get("tool") or known["tool"],
+            speed=_speed(cut),
+            feed=_feed(cut),
+            ready=ready,
+            run=run * (1 + 0.5 * (asked.get("times", 1) - 1)),
+            alone=alone,
+            measure=seen,
+            spoils=asked.get("spoils") or str(known["spoils"]),
+            end=asked.get("end", ""),
+            tags=frozenset(asked.get("tags", ())),
+            meets=asked.get("meets", ()),
+            joints=self.joints_at(feature) if feature else (),
+            lower=lower,
+            upper=upper,
+            size=size,
+            deep=deep,
+            trouble=wrong,
+            at=self._at(feature),
+        )
+
+    def _at(self, feature: str) -> Span:
+        found = self.feature(feature)
+        return found.at if found is not None else self.item.at
+
+    def _cut(
+        self, act: str, size: float, machine: str, *, finish: bool
+    ) -> tuple[Cut | None, tuple[tuple[str, str], ...]]:
+        there = self.machine(machine) if machine else None
+        if not act or self.group is None or there is None or size <= 0:
+            return None, ()
+        try:
+            cut = advise(self.group, act, size, there, finish=finish)
+        except NotDefined:
+            return None, ()
+        return cut, tuple(_troubles(cut, act, size, machine))
+
+    def _minutes(
+        self, act: str, cut: Cut | None, sizes: tuple[float, float, float], amount: float
+    ) -> tuple[float, float, float]:
+        known = words.row(act)
+        if "time" not in known:
+            return 0.0, float(known["minutes"]), 0.0
+        try:
+            time = act_time(
+                known["time"], amount or known.get("amount"), self._cutting(act, cut, *sizes)
+            )
+        except NotDefined:
+            return 0.0, 5.0, 0.0
+        return time.set_min, time.run_min, time.unattended_min
+
+    def _cutting(
+        self, act: str, cut: Cut | None, size: float, deep: float, start: float
+    ) -> float | None:
+        """Minutes of the cut by geometry, where speed and feed are known."""
+        if cut is None or not cut.turning.rpm or not cut.feed_mm or deep <= 0:
+            return None
+        if act in {"turn", "bore", "taper"} and start > 0:
+            depth = cut.depth_mm or 0.5
+            count = max(passes(start, size, depth), 1)
+            return max(turn_minutes(deep, cut.feed_mm, cut.turning.rpm, min(count, 400)), 1.0)
+        if act == "drill":
+            return max(drill_min(deep, size, cut.feed_mm, cut.turning.rpm), 0.8)
+        return None
+
+    def _seen(self, half: HalfFact | None, act: str) -> str:
+        """What it is measured with; nothing where it has no limits."""
+        if half is None or half.lower is None or half.upper is None:
+            return ""
+        way = "inside" if act in {"ream", "bore", "drill", "lap"} else "outside"
+        found = judge(half.lower, half.upper, way, self.tools)
+        if found.instrument is not None:
+            return found.instrument.name
+        return "a plug turned to size" if way == "inside" else "its mate"
+
+
+def works(design: Design) -> Iterator[Work]:
+    """Every part and fabrication with its form, stock, metal and halves."""
+    halves: dict[str, dict[str, list[HalfFact]]] = {}
+    for one in design.facts.all(HalfFact):
+        halves.setdefault(one.item, {}).setdefault(one.place, []).append(one)
+    tools = instruments(design.workshop)
+    machines: dict[str, Machine | None] = {}
+    made: list[Part | Fabrication] = [*design.parts.values(), *design.fabrications.values()]
+    for item in made:
+        at = {place: tuple(found) for place, found in halves.get(item.name, {}).items()}
+        yield Work(
+            design,
+            item,
+            design.facts.about(FormFact, item.name),
+            design.facts.about(CutSize, item.name),
+            _group(design, item.name),
+            at,
+            tools,
+            machines=machines,
+        )
+
+
+def _group(design: Design, name: str) -> Group | None:
+    material = design.facts.about(MaterialFact, name)
+    if material is None:
+        return None
+    return group_of(f"{material.id} {material.group}".replace("-", " "))
+
+
+def hole_volume(across: float, deep: float) -> float:
+    """What the time of a drilled hole goes by: its volume in mm³."""
+    return max(math.pi / 4 * across**2 * deep, 1.0)
+
+
+def _troubles(cut: Cut, act: str, size: float, machine: str) -> list[tuple[str, str]]:
+    found = []
+    if cut.turning.way is Way.BY_HAND and act in _UNDER_POWER:
+        words_of = f"{act} at ⌀{size:g} mm wants {cut.turning.wanted_rpm:.0f} r/min"
+        found.append(("lowest-speed-too-fast", f"{words_of}, which the {machine} does not have"))
+    if act == "drill" and cut.load is not None and not cut.load.is_carried:
+        words_of = f"a ⌀{size:g} mm drill wants {cut.load.asked_w:.0f} W of the {machine}"
+        found.append(("motor-too-weak", f"{words_of}; its motor has {cut.load.motor_w:.0f} W"))
+    return found
+
+
+def _speed(cut: Cut | None) -> str:
+    if cut is None:
+        return ""
+    return f"{cut.turning.rpm:g}" if cut.turning.rpm else "by hand"
+
+
+def _feed(cut: Cut | None) -> str:
+    if cut is None or not cut.feed_mm or not cut.turning.rpm:
+        return ""
+    if cut.turning.light_feed:
+        return "light"
+    each = "/z" if cut.is_per_tooth else ""
+    return f"{cut.feed_mm:.2g}{each}"
