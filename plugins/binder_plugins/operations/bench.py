@@ -85,7 +85,8 @@ def speeds_of(ranges: Iterable[tuple[object, object]]) -> Speeds:
 def round_holder(workshop: Workshop, across: float, *, true: bool) -> tuple[str, str]:
     """The name and kind of what grips round work of a diameter in mm; nothing where nothing does.
 
-    Where it must run true a collet, else the four-jaw, trued; else the three-jaw.
+    Where it must run true a collet, else the four-jaw, trued; else the three-jaw. Rod that is
+    too thin for all of them goes in a drill chuck.
     """
     able = [
         (one.name, _kind(workshop, one.name, one.kind)) for one in workshop.holders(exact(across))
@@ -95,7 +96,13 @@ def round_holder(workshop: Workshop, across: float, *, true: bool) -> tuple[str,
         for name, found in able:
             if found == kind:
                 return name, kind
-    return "", ""
+    return _drill_chuck(workshop, across), "chuck"
+
+
+def _drill_chuck(workshop: Workshop, across: float) -> str:
+    chucks = workshop.entry.holding.drill_chucks
+    able = (name for name, takes in chucks.items() if takes.holds(exact(across)))
+    return next((f"{name} in the spindle" for name in able), "")
 
 
 def flat_holder(workshop: Workshop, across: float) -> tuple[str, str]:

@@ -167,6 +167,15 @@ def test_a_shop_without_collets_trues_in_the_four_jaw(route_of: RouteOf) -> None
     assert first.grip.kind == "four-jaw"
 
 
+def test_rod_too_thin_for_any_chuck_goes_in_a_drill_chuck(route_of: RouteOf) -> None:
+    part = "{material: silver steel, stock: 1.5 mm drawn rod, cut: 30 mm}"
+    setup = next(one for one in route_of(part).setups if one.place == "lathe")
+    assert setup.grip.holder == "spring collets"
+    fallback = route_of(part, workshop=without("holding/collets"))
+    first = next(one for one in fallback.setups if one.place == "lathe")
+    assert first.grip.holder == "keyed chuck in the spindle"
+
+
 def test_a_part_of_which_nothing_is_told_is_still_a_route(plan: Plan) -> None:
     outcome = plan(f"{HEAD}  part: {{material: brass}}\n")
     assert all(one.code.name != "plugin-failed" for one in outcome.findings)
