@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Final
 
 from binder_making.operation import Operation
@@ -87,11 +88,8 @@ def _roles(operations: Sequence[Operation], chosen: Sequence[Rule]) -> dict[int,
     for one in operations:
         signature = (one.act, one.tags)
         if signature not in known:
-            spoken = words().of(*signature)
-            known[signature] = (
-                [n for n, rule in enumerate(chosen) if rule.before.holds(spoken)],
-                [n for n, rule in enumerate(chosen) if rule.after.holds(spoken)],
-            )
+            is_all = chosen is rules()
+            known[signature] = _known(*signature) if is_all else _sides(*signature, chosen)
         keys: dict[str, list[int]] = {}
         befores, afters = known[signature]
         for number in befores:
@@ -101,6 +99,20 @@ def _roles(operations: Sequence[Operation], chosen: Sequence[Rule]) -> dict[int,
             side = found.setdefault(number, _Sides({}, {})).after
             _put(one, chosen[number].scopes, side, keys, shared)
     return found
+
+
+@lru_cache(maxsize=4096)
+def _known(act: str, tags: frozenset[str]) -> tuple[list[int], list[int]]:
+    """The sides on which the rules of the file speak of equal words, looked up once."""
+    return _sides(act, tags, rules())
+
+
+def _sides(act: str, tags: frozenset[str], chosen: Sequence[Rule]) -> tuple[list[int], list[int]]:
+    spoken = words().of(act, tags)
+    return (
+        [n for n, rule in enumerate(chosen) if rule.before.holds(spoken)],
+        [n for n, rule in enumerate(chosen) if rule.after.holds(spoken)],
+    )
 
 
 def _put(
