@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import lru_cache
 from importlib.resources import files
 from pathlib import Path
 from typing import Any
@@ -43,11 +44,16 @@ def read_workshop(
     return Workshop(entry, document, tools), found
 
 
+@lru_cache(maxsize=1)
+def _built_in() -> tuple[Document | None, tuple[Diagnostic, ...]]:
+    text = files("binder.workshop").joinpath("default.yaml").read_text(encoding="utf-8")
+    return read_text(text, BUILT_IN)
+
+
 def _document(path: Path | None) -> tuple[Document | None, tuple[Diagnostic, ...]]:
     if path is not None:
         return read_spec(path)
-    text = files("binder.workshop").joinpath("default.yaml").read_text(encoding="utf-8")
-    return read_text(text, BUILT_IN)
+    return _built_in()
 
 
 def workshop_schema() -> dict[str, Any]:

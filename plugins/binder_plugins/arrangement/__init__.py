@@ -13,15 +13,16 @@ from binder.api import (
     PlanStep,
     ShaftFact,
     hookimpl,
+    late,
 )
 from binder_plugins.arrangement.codes import CODES
 from binder_plugins.arrangement.facts import place_parts
 from binder_plugins.arrangement.gathering import PictureFact
 from binder_plugins.arrangement.kinds import section_kinds
-from binder_plugins.arrangement.page import arrangement_pages
-from binder_plugins.arrangement.picturing import picture_parts
 from binder_solid.facts import FormFact, SolidFact
 from binder_solid.placed import CentresFact, MotionFact, PlacedFact
+
+_HERE = "binder_plugins.arrangement"
 
 
 @hookimpl
@@ -49,7 +50,7 @@ def binder_steps() -> Sequence[PlanStep]:
         ),
         PlanStep(
             "picture the parts together",
-            picture_parts,
+            late(f"{_HERE}.picturing", "picture_parts"),
             needs=(PlacedFact,),
             gives=(PictureFact,),
             after=(SolidFact,),
@@ -61,4 +62,4 @@ def binder_steps() -> Sequence[PlanStep]:
 @hookimpl
 def binder_pages() -> Sequence[Page]:
     """The general arrangement, and assemblies taken apart."""
-    return [Page("arrangement", arrangement_pages)]
+    return [Page("arrangement", late(f"{_HERE}.page", "arrangement_pages"))]

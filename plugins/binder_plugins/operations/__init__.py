@@ -17,6 +17,7 @@ from binder.api import (
     Page,
     PlanStep,
     hookimpl,
+    late,
 )
 from binder_plugins.operations.checks import (
     check_bars,
@@ -27,15 +28,15 @@ from binder_plugins.operations.checks import (
     check_warping,
 )
 from binder_plugins.operations.codes import CODES
-from binder_plugins.operations.evening_pages import evening_pages
 from binder_plugins.operations.facts import Route
-from binder_plugins.operations.leaf import operation_pages
 from binder_plugins.operations.planning import WorkPlan, plan_work
 from binder_plugins.operations.routes import plan_routes
 from binder_solid.facts import FormFact
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
+
+_HERE = "binder_plugins.operations"
 
 
 @hookimpl
@@ -81,4 +82,7 @@ def binder_steps() -> Sequence[PlanStep]:
 @hookimpl
 def binder_pages() -> Sequence[Page]:
     """The operations on each part's leaf, and the evenings."""
-    return [Page("operations", operation_pages), Page("evenings", evening_pages)]
+    return [
+        Page("operations", late(f"{_HERE}.leaf", "operation_pages")),
+        Page("evenings", late(f"{_HERE}.evening_pages", "evening_pages")),
+    ]

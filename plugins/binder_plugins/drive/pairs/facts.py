@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from binder.api import Fact
-from binder_trade.belts.run import Run
-from binder_trade.gears.form_cutters import FormCutter
-from binder_trade.gears.gear import Blank, Gear
-from binder_trade.gears.identify import Identified
-from binder_trade.gears.measuring import Pins, Span
-from binder_trade.gears.pair import Mesh
+
+if TYPE_CHECKING:
+    from binder_trade.belts.run import Run
+    from binder_trade.gears.form_cutters import FormCutter
+    from binder_trade.gears.gear import Blank, Gear
+    from binder_trade.gears.identify import Identified
+    from binder_trade.gears.measuring import Pins, Span
+    from binder_trade.gears.pair import Mesh
 
 
 @dataclass(frozen=True, slots=True)
