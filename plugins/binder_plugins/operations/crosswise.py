@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import exact
@@ -15,9 +14,9 @@ from binder_plugins.operations.bench import (
     round_holder,
     vice_for,
 )
-from binder_plugins.operations.dividing import divides
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, ream, through
+from binder_plugins.operations.teeth import tooth_setups
 from binder_plugins.operations.turning import Turning, breaking_in
 from binder_plugins.operations.words import holding_min
 
@@ -34,7 +33,7 @@ _MILLED = frozenset(
 def cross_setups(turning: Turning) -> Iterator[SetUp]:
     """The set-ups after the lathe, numbered on from those before."""
     number = len(turning.setups)
-    for build in (_flats, _teeth, _slits, _holes, _rings, _milled, _late):
+    for build in (_flats, tooth_setups, _slits, _holes, _rings, _milled, _late):
         for setup in build(turning, number + 1):
             number += 1
             yield setup
@@ -210,44 +209,6 @@ def _flats(turning: Turning, number: int) -> Iterator[SetUp]:
 def _is_of_bar(turning: Turning, step: Stretch) -> bool:
     wanted = {4: "square bar", 6: "hexagon bar"}.get(step.corners, "")
     return turning.work.stock_form == wanted and abs(turning.work.stock_across - step.across) < 1e-6
-
-
-def _teeth(turning: Turning, number: int) -> Iterator[SetUp]:
-    """The teeth of gears, racks, ratchets and sprockets, divided on a mandrel."""
-    work = turning.work
-    found = [one for one in turning.form.located if one.kind == "teeth"]
-    count = getattr(getattr(work.item, "shape", None), "teeth", 0)
-    if not found or not count:
-        return
-    workshop = work.design.workshop
-    head, mill = divider(workshop), mill_for(workshop)
-    how = divides(workshop, int(count))
-    turns = f"; {how}" if how else ""
-    steel = "steel" in (work.group.name if work.group is not None else "")
-    act = work.act(
-        "cut-teeth",
-        f"cut {count} teeth: {found[0].note}{turns}",
-        machine=mill,
-        feature="teeth",
-        size=50.0,
-        tags=("indexed", "on-mandrel"),
-    )
-    each = 2.5 if steel else 1.0
-    act = replace(act, run=each * int(count))
-    if not mill:
-        turning.trouble.append(
-            ("no-machine-for-it", f"the teeth of '{work.name}' are milled, and no mill is owned")
-        )
-    grip = Grip(f"mandrel in the {head}" if head else "mandrel", "divider", "its bore")
-    yield _setup(
-        number,
-        "mill" if mill else "bench",
-        mill,
-        grip,
-        "the bore",
-        [act],
-        true="the outside to the bore within 0.02 mm",
-    )
 
 
 def _rings(turning: Turning, number: int) -> Iterator[SetUp]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import exact
@@ -10,6 +11,7 @@ from binder_plugins.operations.bench import mill_for, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import HOLES, SINKS
 from binder_plugins.operations.sides import SAID, SHEET_MM, SHEETS
+from binder_plugins.operations.teeth import rack_setup
 from binder_plugins.operations.words import holding_min
 
 if TYPE_CHECKING:
@@ -50,7 +52,14 @@ class Flat:
         for face, found in sides.items():
             self._face(face, found)
         faces.bends(self)
+        self._rack()
         return self.setups
+
+    def _rack(self) -> None:
+        setup, wrong = rack_setup(self.work, self.form)
+        self.trouble += wrong
+        if setup is not None:
+            self.setups.append(replace(setup, number=len(self.setups) + 1))
 
     def _side(self, one: Located) -> str:
         """The face from which a feature is cut: a through hole from that of its sink."""

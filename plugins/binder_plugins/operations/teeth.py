@@ -1,0 +1,188 @@
+"""The teeth of gears, racks, ratchets and sprockets: divided, cut one after another."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from binder.api import Size
+from binder_plugins.operations.bench import bench_vice, divider, mill_for, vice_for
+from binder_plugins.operations.dividing import divides
+from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.words import holding_min
+from binder_trade.explained import NotDefined
+from binder_trade.gears import form_cutter
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from binder_plugins.operations.turning import Turning
+    from binder_plugins.operations.work import Work
+    from binder_solid.facts import FormFact, Located
+
+_INCH = 25.4
+# The depth of a tooth in modules: 1 of addendum, 1.25 of dedendum. Source: ISO 53, profile A.
+_WHOLE_DEPTH = 2.25
+# Minutes for each tooth with its indexing, in steel and in what is softer, and by file; the
+# diameter of a gear cutter in mm. Common practice, no source.
+_STEEL_MIN, _SOFT_MIN, _FILED_MIN = 2.5, 1.0, 5.0
+_CUTTER_MM = 50.0
+_END_MILL_MM = 6.0
+_WHEELS = ("gear", "ratchet", "sprocket")
+
+
+@dataclass(frozen=True, slots=True)
+class Toothing:
+    """Teeth to cut: what they are, how many, how deep in mm, by what cutter of what diameter."""
+
+    kind: str
+    count: int
+    depth: float
+    said: str
+    cutter: str
+    across: float
+    feature: str = "teeth"
+
+
+def toothings(work: Work, form: FormFact) -> Iterator[Toothing]:
+    """The teeth of the shape, then those of `toothed` features."""
+    shape = getattr(work.item, "shape", None)
+    for one in form.located:
+        if one.kind in _WHEELS and one.name == "teeth":
+            yield _of_shape(work, one.kind, one.depth or 0.0, shape)
+    if form.shape == "rack":
+        yield _involute(work, "rack", shape, int(getattr(shape, "teeth", 0)))
+    for feature in work.item.features:
+        if feature.kind == "toothed":
+            count = int(getattr(feature.entry, "toothed", 0))
+            found = _involute(work, "gear", feature.entry, count)
+            yield replace(found, feature=feature.name)
+
+
+def _of_shape(work: Work, kind: str, depth: float, shape: object) -> Toothing:
+    count = int(getattr(shape, "teeth", 0))
+    if kind == "gear":
+        return _involute(work, kind, shape, count)
+    if kind == "ratchet":
+        tool = f"{work.mm(_END_MILL_MM)} end mill"
+        return Toothing(kind, count, depth, "ratchet teeth", tool, _END_MILL_MM)
+    roller = _mm(shape, "roller")
+    pitch = work.mm(_mm(shape, "pitch"))
+    tool = f"⌀{work.mm(roller)} cutter, as the rollers"
+    return Toothing(kind, count, depth, f"sprocket teeth for {pitch} chain", tool, roller)
+
+
+def _mm(shape: object, name: str) -> float:
+    size = getattr(shape, name, None)
+    return size.mm if isinstance(size, Size) else 0.0
+
+
+def _involute(work: Work, kind: str, entry: object, count: int) -> Toothing:
+    module, dp = getattr(entry, "module", None), getattr(entry, "dp", None)
+    size = float(module.mm) if module is not None else _INCH / float(dp.exact) if dp else 0.0
+    said = f"{_INCH / size:.4g} DP" if dp and size else f"module {work.mm(size)}"
+    if not size:
+        said = "as its mate"
+    if getattr(entry, "internal", False):
+        kind, tool = "internal", f"planing tool ground to the space, {said}"
+    else:
+        tool = _form_cutter(said, 1000 if kind == "rack" else count, is_inch=bool(dp))
+    depth = _WHOLE_DEPTH * size
+    return Toothing(kind, count, depth, f"teeth, {said}", tool, _CUTTER_MM)
+
+
+def _form_cutter(said: str, count: int, *, is_inch: bool) -> str:
+    try:
+        found = form_cutter(count, "DP" if is_inch else "module")
+    except NotDefined:
+        return f"fly cutter ground to the tooth, {said}"
+    return f"gear cutter {said}, no. {found.number} ({found.range_name})"
+
+
+def tooth_setups(turning: Turning, number: int) -> Iterator[SetUp]:
+    """The teeth of round work, on a mandrel in its bore or held by its shank."""
+    work = turning.work
+    for one in toothings(work, turning.form):
+        grip, datum, true = _grip(turning)
+        place, machine = "mill", mill_for(work.design.workshop)
+        if one.kind == "internal":
+            place, machine, true = "lathe", turning.lathe, "the rim within 0.02 mm"
+            grip, datum = Grip("faceplate, on a fixture", "faceplate", "its outside"), "the bore"
+        elif not machine:
+            place = "bench"
+            if one.kind != "ratchet":
+                turning.trouble.append(_no_mill(work))
+        act = _round_act(work, one, machine)
+        yield SetUp(number, place, machine, grip, datum, (act,), true, "", holding_min(grip.kind))
+        number += 1
+
+
+def _no_mill(work: Work) -> tuple[str, str]:
+    return "no-machine-for-it", f"the teeth of '{work.name}' are milled, and no mill is owned"
+
+
+def _grip(turning: Turning) -> tuple[Grip, str, str]:
+    head = divider(turning.work.design.workshop)
+    on = f" on the {head}" if head else ""
+    bore = _bore(turning)
+    if bore is not None:
+        size = f"its bore ⌀{turning.work.mm(bore.diameter or 0.0)}"
+        grip = Grip(f"mandrel{on}", "divider", size)
+        return grip, "the bore", "the outside to the bore within 0.02 mm"
+    return Grip(f"chuck{on}", "divider", "its shank"), "the axis", "the blank within 0.02 mm"
+
+
+def _bore(turning: Turning) -> Located | None:
+    able = (
+        a for a in turning.axial if a.depth is None and a.kind in {"reamed", "bored", "drilled"}
+    )
+    return next((a for a in able if len(a.spots) == 1), None)
+
+
+def _round_act(work: Work, one: Toothing, machine: str) -> Act:
+    how = divides(work.design.workshop, one.count)
+    turns = f"; {how}" if how else ""
+    verb, tool = "cut", one.cutter
+    if one.kind == "internal":
+        verb = "plane"
+    elif not machine:
+        verb, tool = "saw and file", "saw, files and a template of one tooth"
+    elif one.kind == "ratchet":
+        turns += "; all stopping faces first, then all backs"
+    return _act(work, one, f"{verb} {_words(work, one)}{turns}", machine, tool, ("indexed",))
+
+
+def _words(work: Work, one: Toothing) -> str:
+    deep = f", {work.mm(one.depth)} deep" if one.depth else ""
+    return f"{one.count} {one.said}{deep}"
+
+
+def _act(
+    work: Work, one: Toothing, words: str, machine: str, tool: str, tags: tuple[str, ...]
+) -> Act:
+    act = work.act(
+        "cut-teeth", words, machine=machine, feature=one.feature, tool=tool, size=one.across,
+        tags=tags,
+    )  # fmt: skip
+    steel = "steel" in (work.group.name if work.group is not None else "")
+    each = _STEEL_MIN if steel else _SOFT_MIN
+    return replace(act, run=(each if machine else _FILED_MIN) * one.count, deep=one.depth)
+
+
+def rack_setup(work: Work, form: FormFact) -> tuple[SetUp | None, tuple[tuple[str, str], ...]]:
+    """The teeth of a rack, stepped along by its pitch; what is amiss where no mill is owned."""
+    one = next((t for t in toothings(work, form) if t.kind == "rack"), None)
+    if one is None:
+        return None, ()
+    mill = mill_for(work.design.workshop)
+    pitch = work.mm(math.pi * one.depth / _WHOLE_DEPTH)
+    tool = f"{one.cutter}, on an arbor across" if mill else "saw, files and a template of one tooth"
+    verb = "cut" if mill else "saw and file"
+    words = f"{verb} {_words(work, one)}; {pitch} along from each to the next, always one way"
+    act = _act(work, one, words, mill, tool, ())
+    vice = vice_for(work.design.workshop) if mill else bench_vice(work.design.workshop)
+    grip = Grip(vice or "vice", "vice" if mill else "bench", "its sides, teeth up")
+    place = "mill" if mill else "bench"
+    setup = SetUp(1, place, mill, grip, "the first end", (act,), "", "", holding_min(grip.kind))
+    return setup, () if mill else (_no_mill(work),)

@@ -1,0 +1,82 @@
+"""Teeth: every toothed part is divided and cut, after the blank is turned."""
+
+from __future__ import annotations
+
+import pytest
+
+from binder_plugins.operations.facts import Act, Route
+from tests.plugins.operations.conftest import RouteOf, without
+
+BORE = "features: {bore: {reamed: 4 mm, depth: through}}"
+GEAR = f"{{material: brass, stock: 3 mm plate, gear: {{module: 0.5 mm, teeth: 54, width: 3 mm}}, {BORE}}}"  # noqa: E501
+RATCHET = f"{{material: mild steel, stock: 2 mm plate, ratchet: {{teeth: 12, outside: 14 mm, depth: 1.2 mm, width: 2 mm}}, {BORE}}}"  # noqa: E501
+SPROCKET = f"{{material: mild steel, stock: 30 mm round bar, sprocket: {{teeth: 12, pitch: 6 mm, roller: 4 mm, width: 3 mm}}, {BORE}}}"  # noqa: E501
+RACK = "{material: mild steel, stock: 8 mm x 8 mm flat bar, rack: {module: 1 mm, teeth: 10, width: 8 mm, height: 8 mm}}"  # noqa: E501
+PINION = (
+    "{material: mild steel, stock: 12 mm round bar, turned: [{name: head, diameter: 10 mm,"
+    " length: 6 mm}, {name: shank, diameter: 6 mm, length: 20 mm}],"
+    " features: {cogs: {toothed: 18, module: 0.5 mm, on: head}}}"
+)
+
+
+def teeth(route: Route) -> Act:
+    """The one act that cuts teeth."""
+    (found,) = [act for act in route.acts if act.act == "cut-teeth"]
+    return found
+
+
+@pytest.mark.parametrize(
+    ("part", "count", "deep"),
+    [
+        # Whole depth 2.25 m: ISO 53, profile A. Others as written; the sprocket's by geometry.
+        (GEAR, 54, 1.125),
+        (RATCHET, 12, 1.2),
+        (SPROCKET, 12, None),
+        (RACK, 10, 2.25),
+        (PINION, 18, 1.125),
+    ],
+)
+def test_teeth_are_cut(part: str, count: int, deep: float | None, route_of: RouteOf) -> None:
+    route = route_of(part)
+    act = teeth(route)
+    assert f"{count} " in act.what
+    assert act.run >= count
+    assert act.speed
+    if deep is not None:
+        assert act.deep == pytest.approx(deep)
+    assert not route.trouble
+
+
+def test_a_gear_is_divided_on_a_mandrel_after_its_outside(route_of: RouteOf) -> None:
+    """54 teeth by a dial in degrees: 360/54 = 6.667. One cutter
+    of the involute set of eight does 35 to 54 teeth (any handbook)."""
+    route = route_of(GEAR)
+    setup = next(one for one in route.setups if any(a.act == "cut-teeth" for a in one.acts))
+    act = teeth(route)
+    assert (setup.place, setup.machine) == ("mill", "mill-drill")
+    assert setup.grip.holder == "mandrel on the rotary table"
+    assert "6.667°" in act.what
+    assert "(35 to 54)" in act.tool
+    turned = next(n for n, a in enumerate(route.acts) if a.act == "turn")
+    assert turned < route.acts.index(act)
+
+
+def test_a_pinion_without_a_bore_is_held_by_its_shank(route_of: RouteOf) -> None:
+    route = route_of(PINION)
+    setup = next(one for one in route.setups if any(a.act == "cut-teeth" for a in one.acts))
+    assert setup.grip.on == "its shank"
+    assert teeth(route).feature == "cogs"
+
+
+def test_a_rack_goes_on_by_its_pitch(route_of: RouteOf) -> None:
+    """p = π m = 3.142 mm; a rack is cut with the cutter for 135 teeth to a rack."""
+    act = teeth(route_of(RACK))
+    assert "3.142 mm along" in act.what
+    assert "to rack" in act.tool
+
+
+def test_without_a_mill_a_ratchet_is_filed_and_a_gear_is_told(route_of: RouteOf) -> None:
+    shop = without("machines/mills")
+    assert "file" in teeth(route_of(RATCHET, workshop=shop)).what
+    wrong = [name for name, _ in route_of(GEAR, workshop=shop).trouble]
+    assert "no-machine-for-it" in wrong
