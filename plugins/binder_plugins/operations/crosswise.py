@@ -14,8 +14,10 @@ from binder_plugins.operations.bench import (
     round_holder,
     vice_for,
 )
+from binder_plugins.operations.edges import is_spoiled
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, ream, through
+from binder_plugins.operations.lengthwise import grips, is_marred
 from binder_plugins.operations.teeth import tooth_setups
 from binder_plugins.operations.turning import Turning, breaking_in
 from binder_plugins.operations.words import holding_min
@@ -257,19 +259,49 @@ def _late(turning: Turning, number: int) -> Iterator[SetUp]:
     ]
     if not acts:
         return
-    step = max(turning.steps, key=lambda s: s.end - s.start)
-    holder, kind = round_holder(work.design.workshop, step.across, true=True)
-    grip = Grip(
+    yield _setup(
+        number,
+        "lathe",
+        turning.lathe,
+        _late_grip(turning),
+        "the bore itself: the reamer follows it",
+        acts,
+    )
+
+
+def _late_grip(turning: Turning) -> Grip:
+    """A plain step that goes into a holder from one end; soft jaws where there is none."""
+    every = range(len(turning.steps))
+    spoiled = [i for i in every if is_spoiled(turning.form, turning.steps[i])]
+    ends = (turning.plan.free, turning.plan.other)
+    able = [
+        (place, end)
+        for end in ends
+        for place in grips(turning.work, turning.steps, every, spoiled, end, turning.form.located)[
+            :1
+        ]
+    ]
+    if not able:
+        widest = max(s.across for s in turning.steps)
+        return Grip("soft jaws bored to suit", "chuck", "its outside", widest, 2.0, free=ends[0])
+    workshop, located = turning.work.design.workshop, turning.form.located
+    place, end = min(
+        able,
+        key=lambda one: (
+            is_marred(turning.steps[one[0]], located),
+            round_holder(workshop, turning.steps[one[0]].across, true=True)[1] != "collet",
+        ),
+    )
+    step = turning.steps[place]
+    holder, kind = round_holder(workshop, step.across, true=True)
+    return Grip(
         holder,
         kind,
-        f"⌀{work.mm(step.across)}",
+        f"⌀{turning.work.mm(step.across)}",
         step.across,
         step.end - step.start,
         2.0,
         "",
         (step.start, step.end),
-        turning.plan.free,
-    )
-    yield _setup(
-        number, "lathe", turning.lathe, grip, "the bore itself: the reamer follows it", acts
+        end,
     )

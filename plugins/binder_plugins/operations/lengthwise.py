@@ -14,6 +14,7 @@ if TYPE_CHECKING:
 SAME = 1e-6
 BARS = frozenset({"round bar", "drawn rod", "hexagon bar", "square bar"})
 _GRIP_MM = 3.0
+_MARRING = frozenset({"grooved", "knurled", "undercut", "screwed"})
 _SHAFT = 2.0
 _STIFF = 0.4
 _ONE_GRIP = 3.5
@@ -153,9 +154,18 @@ def _score(
 
 
 def grips(
-    work: Work, steps: Sequence[Stretch], done: Sequence[int], threaded: Sequence[int]
+    work: Work,
+    steps: Sequence[Stretch],
+    done: Sequence[int],
+    threaded: Sequence[int],
+    end: str,
+    located: Sequence[Located] = (),
 ) -> list[int]:
-    """Steps that are fit to be gripped once those in `done` are turned, the best first."""
+    """Steps that are fit to be gripped to work at an end, once those in `done` are turned.
+
+    The best first: plain ones before those with a groove or a knurl, then long thick ones. What
+    goes into the holder behind the grip must not be larger than the grip.
+    """
     able = [
         i
         for i, one in enumerate(steps)
@@ -163,5 +173,26 @@ def grips(
         and i not in threaded
         and abs(one.across - one.end_across) < SAME
         and one.end - one.start >= _GRIP_MM - SAME
+        and _goes_in(steps, i, end)
     ]
-    return sorted(able, key=lambda i: -min(steps[i].end - steps[i].start, 25.0) * steps[i].across)
+    return sorted(
+        able,
+        key=lambda i: (
+            is_marred(steps[i], located),
+            -min(steps[i].end - steps[i].start, 25.0) * steps[i].across,
+        ),
+    )
+
+
+def _goes_in(steps: Sequence[Stretch], place: int, end: str) -> bool:
+    behind = steps[place + 1 :] if end == "left" else steps[:place]
+    return all(_wide(one) <= steps[place].across + SAME for one in behind)
+
+
+def is_marred(step: Stretch, located: Sequence[Located]) -> bool:
+    """Whether grooves, knurls or threads lie on a step."""
+    return any(
+        one.kind in _MARRING and step.start - SAME <= one.frame.origin[0] <= step.end + SAME
+        for one in located
+        if one.face not in {"axis", "left", "right"}
+    )

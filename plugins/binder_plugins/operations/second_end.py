@@ -66,7 +66,9 @@ def _is_fitted(turning: Turning, bores: Sequence[Located]) -> bool:
 def _second_grip(turning: Turning) -> Grip:
     end = turning.plan.other
     threaded = [i for i in range(len(turning.steps)) if is_spoiled(turning.form, turning.steps[i])]
-    able = grips(turning.work, turning.steps, turning.plan.first, threaded)
+    able = grips(
+        turning.work, turning.steps, turning.plan.first, threaded, end, turning.form.located
+    )
     able = [i for i in able if i not in turning.plan.second] or able
     if not able:
         return _no_grip(turning, end)

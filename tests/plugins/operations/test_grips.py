@@ -1,0 +1,32 @@
+"""What is gripped must go into the holder; common practice, no source."""
+
+from __future__ import annotations
+
+from tests.plugins.operations.conftest import RouteOf
+
+DRUM = (
+    "{material: brass, stock: 22 mm round bar, turned: [{name: rim, diameter: 20 mm, length: 4 mm},"
+    " {name: barrel, diameter: 12 mm, length: 20 mm},"
+    " {name: flange, diameter: 20 mm, length: 4 mm}],"
+    " features: {bore: {reamed: 6 mm, on: flange, depth: through},"
+    " pin: {drilled: 2 mm, across: flange, at: 2 mm from right, depth: 7 mm}}}"
+)
+GROOVED = (
+    "{material: brass, stock: 16 mm round bar, turned: [{name: cord, diameter: 14 mm,"
+    " length: 12 mm}, {name: land, diameter: 14 mm, length: 5 mm}],"
+    " features: {groove: {grooved: 2 mm, on: cord, depth: 1 mm, at: 4 mm from left},"
+    " seat: {bored: 8 mm, on: left, depth: 3 mm}}}"
+)
+
+
+def test_the_barrel_between_flanges_is_never_held(route_of: RouteOf) -> None:
+    """A collet or jaws cannot pass the ⌀20 flange to close on ⌀12: a flange is held."""
+    lathe = [one for one in route_of(DRUM).setups if one.place == "lathe"]
+    assert [one.acts[-1].act for one in lathe][-1] == "ream"
+    assert all("12 mm" not in one.grip.on for one in lathe)
+    assert "20 mm" in lathe[-1].grip.on
+
+
+def test_a_plain_step_is_held_before_a_grooved_one(route_of: RouteOf) -> None:
+    lathe = [one for one in route_of(GROOVED).setups if one.place == "lathe"]
+    assert "(land)" in lathe[-1].grip.on
