@@ -72,7 +72,8 @@ def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
             meets = tuple(b.name for b in turning.axial if one in breaking_in(b, form))
             step = _step(turning, one)
             deep = one.depth if one.depth is not None else step.across
-            where = Where(machine, deep, meets=(*meets, *_threads(turning, one)), tags=("cross",))
+            meets_all = (*meets, *_threads(turning, one))
+            where = Where(machine, deep, meets=meets_all, tags=("cross",), is_open=bool(meets))
             acts += hole_acts(work, one, where)
         step = _step(turning, found[0])
         grip = _vee(turning, step)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from binder.api import HalfFact, exact
+from binder.api import HalfFact, ThreadFact, exact
 from binder_making.cutting import drills_in_order, pecks
 from binder_plugins.operations.work import TOGETHER, Work, hole_volume
 from binder_trade.explained import NotDefined
@@ -32,7 +32,7 @@ class Where:
     """Where a hole is made: on which machine, at which end or face, and so deep in mm.
 
     `meets` are features that it breaks into; `is_started` is true where a centre is there;
-    `first` is the size of a hole that is there already.
+    `first` is the size of a hole that is there already; `is_open` where it ends in a bore.
     """
 
     machine: str
@@ -43,6 +43,7 @@ class Where:
     is_started: bool = False
     first: float = 0.0
     is_lathe: bool = False
+    is_open: bool = False
 
 
 def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
@@ -53,6 +54,7 @@ def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
         return
     if across <= 0:
         return
+    where = replace(where, deep=_drill_depth(work, one, where))
     if not where.is_started and not where.first:
         yield _start(work, one, where)
     to = _drilled_to(work, one, where)
@@ -61,6 +63,16 @@ def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
     counterbore = getattr(_entry(work, one), "counterbore", None)
     if counterbore is not None:
         yield _sunk(work, one, where, "counterbore", counterbore.mm)
+
+
+def _drill_depth(work: Work, one: Located, where: Where) -> float:
+    """A blind tapped hole is drilled deeper than its thread, for the tap's lead and the chips."""
+    fact = work.design.facts.about(ThreadFact, f"{work.name}.{one.name}")
+    if one.kind != "tapped" or one.depth is None or where.is_open:
+        return where.deep
+    if fact is None or fact.drill_depth is None:
+        return where.deep
+    return max(where.deep, round(fact.drill_depth, 1))
 
 
 def through(one: Located, size: tuple[float, float, float]) -> float:
