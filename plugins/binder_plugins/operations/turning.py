@@ -156,8 +156,11 @@ class Turning:
         )
 
     def face(self, end: str, words: str, tags: tuple[str, ...]) -> Act:
-        """The facing of an end."""
-        across = self.steps[-1 if end == "right" else 0].across
+        """The facing of an end, at the bar's diameter where that end is not turned yet."""
+        place = len(self.steps) - 1 if end == "right" else 0
+        across = self.steps[place].across
+        if end == self.plan.free or place not in self.plan.first:
+            across = max(across, self.work.stock_across)
         return self.work.act(
             "face",
             words,

@@ -42,8 +42,8 @@ class Asked(TypedDict, total=False):
     """What is told of an act.
 
     `size` is the diameter that is cut (of the work in a lathe, else of the cutter), `start`
-    what it is cut from, `deep` its length or depth, in mm; `amount` is what its time goes by,
-    `times` how often it is done.
+    what it is cut from (the speed goes by the larger), `deep` its length or depth, in mm;
+    `amount` is what its time goes by, `times` how often it is done.
     """
 
     machine: str
@@ -137,7 +137,11 @@ class Work:
         half = asked.get("half")
         known = words.row(act)
         cut, wrong = self._cut(
-            known.get("speed", ""), size, machine, finish=asked.get("finish", False)
+            # The edge meets what is there before the cut: the bar's diameter in a first cut.
+            known.get("speed", ""),
+            max(size, start),
+            machine,
+            finish=asked.get("finish", False),
         )
         ready, run, alone = self._minutes(act, cut, (size, deep, start), asked.get("amount", 0.0))
         lower, upper = (half.lower, half.upper) if half is not None else (None, None)
