@@ -114,18 +114,21 @@ def _six_faces(flat: Flat, sizes: str) -> None:
     if not flat.mill:
         _faced_in_the_lathe(flat, sizes)
         return
-    long, wide, high = (flat.work.mm(one) for one in flat.form.size)
+    # The largest face has the least thickness behind it, whichever way the block is drawn.
+    sides = zip(reversed(flat.form.size), ("top", "front", "an end"), strict=True)
+    (thick, first), (broad, _), (tall, _) = sorted(sides, key=lambda one: one[0])
+    thin, wide, long = (flat.work.mm(one) for one in (thick, broad, tall))
     make, cutter = flat.work.act, flat.cutter(16.0)
     size = 16.0
     said = (
-        ("face 1, the largest, clean", "face 1", ("datum", "first-datum")),
+        (f"face 1, the largest ({first} as drawn), clean", "face 1", ("datum", "first-datum")),
         (
             "face 2 square to it: face 1 to the fixed jaw, a round bar at the other",
             "face 2",
             ("datum", "second-datum"),
         ),
         (f"face 3 opposite to face 2, to {wide}", "face 3", ("datum",)),
-        (f"face 4 opposite to face 1, to {high}", "face 4", ("datum",)),
+        (f"face 4 opposite to face 1, to {thin}", "face 4", ("datum",)),
         ("one end square, set up by a square from the vice", "end 1", ("datum",)),
         (f"the other end to {long}", "end 2", ("datum",)),
     )
