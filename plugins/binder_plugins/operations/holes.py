@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import HalfFact, ThreadFact, exact
 from binder_making.cutting import drills_in_order, pecks
+from binder_plugins.operations.hole_tools import drill_name, sinker
 from binder_plugins.operations.work import TOGETHER, Work, hole_volume
 from binder_trade.explained import NotDefined
 
@@ -20,7 +21,6 @@ if TYPE_CHECKING:
 _FOR_REAMER = 0.2
 _FOR_BORING = 1.0
 _SMALL = 3.0
-_WIDE = 6.0
 # What a long-series drill reaches in its own diameters; from memory of ISO 340.
 _LONG_DRILL = 20.0
 HOLES = frozenset({"drilled", "reamed", "bored", "tapped"})
@@ -154,7 +154,7 @@ def _drill(
         f"{_many(one)}drill {_what(work, one, size, where, half, is_last=is_last)}",
         machine=where.machine,
         feature=one.name,
-        tool=_drill_name(work, size),
+        tool=drill_name(work, size, fitted=half is not None and half.lower is not None),
         size=size,
         deep=where.deep,
         amount=hole_volume(size, where.deep),
@@ -191,16 +191,6 @@ def _with_reach(act: Act, one: Located, size: float, deep: float) -> Act:
         return act
     words = f"'{one.name}' is ⌀{size:g} mm and {deep:g} mm deep, {deep / size:.0f} diameters"
     return replace(act, trouble=(*act.trouble, ("drill-cannot-reach", words)))
-
-
-def _drill_name(work: Work, size: float) -> str:
-    workshop = work.design.workshop
-    found = workshop.owns_drill(exact(size)) or workshop.nearest_drill(
-        exact(size), exact(0.05), exact(0.1)
-    )
-    if found is None:
-        return f"{work.mm(size)} drill, not owned"
-    return found.name if "drill" in found.name else f"{found.name} drill"
 
 
 def _finished(work: Work, one: Located, where: Where, to: float) -> Iterator[Act]:
@@ -328,7 +318,7 @@ def _sunk(work: Work, one: Located, where: Where, act: str, across: float) -> Ac
         f"{_many(one)}{verb} ⌀{work.mm(across)}{deep}",
         machine=where.machine,
         feature=partner(work, one),
-        tool=_sinker(work, act, across),
+        tool=sinker(work, act, across, is_lathe=where.is_lathe),
         size=across,
         times=len(one.spots),
         tags=where.tags,
@@ -340,16 +330,3 @@ def partner(work: Work, one: Located) -> str:
     """The hole that a sink belongs to: its own name without `_seat`, where there is such."""
     base = one.name.removesuffix("_seat")
     return base if work.feature(base) is not None else one.name
-
-
-def _sinker(work: Work, act: str, across: float) -> str:
-    workshop = work.design.workshop
-    if act == "countersink":
-        return "countersink"
-    sizes = [one.mm for run in workshop.entry.cutters.counterbores or () for one in run.members]
-    if exact(round(across, 4)) in sizes:
-        return f"{work.mm(across)} counterbore with pilot"
-    cutter = workshop.widest_end_cutter(exact(across), plunging=True)
-    if cutter is not None and float(cutter.mm) > across - 1:
-        return f"{cutter.name} slot drill"
-    return "small boring tool" if across >= _WIDE else "pilot cutter filed up from silver steel"

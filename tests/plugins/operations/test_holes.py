@@ -25,3 +25,23 @@ def test_a_tap_into_a_bore_is_drilled_to_the_bore_only(route_of: RouteOf) -> Non
     )
     drills = [one for one in route_of(part).acts if one.feature == "grub" and one.act == "drill"]
     assert "3 mm deep" in drills[-1].what
+
+
+def test_the_cutter_of_a_counterbore_makes_its_size(route_of: RouteOf) -> None:
+    """6.5 mm is made by no 6 mm cutter; a drill of the size ground flat does it, and 8 mm has
+    its slot drill. Common practice, no source."""
+    part = (
+        f"{{{BLOCK}, features: {{"
+        "a: {drilled: 3.4 mm, on: top, depth: through, at: 10 mm from left, counterbore: 6.5 mm},"
+        "b: {drilled: 4.5 mm, on: top, depth: through, at: 10 mm from right, counterbore: 8 mm}}}"
+    )
+    tools = {act.feature: act.tool for act in route_of(part).acts if act.act == "counterbore"}
+    assert tools == {"a": "6.5 mm drill, its end ground flat", "b": "8 mm slot drill"}
+
+
+def test_a_plain_hole_is_never_named_with_a_smaller_drill(route_of: RouteOf) -> None:
+    """Drills by 0.1 mm: 1.05 mm is had by 1.1 mm; 1 mm would not pass a 1 mm rivet."""
+    hole = "{drilled: 1.05 mm, on: top, depth: 5 mm}"
+    acts = route_of(f"{{{BLOCK}, features: {{it: {hole}}}}}").acts
+    drill = next(one for one in acts if one.act == "drill")
+    assert drill.tool == "1.1 mm drill, the next above"

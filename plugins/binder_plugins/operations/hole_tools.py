@@ -1,0 +1,50 @@
+"""Which owned drill or cutter makes the size of a hole or of its sink."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from binder.api import exact
+
+if TYPE_CHECKING:
+    from binder_plugins.operations.work import Work
+
+# Drills so near in mm make one size; a plain hole may be so much over. Common practice, no source.
+_SAME_DRILL = 0.02
+_OVER = 0.1
+_WIDE = 6.0
+
+
+def drill_name(work: Work, size: float, *, fitted: bool) -> str:
+    """The owned drill that makes a size; the next above where a little over does no harm."""
+    workshop, same = work.design.workshop, exact(_SAME_DRILL)
+    found = workshop.owns_drill(exact(size)) or workshop.nearest_drill(exact(size), same, same)
+    more = ""
+    if found is None and not fitted:
+        found = workshop.nearest_drill(exact(size), exact(0), exact(_OVER))
+        more = ", the next above"
+    if found is None:
+        return f"{work.mm(size)} drill, not owned"
+    name = found.name if "drill" in found.name else f"{found.name} drill"
+    return f"{name}{more}"
+
+
+def sinker(work: Work, act: str, across: float, *, is_lathe: bool) -> str:
+    """What leaves a flat floor at just this size, the hole in its middle being there."""
+    workshop = work.design.workshop
+    if act == "countersink":
+        return "countersink"
+    size = exact(round(across, 4))
+    sizes = [one.mm for run in workshop.entry.cutters.counterbores or () for one in run.members]
+    if size in sizes:
+        return f"{work.mm(across)} counterbore with pilot"
+    cutters = [one for one in workshop.owned.end_cutters if one.mm == size]
+    if cutters:
+        cutter = max(cutters, key=lambda one: one.plunges)
+        return f"{cutter.name} {'slot drill' if cutter.plunges else 'end mill'}"
+    if is_lathe and across >= _WIDE:
+        return "small boring tool"
+    drill = workshop.owns_drill(size)
+    if drill is not None:
+        return f"{drill.name} drill, its end ground flat"
+    return "boring head" if across >= _WIDE else "pilot cutter filed up from silver steel"
