@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import lathe_for
@@ -102,7 +103,8 @@ class Turning:
             acts.append(self._centre(free))
         acts += list(self.turns(self.plan.first, free, ("first-end",)))
         acts += list(axial_acts(work, self.form, bores, self.lathe, free, self.postponed()))
-        acts += list(edge_acts(work, self.form, self.edges(free, first=True), self.lathe, free))
+        cut = edge_acts(work, self.form, self.edges(free, first=True), self.lathe, free)
+        acts += [_centre_back(act) if grip.support else act for act in cut]
         if self.plan.is_parted:
             acts += list(self._parted())
         self.add(
@@ -298,6 +300,13 @@ class Turning:
                 holding_min(grip.kind),
             )
         )
+
+
+def _centre_back(act: Act) -> Act:
+    """A die has the tailstock for itself: the centre that carried the end is drawn back first."""
+    if act.act != "die":
+        return act
+    return replace(act, what=f"draw the centre back, {act.what}")
 
 
 def breaking_in(bore: Located, form: FormFact) -> list[Located]:

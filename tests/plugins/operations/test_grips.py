@@ -30,3 +30,17 @@ def test_the_barrel_between_flanges_is_never_held(route_of: RouteOf) -> None:
 def test_a_plain_step_is_held_before_a_grooved_one(route_of: RouteOf) -> None:
     lathe = [one for one in route_of(GROOVED).setups if one.place == "lathe"]
     assert "(land)" in lathe[-1].grip.on
+
+
+def test_the_centre_is_drawn_back_for_the_die(route_of: RouteOf) -> None:
+    """Die holder and centre sit in one tailstock: never both; after the die nothing is carried."""
+    part = (
+        "{material: mild steel, stock: 8 mm round bar, turned: [{name: head, diameter: 8 mm,"
+        " length: 5 mm}, {name: shank, diameter: 4 mm, length: 40 mm}],"
+        " features: {thread: {screwed: M4, on: shank, length: 36 mm}}}"
+    )
+    setup = next(one for one in route_of(part).setups if any(a.act == "die" for a in one.acts))
+    assert setup.grip.support == "tailstock centre"
+    acts = [act.act for act in setup.acts]
+    assert setup.acts[acts.index("die")].what.startswith("draw the centre back, ")
+    assert not {"turn", "knurl", "groove"} & set(acts[acts.index("die") :])
