@@ -10,7 +10,7 @@ from binder_plugins.operations import blanks, faces, holed
 from binder_plugins.operations.bench import mill_for, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import HOLES, SINKS
-from binder_plugins.operations.sides import SAID, SHEET_MM, SHEETS
+from binder_plugins.operations.sides import OPPOSITE, SAID, SAME_MM, SHEET_MM, SHEETS
 from binder_plugins.operations.teeth import rack_setup
 from binder_plugins.operations.words import holding_min
 
@@ -45,7 +45,7 @@ class Flat:
         blanks.saw(self)
         blanks.blank(self)
         sides: dict[str, list[Located]] = {face: [] for face in SAID}
-        for one in self.form.located:
+        for one in (half for found in self.form.located for half in _by_ends(found)):
             face = self._side(one)
             if face in sides:
                 sides[face].append(one)
@@ -123,3 +123,16 @@ class Flat:
         self.setups.append(
             SetUp(len(self.setups) + 1, place, machine, grip, datum, tuple(acts), true, "", mount)
         )
+
+
+def _by_ends(one: Located) -> tuple[Located, ...]:
+    """A blind feature at both ends as two, one of each end: the work is turned round between."""
+    end = {"left": 0, "right": 0, "front": 1, "back": 1}.get(one.face)
+    if end is None or one.depth is None or len(one.spots) < 2:
+        return (one,)
+    here = one.frame.origin[end]
+    near = tuple(spot for spot in one.spots if abs(spot[end] - here) < SAME_MM)
+    far = tuple(spot for spot in one.spots if spot not in near)
+    if not far:
+        return (one,)
+    return replace(one, spots=near), replace(one, spots=far, face=OPPOSITE[one.face])

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 SHEET_MM = 2.0
+SAME_MM = 1e-6
+OPPOSITE = {"left": "right", "right": "left", "front": "back", "back": "front"}
 SHEETS = frozenset({"sheet", "plate", "board"})
 SAID = {
     "top": "top",

@@ -45,3 +45,13 @@ def test_a_plain_hole_is_never_named_with_a_smaller_drill(route_of: RouteOf) -> 
     acts = route_of(f"{{{BLOCK}, features: {{it: {hole}}}}}").acts
     drill = next(one for one in acts if one.act == "drill")
     assert drill.tool == "1.1 mm drill, the next above"
+
+
+def test_holes_in_both_ends_are_two_set_ups(route_of: RouteOf) -> None:
+    """No spindle reaches both ends of a block in one grip: the block is turned round."""
+    part = (
+        f"{{{BLOCK}, features: {{it: {{drilled: 3 mm, on: left, depth: 5 mm, each_end: true}}}}}}"
+    )
+    found = [one for one in route_of(part).setups if any(a.act == "drill" for a in one.acts)]
+    assert [one.datum for one in found] == ["left end up", "right end up"]
+    assert all("2 ×" not in act.what for one in found for act in one.acts)
