@@ -45,15 +45,29 @@ class Flat:
         blanks.saw(self)
         blanks.blank(self)
         sides: dict[str, list[Located]] = {face: [] for face in SAID}
-        for one in (half for found in self.form.located for half in _by_ends(found)):
+        far: list[Located] = []
+        for whole in self.form.located:
+            one, *others = _by_ends(whole)
+            far += others
             face = self._side(one)
             if face in sides:
                 sides[face].append(one)
         for face, found in sides.items():
             self._face(face, found)
+        for one in far:
+            self._other_end(one)
         faces.bends(self)
         self._rack()
         return self.setups
+
+    def _other_end(self, one: Located) -> None:
+        """The same at the other end, as a feature of its own, so that no rule joins the two."""
+        before = len(self.setups)
+        self._face(one.face, [one])
+        for place in range(before, len(self.setups)):
+            acts = self.setups[place].acts
+            acts = tuple(replace(a, feature=f"{a.feature}, other end") for a in acts)
+            self.setups[place] = replace(self.setups[place], acts=acts)
 
     def _rack(self) -> None:
         setup, wrong = rack_setup(self.work, self.form)
