@@ -177,3 +177,30 @@ def test_the_whole_is_tried_at_its_work_last(compile_text: Compile) -> None:
         "At its work",
         "How fast, and which way round",
     ]
+
+
+@pytest.mark.parametrize(
+    ("kind", "way"),
+    [
+        (
+            "drilled: 1.5 mm, across: outside, at: 4 mm from left, depth: 3 mm",
+            "oil hole of the frame",
+        ),
+        ("grooved: 1 mm, on: outside, depth: 0.5 mm", "at the ends"),
+    ],
+)
+def test_an_oil_hole_that_ends_at_the_bush_is_no_way_in(
+    compile_text: Compile, kind: str, way: str
+) -> None:
+    """Both walls are drilled, or no oil comes to the shaft: common practice, no source."""
+    bush = (
+        "  bush:\n    material: bronze\n"
+        "    turned: [{name: outside, diameter: 9 mm, length: 9 mm}]\n    features:\n"
+        "      bore: {reamed: to suit, on: outside, depth: through}\n"
+        f"      oil: {{{kind}}}\n  pulley:\n"
+    )
+    text = spec().replace("  pulley:\n", bush, 1)
+    text = text.replace("frame.bore]", "bush.bore]").replace(
+        "drive:\n", "  bush in frame: {pressed: [bush.outside, frame.bore]}\ndrive:\n"
+    )
+    assert joint_in(compile_text(text)).way_in == way
