@@ -30,11 +30,16 @@ def check_chains(design: Design) -> Iterator[Diagnostic]:
 
 def _jams(fact: ChainFact, chain: Chain, units: str) -> Diagnostic:
     spare = printed(fact.least - chain.least_mm, units)
+    is_loose = fact.kind == "shoulders" and chain.nominal_mm > fact.most
+    wanted = f"{printed(fact.least, units)} to {printed(fact.most, units)}"
     return codes.STACK_MAY_JAM.at(
         fact.at,
         f"the {_named(fact)} may come out at {printed(chain.least_mm, units)}: "
         f"{chain.largest.name} alone strays {printed(chain.largest.half_mm, units)}",
-        help=f"{fact.way_out}; or leave {spare} more",
+        # As drawn it is too loose, and it may still jam: only one made to the other mends both.
+        help=f"measure one half first, and make the other to it with {wanted} of play"
+        if is_loose
+        else f"{fact.way_out}; or leave {spare} more",
     )
 
 

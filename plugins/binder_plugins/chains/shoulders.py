@@ -42,7 +42,6 @@ def _chain(
         return
     pin, hub = (design.item(one.item) for one in (journal, bore))
     names = [one.title if one is not None else "" for one in (pin, hub)]
-    longer = f"make the journal of the {names[0]} longer, or measure the {names[1]} first"
     yield ChainFact(
         subject=f"{joint.name}: shoulders",
         kind="shoulders",
@@ -55,8 +54,20 @@ def _chain(
         least=_LEAST,
         most=_MOST,
         jams=0.0,
-        way_out=longer,
+        way_out=_way_out(play, *names),
         at=joint.at,
+    )
+
+
+def _way_out(play: float, pin: str, hub: str) -> str:
+    """What is done to the journal: longer where play is missing, shorter where there is more."""
+    if play < _LEAST:
+        return f"make the journal of the {pin} longer, or measure the {hub} first"
+    if play > _MOST:
+        return f"make the journal of the {pin} shorter, or measure the {hub} first"
+    return (
+        f"too little: make the journal of the {pin} longer; too much: shorter; or measure "
+        f"the {hub} first"
     )
 
 

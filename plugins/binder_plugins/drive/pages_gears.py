@@ -74,7 +74,7 @@ def _cut(teeth: list[ToothFact], design: Design) -> Table:
 def _measured(teeth: list[ToothFact], design: Design) -> Table:
     columns = (Column("Gear", 3), Column("Divide", 4), Column("Measure", 5))
     rows: list[tuple[Text, ...]] = [
-        ((_title(one.subject, design),), (one.dividing or "no dividing head is owned",),
+        ((_title(one.subject, design),), (one.dividing or "nothing that divides is owned",),
          (measure_words(one, design),))
         for one in teeth
     ]  # fmt: skip

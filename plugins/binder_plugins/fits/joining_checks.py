@@ -11,18 +11,16 @@ from binder_plugins.fits.facts import MadeFit
 from binder_plugins.fits.families import BONDED, HOT
 from binder_plugins.fits.figures import range_of, with_unit
 from binder_plugins.fits.kinds import FitEntry
+from binder_plugins.fits.oil_ways import check_oil
 from binder_plugins.fits.running import Bearing, carries
 from binder_trade.fits.gaps import gap, judge_gap
 
 _SOFT = {"aluminium": "aluminium", "stainless steel": "stainless steel", "titanium": "titanium",
          "carbon steel": "soft steel"}  # fmt: skip
 _IN_LINE = ("reamed in line", "drilled together", "lapped together")
-_DRY = ("dry", "sealed", "graphite")
-_OIL_FROM_MM = 10.0
 _WET = ("wet", "water", "steam", "outdoors", "rain", "weather")
 _FERROUS = ("carbon steel", "alloy steel", "tool steel", "spring steel", "cast iron")
 _NOBLER = ("brass", "bronze", "copper", "aluminium")
-_SILENT = ("sintered-bronze", "nylon", "ptfe", "acetal")
 
 
 def check_joining(design: Design) -> Iterator[Diagnostic]:
@@ -36,7 +34,7 @@ def check_joining(design: Design) -> Iterator[Diagnostic]:
             yield from _lead_in(fit, design)
     for bearing in design.facts.all(Bearing):
         yield from _bearing(bearing, design)
-        yield from _oil(bearing, design)
+        yield from check_oil(bearing, design)
     yield from _bonded_then_heated(design)
     yield from _same_heat(design)
 
@@ -104,42 +102,6 @@ def _bears(bearing: Bearing) -> str:
         (bush.pv, "N/mm² × m/s"),
     )
     return ", ".join(f"{amount:g} {unit}" for amount, unit in parts if amount is not None)
-
-
-def _oil_hole(design: Design) -> str:
-    return "1 to 1.5 mm" if design.units == "mm" else "3/64 to 1/16 in"
-
-
-def _oil(bearing: Bearing, design: Design) -> Iterator[Diagnostic]:
-    fit, length = bearing.fit, bearing.length_mm
-    entry = fit.joint.entry
-    words = f"{entry.note or ''} {getattr(entry, 'duty', None) or ''}".lower()
-    if length is None or length < _OIL_FROM_MM or fit.hole.material in _SILENT:
-        return
-    if any(word in words for word in _DRY) or _has_oil_way(fit, design):
-        return
-    bought = design.bought.get(fit.hole.end.item)
-    if bought is not None and "sintered" in bought.what.lower():
-        return  # It holds its own oil.
-    yield codes.NO_WAY_FOR_OIL.at(
-        fit.joint.at,
-        f"no oil gets into {with_unit(length, design.units)} of bearing in '{fit.subject}'",
-        help=f"drill {_oil_hole(design)} across it on the unloaded side, and call it `oil`",
-    )
-
-
-def _has_oil_way(fit: MadeFit, design: Design) -> bool:
-    """An oil hole or a cross hole in either half, or in what the bush is pressed into."""
-    items = {fit.hole.end.item, fit.shaft.end.item}
-    for other in design.joints.values():
-        if other.kind == "pressed" and fit.hole.end.item in other.items:
-            items |= set(other.items)
-    stands = items - {fit.shaft.end.item}
-    for one in design.features():
-        is_across = one.owner in stands and getattr(one.entry, "across", None)
-        if one.owner in items and ("oil" in one.name or is_across):
-            return True
-    return False
 
 
 def _gap(fit: MadeFit, design: Design) -> Iterator[Diagnostic]:

@@ -13,14 +13,22 @@ _LEAST = 5
 
 
 def tool_for(half: HalfFact, workshop: Workshop) -> str:
-    """What to measure with; a half that no owned tool can tell is tried with its mate."""
+    """What to measure with; a half that no owned tool can tell is tried with its mate.
+
+    The half that is made first has no mate yet: it is read as finely as the workshop can, and the
+    other half is made to what was read.
+    """
     if half.lower is None or half.upper is None:
         return ""
     width = float(exact(half.upper) - exact(half.lower))
     way = "inside" if is_hole(half) else "outside"
     tool = workshop.finest(exact(half.lower), exact(half.upper), way)
     if tool is None or float(tool.resolution) * _LEAST > width:
-        return "a plug turned to size" if is_hole(half) else "its own mate"
+        if is_hole(half):
+            return "a plug turned to size"
+        if not half.is_master:
+            return "its own mate"
+        return f"{tool.name}, as near as it reads" if tool is not None else "a borrowed instrument"
     doubt = "" if float(tool.resolution) * _BEST <= width else ", read twice"
     return f"{tool.name}{doubt}"
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import Contribution, Design, Fabrication, Feature, Size
+from binder.api import Contribution, Design, Fabrication, Feature, HalfFact, Size
 from binder_plugins.operations import words
 from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
 from binder_plugins.operations.crosswise import cross_setups
@@ -254,11 +254,12 @@ def _cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
             continue
         seen.add(place)
         mine = tuple(one.joint for one in halves if one.is_master)
-        acts.append(replace(_gate(work, place, made.get(place)), joints=mine))
+        acts.append(replace(_gate(work, master, made.get(place)), joints=mine))
     yield _at_bench(work, "by hand", "", acts)
 
 
-def _gate(work: Work, place: str, made: Act | None) -> Act:
+def _gate(work: Work, master: HalfFact, made: Act | None) -> Act:
+    place = master.place
     said = place.replace("_", " ")
     act = work.act(
         "measure",
@@ -266,7 +267,8 @@ def _gate(work: Work, place: str, made: Act | None) -> Act:
         feature=place,
         tags=("master",),
     )
-    return replace(act, tool=made.measure if made is not None and made.measure else "its mate")
+    known = made.measure if made is not None else ""
+    return replace(act, tool=known or work.read_with(master))
 
 
 def _left(work: Work) -> Iterator[str]:

@@ -11,6 +11,7 @@ from binder.api import (
     Design,
     Fabrication,
     Feature,
+    FitFact,
     HalfFact,
     MaterialFact,
     NumberOff,
@@ -223,7 +224,27 @@ class Work:
         found = judge(half.lower, half.upper, way, self.tools)
         if found.instrument is not None:
             return found.instrument.name
-        return "a plug turned to size" if way == "inside" else "its mate"
+        if way == "inside":
+            return "a plug turned to size"
+        return self._read(half.lower, half.upper, way) if half.is_master else "its mate"
+
+    def read_with(self, half: HalfFact) -> str:
+        """What a half without limits that is made first, as bright bar is, is read with."""
+        fit = self.design.facts.about(FitFact, half.joint)
+        if fit is None:
+            return "a gauge that fits it"
+        size = float(fit.nominal)
+        return self._read(size, size, "inside" if fit.hole == half_of(half) else "outside")
+
+    def _read(self, least: float, most: float, way: str) -> str:
+        """The finest instrument that reaches: its mate, which is made to it, is not there yet."""
+        found = self.design.workshop.finest(exact(least), exact(most), way)
+        return found.name if found is not None else "a borrowed instrument"
+
+
+def half_of(half: HalfFact) -> str:
+    """`part.place`, as facts of fits name a half."""
+    return f"{half.item}.{half.place}" if half.place else half.item
 
 
 def works(design: Design) -> Iterator[Work]:

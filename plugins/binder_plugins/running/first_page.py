@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from binder.api import (
+    Assembly,
     Blank,
     Block,
     Checklist,
@@ -63,11 +64,16 @@ def first_run_pages(design: Design) -> Iterator[Section]:
     found = moving(design)
     if not found:
         return
-    blocks: list[Block] = [Paragraph((_WORDS,))]
-    for stage in load_data(PACKAGE, "first_run.yaml")["stages"]:
+    inner = {one.name for each in design.assemblies.values() for one in _members(each, design)}
+    tests = [one for one in design.assemblies.values() if one.test]
+    before, *after = load_data(PACKAGE, "first_run.yaml")["stages"]
+    # Each assembly is tried by hand before it goes into the next; the whole at its work comes last.
+    blocks: list[Block] = [Paragraph((_WORDS,)), *_stage(before, found, design)]
+    blocks += _tests("Each by itself", [one for one in tests if one.name in inner])
+    for stage in after:
         blocks += _stage(stage, found, design)
+    blocks += _tests("At its work", [one for one in tests if one.name not in inner])
     blocks += _turns(design)
-    blocks[1:1] = _tests(design)
     yield Section(
         "first-run", "First run", Place.FIRST_RUN, tuple(blocks), sections=tuple(_tracing(design))
     )
@@ -92,10 +98,16 @@ def _has(found: tuple[Moving, ...], design: Design) -> frozenset[str]:
     return frozenset(kinds | {"air" for one in _AIR if one in words} | ({"motor"} & set(words)))
 
 
-def _tests(design: Design) -> Iterator[Block]:
-    tests = [one for one in design.assemblies.values() if one.test]
+def _members(whole: Assembly, design: Design) -> Iterator[Assembly]:
+    """The assemblies that go into another."""
+    for member in whole.members:
+        if member.item in design.assemblies:
+            yield design.assemblies[member.item]
+
+
+def _tests(title: str, tests: Sequence[Assembly]) -> Iterator[Block]:
     if tests:
-        yield Subheading("Each by itself")
+        yield Subheading(title)
         yield Checklist(
             tuple(
                 Tick(f"first run {one.name}", (f"{one.title.capitalize()}: {one.test}.",))

@@ -16,6 +16,7 @@ _RUNS = (
     "dovetailed",
     "leads",
 )
+_HOLES = ("drilled", "reamed", "bored", "tapped", "slotted")
 _NO_MOTION = ("turns", "works", "steadies", "prototype")
 
 
@@ -96,16 +97,42 @@ def _says(joint: Joint) -> str:
 
 
 def _way_in(joint: Joint, design: Design) -> str:
-    """The oil hole or cup of the joint, or of what its bush is fixed in; else its ends."""
-    items = set(joint.items)
-    if joint.kind == "runs_in":
-        for other in design.joints.values():
-            if other.kind in ("pressed", "retained") and joint.ends[-1].item in other.items:
-                items |= set(other.items)
-    for feature in design.features():
-        if feature.owner in items and "oil" in feature.name:
-            return _named(feature, design)
+    """The outermost of the oil holes through every wall of the joint; else its ends."""
+    ways = [_hole_in(one, design) for one in _walls(joint, design)]
+    shaft = design.facts.about(FitFact, joint.name)
+    inside = _hole_in(shaft.shaft.partition(".")[0], design) if shaft is not None else None
+    if ways and ways[-1] is not None and None not in ways:
+        return _named(ways[-1], design)
+    if inside is not None:
+        return _named(inside, design)
     return "wipe it on" if joint.kind not in _RUNS else "at the ends"
+
+
+def _walls(joint: Joint, design: Design) -> tuple[str, ...]:
+    """What has the bore, and what it is fixed in, outwards."""
+    fit = design.facts.about(FitFact, joint.name)
+    if fit is None:
+        return joint.items[-1:]
+    walls = [fit.hole.partition(".")[0]]
+    for other in design.facts.all(FitFact):
+        made = design.joints.get(other.subject)
+        if made is not None and made.kind in ("pressed", "retained"):
+            outer, inner = (end.partition(".")[0] for end in (other.hole, other.shaft))
+            if inner == walls[0]:
+                walls.append(outer)
+    return tuple(dict.fromkeys(walls))
+
+
+def _hole_in(item: str, design: Design) -> Feature | None:
+    """Its oil hole; a groove carries oil, and lets none in."""
+    return next(
+        (
+            one
+            for one in design.features()
+            if one.owner == item and "oil" in one.name and one.kind in _HOLES
+        ),
+        None,
+    )
 
 
 def _named(feature: Feature, design: Design) -> str:

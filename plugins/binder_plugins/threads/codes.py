@@ -37,6 +37,15 @@ THREAD_ENGAGEMENT_SHORT = Code(
     "joints:\n  rod in fork: {threaded: [rod.thread, fork.thread]}   # 2 mm of M4 in brass",
     "Make thread and hole longer, take a finer pitch, or say `because:` where nothing pulls.",
 )
+SCREW_BOTTOMS = Code(
+    "screw-bottoms",
+    Severity.ERROR,
+    "An outside thread below a shoulder is longer than the tapped hole that it goes into is deep.",
+    "It meets the bottom or the bush below, and the shoulder never comes down on its seat.",
+    "turned:\n  - {name: spigot, diameter: 4 mm, length: 6 mm}\n"
+    "  - {name: nut, diameter: 8 mm, length: 3 mm}   # into 5 mm of M4",
+    "Shorten the spigot and its thread, or tap deeper where there is metal.",
+)
 THREAD_CLAIMED_TWICE = Code(
     "thread-claimed-twice",
     Severity.WARNING,
@@ -177,6 +186,7 @@ CODES = (
     THREAD_NOT_SAID,
     THREAD_HALVES_DIFFER,
     THREAD_ENGAGEMENT_SHORT,
+    SCREW_BOTTOMS,
     THREAD_CLAIMED_TWICE,
     UNSCREWS_IN_USE,
     LOOKALIKE_THREAD,

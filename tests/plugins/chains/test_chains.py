@@ -214,3 +214,50 @@ def test_the_sheet_says_what_strays_most_and_the_sum(compile_text: Compile) -> N
 def test_gaps_that_are_none_make_no_traceback(compile_text: Compile, gap: str) -> None:
     outcome = compile_text(shaft("cheek.bore, drum, cheek.bore", gap), Phase.COMPOSE)
     assert outcome.findings
+
+
+@pytest.mark.parametrize(
+    ("journal", "way"),
+    [
+        ("4.05 mm", "make the journal of the pin longer, or"),  # 0.05 of play, 0.1 to 0.3 wanted
+        ("4.2 mm", "too little: make the journal of the pin longer; too much: shorter; or"),
+        ("4.5 mm", "make the journal of the pin shorter, or"),
+    ],
+)
+def test_the_journal_is_mended_the_way_that_is_missing(
+    compile_text: Compile, journal: str, way: str
+) -> None:
+    text, _ = marked(pivot(journal))
+    (sheet,) = sheets(compile_text(text, Phase.COMPOSE))
+    said = text_of(facts_of(sheet)["If it comes out wrong"])
+    assert said == f"{way} measure the arm first"
+
+
+def test_too_loose_as_drawn_and_yet_it_may_jam(compile_text: Compile) -> None:
+    # 40.35 − 40 = 0.35 of play, and ± (0.3 + 0.3): longer would only be looser.
+    text = pivot("40.35 mm").replace("thickness: 4 mm", "thickness: 40 mm")
+    text, _ = marked(text)
+    (jams,) = [one for one in compile_text(text).findings if one.code.name == "stack-may-jam"]
+    assert jams.help == (
+        "measure one half first, and make the other to it with 0.1 mm to 0.3 mm of play"
+    )
+
+
+def test_half_of_a_clearance_is_shown_as_it_is_summed(compile_text: Compile) -> None:
+    # 4 mm in a hole of H7 (0 to 12 µm) on f7 (−10 to −22 µm): 34 µm at most, 17 to either side
+    # (ISO 286-2, from memory). The worst case is 17 + 50 of the bores.
+    bore = "    features: {bore: {reamed: 4 mm, on: top, depth: through}}\n"
+    text, _ = marked(gears("0.5 mm", "18.1 mm"))
+    text = text.replace("  b:", (
+        "  frame:\n    material: bronze\n"
+        "    block: {length: 60 mm, width: 20 mm, height: 6 mm}\n" + bore +
+        "  b:"
+    )).replace("a: {material: brass, stock: round bar, cut: 20 mm}", (
+        "a: {material: silver steel, turned: [{name: rod, diameter: 4 mm, length: 20 mm}]}"
+    )) + "joints: {run: {runs_in: [a.rod, frame.bore], fit: H7/f7}}\n"  # fmt: skip
+    fact = chain_in(compile_text(text))
+    (slack,) = [one for one in fact.links if one.name.startswith("play of")]
+    chain = reckoned(fact)
+    assert chain is not None
+    assert (slack.upper, slack.lower, slack.factor) == pytest.approx((0.017, -0.017, 1.0))
+    assert chain.least_mm == pytest.approx(18.1 - 0.05 - 0.017)

@@ -307,3 +307,42 @@ def test_one_finding_for_all_holes_of_a_size_and_the_reamer_that_is_near(
     assert found.help is not None
     assert not found.help.startswith("move")
     assert "shopping list" in found.help
+
+
+HOUSED = (
+    "  bush: {material: bronze, turned: [{name: outside, diameter: 10 mm, length: 12 mm}],"
+    " features: {bore: {reamed: 6 mm, on: outside, depth: through},"
+    " lead: {chamfered: 0.3 mm, on: outside}%s}}\n"
+    "  stand: {material: brass, block: {length: 40 mm, width: 30 mm, height: %s},"
+    " features: {seat: {bored: 10 mm, on: top, depth: through}%s}}\n"
+)
+IN_BUSH = ", oil: {drilled: 1.5 mm, across: outside, at: 6 mm from left, depth: 3 mm}"
+IN_STAND = ", oil: {drilled: 1.5 mm, on: front, depth: 12 mm}"
+GROOVE = ", oil: {grooved: 1 mm, on: outside, depth: 0.5 mm}"
+
+
+@pytest.mark.parametrize(
+    ("bush", "height", "stand", "closed"),
+    [
+        (IN_BUSH, "12 mm", IN_STAND, ""),
+        (IN_BUSH, "12 mm", "", "closed by 'stand'"),
+        ("", "12 mm", IN_STAND, "closed by 'bush'"),
+        (GROOVE, "12 mm", IN_STAND, "closed by 'bush'"),  # it carries oil, and lets none in
+        ("", "12 mm", "", "no oil gets into 12.000 mm of bearing"),
+        (IN_BUSH, "6 mm", "", ""),  # half of the bush stands out, and is oiled there
+    ],
+)
+def test_oil_needs_a_hole_through_every_wall(
+    compile_text: Compile, bush: str, height: str, stand: str, closed: str
+) -> None:
+    """A hole that ends at the next wall lets no oil in: common practice, no source."""
+    joints = "a: {pressed: [bush.outside, stand.seat]}\n  ⟪b⟫: {runs_in: [axle.journal, bush.bore]}"
+    text, place = marked(spec(joints, AXLE + HOUSED % (bush, height, stand)))
+    found = [one for one in compile_text(text).findings if one.code.name == "no-way-for-oil"]
+    if not closed:
+        assert not found
+        return
+    (one,) = found
+    assert (one.span.line, one.span.column) == place[:2]
+    assert closed in one.message
+    assert "through 'stand' and 'bush' in one" in (one.help or "")

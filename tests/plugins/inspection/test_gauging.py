@@ -5,6 +5,8 @@ The default workshop owns a micrometer (0 to 25 mm, 0.01 mm) and a caliper (0 to
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from binder.api import HalfFact, Workshop
@@ -52,3 +54,11 @@ def test_what_is_out_is_made_good_the_other_way_round() -> None:
     assert is_hole(half("ream ⌀6 H7", 6.0, 6.012))
     assert "other half" in if_out(half("bore ⌀6 H7", 6.0, 6.012))
     assert "polish" in if_out(half("turn ⌀6 f7", 5.978, 5.99))
+
+
+def test_the_half_that_is_made_first_is_read_not_tried(workshop: Workshop) -> None:
+    # 0.01 wide and read to 0.01: its mate, which is made to it, is not there yet.
+    first = replace(half("turn ⌀12", 11.98, 11.99), is_master=True)
+    assert tool_for(first, workshop) == "micrometer, as near as it reads"
+    assert tool_for(replace(first, is_master=False), workshop) == "its own mate"
+    assert tool_for(replace(first, lower=400.0, upper=400.01), workshop) == "a borrowed instrument"

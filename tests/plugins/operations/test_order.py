@@ -99,3 +99,17 @@ def test_a_ring_over_the_model_points_at_a_part(plan: Plan) -> None:
     assert [one.code.name for one in found] == ["operations-loop"]
     assert found[0].span == route.at
     assert any("brittle" in note for note in found[0].notes)
+
+
+def test_no_half_that_is_made_first_is_measured_with_its_mate() -> None:
+    """A seat of bright bar is read with the micrometer owned (0 to 25 mm by 0.01)."""
+    acts = {
+        (route.subject, one.feature): one.tool
+        for model in MODELS
+        for route in design_of(model).facts.all(Route)
+        for at in route.setups
+        for one in at.acts
+        if one.act == "measure"
+    }
+    assert acts["cam_shaft", "pulley_seat"] == "micrometer"
+    assert not any("mate" in tool for tool in acts.values())

@@ -8,7 +8,7 @@ from collections.abc import Callable
 import pytest
 
 from binder.compiler import Outcome, Phase
-from binder.pages import Binder, Checklist, Section, Table, text_of
+from binder.pages import Binder, Checklist, Section, Subheading, Table, text_of
 from binder_plugins.running import codes
 from binder_plugins.running.moving import Moving, moving
 from binder_plugins.running.oiling import oil_for
@@ -162,3 +162,45 @@ def test_what_does_not_move_has_no_page(compile_text: Compile) -> None:
     outcome = compile_text(text, Phase.COMPOSE)
     assert isinstance(outcome.binder, Binder)
     assert not {"care", "first-run"} & {one.id for one in outcome.binder.sections}
+
+
+def test_the_whole_is_tried_at_its_work_last(compile_text: Compile) -> None:
+    """By hand, slowly, empty, then with load: common practice, no source."""
+    whole = "  whole: {of: [line], test: it lifts its load}\n"
+    page = section(compile_text(spec(test="it spins on") + whole, Phase.COMPOSE), "first-run")
+    titles = [text_of(one.text) for one in page.blocks if isinstance(one, Subheading)]
+    assert titles == [
+        "Before anything turns",
+        "Each by itself",
+        "By hand, then slowly",
+        "Running in, then load",
+        "At its work",
+        "How fast, and which way round",
+    ]
+
+
+@pytest.mark.parametrize(
+    ("kind", "way"),
+    [
+        (
+            "drilled: 1.5 mm, across: outside, at: 4 mm from left, depth: 3 mm",
+            "oil hole of the frame",
+        ),
+        ("grooved: 1 mm, on: outside, depth: 0.5 mm", "at the ends"),
+    ],
+)
+def test_an_oil_hole_that_ends_at_the_bush_is_no_way_in(
+    compile_text: Compile, kind: str, way: str
+) -> None:
+    """Both walls are drilled, or no oil comes to the shaft: common practice, no source."""
+    bush = (
+        "  bush:\n    material: bronze\n"
+        "    turned: [{name: outside, diameter: 9 mm, length: 9 mm}]\n    features:\n"
+        "      bore: {reamed: to suit, on: outside, depth: through}\n"
+        f"      oil: {{{kind}}}\n  pulley:\n"
+    )
+    text = spec().replace("  pulley:\n", bush, 1)
+    text = text.replace("frame.bore]", "bush.bore]").replace(
+        "drive:\n", "  bush in frame: {pressed: [bush.outside, frame.bore]}\ndrive:\n"
+    )
+    assert joint_in(compile_text(text)).way_in == way

@@ -74,6 +74,11 @@ CASES = {
         ),
         joined("{screwed: M6, on: spigot, length: 9 mm}", "{tapped: M6, on: top}"),
     ),
+    # The spigot is 15 mm long and its shank is a shoulder.
+    "screw-bottoms": (
+        joined("{screwed: ⟪M6⟫, on: spigot, length: 12 mm}", "{tapped: M6, on: top, depth: 7 mm}"),
+        joined(TIP, "{tapped: M6, on: top, depth: through}"),
+    ),
     "thread-claimed-twice": (
         joined(
             TIP, "{tapped: M6, on: top}", (f"{BOTH}  again: {{threaded: [rod.tip, ⟪fork.hole⟫]}}\n")
@@ -307,3 +312,21 @@ def test_a_pin_through_a_screw_is_let_pass(compile_text: Compile) -> None:
     way = "way: {drilled: to suit, on: front, at: 6 mm from left, depth: through}"
     text = joined("{screwed: M6, on: spigot, length: 12 mm}", f"{hole}, {way}", BOTH + joint)
     assert "cross-hole-meets-thread" not in names(compile_text(text))
+
+
+@pytest.mark.parametrize(
+    ("high", "shank", "bottoms"),
+    [
+        ("40 mm", "10 mm", False),  # 15 mm into 15 mm: the shoulder comes down with the end
+        ("40 mm", "6 mm", False),  # no shoulder: it stops where it is wanted
+        ("12 mm", "10 mm", True),
+    ],
+)
+def test_a_spigot_seats_only_in_a_hole_as_deep(
+    compile_text: Compile, high: str, shank: str, *, bottoms: bool
+) -> None:
+    deep = "15 mm" if high == "40 mm" and shank == "10 mm" else "7 mm"
+    text = joined(TIP, f"{{tapped: M6, on: top, depth: {deep}}}")
+    text = text.replace("height: 12 mm", f"height: {high}")
+    text = text.replace("{name: shank, diameter: 10 mm", f"{{name: shank, diameter: {shank}")
+    assert ("screw-bottoms" in {one.code.name for one in compile_text(text).findings}) is bottoms

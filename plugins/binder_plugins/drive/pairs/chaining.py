@@ -71,9 +71,9 @@ def _turns(joint: Joint, items: tuple[str, ...]) -> bool:
 
 def _slack(joint: Joint, fit: FitFact) -> ChainLink:
     """A shaft pressed to one side moves by half of its clearance, to either side."""
-    most = max(fit.clearance_max_um, 0.0) / 1000
+    half = max(fit.clearance_max_um, 0.0) / 2000
     return ChainLink(
-        f"play of '{joint.name}'", 0.0, most, -most, 0.5, f"play {joint.name}", "half the clearance"
+        f"play of '{joint.name}'", 0.0, half, -half, 1.0, f"play {joint.name}", "half the clearance"
     )
 
 
