@@ -12,6 +12,7 @@ from binder.api import (
     Design,
     Diagnostic,
     ItemNumber,
+    Joint,
     JointFact,
     Notice,
     NoticeKind,
@@ -77,6 +78,13 @@ def _steps(one: Assembly, design: Design) -> Iterator[Tick]:
             feel: tuple[Text, ...] = ()
             if joint.entry.feel:
                 feel = ((f"should feel: {joint.entry.feel}",),)
-            step = fact.step + beside(joint, one, design)
+            step = _done_before(joint, design) + fact.step + beside(joint, one, design)
             words = step[0].upper() + step[1:]
             yield Tick(f"{one.name} {joint.name}", (words,), feel)
+
+
+def _done_before(joint: Joint, design: Design) -> str:
+    """What an own task of the build order did already, '' where the joint is made here."""
+    ids = (f"{verb} {joint.name}" for verb in ("solder", "bond", "size"))
+    task = next((design.tasks[one] for one in ids if one in design.tasks), None)
+    return f"done before ({task.title}): " if task is not None else ""

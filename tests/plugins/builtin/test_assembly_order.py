@@ -94,6 +94,12 @@ def test_what_was_fixed_outside_the_bearings_comes_off_first(models: dict[str, D
     assert "take the stepped pulley of the cam shaft and the flywheel off first" in step
 
 
+def test_what_a_task_did_before_is_not_told_as_new(models: dict[str, Design]) -> None:
+    steps = _steps(models["wharf-crane"], "mast")
+    assert steps["bush in housing"].startswith("Done before (press in and size the post bush): ")
+    assert not steps["post in bush"].startswith("Done before")
+
+
 def test_every_joint_is_closed_once(models: dict[str, Design]) -> None:
     for design in models.values():
         done = [name for one in design.assemblies for name in _order(design, one)]
