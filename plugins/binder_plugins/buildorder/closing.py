@@ -24,30 +24,44 @@ Pair = tuple[str, str]
 
 def joints_closed_in(one: Assembly, design: Design) -> list[Joint]:
     """The joints closed in an assembly, in the order of the hand."""
-    closed = [joint for joint in design.joints.values() if one.name in homes(joint, design)]
-    closed.sort(key=lambda joint: _turn(joint, design))
+    insides = insides_of(design)
+    closed = [
+        joint for joint in design.joints.values() if one.name in homes(joint, insides, design)
+    ]
+    turns = [[joint for joint in closed if _turn(joint, design) == turn] for turn in range(4)]
+    hot, lasting, loose, drives = turns
+    groups = (hot, [*lasting, *loose], drives)
+    return [joint for group in groups for joint in _by_hand(group, design)]
+
+
+def _by_hand(closed: list[Joint], design: Design) -> Iterator[Joint]:
+    """Joints so that none bars another; what a firmer rule settled no later one turns round."""
     names = [joint.name for joint in closed]
     kept: list[Before] = []
-    for earlier, later in _pairs(closed, design):
-        # What an earlier rule settled is not turned round by a later one.
+    for earlier, later in dict.fromkeys(_pairs(closed, design)):
         trial = [*kept, Before(earlier, later, "")]
         if len(ordered(names, trial)) == len(names):
             kept = trial
-    return [design.joints[name] for name in ordered(names, kept)]
+    for name in ordered(names, kept):
+        yield design.joints[name]
 
 
-def homes(joint: Joint, design: Design) -> tuple[str, ...]:
+Insides = dict[str, frozenset[str]]
+
+
+def insides_of(design: Design) -> Insides:
+    """What goes into each assembly, by its name."""
+    return {name: inside_of(one, design) for name, one in design.assemblies.items()}
+
+
+def homes(joint: Joint, insides: Insides, design: Design) -> tuple[str, ...]:
     """The assemblies that close a joint: the innermost with all that must be there."""
     needed = {*joint.items, *_waits_for(joint, design)}
-    return _holding(needed, design) or _holding(set(joint.items), design)
+    return _holding(needed, insides) or _holding(set(joint.items), insides)
 
 
-def _holding(needed: set[str], design: Design) -> tuple[str, ...]:
-    holding = {
-        one.name: inside
-        for one in design.assemblies.values()
-        if needed <= (inside := inside_of(one, design))
-    }
+def _holding(needed: set[str], insides: Insides) -> tuple[str, ...]:
+    holding = {name: inside for name, inside in insides.items() if needed <= inside}
     return tuple(name for name, inside in holding.items() if not inside & holding.keys())
 
 
@@ -77,9 +91,6 @@ def _turn(joint: Joint, design: Design) -> int:
 
 def _pairs(closed: list[Joint], design: Design) -> Iterator[Pair]:
     """What comes before what, the firmest rule first."""
-    for one, other in permutations(closed, 2):
-        if _turn(one, design) == 0 and _turn(other, design) != 0:
-            yield one.name, other.name
     for fact in design.facts.all(ShaftFact):
         yield from _along(fact, closed, design)
     for one, other in permutations(closed, 2):
@@ -87,9 +98,6 @@ def _pairs(closed: list[Joint], design: Design) -> Iterator[Pair]:
             yield one.name, other.name
     for one, other in permutations(closed, 2):
         if _is_covered_by(one, other):
-            yield one.name, other.name
-    for one, other in permutations(closed, 2):
-        if _turn(one, design) != 3 and _turn(other, design) == 3:
             yield one.name, other.name
 
 

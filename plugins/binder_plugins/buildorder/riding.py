@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from binder.api import Assembly, Design, Joint, Piece, Role, ShaftFact
-from binder_plugins.buildorder.closing import bearing_joints, homes, housings, is_shut
+from binder_plugins.buildorder.closing import bearing_joints, homes, housings, insides_of, is_shut
 
 
 def beside(joint: Joint, one: Assembly, design: Design) -> str:
@@ -51,4 +51,4 @@ def _fellows(fact: ShaftFact, design: Design) -> Iterator[str]:
 def _comes_off(piece: Piece, one: Assembly, design: Design) -> bool:
     """Whether a piece was fixed on the shaft in an assembly inside this one."""
     joint = design.joints.get(piece.joint)
-    return joint is not None and one.name not in homes(joint, design)
+    return joint is not None and one.name not in homes(joint, insides_of(design), design)
