@@ -33,7 +33,7 @@ def settle(joint: Joint, design: Design) -> MadeFit | Diagnostic | None:
     pair = pair_of(joint, design)
     if pair is None:
         return _unpaired(joint, design)
-    if joint.kind == "pinned" and _is_for_the_pin(pair.hole_place):
+    if joint.kind in HUBS and _is_sized_elsewhere(joint, pair, design):
         return None
     hole = half_of(pair.hole, pair.hole_place, "hole", design)
     shaft = half_of(pair.shaft, pair.shaft_place, "shaft", design)
@@ -50,6 +50,18 @@ def settle(joint: Joint, design: Design) -> MadeFit | Diagnostic | None:
     if isinstance(wished, Diagnostic):
         return wished
     return _made(joint, nominal, written, hole, shaft, wished)
+
+
+def _is_sized_elsewhere(joint: Joint, pair: Pair, design: Design) -> bool:
+    """Whether the hole is the pin's own, or a fit is written of the same two places."""
+    if joint.kind == "pinned" and _is_for_the_pin(pair.hole_place):
+        return True
+    ends = {str(end) for end in joint.ends}
+    return any(
+        isinstance(other.entry, FitEntry) and {str(end) for end in other.ends} == ends
+        for other in design.joints.values()
+        if other is not joint
+    )
 
 
 def _is_for_the_pin(hole: PlaceFact) -> bool:
