@@ -10,12 +10,13 @@ from pathlib import Path
 
 import pytest
 
-from binder.api import Checklist, Design, Section
+from binder.api import BuildSequence, Checklist, Design, DrawnBox, DrawnLabel, Section, text_width
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
 from binder.pages import text_of
 from binder_plugins.buildorder.assembly import assembly_pages
 from binder_plugins.buildorder.closing import joints_closed_in
+from binder_plugins.buildorder.picture import picture
 
 Compile = Callable[..., Outcome]
 SPECS = Path(__file__).parents[3] / "specs"
@@ -104,3 +105,18 @@ def test_every_joint_is_closed_once(models: dict[str, Design]) -> None:
     for design in models.values():
         done = [name for one in design.assemblies for name in _order(design, one)]
         assert sorted(done) == sorted(design.joints)
+
+
+def test_the_crane_has_its_picture_and_no_word_runs_over_its_box(
+    models: dict[str, Design],
+) -> None:
+    design = models["wharf-crane"]
+    sequence = design.facts.about(BuildSequence, "")
+    assert sequence is not None
+    drawing = picture(sequence, design)
+    assert drawing is not None
+    boxes = [one for one in drawing.shapes if isinstance(one, DrawnBox)]
+    labels = [one for one in drawing.shapes if isinstance(one, DrawnLabel)]
+    assert labels
+    widest = max(text_width(one.text, one.height) for one in labels)
+    assert widest <= min(box.width for box in boxes)
