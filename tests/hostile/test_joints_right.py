@@ -14,7 +14,7 @@ import pytest
 from binder.api import Design, FitFact, HardwareFact, JointFact
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
-from binder_plugins.buildorder.assembly import joints_closed_in
+from binder_plugins.buildorder.closing import joints_closed_in
 from binder_plugins.joints.order import first_half, fitted_in
 
 Compile = Callable[..., Outcome]

@@ -12,6 +12,7 @@ from binder.api import (
     JointFact,
     Page,
     PlanStep,
+    ShaftFact,
     hookimpl,
 )
 from binder_plugins.buildorder.assembly import assembly_pages
@@ -38,7 +39,7 @@ def binder_steps() -> Sequence[PlanStep]:
             put_in_order,
             needs=(TasksKnown,),
             gives=(BuildSequence,),
-            after=(FitFact, JointFact, ItemNumber),
+            after=(FitFact, JointFact, ShaftFact, ItemNumber),
         ),
     ]
 

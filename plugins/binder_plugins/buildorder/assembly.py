@@ -23,13 +23,15 @@ from binder.api import (
     Text,
     Tick,
 )
+from binder_plugins.buildorder.closing import inside_of, joints_closed_in
+from binder_plugins.buildorder.riding import beside
 
 
 def assembly_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
     """A section that holds one sheet for each assembly, inner ones first as they are built."""
     sheets = [
         _sheet(one, design)
-        for one in sorted(design.assemblies.values(), key=lambda one: len(_inside(one, design)))
+        for one in sorted(design.assemblies.values(), key=lambda one: len(inside_of(one, design)))
     ]
     if sheets:
         yield Section("assembly", "Assembly", Place.ASSEMBLY, (), sections=tuple(sheets))
@@ -76,45 +78,13 @@ def _steps(one: Assembly, design: Design) -> Iterator[Tick]:
             feel: tuple[Text, ...] = ()
             if joint.entry.feel:
                 feel = ((f"should feel: {joint.entry.feel}",),)
-            words = fact.step[0].upper() + fact.step[1:]
+            step = _done_before(joint, design) + fact.step + beside(joint, one, design)
+            words = step[0].upper() + step[1:]
             yield Tick(f"{one.name} {joint.name}", (words,), feel)
 
 
-def joints_closed_in(one: Assembly, design: Design) -> list[Joint]:
-    """Joints whose items are all inside, and not all inside one of its own members, as done."""
-    inside = _inside(one, design)
-    inner = [
-        _inside(design.assemblies[m.item], design)
-        for m in one.members
-        if m.item in design.assemblies
-    ]
-    closed = [
-        joint
-        for joint in design.joints.values()
-        if set(joint.items) <= inside and not any(set(joint.items) <= one for one in inner)
-    ]
-    return sorted(closed, key=lambda joint: _turn(joint, design))
-
-
-def _turn(joint: Joint, design: Design) -> int:
-    """The flame first, then what cannot be taken apart again, then what can."""
-    fact = design.facts.about(JointFact, joint.name)
-    if fact is not None and fact.is_hot:
-        return 0
-    return 1 if fact is not None and fact.is_lasting else 2
-
-
-def _inside(one: Assembly, design: Design) -> frozenset[str]:
-    """The names of all that goes into an assembly, at any depth."""
-    found: set[str] = set()
-    waiting = [member.item for member in one.members]
-    while waiting:
-        name = waiting.pop()
-        if name in found:
-            continue
-        found.add(name)
-        if name in design.assemblies:
-            waiting += [member.item for member in design.assemblies[name].members]
-        if name in design.fabrications:
-            waiting += [piece.item for piece in design.fabrications[name].pieces]
-    return frozenset(found)
+def _done_before(joint: Joint, design: Design) -> str:
+    """What an own task of the build order did already, '' where the joint is made here."""
+    ids = (f"{verb} {joint.name}" for verb in ("solder", "bond", "size"))
+    task = next((design.tasks[one] for one in ids if one in design.tasks), None)
+    return f"done before ({task.title}): " if task is not None else ""

@@ -21,7 +21,7 @@ from binder_plugins.buildorder.columns import Columns, arranged
 
 WIDTH = 176.0
 HEIGHT = 205.0
-MOST_COLUMNS = 9
+MOST_COLUMNS = 12
 _LETTER = 2.5
 _LINE = 3.4
 _ROOMY = 13.0
@@ -126,8 +126,14 @@ def _lines(task: str, design: Design, grid: Grid) -> list[str]:
     if grid.row < _ROOMY - 4:
         return [_fitting(name, width)]
     if kind is not TaskKind.MAKE:
-        return [str(kind), *_wrapped(name, width)]
+        return [_verb(kind, width), *_wrapped(name, width)]
     return _wrapped(name, width)
+
+
+def _verb(kind: TaskKind, width: float) -> str:
+    """The verb, or a shorter word for it where a narrow box has no room."""
+    verb = "build" if kind is TaskKind.ASSEMBLE else str(kind)
+    return str(kind) if text_width(str(kind), _LETTER) <= width else _fitting(verb, width)
 
 
 def _wrapped(words: str, width: float) -> list[str]:

@@ -21,7 +21,8 @@ from binder_plugins.buildorder import codes
 
 def put_in_order(design: Design) -> Contribution:
     """The build sequence; tasks that could come in any order keep that of the spec."""
-    befores = [one for one in design.befores if _is_known(one, design)]
+    known = [one for one in design.befores if _is_known(one, design)]
+    befores = with_wishes(list(design.tasks), known)
     order = ordered(list(design.tasks), befores)
     if len(order) < len(design.tasks):
         ring = find_ring(set(design.tasks) - set(order), befores)
@@ -31,6 +32,18 @@ def put_in_order(design: Design) -> Contribution:
     steps = tuple(Step(task, layers[task], tuple(reasons.get(task, ()))) for task in order)
     workings = [_working(step, design) for step in steps]
     return Contribution(facts=[BuildSequence("", steps)], workings=workings)
+
+
+def with_wishes(tasks: list[str], known: Iterable[Before]) -> list[Before]:
+    """All that must be, and of what is only preferred what closes no ring, in its order."""
+    known = list(known)
+    kept = [one for one in known if one.is_must]
+    if len(ordered(tasks, kept)) < len(tasks):
+        return kept
+    for one in known:
+        if not one.is_must and len(ordered(tasks, [*kept, one])) == len(tasks):
+            kept.append(one)
+    return kept
 
 
 def _is_known(one: Before, design: Design) -> bool:

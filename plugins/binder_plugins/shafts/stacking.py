@@ -17,6 +17,7 @@ from binder.api import (
     Working,
     shown_length,
 )
+from binder_plugins.shafts.closing import made_last
 from binder_plugins.shafts.kinds import ShaftEntry
 from binder_plugins.shafts.roles import pieces_of
 
@@ -41,7 +42,11 @@ def stack_shafts(design: Design) -> Contribution:
         is_known = all(design.item(one.item) is not None for one in entry.along)
         if part is not None and is_known:
             facts.append(_fact(part, entry, design))
-    return Contribution(facts=facts, workings=[one for f in facts for one in _workings(f, design)])
+    return Contribution(
+        facts=facts,
+        befores=[one for fact in facts for one in made_last(fact, design)],
+        workings=[one for fact in facts for one in _workings(fact, design)],
+    )
 
 
 def _fact(part: Part, entry: ShaftEntry, design: Design) -> ShaftFact:

@@ -12,7 +12,7 @@ from binder.api import Before, BuildSequence
 from binder.compiler import Outcome
 from binder_plugins.buildorder.columns import arranged
 from binder_plugins.buildorder.picture import needed_edges
-from binder_plugins.buildorder.sequence import find_ring, layered, ordered
+from binder_plugins.buildorder.sequence import find_ring, layered, ordered, with_wishes
 
 TASKS = [f"t{n}" for n in range(12)]
 PAIRS = st.lists(
@@ -71,6 +71,12 @@ def test_a_ring_is_named_and_only_the_ring() -> None:
     order = ordered(TASKS, befores)
     ring = find_ring(set(TASKS) - set(order), befores)
     assert {one.earlier for one in ring} == {"t0", "t1", "t2"}
+
+
+def test_a_preference_gives_way_where_it_would_close_a_ring() -> None:
+    musts = _befores([(0, 1), (1, 2)])
+    wishes = [Before("t2", "t0", "a wish", is_must=False), Before("t3", "t0", "", is_must=False)]
+    assert with_wishes(TASKS, [*wishes, *musts]) == [*musts, wishes[1]]
 
 
 def test_the_master_is_made_first_and_scrap_is_measured_first(

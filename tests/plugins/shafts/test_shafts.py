@@ -11,7 +11,7 @@ from fractions import Fraction
 
 import pytest
 
-from binder.api import Located, ShaftFact
+from binder.api import BuildSequence, Located, ShaftFact
 from binder.compiler import Outcome, Phase
 from binder.pages import Facts, Place, text_of
 
@@ -158,3 +158,16 @@ def test_the_piece_made_to_suit_has_its_sum_on_the_sheet(compile_text: Compile) 
     words = {label: text_of(text) for label, text in facts.pairs}
     assert words["Made to suit"].endswith("0.15 mm = length of the washer")
     assert words["End float as drawn"] == "0.2 mm"
+
+
+def test_the_piece_made_to_suit_is_made_last_of_its_row(compile_text: Compile) -> None:
+    # The washer is written first in this text: only the row puts it behind the others.
+    washer = PARTS[PARTS.index("  washer:") : PARTS.index("bought:")]
+    text = shaft(f"{{along: {INSIDE}, apart: 21 mm, to_suit: washer}}")
+    text = text.replace(washer, "").replace("parts:\n", f"parts:\n{washer}", 1)
+    design = compile_text(text).design
+    assert design is not None
+    sequence = design.facts.about(BuildSequence, "")
+    assert sequence is not None
+    order = [step.task for step in sequence.steps]
+    assert order.index("make washer") > max(order.index("make drum"), order.index("make cheek"))

@@ -1,0 +1,54 @@
+"""What is done with a shaft as it goes into its bearings: what rides on it, and what comes off."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import Assembly, Design, Joint, Piece, Role, ShaftFact
+from binder_plugins.buildorder.closing import bearing_joints, homes, housings, insides_of, is_shut
+
+
+def beside(joint: Joint, one: Assembly, design: Design) -> str:
+    """What the step of a running joint says besides, '' for every other joint."""
+    for fact in design.facts.all(ShaftFact):
+        if joint.name in bearing_joints(fact):
+            return "".join(_clauses(fact, one, design))
+    return ""
+
+
+def _clauses(fact: ShaftFact, one: Assembly, design: Design) -> Iterator[str]:
+    inner, outer = _split(fact)
+    if inner:
+        names = ", ".join(f"the {piece.title}" for piece in inner)
+        order = " in this order" if len(inner) > 1 else ""
+        yield f"; between the bearings, with the shaft{order}: {names}"
+    if is_shut(fact, design):
+        yield "; the bearings go on from the two ends"
+        others = [f"the {design.parts[name].title}" for name in _fellows(fact, design)]
+        yield f", at one go over {' and '.join(others)} too" if others else ""
+    off = [piece for piece in outer if _comes_off(piece, one, design)]
+    if off:
+        names = " and ".join(f"the {piece.title}" for piece in off)
+        yield f"; take {names} off first, and put back as before afterwards"
+
+
+def _split(fact: ShaftFact) -> tuple[list[Piece], list[Piece]]:
+    """What stands between the outer bearings, without bearings, and what stands outside."""
+    places = [n for n, piece in enumerate(fact.pieces) if piece.role is Role.BEARING]
+    first, last = places[0], places[-1]
+    inner = [piece for piece in fact.pieces[first:last] if piece.role is not Role.BEARING]
+    return inner, [*fact.pieces[:first], *fact.pieces[last + 1 :]]
+
+
+def _fellows(fact: ShaftFact, design: Design) -> Iterator[str]:
+    """Shafts that the same housings shut in, and so go in together with this one."""
+    held = set(housings(fact, design))
+    for other in design.facts.all(ShaftFact):
+        if other != fact and is_shut(other, design) and held & set(housings(other, design)):
+            yield other.subject
+
+
+def _comes_off(piece: Piece, one: Assembly, design: Design) -> bool:
+    """Whether a piece was fixed on the shaft in an assembly inside this one."""
+    joint = design.joints.get(piece.joint)
+    return joint is not None and one.name not in homes(joint, insides_of(design), design)

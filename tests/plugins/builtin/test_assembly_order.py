@@ -1,0 +1,122 @@
+"""The order of the hand inside an assembly: nothing that is put on bars what comes after.
+
+Expectations are reasoned from the parts by hand; common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from binder.api import BuildSequence, Checklist, Design, DrawnBox, DrawnLabel, Section, text_width
+from binder.compiler import Job, Outcome, Phase, compiled
+from binder.host import Host
+from binder.pages import text_of
+from binder_plugins.buildorder.assembly import assembly_pages
+from binder_plugins.buildorder.closing import joints_closed_in
+from binder_plugins.buildorder.picture import picture
+
+Compile = Callable[..., Outcome]
+SPECS = Path(__file__).parents[3] / "specs"
+
+
+@pytest.fixture(scope="module")
+def models(host: Host) -> dict[str, Design]:
+    """The two models with shafts, compiled once."""
+    return {name: _design(name, host) for name in ("wharf-crane", "tilt-hammer")}
+
+
+def _design(name: str, host: Host) -> Design:
+    design = compiled(Job(SPECS / name / f"{name}.yaml"), host, Phase.CHECK).design
+    assert design is not None
+    return design
+
+
+def _order(design: Design, assembly: str) -> list[str]:
+    return [joint.name for joint in joints_closed_in(design.assemblies[assembly], design)]
+
+
+def _steps(design: Design, assembly: str) -> dict[str, str]:
+    (whole,) = assembly_pages(design, ())
+    (sheet,) = (one for one in whole.sections if one.id == f"assembly-{assembly}")
+    assert isinstance(sheet, Section)
+    (ticks,) = (block for block in sheet.blocks if isinstance(block, Checklist))
+    return {tick.key.removeprefix(f"{assembly} "): text_of(tick.text) for tick in ticks.checks}
+
+
+@pytest.mark.parametrize(
+    ("model", "assembly", "earlier", "later"),
+    [
+        # The far cheek goes over the crank shaft's tail: the arm would bar it.
+        ("wharf-crane", "winch", "crank in cheeks", "arm on crank shaft"),
+        # The pinion sits between the cheeks, so it is on the shaft before they are.
+        ("wharf-crane", "winch", "pinion on crank", "crank in cheeks"),
+        ("wharf-crane", "winch", "wheel on barrel", "axle in cheeks"),
+        ("wharf-crane", "winch", "bushes in cheeks", "axle in cheeks"),
+        # Wheels mesh once both shafts stand, and a pawl falls once it hangs.
+        ("wharf-crane", "winch", "axle in cheeks", "crank to barrel"),
+        ("wharf-crane", "winch", "crank in cheeks", "crank to barrel"),
+        ("wharf-crane", "winch", "pawl on cheek", "pawl"),
+        # Riveting shuts the handle between the pin's head and the arm, the sheave its cheeks.
+        ("wharf-crane", "winch", "handle on arm", "pin in arm"),
+        ("wharf-crane", "block", "block sheave on pin", "block pin in cheeks"),
+        # The cord is made fast to a barrel that already stands on the post.
+        ("wharf-crane", "crane", "cheeks on block", "rope"),
+        # The hanger slides over the gear's end.
+        ("tilt-hammer", "line", "line shaft in hanger", "wheel on line shaft"),
+        # The cam cannot come off, so the pedestals go over the ends and are screwed down then.
+        ("tilt-hammer", "tilt_hammer", "cam shaft in bushes", "pedestals on bed"),
+        ("tilt-hammer", "tilt_hammer", "bush in pedestal", "cam shaft in bushes"),
+        # The helve hangs on the points of the screws.
+        ("tilt-hammer", "tilt_hammer", "pivots in hurst", "pivots in collar"),
+        # Heads in the underside of the bed: the base covers them.
+        ("tilt-hammer", "tilt_hammer", "hurst on bed", "bed on base"),
+        ("tilt-hammer", "tilt_hammer", "pedestals on bed", "bed on base"),
+        ("tilt-hammer", "tilt_hammer", "bed on base", "pulleys"),
+    ],
+)
+def test_nothing_bars_what_comes_after(
+    models: dict[str, Design], model: str, assembly: str, earlier: str, later: str
+) -> None:
+    order = _order(models[model], assembly)
+    assert order.index(earlier) < order.index(later)
+
+
+def test_what_rides_on_a_shaft_goes_in_with_it(models: dict[str, Design]) -> None:
+    step = _steps(models["wharf-crane"], "winch")["crank in cheeks"]
+    assert "with the shaft: the crank pinion; the bearings go on from the two ends" in step
+    assert "over the barrel axle too" in step
+
+
+def test_what_was_fixed_outside_the_bearings_comes_off_first(models: dict[str, Design]) -> None:
+    step = _steps(models["tilt-hammer"], "tilt_hammer")["cam shaft in bushes"]
+    assert "take the stepped pulley of the cam shaft and the flywheel off first" in step
+
+
+def test_what_a_task_did_before_is_not_told_as_new(models: dict[str, Design]) -> None:
+    steps = _steps(models["wharf-crane"], "mast")
+    assert steps["bush in housing"].startswith("Done before (press in and size the post bush): ")
+    assert not steps["post in bush"].startswith("Done before")
+
+
+def test_every_joint_is_closed_once(models: dict[str, Design]) -> None:
+    for design in models.values():
+        done = [name for one in design.assemblies for name in _order(design, one)]
+        assert sorted(done) == sorted(design.joints)
+
+
+def test_the_crane_has_its_picture_and_no_word_runs_over_its_box(
+    models: dict[str, Design],
+) -> None:
+    design = models["wharf-crane"]
+    sequence = design.facts.about(BuildSequence, "")
+    assert sequence is not None
+    drawing = picture(sequence, design)
+    assert drawing is not None
+    boxes = [one for one in drawing.shapes if isinstance(one, DrawnBox)]
+    labels = [one for one in drawing.shapes if isinstance(one, DrawnLabel)]
+    assert labels
+    widest = max(text_width(one.text, one.height) for one in labels)
+    assert widest <= min(box.width for box in boxes)
