@@ -6,11 +6,16 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
+from hypothesis import HealthCheck, settings
 
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
 
 Compile = Callable[..., Outcome]
+
+# A property is true or false; how long it takes belongs to the benchmarks.
+settings.register_profile("untimed", deadline=None, suppress_health_check=[HealthCheck.too_slow])
+settings.load_profile("untimed")
 
 
 @pytest.fixture(scope="session", autouse=True)

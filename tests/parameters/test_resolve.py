@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import time
 from collections.abc import Callable
 from fractions import Fraction
 
@@ -260,13 +259,9 @@ def chain(length: int) -> Document:
     return Document("chain", root, {}, "")
 
 
-def test_a_chain_of_a_hundred_thousand_sizes_grows_in_proportion() -> None:
-    seconds = {}
-    for length in (20_000, 100_000):
-        document = chain(length)
-        start = time.process_time()
-        found, findings = resolve(document, {}, {}, ())
-        seconds[length] = time.process_time() - start
-        assert findings == ()
-        assert found.sizes["s0"].quantity.amount == length
-    assert seconds[100_000] < 2 * 5 * seconds[20_000]
+def test_a_chain_of_a_hundred_thousand_sizes_is_followed() -> None:
+    """With work that grew with the square of it this would take an hour."""
+    length = 100_000
+    found, findings = resolve(chain(length), {}, {}, ())
+    assert findings == ()
+    assert found.sizes["s0"].quantity.amount == length

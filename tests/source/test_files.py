@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import os
 import socket
-import time
 from pathlib import Path
 
 import pytest
@@ -79,12 +78,11 @@ def test_hostile_names_are_refused(folder: Path, name: str) -> None:
         ("none/b.yaml", "file-not-found"),
     ],
 )
-def test_what_is_no_ordinary_file_is_refused_at_once(folder: Path, name: str, code: str) -> None:
-    start = time.perf_counter()
+def test_what_is_no_ordinary_file_is_refused(folder: Path, name: str, code: str) -> None:
+    """At once: a pipe that were opened would wait for ever."""
     refusal = read_file_in(folder, name, LIMIT)
     assert isinstance(refusal, Refusal)
     assert refusal.code.name == code
-    assert time.perf_counter() - start < 1
 
 
 def test_socket_is_refused(folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:

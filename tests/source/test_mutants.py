@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import random
 import re
-import time
 from collections.abc import Callable
 from pathlib import Path
 
@@ -83,9 +82,7 @@ def test_mutants_get_an_answer(run: int) -> None:
     good = 0
     for _ in range(MUTANTS_IN_A_RUN):
         text = _mutant(chance)
-        start = time.perf_counter()
         document, findings = read_text(text, "f")
-        assert time.perf_counter() - start < 1
         assert document is not None or any(finding.is_error for finding in findings)
         good += document is not None and not findings
         for finding in findings:
