@@ -61,13 +61,22 @@ class Flat:
         return self.setups
 
     def _other_end(self, one: Located) -> None:
-        """The same at the other end, as a feature of its own, so that no rule joins the two."""
+        """The same at the other end, as a feature of its own, so that no rule joins the two.
+
+        Both ends are marked out before either is drilled.
+        """
         before = len(self.setups)
         self._face(one.face, [one])
-        for place in range(before, len(self.setups)):
-            acts = self.setups[place].acts
-            acts = tuple(replace(a, feature=f"{a.feature}, other end") for a in acts)
-            self.setups[place] = replace(self.setups[place], acts=acts)
+        fresh, self.setups = self.setups[before:], self.setups[:before]
+        for setup in fresh:
+            acts = tuple(replace(a, feature=f"{a.feature}, other end") for a in setup.acts)
+            marking = next((n for n, old in enumerate(self.setups) if _only_marks(old)), None)
+            if _only_marks(setup) and marking is not None:
+                first = self.setups[marking]
+                self.setups[marking] = replace(first, acts=(*first.acts, *acts))
+            else:
+                number = len(self.setups) + 1
+                self.setups.append(replace(setup, acts=acts, number=number))
 
     def _rack(self) -> None:
         setup, wrong = rack_setup(self.work, self.form)
@@ -150,3 +159,7 @@ def _by_ends(one: Located) -> tuple[Located, ...]:
     if not far:
         return (one,)
     return replace(one, spots=near), replace(one, spots=far, face=OPPOSITE[one.face])
+
+
+def _only_marks(setup: SetUp) -> bool:
+    return all(act.act == "mark-out" for act in setup.acts)
