@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from binder.api import (
+    ActsFact,
     CautionFact,
     Check,
     Code,
@@ -37,7 +38,7 @@ def binder_codes() -> Sequence[Code]:
 @hookimpl
 def binder_steps() -> Sequence[PlanStep]:
     """The facts about cautions, once materials and joints are settled."""
-    needed = (MaterialFact, JointFact)
+    needed = (MaterialFact, JointFact, ActsFact)
     return [PlanStep("state cautions", state_cautions, gives=(CautionFact,), after=needed)]
 
 
