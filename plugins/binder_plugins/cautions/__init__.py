@@ -16,7 +16,7 @@ from binder.api import (
     PlanStep,
     hookimpl,
 )
-from binder_plugins.cautions.checks import check_pressure
+from binder_plugins.cautions.checks import check_pressure, check_trades
 from binder_plugins.cautions.codes import CODES
 from binder_plugins.cautions.facts import state_cautions
 from binder_plugins.cautions.kinds import section_kinds
@@ -44,8 +44,11 @@ def binder_steps() -> Sequence[PlanStep]:
 
 @hookimpl
 def binder_checks() -> Sequence[Check]:
-    """Does anything hold pressure."""
-    return [Check("pressure is left to an inspector", check_pressure)]
+    """Does anything hold pressure, and is anything no work for a home workshop."""
+    return [
+        Check("pressure is left to an inspector", check_pressure),
+        Check("trades keep what is theirs", check_trades),
+    ]
 
 
 @hookimpl

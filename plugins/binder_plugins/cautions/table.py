@@ -35,6 +35,7 @@ class Caution:
     defers_to: str
     is_general: bool
     is_whole: bool
+    is_elsewhere: bool
     triggers: Mapping[SignKind, frozenset[str]]
     at: frozenset[str]
 
@@ -97,6 +98,7 @@ def _caution(row: Mapping[str, Any]) -> Caution:
         defers_to=row.get("defers_to", ""),
         is_general=is_general,
         is_whole=row.get("whole", False),
+        is_elsewhere=row.get("elsewhere", False),
         triggers=called,
         at=frozenset(row["at"]) if "at" in row else _where_it_is_done(called),
     )
