@@ -145,6 +145,7 @@ class Work:
             max(size, start),
             machine,
             finish=asked.get("finish", False),
+            deep=deep,
         )
         ready, run, alone = self._minutes(act, cut, (size, deep, start), asked.get("amount", 0.0))
         lower, upper = (half.lower, half.upper) if half is not None else (None, None)
@@ -170,6 +171,8 @@ class Work:
             upper=upper,
             size=size,
             deep=deep,
+            cuts=_cuts(known.get("speed", ""), cut, size, start),
+            by_motor=cut is not None and cut.by_motor,
             trouble=wrong,
             at=self._at(feature),
         )
@@ -179,13 +182,13 @@ class Work:
         return found.at if found is not None else self.item.at
 
     def _cut(
-        self, act: str, size: float, machine: str, *, finish: bool
+        self, act: str, size: float, machine: str, *, finish: bool, deep: float = 0.0
     ) -> tuple[Cut | None, tuple[tuple[str, str], ...]]:
         there = self.machine(machine) if machine else None
         if not act or self.group is None or there is None or size <= 0:
             return None, ()
         try:
-            cut = advise(self.group, act, size, there, finish=finish)
+            cut = advise(self.group, act, size, there, finish=finish, deep_mm=deep)
         except NotDefined:
             return None, ()
         return cut, tuple(_troubles(cut, act, size, machine))
@@ -210,10 +213,9 @@ class Work:
         """Minutes of the cut by geometry, where speed and feed are known."""
         if cut is None or not cut.turning.rpm or not cut.feed_mm or deep <= 0:
             return None
-        if act in {"turn", "bore", "taper"} and start > 0:
-            depth = cut.depth_mm or 0.5
-            count = max(passes(start, size, depth), 1)
-            return max(turn_minutes(deep, cut.feed_mm, cut.turning.rpm, min(count, 400)), 1.0)
+        count = _cuts(act, cut, size, start)
+        if count:
+            return max(turn_minutes(deep, cut.feed_mm, cut.turning.rpm, count), 1.0)
         if act == "drill":
             return max(drill_min(deep, size, cut.feed_mm, cut.turning.rpm), 0.8)
         return None
@@ -296,6 +298,13 @@ def _troubles(cut: Cut, act: str, size: float, machine: str) -> list[tuple[str, 
         words_of = f"a ⌀{size:g} mm drill wants {cut.load.asked_w:.0f} W of the {machine}"
         found.append(("motor-too-weak", f"{words_of}; its motor has {cut.load.motor_w:.0f} W"))
     return found
+
+
+def _cuts(act: str, cut: Cut | None, size: float, start: float) -> int:
+    """In how many cuts a diameter is brought to another; 0 where it is not, or not known."""
+    if cut is None or act not in {"turn", "bore", "taper"} or start <= 0:
+        return 0
+    return min(max(passes(start, size, cut.depth_mm or 0.5), 1), 400)
 
 
 def _speed(cut: Cut | None) -> str:
