@@ -20,6 +20,7 @@ from binder.api import (
     hookimpl,
     late,
 )
+from binder_plugins.operations.cautioned import tell_acts
 from binder_plugins.operations.checks import (
     check_bars,
     check_floors,
@@ -75,9 +76,10 @@ def binder_steps() -> Sequence[PlanStep]:
             "plan the routes",
             plan_routes,
             needs=(FormFact,),
-            gives=(Route, ActsFact),
+            gives=(Route,),
             after=(FitFact, HalfFact, HardwareFact, JointFact, MaterialFact),
         ),
+        PlanStep("tell the acts", tell_acts, needs=(Route,), gives=(ActsFact,)),
         PlanStep(
             "plan the evenings",
             plan_work,

@@ -4,18 +4,24 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from binder.api import ActsFact, CautionLines
+from binder.api import ActsFact, CautionLines, Contribution
+from binder_plugins.operations.facts import Route
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from binder.api import Design, Text
-    from binder_plugins.operations.facts import Route, SetUp
+    from binder_plugins.operations.facts import SetUp
 
 _CHUCKS = frozenset({"chuck", "four-jaw"})
 
 
-def acts_fact(route: Route) -> ActsFact:
+def tell_acts(design: Design) -> Contribution:
+    """The acts of every route in the words by which cautions go."""
+    return Contribution(facts=[_acts(route) for route in design.facts.all(Route)])
+
+
+def _acts(route: Route) -> ActsFact:
     """What is done to an item, each kind of act once with where and how it is held."""
     done = ((act.act, *_places(setup)) for setup in route.setups for act in setup.acts)
     return ActsFact(route.subject, tuple(dict.fromkeys(done)))

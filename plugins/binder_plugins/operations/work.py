@@ -300,13 +300,6 @@ def _troubles(cut: Cut, act: str, size: float, machine: str) -> list[tuple[str, 
     return found
 
 
-def _cuts(act: str, cut: Cut | None, size: float, start: float) -> int:
-    """In how many cuts a diameter is brought to another; 0 where it is not, or not known."""
-    if cut is None or act not in {"turn", "bore", "taper"} or start <= 0:
-        return 0
-    return min(max(passes(start, size, cut.depth_mm or 0.5), 1), 400)
-
-
 def _speed(cut: Cut | None) -> str:
     if cut is None:
         return ""
@@ -320,3 +313,10 @@ def _feed(cut: Cut | None) -> str:
         return "light"
     each = "/z" if cut.is_per_tooth else ""
     return f"{cut.feed_mm:.2g}{each}"
+
+
+def _cuts(act: str, cut: Cut | None, size: float, start: float) -> int:
+    """In how many cuts a diameter is brought to another; 0 where it is not, or not known."""
+    if cut is None or act not in {"turn", "bore", "taper"} or start <= 0:
+        return 0
+    return min(max(passes(start, size, cut.depth_mm or 0.5), 1), 400)
