@@ -10,6 +10,8 @@ from binder.api import Checklist, Design, Notice, Paragraph, Section
 from binder.pages import text_of
 from binder_plugins.buildorder.assembly import assembly_pages
 from binder_plugins.finishing.page import finishing_pages
+from binder_plugins.operations.cautioned import cautioned
+from binder_plugins.operations.facts import Route
 from binder_plugins.operations.leaf import operation_pages
 from binder_plugins.running.first_page import first_run_pages
 from tests.plugins.operations.conftest import HEAD, Plan
@@ -40,14 +42,15 @@ def joined(how: str, material: str = "mild steel") -> str:
     )
 
 
-def _leaf(design: Design) -> Iterator[str]:
-    """What is said over the acts of the item `part`."""
-    for inset in operation_pages(design, ()):
-        if inset.section == "part-part":
-            yield from (text_of(b.text) for b in inset.blocks if isinstance(b, Paragraph))
+def _leaf(design: Design) -> Iterator[tuple[str, str]]:
+    """For each set-up of the item `part` where it is, and the cautions over its acts."""
+    route = design.facts.about(Route, "part")
+    assert route is not None
+    for setup, caution in cautioned(route, design):
+        yield setup.machine or setup.place, text_of(caution)
 
 
-# Hazard, spec, heading of the set-up that carries it, and its words.
+# Hazard, spec, where the set-up is that carries it, and its words.
 AT_THE_ACT = {
     "eye protection": (one(f"material: mild steel, {TURNED}"), "lathe", "eye protection on"),
     "hair, sleeves, gloves": (one(f"material: mild steel, {TURNED}"), "lathe", "long hair tied"),
@@ -86,23 +89,33 @@ def test_a_hazard_is_named_over_the_act(hazard: str, plan: Plan) -> None:
     text, place, words = AT_THE_ACT[hazard]
     design = plan(text).design
     assert design is not None
-    said = [line for line in _leaf(design) if line.startswith("Set-up")]
-    held = [line for line in said if place in line.partition(":")[0]]
-    assert any(words in line.lower() for line in held), said
-    first = next(line for line in said if "Caution: " in line)
+    said = list(_leaf(design))
+    assert any(place in where and words in line.lower() for where, line in said), said
+    first = next(line for _, line in said if line)
+    assert first.startswith("Caution: ")
     assert LAW in first
 
 
 def test_pressure_at_its_act_names_who_is_asked_first(plan: Plan) -> None:
     design = plan(AT_THE_ACT["pressure"][0]).design
     assert design is not None
-    assert any("Ask first: a boiler inspector" in line for line in _leaf(design))
+    assert any("Ask first: a boiler inspector" in line for _, line in _leaf(design))
+
+
+def test_the_leaf_prints_what_stands_over_its_acts(plan: Plan) -> None:
+    design = plan(AT_THE_ACT["chuck key"][0]).design
+    assert design is not None
+    (inset,) = (one for one in operation_pages(design, ()) if one.section == "part-part")
+    for _, line in _leaf(design):
+        assert line.removeprefix("Caution: ").partition(" Manual")[0].partition(" In full")[
+            0
+        ] in str(inset)
 
 
 def test_what_a_part_does_not_do_is_not_said_over_it(plan: Plan) -> None:
     design = plan(AT_THE_ACT["wood dust"][0]).design
     assert design is not None
-    assert not [line for line in _leaf(design) if "chuck" in line or "lead" in line]
+    assert not [line for _, line in _leaf(design) if "chuck" in line or "lead" in line]
 
 
 def test_a_caution_is_said_once_on_a_leaf(plan: Plan) -> None:
@@ -114,7 +127,7 @@ def test_a_caution_is_said_once_on_a_leaf(plan: Plan) -> None:
     )
     design = plan(spec).design
     assert design is not None
-    said = " ".join(_leaf(design))
+    said = " ".join(line for _, line in _leaf(design))
     assert said.count("eye protection on".capitalize()) == 1
     assert "as above" in said
 
