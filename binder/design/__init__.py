@@ -4,6 +4,7 @@ from binder.design.chain_facts import ChainFact, ChainLink
 from binder.design.contribution import Contribution
 from binder.design.design import Design
 from binder.design.facts import (
+    ActsFact,
     BarCut,
     BarPlan,
     BuildSequence,
@@ -53,6 +54,7 @@ from binder.design.shaft_facts import Located, Piece, Role, ShaftFact
 from binder.design.turning_facts import LoadFact, Passed, TrainFact, TurningFact
 
 __all__ = [
+    "ActsFact",
     "Assembly",
     "BarCut",
     "BarPlan",

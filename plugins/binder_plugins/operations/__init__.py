@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from binder.api import (
+    ActsFact,
     BuildSequence,
     Check,
     Code,
@@ -29,6 +30,10 @@ from binder_plugins.operations.checks import (
 )
 from binder_plugins.operations.codes import CODES
 from binder_plugins.operations.facts import Route
+from binder_plugins.operations.judging.metals import check_metals
+from binder_plugins.operations.judging.reach import check_reach
+from binder_plugins.operations.judging.room import check_room
+from binder_plugins.operations.judging.tools import check_tools
 from binder_plugins.operations.planning import WorkPlan, plan_work
 from binder_plugins.operations.routes import plan_routes
 from binder_solid.facts import FormFact
@@ -55,6 +60,10 @@ def binder_checks() -> Sequence[Check]:
         Check("bars can be cut", check_bars),
         Check("floors of holes are flat", check_floors),
         Check("thin pieces stay flat", check_warping),
+        Check("tools are owned", check_tools),
+        Check("tools reach the bottom", check_reach),
+        Check("there is room for work and tool", check_room),
+        Check("metals bear what is done to them", check_metals),
     ]
 
 
@@ -66,7 +75,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "plan the routes",
             plan_routes,
             needs=(FormFact,),
-            gives=(Route,),
+            gives=(Route, ActsFact),
             after=(FitFact, HalfFact, HardwareFact, JointFact, MaterialFact),
         ),
         PlanStep(

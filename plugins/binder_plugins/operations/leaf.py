@@ -19,6 +19,7 @@ from binder.api import (
     Text,
     TickBox,
 )
+from binder_plugins.operations.cautioned import cautioned
 from binder_plugins.operations.facts import Act, Route, SetUp
 from binder_plugins.operations.minutes import route_text, setup_minutes
 from binder_plugins.operations.sketch import strip
@@ -52,8 +53,8 @@ def _blocks(route: Route, design: Design) -> Iterator[Block]:
     drawing = strip(route.setups, form)
     if drawing is not None:
         yield Picture(drawing, "how it is gripped, by the number of the set-up")
-    for setup in route.setups:
-        yield Paragraph(tuple(_heading(setup)))
+    for setup, caution in cautioned(route, design):
+        yield Paragraph((*_heading(setup), *((" ", *caution) if caution else ())))
         columns = _COLUMNS if setup is route.setups[0] else _BARE
         yield Table(columns, tuple(_row(act) for act in setup.acts))
     if route.left:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from binder.api import Contribution, Design, Fabrication, Feature, HalfFact, Size
 from binder_plugins.operations import words
 from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
+from binder_plugins.operations.cautioned import acts_fact
 from binder_plugins.operations.crosswise import cross_setups
 from binder_plugins.operations.disc import disc_setups
 from binder_plugins.operations.facts import Act, Grip, Route, SetUp
@@ -42,7 +43,8 @@ _JOINED = {
 
 def plan_routes(design: Design) -> Contribution:
     """A route for each part and fabrication that is made."""
-    return Contribution(facts=[route_of(work) for work in works(design)])
+    routes = [route_of(work) for work in works(design)]
+    return Contribution(facts=[*routes, *map(acts_fact, routes)])
 
 
 def route_of(work: Work) -> Route:

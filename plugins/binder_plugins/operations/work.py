@@ -36,6 +36,8 @@ if TYPE_CHECKING:
 # Rods and bright bar are left as bought where a step is as thick as they are.
 _SAME = 1e-6
 _UNDER_POWER = frozenset({"turn", "face", "bore", "drill", "taper"})
+# Common practice, no source: a drill so small, in mm, and so many times too slow, snaps.
+_TINY_MM, _FAR = 0.8, 4.0
 TOGETHER = ("drilled together", "reamed in line", "lapped together", "reamed together")
 
 
@@ -286,6 +288,10 @@ def _troubles(cut: Cut, act: str, size: float, machine: str) -> list[tuple[str, 
     if cut.turning.way is Way.BY_HAND and act in _UNDER_POWER:
         words_of = f"{act} at ⌀{size:g} mm wants {cut.turning.wanted_rpm:.0f} r/min"
         found.append(("lowest-speed-too-fast", f"{words_of}, which the {machine} does not have"))
+    if act == "drill" and size < _TINY_MM and cut.turning.wanted_rpm > _FAR * cut.turning.rpm > 0:
+        words_of = f"a ⌀{size:g} mm drill wants {cut.turning.wanted_rpm:.0f} r/min"
+        has = f"the {machine} turns {cut.turning.rpm:g} at most"
+        found.append(("drill-turns-too-slowly", f"{words_of}; {has}"))
     if act == "drill" and cut.load is not None and not cut.load.is_carried:
         words_of = f"a ⌀{size:g} mm drill wants {cut.load.asked_w:.0f} W of the {machine}"
         found.append(("motor-too-weak", f"{words_of}; its motor has {cut.load.motor_w:.0f} W"))
