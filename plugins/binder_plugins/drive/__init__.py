@@ -21,6 +21,7 @@ from binder.api import (
     PlanStep,
     Reckoning,
     Section,
+    ShaftFact,
     ThreadFact,
     TrainFact,
     TurningFact,
@@ -33,8 +34,10 @@ from binder_plugins.drive import (
     feed_codes,
     gear_codes,
     question_codes,
+    shaft_codes,
 )
 from binder_plugins.drive.asking.questions import RECKONINGS
+from binder_plugins.drive.carrying.facts import CarriedFact, InertiaFact
 from binder_plugins.drive.duties.duty import DutyFact
 from binder_plugins.drive.kinds import kinds
 from binder_plugins.drive.motion.told import TurnFact
@@ -59,6 +62,7 @@ def binder_codes() -> Sequence[Code]:
         *duty_codes.CODES,
         *feed_codes.CODES,
         *question_codes.CODES,
+        *shaft_codes.CODES,
     ]
 
 
@@ -90,6 +94,25 @@ def binder_steps() -> Sequence[PlanStep]:
             _settle_duties,
             after=(PlaceFact, FormFact, MaterialFact, ThreadFact, TurningFact, TrainFact),
             gives=(DutyFact,),
+        ),
+        PlanStep(
+            "load the shafts of the drive",
+            _settle_shafts,
+            needs=(TrainFact,),
+            after=(
+                TurningFact,
+                LoadFact,
+                ToothFact,
+                BeltFact,
+                PlaceFact,
+                FormFact,
+                MaterialFact,
+                PlacedFact,
+                MotionFact,
+                ShaftFact,
+                FitFact,
+            ),
+            gives=(CarriedFact, InertiaFact),
         ),
         PlanStep(
             "turn the drive once",
@@ -157,6 +180,14 @@ def _settle_duties(design: Design) -> Contribution:
     return settle_duties(design)
 
 
+def _settle_shafts(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.carrying.settling import settle_shafts
+
+    return settle_shafts(design)
+
+
 def _turn_once(design: Design) -> Contribution:
     if not _has_drive(design):
         return Contribution()
@@ -173,12 +204,14 @@ def _check(design: Design) -> Iterator[Diagnostic]:
     from binder_plugins.drive.judging.ropes import check_ropes
     from binder_plugins.drive.judging.running import check_running
     from binder_plugins.drive.judging.salvage import check_salvaged
+    from binder_plugins.drive.judging.shafts import check_shafts
 
     yield from check_running(design)
     yield from check_ropes(design)
     yield from check_gears(design)
     yield from check_salvaged(design)
     yield from check_belts(design)
+    yield from check_shafts(design)
 
 
 def _pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator[Section | Inset]:
