@@ -92,7 +92,16 @@ def binder_steps() -> Sequence[PlanStep]:
         PlanStep(
             "settle what each drive does",
             _settle_duties,
-            after=(PlaceFact, FormFact, MaterialFact, ThreadFact, TurningFact, TrainFact),
+            after=(
+                PlaceFact,
+                FormFact,
+                MaterialFact,
+                ThreadFact,
+                TurningFact,
+                TrainFact,
+                PlacedFact,
+                MotionFact,
+            ),
             gives=(DutyFact,),
         ),
         PlanStep(
@@ -199,8 +208,11 @@ def _turn_once(design: Design) -> Contribution:
 def _check(design: Design) -> Iterator[Diagnostic]:
     if not _has_drive(design):
         return
+    from binder_plugins.drive.duties.worm_hand import check_hands
     from binder_plugins.drive.judging.belts import check_belts
     from binder_plugins.drive.judging.gears import check_gears
+    from binder_plugins.drive.judging.in_line import check_in_line
+    from binder_plugins.drive.judging.in_way import check_in_way
     from binder_plugins.drive.judging.ropes import check_ropes
     from binder_plugins.drive.judging.running import check_running
     from binder_plugins.drive.judging.salvage import check_salvaged
@@ -212,6 +224,9 @@ def _check(design: Design) -> Iterator[Diagnostic]:
     yield from check_salvaged(design)
     yield from check_belts(design)
     yield from check_shafts(design)
+    yield from check_in_line(design)
+    yield from check_in_way(design)
+    yield from check_hands(design)
 
 
 def _pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator[Section | Inset]:

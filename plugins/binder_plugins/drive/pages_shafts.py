@@ -18,9 +18,10 @@ from binder.api import (
     shown_length,
 )
 from binder_plugins.drive.carrying.facts import Bearing, CarriedFact, InertiaFact, Sag
-from binder_trade.shafting.critical import KEEP_AWAY_SOURCE
+from binder_trade.shafting.critical import KEEP_AWAY, KEEP_AWAY_SOURCE
 
 _FAR = 20.0
+_SHORT_S = 0.01
 _NONE = "–"
 
 
@@ -44,13 +45,14 @@ def shaft_blocks(design: Design) -> Iterator[Block]:
 
 
 def _how(known: list[CarriedFact]) -> str:
-    basis = known[0].basis
+    low, high = KEEP_AWAY
     words = (
-        f"The worst of all settings and of both ways round, by {basis}. A push whose direction is "
-        "not known is added to the others by its full size. What a metal bears are usual limits "
-        "for a bush that is oiled; pressure is on diameter × length."
+        f"The worst of all settings and of both ways round, by {known[0].basis}. A push whose "
+        "direction is not known is added to the others by its full size. Pressure is on diameter "
+        "× length; what a metal bears are usual limits for a bush that is oiled. A shaft is run "
+        f"below {low:g} of the speed at which it whirls, or above {high:g} ({KEEP_AWAY_SOURCE})."
     )
-    rows = [one.title for one in known if one.laid != "as it stands in the model"]
+    rows = [one.title for one in known if not one.is_placed]
     if rows:
         words += (
             f" Of {', '.join(rows)} the row along the shaft tells where things stand, and all "
@@ -62,12 +64,12 @@ def _how(known: list[CarriedFact]) -> str:
 def _bearings(known: list[CarriedFact]) -> Table:
     columns = (
         Column("Shaft", 2.2),
-        Column("Runs in", 2.6),
+        Column("Runs in", 2.4),
         Column("Load, N", 1.3, is_figure=True),
-        Column("N/mm²", 1.4, is_figure=True),
-        Column("m/s", 1.4, is_figure=True),
-        Column("N/mm² × m/s", 2, is_figure=True),
-        Column("Metal, and what it bears", 3.6),
+        Column("Pressure, N/mm²", 1.7, is_figure=True),
+        Column("Speed, m/s", 1.4, is_figure=True),
+        Column("Pressure × speed", 1.8, is_figure=True),
+        Column("What the metal bears of each", 3.8),
     )
     rows = [_bearing(fact, one) for fact in known for one in fact.bearings]
     return Table(columns, tuple(rows))
@@ -79,7 +81,7 @@ def _bearing(fact: CarriedFact, one: Bearing) -> tuple[Text, ...]:
     else:
         wear, metal = one.wear, one.wear.material
         most = (metal.pressure_mpa, metal.speed_ms, metal.pv)
-        bears = "; ".join(f"{limit:g}" if limit is not None else _NONE for limit in most)
+        bears = ", ".join(f"{limit:.3g}" if limit is not None else _NONE for limit in most)
         figures = (
             (f"{wear.pressure_mpa:.2g}",),
             (f"{wear.speed_ms:.2g}",),
@@ -128,12 +130,13 @@ def _thousandth(mm: float, design: Design) -> str:
 def _shaft_words(fact: CarriedFact) -> str:
     words = [f"{fact.stress:.2g} N/mm² of shear where it is worst"]
     if fact.whirl is not None and fact.fastest:
-        first, times = fact.whirl.first_rpm, fact.whirl.first_rpm / fact.fastest
-        far = "far above" if times > _FAR else f"{times:.2g} times"
-        words.append(
-            f"whirls at {float(f'{first:.2g}'):.0f} r/min, {far} the {fact.fastest:.3g} r/min "
-            f"that it runs (kept away by 0.7 to 1.4: {KEEP_AWAY_SOURCE})"
-        )
+        first = fact.whirl.first_rpm
+        if first > _FAR * fact.fastest:
+            words.append(f"whirls far above the {fact.fastest:.3g} r/min that it runs")
+        else:
+            words.append(
+                f"whirls at {float(f'{first:.2g}'):.0f} r/min, runs at {fact.fastest:.3g} r/min"
+            )
     if fact.missing:
         words.append(f"left out: {', '.join(fact.missing)}")
     return "; ".join(words)
@@ -142,7 +145,7 @@ def _shaft_words(fact: CarriedFact) -> str:
 def _inertia(fact: InertiaFact, design: Design) -> Iterator[Block]:
     yield Subheading("What there is to set turning")
     train = design.facts.about(TrainFact, "")
-    labels = [label or "Felt there" for label in train.settings] if train is not None else []
+    labels = [label or "Felt at the mover" for label in train.settings] if train is not None else []
     columns = (
         Column("Inertia, kg·mm²", 3),
         Column("Its own", 1.6, is_figure=True),
@@ -151,13 +154,19 @@ def _inertia(fact: InertiaFact, design: Design) -> Iterator[Block]:
     rows: list[tuple[Text, ...]] = [
         ((one.title,), (f"{one.own:.3g}",), *_cells(one.felt)) for one in fact.bodies
     ]
-    rows += [((name,), ("",), *_cells(felt)) for name, felt in fact.loads]
+    rows += [((f"load of '{name}'",), ("",), *_cells(felt)) for name, felt in fact.loads]
     rows.append((("All",), ("",), *_cells(fact.total)))
     if any(one is not None for one in fact.run_up):
-        times = tuple((f"{one:.2g} s" if one is not None else _NONE,) for one in fact.run_up[:4])
+        times = tuple((_seconds(one),) for one in fact.run_up[:4])
         rows.append((("Time to speed",), ("",), *times))
     yield Table(columns, tuple(rows))
     yield Paragraph((_felt(fact),))
+
+
+def _seconds(time: float | None) -> str:
+    if time is None:
+        return _NONE
+    return f"{time:.2g} s" if time >= _SHORT_S else f"under {_SHORT_S:g} s"
 
 
 def _cells(values: tuple[float, ...]) -> tuple[Text, ...]:

@@ -48,19 +48,25 @@ class Sag:
     lean_allowed: float | None
     source: str
 
+    @property
+    def use(self) -> float:
+        """The part of what is allowed that is used: of the deflection or of the lean."""
+        leans = self.lean / self.lean_allowed if self.lean_allowed else 0.0
+        return max(self.sag / self.allowed, leans)
+
 
 @dataclass(frozen=True, slots=True)
 class CarriedFact(Fact):
     """A shaft of the train under its worst setting; the subject is its body.
 
-    `laid` says how it is known where things stand, `basis` what the pulls are reckoned from,
-    `missing` what is left out. Without `bearings` the `refusal` says why. `stress` is the
-    greatest shear in N/mm², `fastest` in r/min.
+    `is_placed` tells that things stand in the model and not in a row alone, `basis` what the
+    pulls are reckoned from, `missing` what is left out. Without `bearings` the `refusal` says
+    why. `stress` is the greatest shear in N/mm², `fastest` in r/min.
     """
 
     title: str
     shaft: str
-    laid: str = ""
+    is_placed: bool = False
     basis: str = ""
     bearings: tuple[Bearing, ...] = ()
     sags: tuple[Sag, ...] = ()

@@ -63,7 +63,7 @@ def loaded(bearer: Bearer, number: int, way_round: int, design: Design) -> Loade
         else:
             missing += [f"{pull.left} of '{pull.joint}'"] if pull.left else []
             found.append((pull.item, pull.joint, _push(pull.size, pull.way, reach, line.frame)))
-    for item, reach in line.stands.items():
+    for item, reach in {**line.stands, line.shaft: (0.0, line.long)}.items():
         weight = bearer.weighed.get(item)
         if weight is not None:
             force = weight.mass * GRAVITY
@@ -117,7 +117,7 @@ def _alone(bearer: Bearer, number: int, design: Design) -> Iterator[Found]:
         if joint.kind == "winds":
             pull = rope_pull(joint)
             if pull is not None:
-                yield Pull(joint.name, item, pull), line.stands.get(item)
+                yield Pull(joint.name, item, pull), plane_of(joint, item, 0, line, design)
         elif joint.kind == "turns" and getattr(joint.entry, "by", "") == "hand":
             radius, torque = (
                 getattr(joint.entry, "radius", None),
@@ -141,9 +141,10 @@ def _handle(radius: float, bearer: Bearer, design: Design) -> Reach | None:
         for joint in design.joints.values()
         if joint.kind in ("runs_in", "swivels") and set(joint.items) & set(body.items)
         for end in joint.ends
+        if end.item not in body.items
     }
     for copy in design.facts.all(PlacedFact):
-        if copy.item in mates and copy.item != line.shaft:
+        if copy.item in mates:
             ring = ring_of(copy, axis)
             if abs((ring.inside + ring.outside) / 2 - radius) < _NEAR * radius and ring.inside:
                 return ring.low, ring.high

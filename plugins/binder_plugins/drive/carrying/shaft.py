@@ -86,8 +86,7 @@ def _carried(bearer: Bearer, design: Design) -> CarriedFact:
         for number, way in product(range(len(bearer.train.settings)), (1, -1))
     ]
     rod = _rod(line, [push.at_mm for one, _ in acting for _, _, push in one.pushes], design)
-    wheels = _wheels(acting[0][0])
-    cases = [_case(one, wheels, rod, abs(body.speeds[number] or 0.0)) for one, number in acting]
+    cases = [_case(one, rod, abs(body.speeds[number] or 0.0)) for one, number in acting]
     fastest = max(case.speed for case in cases)
     torque = max(given.into.get(body.subject, (0.0,)), default=0.0)
     moment = max(case.borne.moment_nmm for case in cases)
@@ -103,10 +102,10 @@ def _carried(bearer: Bearer, design: Design) -> CarriedFact:
         subject=body.subject,
         title=body.title,
         shaft=line.shaft,
-        laid="as it stands in the model" if line.frame is not None else "by its row, one plane",
+        is_placed=line.frame is not None,
         basis=given.basis,
         bearings=bearings,
-        sags=_sags(wheels, cases, rod, design),
+        sags=_sags(cases, rod, design),
         stress=stress.greatest_shear_mpa,
         least_mm=least,
         fastest=fastest,
@@ -139,18 +138,14 @@ def _prop(bush: Bush) -> tuple[float, Bush, float]:
     return bush.middle, bush, bush.high - bush.low
 
 
-Wheels = tuple[tuple[str, str, float], ...]
-
-
-def _wheels(one: Loaded) -> Wheels:
+def _wheels(one: Loaded) -> dict[tuple[str, str], float]:
     """What a drive pushes on, by which drive, and where along the shaft."""
-    found = {(item, joint): push.at_mm for item, joint, push in one.pushes if joint}
-    return tuple((item, joint, at) for (item, joint), at in found.items())
+    return {(item, joint): push.at_mm for item, joint, push in one.pushes if joint}
 
 
-def _case(one: Loaded, wheels: Wheels, rod: Rod, speed: float) -> Case:
+def _case(one: Loaded, rod: Rod, speed: float) -> Case:
     pushes = [Push(push.at_mm + rod.left, push.across) for _, _, push in one.pushes]
-    places = [at + rod.left for _, _, at in wheels]
+    places = [at + rod.left for at in _wheels(one).values()]
     return Case(one, borne(rod.pieces, rod.bearings, pushes, places, rod.modulus), speed)
 
 
@@ -169,22 +164,25 @@ def _bearings(rod: Rod, cases: Sequence[Case], design: Design) -> tuple[Bearing,
     )
 
 
-def _sags(wheels: Wheels, cases: Sequence[Case], rod: Rod, design: Design) -> tuple[Sag, ...]:
-    found = []
-    for number, (item, joint, at) in enumerate(wheels):
-        allowed = _allowed(item, at + rod.left, rod, design)
-        found.append(
-            Sag(
+def _sags(cases: Sequence[Case], rod: Rod, design: Design) -> tuple[Sag, ...]:
+    """Each wheel in the case in which it uses most of what is allowed."""
+    worst: dict[tuple[str, str], Sag] = {}
+    for case in cases:
+        for number, ((item, joint), at) in enumerate(_wheels(case.loaded).items()):
+            most = _allowed(item, at + rod.left, rod, design)
+            sag = Sag(
                 item,
                 joint,
-                max(case.borne.sags_mm[number] for case in cases),
-                allowed.sag_mm,
-                max(case.borne.slopes_rad[number] for case in cases),
-                allowed.slope_rad,
-                allowed.source,
+                case.borne.sags_mm[number],
+                most.sag_mm,
+                case.borne.slopes_rad[number],
+                most.slope_rad,
+                most.source,
             )
-        )
-    return tuple(found)
+            known = worst.get((item, joint))
+            if known is None or sag.use > known.use:
+                worst[item, joint] = sag
+    return tuple(worst.values())
 
 
 def _allowed(item: str, at: float, rod: Rod, design: Design) -> Allowed:

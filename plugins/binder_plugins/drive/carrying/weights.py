@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import dataclass, replace
 
-from binder.api import Design, MaterialFact
+from binder.api import Design, MaterialFact, Size
 from binder_plugins.drive.duties.rings import Ring, rings_of
 from binder_plugins.drive.motion.axes import is_round_about
 from binder_plugins.drive.pairs.facts import ToothFact
@@ -61,8 +61,11 @@ def _rings(form: FormFact, item: str, density: float, design: Design) -> Weighed
 
 
 def _toothed(ring: Ring, item: str, design: Design) -> Ring:
-    """A gear weighs about what a disc of its pitch circle does."""
-    tooth = design.facts.about(ToothFact, item)
+    """A gear weighs about what a disc of its pitch circle does, saw teeth half of their depth."""
+    part, tooth = design.parts.get(item), design.facts.about(ToothFact, item)
+    if part is not None and part.shape_kind == "ratchet":
+        depth = getattr(part.shape, "depth", None)
+        return replace(ring, across=ring.across - depth.mm) if isinstance(depth, Size) else ring
     if tooth is None or tooth.refusal or tooth.gear.is_internal:
         return ring
     is_rim = abs(ring.across - tooth.gear.tip_mm) < 2 * tooth.gear.module_mm
