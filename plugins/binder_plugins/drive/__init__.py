@@ -21,6 +21,7 @@ from binder.api import (
     PlanStep,
     Reckoning,
     Section,
+    ShaftFact,
     ThreadFact,
     TrainFact,
     TurningFact,
@@ -33,8 +34,10 @@ from binder_plugins.drive import (
     feed_codes,
     gear_codes,
     question_codes,
+    shaft_codes,
 )
 from binder_plugins.drive.asking.questions import RECKONINGS
+from binder_plugins.drive.carrying.facts import CarriedFact, InertiaFact
 from binder_plugins.drive.duties.duty import DutyFact
 from binder_plugins.drive.kinds import kinds
 from binder_plugins.drive.motion.told import TurnFact
@@ -59,6 +62,7 @@ def binder_codes() -> Sequence[Code]:
         *duty_codes.CODES,
         *feed_codes.CODES,
         *question_codes.CODES,
+        *shaft_codes.CODES,
     ]
 
 
@@ -88,8 +92,36 @@ def binder_steps() -> Sequence[PlanStep]:
         PlanStep(
             "settle what each drive does",
             _settle_duties,
-            after=(PlaceFact, FormFact, MaterialFact, ThreadFact, TurningFact, TrainFact),
+            after=(
+                PlaceFact,
+                FormFact,
+                MaterialFact,
+                ThreadFact,
+                TurningFact,
+                TrainFact,
+                PlacedFact,
+                MotionFact,
+            ),
             gives=(DutyFact,),
+        ),
+        PlanStep(
+            "load the shafts of the drive",
+            _settle_shafts,
+            needs=(TrainFact,),
+            after=(
+                TurningFact,
+                LoadFact,
+                ToothFact,
+                BeltFact,
+                PlaceFact,
+                FormFact,
+                MaterialFact,
+                PlacedFact,
+                MotionFact,
+                ShaftFact,
+                FitFact,
+            ),
+            gives=(CarriedFact, InertiaFact),
         ),
         PlanStep(
             "turn the drive once",
@@ -157,6 +189,14 @@ def _settle_duties(design: Design) -> Contribution:
     return settle_duties(design)
 
 
+def _settle_shafts(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.carrying.settling import settle_shafts
+
+    return settle_shafts(design)
+
+
 def _turn_once(design: Design) -> Contribution:
     if not _has_drive(design):
         return Contribution()
@@ -168,17 +208,25 @@ def _turn_once(design: Design) -> Contribution:
 def _check(design: Design) -> Iterator[Diagnostic]:
     if not _has_drive(design):
         return
+    from binder_plugins.drive.duties.worm_hand import check_hands
     from binder_plugins.drive.judging.belts import check_belts
     from binder_plugins.drive.judging.gears import check_gears
+    from binder_plugins.drive.judging.in_line import check_in_line
+    from binder_plugins.drive.judging.in_way import check_in_way
     from binder_plugins.drive.judging.ropes import check_ropes
     from binder_plugins.drive.judging.running import check_running
     from binder_plugins.drive.judging.salvage import check_salvaged
+    from binder_plugins.drive.judging.shafts import check_shafts
 
     yield from check_running(design)
     yield from check_ropes(design)
     yield from check_gears(design)
     yield from check_salvaged(design)
     yield from check_belts(design)
+    yield from check_shafts(design)
+    yield from check_in_line(design)
+    yield from check_in_way(design)
+    yield from check_hands(design)
 
 
 def _pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator[Section | Inset]:

@@ -21,6 +21,7 @@ from binder_plugins.drive.pages_belts import belt_blocks
 from binder_plugins.drive.pages_duties import duty_blocks
 from binder_plugins.drive.pages_gears import gear_blocks
 from binder_plugins.drive.pages_salvage import salvage_blocks
+from binder_plugins.drive.pages_shafts import shaft_blocks
 from binder_plugins.drive.pages_turn import turn_blocks
 from binder_plugins.drive.pictures.diagram import diagram_of
 from binder_plugins.drive.pictures.ladder import ladder_of
@@ -48,6 +49,7 @@ def drive_pages(design: Design) -> Iterator[Section]:
         *salvage_blocks(design),
         *belt_blocks(design),
         *duty_blocks(design),
+        *shaft_blocks(design),
         *turn_blocks(design),
     )
     if blocks:
