@@ -21,6 +21,7 @@ from binder.api import (
     PlanStep,
     Reckoning,
     Section,
+    StepSizeFact,
     ThreadFact,
     TrainFact,
     TurningFact,
@@ -66,6 +67,9 @@ def binder_codes() -> Sequence[Code]:
 def binder_steps() -> Sequence[PlanStep]:
     """Speeds, ways round and torques of all that turns."""
     return [
+        PlanStep(
+            "settle stepped pulleys", _settle_stepped, gives=(StepSizeFact,), settles_shapes=True
+        ),
         PlanStep(
             "settle the drive",
             _settle,
@@ -122,6 +126,14 @@ def binder_reckonings() -> Sequence[Reckoning]:
 # A model without a drive never loads the sums.
 def _has_drive(design: Design) -> bool:
     return bool(design.spec.written.drive)
+
+
+def _settle_stepped(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.pairs.stepped import settle_stepped
+
+    return settle_stepped(design)
 
 
 def _settle(design: Design) -> Contribution:

@@ -11,6 +11,7 @@ from binder.api import (
     Kind,
     Length,
     LengthOrRest,
+    LengthToCome,
     Model,
     Name,
     Slot,
@@ -32,7 +33,7 @@ class TurnedStep(Model):
 
     name: Name | None = None
     length: LengthOrRest
-    diameter: Length | None = None
+    diameter: LengthToCome | None = None
     taper: TaperOf | None = None
     hexagon: Length | None = None
     square: Length | None = None

@@ -291,5 +291,6 @@ def test_every_code_has_a_case() -> None:
     assert {one.name for one in codes} - {
         "cannot-divide",
         "motion-clash",
+        "pulley-differs",
         "shafts-stand-otherwise",
     } == set(CASES)
