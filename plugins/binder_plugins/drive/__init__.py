@@ -40,7 +40,7 @@ from binder_plugins.drive.duties.duty import DutyFact
 from binder_plugins.drive.kinds import kinds
 from binder_plugins.drive.motion.told import TurnFact
 from binder_plugins.drive.pairs.facts import BeltFact, FoundFact, MeshFact, ToothFact
-from binder_solid.facts import FormFact
+from binder_solid.facts import ContourFact, FormFact
 from binder_solid.placed import MotionFact, PlacedFact
 
 
@@ -70,6 +70,7 @@ def binder_steps() -> Sequence[PlanStep]:
         PlanStep(
             "settle stepped pulleys", _settle_stepped, gives=(StepSizeFact,), settles_shapes=True
         ),
+        PlanStep("settle cams", _settle_contours, gives=(ContourFact,), settles_shapes=True),
         PlanStep(
             "settle the drive",
             _settle,
@@ -136,6 +137,14 @@ def _settle_stepped(design: Design) -> Contribution:
     return settle_stepped(design)
 
 
+def _settle_contours(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.cams.contours import settle_contours
+
+    return settle_contours(design)
+
+
 def _settle(design: Design) -> Contribution:
     if not _has_drive(design):
         return Contribution()
@@ -197,7 +206,9 @@ def _pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator[Section
     if not _has_drive(design):
         return
     from binder_plugins.drive.page import drive_pages
+    from binder_plugins.drive.pages_cams import cam_leaves
     from binder_plugins.drive.pages_gears import gear_leaves
 
     yield from drive_pages(design)
     yield from gear_leaves(design)
+    yield from cam_leaves(design)

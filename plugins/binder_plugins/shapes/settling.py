@@ -1,4 +1,4 @@
-"""Steps that a part leaves to suit, to the diameters that a drive gives them."""
+"""What parts leave to a drive: the steps of a pulley, the contour of a cam."""
 
 from __future__ import annotations
 
@@ -7,17 +7,23 @@ from collections.abc import Iterator, Mapping, Sequence
 from binder.api import Contribution, Design, Diagnostic, Part, Size, StepSizeFact
 from binder_plugins.shapes import codes
 from binder_plugins.shapes.kinds import TurnedStep
+from binder_plugins.shapes.vocabulary.cams import Cam
 from binder_plugins.shapes.vocabulary.wheels import Pulley
+from binder_solid.facts import ContourFact
 
 Sizes = Mapping[int, Size]
 
 
-def settle_steps(design: Design) -> Contribution:
-    """The shapes with their steps settled, and a finding for each that waits in vain."""
+def settle_shapes(design: Design) -> Contribution:
+    """The shapes with what their drives give them, and a finding for each that waits in vain."""
     shapes: dict[str, object] = {}
     findings: list[Diagnostic] = []
     given = design.facts.all(StepSizeFact)
     for part in design.parts.values():
+        if isinstance(part.shape, Cam):
+            contour = design.facts.about(ContourFact, part.name)
+            findings += [] if contour is not None else [_no_contour(part)]
+            shapes[part.name] = part.shape.cut_to(contour) if contour is not None else part.shape
         waiting = [number for number, size in enumerate(_diameters(part)) if _waits(size)]
         if not waiting:
             continue
@@ -25,6 +31,15 @@ def settle_steps(design: Design) -> Contribution:
         findings += _in_vain(part, [number for number in waiting if number not in sizes])
         shapes[part.name] = _settled(part.shape, sizes)
     return Contribution(shapes=shapes, findings=findings)
+
+
+def _no_contour(part: Part) -> Diagnostic:
+    return codes.STILL_TO_SUIT.at(
+        part.at,
+        f"no drive gives '{part.name}' its contour",
+        help=f"write what it moves: `{part.name}: {{cams: [{part.name}, follower], lift: 6 mm, "
+        "base: 24 mm}` under `drive:`",
+    )
 
 
 def _diameters(part: Part) -> Sequence[Size | None]:
