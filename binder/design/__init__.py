@@ -51,7 +51,7 @@ from binder.design.meeting_facts import (
     metal_at,
 )
 from binder.design.shaft_facts import Located, Piece, Role, ShaftFact
-from binder.design.turning_facts import LoadFact, Passed, TrainFact, TurningFact
+from binder.design.turning_facts import LoadFact, Passed, StepSizeFact, TrainFact, TurningFact
 
 __all__ = [
     "ActsFact",
@@ -95,6 +95,7 @@ __all__ = [
     "Role",
     "ShaftFact",
     "Step",
+    "StepSizeFact",
     "Task",
     "TaskKind",
     "ThreadFact",

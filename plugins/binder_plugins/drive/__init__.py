@@ -22,6 +22,7 @@ from binder.api import (
     Reckoning,
     Section,
     ShaftFact,
+    StepSizeFact,
     ThreadFact,
     TrainFact,
     TurningFact,
@@ -42,7 +43,7 @@ from binder_plugins.drive.duties.duty import DutyFact
 from binder_plugins.drive.kinds import kinds
 from binder_plugins.drive.motion.told import TurnFact
 from binder_plugins.drive.pairs.facts import BeltFact, FoundFact, MeshFact, ToothFact
-from binder_solid.facts import FormFact
+from binder_solid.facts import ContourFact, FormFact
 from binder_solid.placed import MotionFact, PlacedFact
 
 
@@ -70,6 +71,10 @@ def binder_codes() -> Sequence[Code]:
 def binder_steps() -> Sequence[PlanStep]:
     """Speeds, ways round and torques of all that turns."""
     return [
+        PlanStep(
+            "settle stepped pulleys", _settle_stepped, gives=(StepSizeFact,), settles_shapes=True
+        ),
+        PlanStep("settle cams", _settle_contours, gives=(ContourFact,), settles_shapes=True),
         PlanStep(
             "settle the drive",
             _settle,
@@ -156,6 +161,22 @@ def _has_drive(design: Design) -> bool:
     return bool(design.spec.written.drive)
 
 
+def _settle_stepped(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.pairs.stepped import settle_stepped
+
+    return settle_stepped(design)
+
+
+def _settle_contours(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.cams.contours import settle_contours
+
+    return settle_contours(design)
+
+
 def _settle(design: Design) -> Contribution:
     if not _has_drive(design):
         return Contribution()
@@ -233,7 +254,9 @@ def _pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator[Section
     if not _has_drive(design):
         return
     from binder_plugins.drive.page import drive_pages
+    from binder_plugins.drive.pages_cams import cam_leaves
     from binder_plugins.drive.pages_gears import gear_leaves
 
     yield from drive_pages(design)
     yield from gear_leaves(design)
+    yield from cam_leaves(design)

@@ -86,6 +86,23 @@ CAM_TOO_STEEP = Code(
     "drive:\n  valve: {cams: [cam, rod], lift: 10 mm, base: 12 mm, rise: 45 deg, follower: roller}",
     "A larger base circle, a longer rise, or a smaller lift.",
 )
+CAM_IMPOSSIBLE = Code(
+    "cam-impossible",
+    E,
+    "A cam that says too little, or what cannot be cut.",
+    "Nothing tells the maker where to file to.",
+    "drive:\n  valve: {cams: [cam, rod], lift: 6 mm, base: 20 mm, nose: 18 mm}"
+    "   # rounder than the cam",
+    "Tell it one way: by `lift:`, `base:` and angles, by a `nose:`, or by its `radii:`.",
+)
+CAM_STRIKES = Code(
+    "cam-strikes",
+    A,
+    "A cam whose follower jumps from one speed to another.",
+    "It strikes at every turn: it is heard at once, and in an hour it is seen.",
+    "drive:\n  valve: {cams: [cam, rod], lift: 6 mm, base: 40 mm, nose: 6 mm, follower: flat}",
+    "Bow the flanks, put a roller under it, or take another law than the uniform one.",
+)
 CAM_UNDERCUT = Code(
     "cam-undercut",
     W,
@@ -149,6 +166,8 @@ CODES = (
     LINKAGE_CANNOT_TURN,
     TRANSMISSION_POOR,
     CAM_TOO_STEEP,
+    CAM_IMPOSSIBLE,
+    CAM_STRIKES,
     CAM_UNDERCUT,
     WORM_IMPOSSIBLE,
     WORM_DOES_NOT_HOLD,

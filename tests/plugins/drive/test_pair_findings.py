@@ -212,6 +212,16 @@ CASES = {
         spec("a b", HAND, CAM.replace("x:", "⟪x⟫:") % ("10 mm", "30 deg", "flat", "")),
         spec("a b", HAND, CAM % ("60 mm", "120 deg", "flat", "")),
     ),
+    "cam-impossible": (
+        spec("a b", HAND, "⟪x⟫: {cams: [a, b], lift: 6 mm, base: 20 mm, nose: 18 mm}"),
+        spec("a b", HAND, "x: {cams: [a, b], lift: 6 mm, base: 20 mm, nose: 4 mm}"),
+    ),
+    "cam-strikes": (
+        spec("a b", HAND, "⟪x⟫: {cams: [a, b], lift: 6 mm, base: 40 mm, nose: 6 mm, "
+             "follower: flat}"),
+        spec("a b", HAND, "x: {cams: [a, b], lift: 6 mm, base: 40 mm, nose: 6 mm, flank: 90 mm, "
+             "follower: flat}"),
+    ),
     "worm-impossible": (
         spec("a b", HAND, "⟪x⟫: {worms: [a, b], teeth: 6, module: 1 mm, diameter: 12 mm}"),
         spec("a b", HAND, "x: {worms: [a, b], teeth: 30, module: 1 mm, diameter: 12 mm}"),
@@ -291,5 +301,6 @@ def test_every_code_has_a_case() -> None:
     assert {one.name for one in codes} - {
         "cannot-divide",
         "motion-clash",
+        "pulley-differs",
         "shafts-stand-otherwise",
     } == set(CASES)

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterator, Mapping
 from functools import partial
 
 from binder.api import Design, Joint, Size
-from binder_plugins.drive.duties.linking import motion_of
+from binder_plugins.drive.cams.made import motion_of
 from binder_plugins.drive.motion.axes import Moving, at_angle, copies_of
 from binder_plugins.drive.standing import Axis, axis_of, slide_of
 from binder_plugins.drive.train.bodies import Body, bodies

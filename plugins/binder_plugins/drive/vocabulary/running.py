@@ -6,7 +6,7 @@ from typing import Annotated
 
 from pydantic import Field
 
-from binder.api import Angle, Count, Flag, Force, JointEntry, Length, Mass, Number, OneOf
+from binder.api import Angle, Count, Flag, Force, JointEntry, Length, Mass, Model, Number, OneOf
 
 MOST_STEPS = 8
 BeltKind = Annotated[str, OneOf("a belt", "round", "flat", "vee", "toothed")]
@@ -77,11 +77,26 @@ class RockEntry(JointEntry):
     drawn_at: Angle | None = None
 
 
-class CamEntry(JointEntry):
-    """A cam and its follower: `lift` over `rise` degrees, `dwell`, then `fall`."""
+class CamRadius(Model):
+    """A radius of a drawn cam, and the angle that it stands at."""
 
-    lift: Length
-    base: Length
+    at: Angle
+    radius: Length
+
+
+class CamEntry(JointEntry):
+    """A cam and its follower: by a law, by arcs and flats, or by its radii as drawn.
+
+    By a law: `lift` over `rise` degrees, `dwell`, then `fall`, on the diameter `base`. By arcs:
+    `base` and `lift`, and the radius of its `nose`; its flanks are flat, or bowed by a radius
+    (`flank`). By `radii`, at rising angles in the order in which the follower meets them.
+    """
+
+    lift: Length | None = None
+    base: Length | None = None
+    nose: Length | None = None
+    flank: Length | None = None
+    radii: Annotated[list[CamRadius], Field(min_length=2, max_length=360)] | None = None
     rise: Angle | None = None
     dwell: Angle | None = None
     fall: Angle | None = None
