@@ -50,6 +50,7 @@ from binder.design import (
     Task,
     TaskKind,
     ThreadFact,
+    TogetherFact,
     TrainFact,
     TurningFact,
     exact,
