@@ -86,8 +86,24 @@ class SetUp:
 
 
 @dataclass(frozen=True, slots=True)
+class Left:
+    """What a part leaves for a joint: `said` with how, the `title` of that work, and its leaf."""
+
+    said: str
+    title: str
+    leaf: str
+
+
+def leaf_id(task: str) -> str:
+    """The id of the section that tells the work of a task on parts put together."""
+    return f"together-{'-'.join(task.split())}"
+
+
+@dataclass(frozen=True, slots=True)
 class Route(Fact):
     """How an item is made: its set-ups in order; `left` is what waits for a joint.
+
+    The subject is the item, or the task in which parts are worked together.
 
     `count` is how many are made for one model; `trouble` are codes and reasons for the whole.
     """
@@ -95,7 +111,7 @@ class Route(Fact):
     title: str
     setups: tuple[SetUp, ...]
     count: int = 1
-    left: tuple[str, ...] = ()
+    left: tuple[Left, ...] = ()
     trouble: tuple[tuple[str, str], ...] = ()
     at: Span = NOWHERE
 

@@ -106,7 +106,11 @@ class Flat:
 
     def _face(self, face: str, found: Sequence[Located]) -> None:
         milled = [one for one in found if one.kind in _MILLED]
-        holes = [one for one in found if one.kind in HOLES | SINKS.keys()]
+        holes = [
+            one
+            for one in found
+            if one.kind in HOLES | SINKS.keys() and not self.work.is_wholly_left(one.name)
+        ]
         edges = [one for one in found if one.kind in {"rounded", "chamfered", "bevelled"}]
         if milled:
             faces.milled(self, face, milled)

@@ -16,7 +16,6 @@ from binder_plugins.operations.bench import (
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
 from binder_plugins.operations.sides import SAID, SHEET_MM, datum
-from binder_plugins.operations.work import TOGETHER
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -32,15 +31,11 @@ def drilled(flat: Flat, face: str, found: Sequence[Located]) -> None:
         for one in found
         if flat.work.made(one.name) == "spotted through" and one.kind == "tapped"
     ]
-    plain = [one for one in found if one not in together and not _is_left(flat, one)]
+    plain = [one for one in found if one not in together]
     if plain:
         _holes(flat, face, plain)
     for one in together:
         _spotted(flat, one)
-
-
-def _is_left(flat: Flat, one: Located) -> bool:
-    return one.kind == "drilled" and flat.work.made(one.name) in TOGETHER
 
 
 def _holes(flat: Flat, face: str, found: Sequence[Located]) -> None:
