@@ -35,7 +35,7 @@ def drilled(flat: Flat, face: str, found: Sequence[Located]) -> None:
     if plain:
         _holes(flat, face, plain)
     for one in together:
-        _spotted(flat, one)
+        _spotted(flat, face, one)
 
 
 def _holes(flat: Flat, face: str, found: Sequence[Located]) -> None:
@@ -87,31 +87,37 @@ def _too_large(flat: Flat, found: Sequence[Located]) -> None:
             flat.trouble.append(("hole-too-large", words))
 
 
-def _spotted(flat: Flat, one: Located) -> None:
+def _spotted(flat: Flat, face: str, one: Located) -> None:
     mate = _mate(flat, one.name)
     machine = drill_for(flat.workshop, one.diameter or 0.0)
+    count = len(one.spots)
     spot = flat.work.act(
         "spot-through",
-        f"clamp the {mate} on, spot {len(one.spots)} through",
+        f"clamp the {mate} on where it will stand, spot {count} through its holes with their own "
+        "drill, take it off",
         machine=machine,
         feature=one.name,
-        times=len(one.spots),
+        times=count,
     )
     where = Where(machine, through(one, flat.form.size), tags=("later",), is_started=True)
-    acts = [spot, *hole_acts(flat.work, one, where)]
     flat.add(
         place_of(flat.workshop, machine),
         machine,
         flat.vice(),
-        f"the holes of the {mate}",
-        acts,
+        f"{SAID[face]} up; the holes of the {mate}",
+        [spot, *hole_acts(flat.work, one, where)],
     )
 
 
 def _mate(flat: Flat, place: str) -> str:
-    half = flat.work.half(place)
-    item = flat.work.design.item(half.mate.partition(".")[0]) if half is not None else None
-    return item.title if item is not None else "mate"
+    """The title of the part whose holes are spotted through."""
+    design, own = flat.work.design, flat.work.name
+    for joint in flat.work.joints_at(place):
+        others = (item for item in design.joints[joint].items if item != own)
+        found = next((item for name in others if (item := design.item(name)) is not None), None)
+        if found is not None:
+            return found.title
+    return "mate"
 
 
 def is_bored_in_lathe(flat: Flat, one: Located) -> bool:

@@ -76,7 +76,7 @@ def _row(fact: TogetherFact, row: Sequence[Hole]) -> Iterator[Act]:
 
 def _cuts(fact: TogetherFact, hole: Hole, count: int) -> Iterator[Act]:
     work, one = hole.work, hole.one
-    tags = ("in-line",)
+    tags = ("in-line", "later")
     if fact.how == "lapped together":
         yield work.act(
             "lap",

@@ -76,7 +76,12 @@ def _sizing(fact: TogetherFact, hole: Hole) -> list[Act]:
     turned = max(work.form.size[1:]) if work.form is not None else across
     machine = lathe_for(work.design.workshop, turned) if is_bored else ""
     where = Where(
-        machine, hole.deep, tags=("bush",), is_lathe=is_bored, is_started=True, is_together=True
+        machine,
+        hole.deep,
+        tags=("bush", "later"),
+        is_lathe=is_bored,
+        is_started=True,
+        is_together=True,
     )
     cuts = [
         replace(act, joints=fact.joints, measure=act.measure or "its shaft, which goes in by hand")
