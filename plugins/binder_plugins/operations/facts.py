@@ -66,7 +66,8 @@ class SetUp:
     """One gripping: machine (nothing at the bench), grip, datum, what must be true, and the acts.
 
     `place` is lathe, mill, drill, saw or bench; `until` says when it may be taken out;
-    `minutes` is for mounting it.
+    `minutes` is for mounting it. `at_once` pieces are worked in one gripping; in a stick the
+    bar stays in the lathe while one piece after another is parted off it.
     """
 
     number: int
@@ -78,6 +79,8 @@ class SetUp:
     true: str = ""
     until: str = ""
     minutes: float = 0.0
+    at_once: int = 1
+    is_stick: bool = False
 
     @property
     def name(self) -> str:

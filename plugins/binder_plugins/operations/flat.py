@@ -144,11 +144,13 @@ class Flat:
         acts: Sequence[Act],
         *,
         true: str = "",
+        at_once: int = 1,
     ) -> None:
         """One more set-up."""
         mount = holding_min(grip.kind) + (_TURNING_OVER if "turned" in grip.on else 0.0)
+        number = len(self.setups) + 1
         self.setups.append(
-            SetUp(len(self.setups) + 1, place, machine, grip, datum, tuple(acts), true, "", mount)
+            SetUp(number, place, machine, grip, datum, tuple(acts), true, "", mount, at_once)
         )
 
 

@@ -92,7 +92,7 @@ def _entry(work: Work, one: Located) -> object:
 
 
 def _start(work: Work, one: Located, where: Where) -> Act:
-    if where.is_lathe and not where.tags:
+    if where.is_lathe and set(where.tags) <= {"stacked"}:
         words, act = "centre for the drill", "centre"
     else:
         words, act = f"spot for {_of(one, f'⌀{work.mm(one.diameter or 0.0)} hole')}", "spot"

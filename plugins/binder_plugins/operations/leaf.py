@@ -61,7 +61,7 @@ def _blocks(route: Route, design: Design) -> Iterator[Block]:
 def operations(route: Route) -> Iterator[Block]:
     """A heading and ticked rows for each set-up."""
     for setup in route.setups:
-        yield Paragraph(tuple(_heading(setup)))
+        yield Paragraph(tuple(_heading(setup, route.count)))
         columns = _COLUMNS if setup is route.setups[0] else _BARE
         yield Table(columns, tuple(_row(act) for act in setup.acts))
 
@@ -73,10 +73,12 @@ def _left(route: Route) -> Iterator[Link | str]:
     yield "."
 
 
-def _heading(setup: SetUp) -> Iterator[Strong | str]:
+def _heading(setup: SetUp, count: int) -> Iterator[Strong | str]:
     where = setup.machine or {"saw": "saw", "bench": "bench"}.get(setup.place, "bench")
     yield Strong(f"Set-up {setup.number}, {where}")
     yield f": {', '.join(_held(setup))}. "
+    if setup.is_stick:
+        yield f"{count} in a stick: set the stop once, part off, draw the bar out, and again. "
     if setup.datum:
         yield f"Datum: {setup.datum}. "
     if setup.true:

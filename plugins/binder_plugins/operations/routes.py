@@ -10,6 +10,7 @@ from binder_plugins.operations import words
 from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
 from binder_plugins.operations.crosswise import cross_setups
 from binder_plugins.operations.disc import disc_setups
+from binder_plugins.operations.easing import eased
 from binder_plugins.operations.facts import Act, Grip, Left, Route, SetUp, leaf_id
 from binder_plugins.operations.flat import Flat
 from binder_plugins.operations.holes import HOLES, Where, hole_acts
@@ -17,6 +18,7 @@ from binder_plugins.operations.joined import JOINED
 from binder_plugins.operations.lengthwise import is_thrown
 from binder_plugins.operations.ordered import ordered
 from binder_plugins.operations.rows import hole_in_words
+from binder_plugins.operations.several import in_a_stick
 from binder_plugins.operations.together import plan_together
 from binder_plugins.operations.turning import Turning
 from binder_plugins.operations.work import Work, works
@@ -41,7 +43,8 @@ def plan_routes(design: Design) -> Contribution:
 def route_of(work: Work) -> Route:
     """The set-ups of one item, each with its acts in order."""
     planned, trouble = _setups(work)
-    setups = _numbered([*planned, *_by_words(work), *_cleaned(work, planned)])
+    done = [*planned, *_by_words(work), *_cleaned(work, planned), *eased(work)]
+    setups = _numbered(in_a_stick(work, done))
     found = ordered(work.name, setups)
     return Route(
         work.name,
