@@ -53,6 +53,7 @@ from binder.design import (
     Task,
     TaskKind,
     ThreadFact,
+    TogetherFact,
     TrainFact,
     TurningFact,
     exact,

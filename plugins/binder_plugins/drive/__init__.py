@@ -24,6 +24,7 @@ from binder.api import (
     ShaftFact,
     StepSizeFact,
     ThreadFact,
+    TogetherFact,
     TrainFact,
     TurningFact,
     hookimpl,
@@ -93,6 +94,13 @@ def binder_steps() -> Sequence[PlanStep]:
             needs=(MeshFact,),
             after=(FitFact,),
             gives=(ChainFact,),
+        ),
+        PlanStep(
+            "set gears in mesh",
+            _set_gears,
+            needs=(MeshFact,),
+            after=(FitFact,),
+            gives=(TogetherFact,),
         ),
         PlanStep(
             "settle what each drive does",
@@ -200,6 +208,14 @@ def _chain_centres(design: Design) -> Contribution:
     from binder_plugins.drive.pairs.chaining import centre_chains
 
     return Contribution(facts=tuple(centre_chains(meshes, design)))
+
+
+def _set_gears(design: Design) -> Contribution:
+    if not design.facts.all(MeshFact):
+        return Contribution()
+    from binder_plugins.drive.pairs.setting import set_gears
+
+    return set_gears(design)
 
 
 def _settle_duties(design: Design) -> Contribution:

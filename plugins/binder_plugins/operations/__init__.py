@@ -17,6 +17,7 @@ from binder.api import (
     MaterialFact,
     Page,
     PlanStep,
+    TogetherFact,
     hookimpl,
     late,
 )
@@ -76,7 +77,7 @@ def binder_steps() -> Sequence[PlanStep]:
             plan_routes,
             needs=(FormFact,),
             gives=(Route, ActsFact),
-            after=(FitFact, HalfFact, HardwareFact, JointFact, MaterialFact),
+            after=(FitFact, HalfFact, HardwareFact, JointFact, MaterialFact, TogetherFact),
         ),
         PlanStep(
             "plan the evenings",
@@ -93,5 +94,6 @@ def binder_pages() -> Sequence[Page]:
     """The operations on each part's leaf, and the evenings."""
     return [
         Page("operations", late(f"{_HERE}.leaf", "operation_pages")),
+        Page("work on parts together", late(f"{_HERE}.together_pages", "together_pages")),
         Page("evenings", late(f"{_HERE}.evening_pages", "evening_pages")),
     ]

@@ -245,7 +245,8 @@ def _rings(turning: Turning, number: int) -> Iterator[SetUp]:
 def _late(turning: Turning, number: int) -> Iterator[SetUp]:
     """Bores that are reamed after a cross hole has thrown its burr into them."""
     work = turning.work
-    late = [one for one in turning.axial if one.kind == "reamed" and breaking_in(one, turning.form)]
+    postponed = turning.postponed()
+    late = [one for one in turning.axial if one.name in postponed]
     acts = [
         ream(
             work,
