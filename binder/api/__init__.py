@@ -12,6 +12,7 @@ from binder.design import (
     Assembly,
     BarCut,
     BarPlan,
+    BarUse,
     Before,
     Bought,
     BuildSequence,

@@ -6,6 +6,7 @@ from binder.design.design import Design
 from binder.design.facts import (
     BarCut,
     BarPlan,
+    BarUse,
     BuildSequence,
     CautionFact,
     CutPiece,
@@ -56,6 +57,7 @@ __all__ = [
     "Assembly",
     "BarCut",
     "BarPlan",
+    "BarUse",
     "Before",
     "Bought",
     "BuildSequence",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from binder.api import (
+    BarUse,
     BuildSequence,
     Check,
     Code,
@@ -66,7 +67,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "plan the routes",
             plan_routes,
             needs=(FormFact,),
-            gives=(Route,),
+            gives=(Route, BarUse),
             after=(FitFact, HalfFact, HardwareFact, JointFact, MaterialFact),
         ),
         PlanStep(

@@ -21,6 +21,8 @@ if TYPE_CHECKING:
 _FOR_REAMER = 0.2
 _FOR_BORING = 1.0
 _SMALL = 3.0
+# A bar goes into a hole that is so much smaller than it is told for, in mm: rounding of inches.
+_ENTERS = 0.01
 # What a long-series drill reaches in its own diameters; from memory of ISO 340.
 _LONG_DRILL = 20.0
 HOLES = frozenset({"drilled", "reamed", "bored", "tapped"})
@@ -250,7 +252,7 @@ def _bore(work: Work, one: Located, where: Where, start: float) -> Act:
         f"{_many(one)}{_to_size(work, one, 'bore')}",
         machine=where.machine,
         feature=one.name,
-        tool=_bar_name(work, across, where),
+        tool=_bar_name(work, start, where),
         size=across,
         deep=where.deep,
         start=start,
@@ -262,11 +264,14 @@ def _bore(work: Work, one: Located, where: Where, start: float) -> Act:
     )
 
 
-def _bar_name(work: Work, across: float, where: Where) -> str:
+def _bar_name(work: Work, start: float, where: Where) -> str:
+    """The stiffest bar that goes into the hole as it is drilled, and through it."""
     if not where.is_lathe:
         return "boring head"
     bars = [
-        bar for bar in work.design.workshop.entry.cutters.boring_bars if bar.least_bore.mm <= across
+        bar
+        for bar in work.design.workshop.entry.cutters.boring_bars
+        if bar.least_bore.mm <= start + _ENTERS and bar.reach.mm >= where.deep
     ]
     if not bars:
         return "small boring tool, ground to enter"

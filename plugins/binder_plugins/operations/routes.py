@@ -42,7 +42,9 @@ _JOINED = {
 
 def plan_routes(design: Design) -> Contribution:
     """A route for each part and fabrication that is made."""
-    return Contribution(facts=[route_of(work) for work in works(design)])
+    planned = [(route_of(work), work.use) for work in works(design)]
+    uses = [use for _, use in planned if use is not None and use.length > 0]
+    return Contribution(facts=[*(route for route, _ in planned), *uses])
 
 
 def route_of(work: Work) -> Route:
@@ -121,7 +123,9 @@ def _at_bench(work: Work, on: str, datum: str, acts: Sequence[Act]) -> SetUp:
 def _bent(work: Work) -> list[SetUp]:
     """Wire and springs: cut, straightened, bent or wound."""
     stock = work.cut.section_text if work.cut is not None else "wire"
-    long = work.mm(float(work.cut.length) + 2) if work.cut is not None else ""
+    length = float(work.cut.length) + 2 * work.facing if work.cut is not None else 0.0
+    work.takes(length)
+    long = work.mm(length) if length else ""
     cut = work.act(
         "saw",
         f"cut off {long} of {stock}, ends square",
@@ -250,7 +254,7 @@ def _cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
     made = {act.feature: act for setup in setups for act in setup.acts if act.lower is not None}
     for place, halves in work.halves.items():
         master = next((one for one in halves if one.is_master), None)
-        if master is None or place in seen:
+        if master is None or place in seen or _is_left(work, place):
             continue
         seen.add(place)
         mine = tuple(one.joint for one in halves if one.is_master)
@@ -274,10 +278,15 @@ def _gate(work: Work, master: HalfFact, made: Act | None) -> Act:
 def _left(work: Work) -> Iterator[str]:
     """What waits until both parts are there."""
     for place in work.halves:
-        how, feature = work.made(place), work.feature(place)
-        if how in TOGETHER and feature is not None and feature.kind in HOLES:
+        if _is_left(work, place):
+            how = work.made(place)
             names = ", ".join(f"'{one}'" for one in work.joints_at(place))
             yield f"{place.replace('_', ' ')}: {how} when {names} goes together"
+
+
+def _is_left(work: Work, place: str) -> bool:
+    feature = work.feature(place)
+    return work.made(place) in TOGETHER and feature is not None and feature.kind in HOLES
 
 
 def _joined(work: Work, one: Fabrication) -> list[SetUp]:
