@@ -14,6 +14,7 @@ from binder.design import (
     Assembly,
     BarCut,
     BarPlan,
+    BarUse,
     Before,
     Bought,
     BuildSequence,

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import (
     ActsFact,
+    BarUse,
     BuildSequence,
     Check,
     Code,
@@ -76,7 +77,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "plan the routes",
             plan_routes,
             needs=(FormFact,),
-            gives=(Route, ActsFact),
+            gives=(Route, ActsFact, BarUse),
             after=(FitFact, HalfFact, HardwareFact, JointFact, MaterialFact, TogetherFact),
         ),
         PlanStep(

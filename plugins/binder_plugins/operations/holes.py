@@ -23,6 +23,8 @@ _FOR_BORING = 1.0
 # And for the last cut in a bush that is bored again when it is pressed in.
 _LEFT_MM = 0.3
 _SMALL = 3.0
+# A bar goes into a hole that is so much smaller than it is told for, in mm: rounding of inches.
+_ENTERS = 0.01
 # What a long-series drill reaches in its own diameters; from memory of ISO 340.
 _LONG_DRILL = 20.0
 HOLES = frozenset({"drilled", "reamed", "bored", "tapped"})
@@ -285,7 +287,7 @@ def _bore(work: Work, one: Located, where: Where, start: float) -> Act:
         f"{_many(one)}{_to_size(work, one, 'bore')}",
         machine=where.machine,
         feature=one.name,
-        tool=_bar_name(work, across, where),
+        tool=_bar_name(work, start, where),
         size=across,
         deep=where.deep,
         start=start,
@@ -297,11 +299,14 @@ def _bore(work: Work, one: Located, where: Where, start: float) -> Act:
     )
 
 
-def _bar_name(work: Work, across: float, where: Where) -> str:
+def _bar_name(work: Work, start: float, where: Where) -> str:
+    """The stiffest bar that goes into the hole as it is drilled, and through it."""
     if not where.is_lathe:
         return "boring head"
     bars = [
-        bar for bar in work.design.workshop.entry.cutters.boring_bars if bar.least_bore.mm <= across
+        bar
+        for bar in work.design.workshop.entry.cutters.boring_bars
+        if bar.least_bore.mm <= start + _ENTERS and bar.reach.mm >= where.deep
     ]
     if not bars:
         return "small boring tool, ground to enter"

@@ -20,7 +20,6 @@ from binder.api import (
     Text,
     TickBox,
 )
-from binder_plugins.operations.cautioned import cautioned
 from binder_plugins.operations.facts import Act, Route, SetUp
 from binder_plugins.operations.minutes import route_text, setup_minutes
 from binder_plugins.operations.sketch import strip

@@ -37,8 +37,9 @@ def plan_routes(design: Design) -> Contribution:
     """A route for each part and fabrication that is made, and for what is done on them together."""
     items = list(works(design))
     routes = [route_of(work) for work in items]
+    uses = [work.use for work in items if work.use is not None and work.use.length > 0]
     together = plan_together({work.name: work for work in items}, design)
-    return Contribution(facts=[*routes, *map(acts_fact, routes), *together])
+    return Contribution(facts=[*routes, *map(acts_fact, routes), *uses, *together])
 
 
 def route_of(work: Work) -> Route:
@@ -118,7 +119,9 @@ def _at_bench(work: Work, on: str, datum: str, acts: Sequence[Act]) -> SetUp:
 def _bent(work: Work) -> list[SetUp]:
     """Wire and springs: cut, straightened, bent or wound."""
     stock = work.cut.section_text if work.cut is not None else "wire"
-    long = work.mm(float(work.cut.length) + 2) if work.cut is not None else ""
+    length = float(work.cut.length) + 2 * work.facing if work.cut is not None else 0.0
+    work.takes(length)
+    long = work.mm(length) if length else ""
     cut = work.act(
         "saw",
         f"cut off {long} of {stock}, ends square",

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, TypedDict, Unpack
 
 from binder.api import (
+    BarUse,
     CutSize,
     Design,
     Fabrication,
@@ -36,6 +37,7 @@ if TYPE_CHECKING:
 
 # Rods and bright bar are left as bought where a step is as thick as they are.
 _SAME = 1e-6
+_ALONG = frozenset({"turn", "taper"})
 _UNDER_POWER = frozenset({"turn", "face", "bore", "drill", "taper"})
 # Common practice, no source: a drill so small, in mm, and so many times too slow, snaps.
 _TINY_MM, _FAR = 0.8, 4.0
@@ -69,7 +71,10 @@ class Asked(TypedDict, total=False):
 
 @dataclass(slots=True)
 class Work:
-    """A part or fabrication with what is known of it; `numbered` counts its acts."""
+    """A part or fabrication with what is known of it.
+
+    `numbered` counts its acts, `use` is what was planned to be cut off its bar.
+    """
 
     design: Design
     item: Part | Fabrication
@@ -80,6 +85,7 @@ class Work:
     tools: tuple[Instrument, ...]
     left: Mapping[str, tuple[TogetherFact, ...]]
     numbered: int = 0
+    use: BarUse | None = None
     machines: dict[str, Machine | None] = field(default_factory=dict)
 
     @property
@@ -136,6 +142,16 @@ class Work:
         """Whether an outside is left as the rod came."""
         return any("as bought" in one.what for one in self.halves.get(place, ()))
 
+    @property
+    def facing(self) -> float:
+        """What is left to face at an end in mm."""
+        found = self.design.workshop.facing
+        return float(found) if found is not None else 1.0
+
+    def takes(self, long: float, over: float = 0.0, verb: str = "saw") -> None:
+        """Notes what is cut off the bar for it in mm, `over` of it to hold it by."""
+        self.use = BarUse(self.name, exact(round(long, 3)), exact(round(over, 3)), verb)
+
     def mm(self, size: float) -> str:
         """A size as printed, in the units of the drawings."""
         return shown_length(exact(round(size, 3)), self.design.units)
@@ -160,6 +176,9 @@ class Work:
             machine,
             finish=asked.get("finish", False),
         )
+        finer = None
+        if known.get("speed") in _ALONG and size < start:
+            finer, _ = self._cut(known["speed"], size, machine, finish=asked.get("finish", False))
         ready, run, alone = self._minutes(act, cut, (size, deep, start), asked.get("amount", 0.0))
         lower, upper = (half.lower, half.upper) if half is not None else (None, None)
         seen = self._seen(half, act)
@@ -169,7 +188,7 @@ class Work:
             what=what,
             feature=feature,
             tool=asked.get("tool") or known["tool"],
-            speed=_speed(cut),
+            speed=_speeds(cut, finer),
             feed=_feed(cut),
             ready=ready,
             run=run * (1 + 0.5 * (asked.get("times", 1) - 1)),
@@ -323,6 +342,12 @@ def _troubles(cut: Cut, act: str, size: float, machine: str) -> list[tuple[str, 
         words_of = f"a ⌀{size:g} mm drill wants {cut.load.asked_w:.0f} W of the {machine}"
         found.append(("motor-too-weak", f"{words_of}; its motor has {cut.load.motor_w:.0f} W"))
     return found
+
+
+def _speeds(cut: Cut | None, last: Cut | None) -> str:
+    """The speed of the first cut, and that of the last where the work is thinner by then."""
+    first, then = _speed(cut), _speed(last)
+    return f"{first} to {then}" if then and then != first else first
 
 
 def _speed(cut: Cut | None) -> str:

@@ -146,6 +146,7 @@ def _cut(
         section_text=f"{words} {form}".strip(),
         length=_length(needed, form),
         width=needed.width,
+        is_least=is_least and len(section) > 1,
         at=part.stock.span if part.stock is not None else part.at,
     )
 
