@@ -62,6 +62,7 @@ from binder.design import (
 from binder.diagnostics import NOWHERE, Code, Diagnostic, Labelled, Severity, Span
 from binder.pages import (
     Anchor,
+    Beside,
     Blank,
     Block,
     Checklist,
@@ -69,6 +70,7 @@ from binder.pages import (
     Drawing,
     Facts,
     Follows,
+    Group,
     Inset,
     Line,
     Link,

@@ -11,9 +11,12 @@ from binder_plugins.arrangement.general import picture_sheet, views_sheet
 from binder_plugins.arrangement.sheets import PICTURE_SCALES, balloons_of, view_of
 from binder_solid.placed import PlacedFact
 
-_ROOM = (178.0, 125.0)
-_TALL_ROOM = (178.0, 190.0)
-_MANY = 6
+_WIDE = 178.0
+# What a sheet has room for: a page less its headings; a picture grows with what it shows.
+_PAGE = 245.0
+_ROW, _STEP, _TEST = 6.2, 9.5, 20.0
+_FEWEST, _EACH, _HIGHER, _MOST = 70.0, 9.0, 30.0, 190.0
+_LEAST = 80.0
 
 
 def arrangement_pages(
@@ -54,18 +57,27 @@ def exploded_sheet(fact: PictureFact, design: Design) -> Sheet:
         Request(
             (view_of(fact, 0),),
             balloons=balloons_of(fact, design, (0,), names),
-            rooms=(_room(fact, names),),
+            rooms=(_room(fact, names, _left(name, owners, design)),),
             scales=PICTURE_SCALES,
         )
     )
 
 
-def _room(fact: PictureFact, names: list[str]) -> tuple[float, float]:
-    """Many parts, and what stands high, have most of a page."""
+def _room(fact: PictureFact, names: list[str], left: float) -> tuple[float, float]:
+    """Many parts, and what stands high, have a larger picture, as far as the page has room."""
     seen = [one.views[0].bounds for one in fact.shown if one.views[0].edges]
     wide = max(most[0] for _, most in seen) - min(least[0] for least, _ in seen)
     high = max(most[1] for _, most in seen) - min(least[1] for least, _ in seen)
-    return _TALL_ROOM if len(set(names)) > _MANY or high > wide else _ROOM
+    wished = _FEWEST + _EACH * len(set(names)) + (_HIGHER if high > wide else 0.0)
+    return (_WIDE, max(_LEAST, min(wished, _MOST, left)))
+
+
+def _left(name: str, owners: dict[str, str], design: Design) -> float:
+    """What the rows, steps and test of a sheet leave of its page, mm."""
+    one = design.assemblies[name]
+    met = [{owners.get(item, "") for item in joint.items} for joint in design.joints.values()]
+    joints = sum(1 for members in met if len(members) > 1 and "" not in members)
+    return _PAGE - _ROW * len(one.members) - _STEP * (len(one.steps) + joints) - _TEST
 
 
 def _owners(name: str, design: Design) -> dict[str, str]:
