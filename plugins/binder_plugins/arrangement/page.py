@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from math import ceil
 
-from binder.api import Design, Diagnostic, Inset, Paragraph, Picture, Place, Section
+from binder.api import Design, Diagnostic, Inset, JointFact, Paragraph, Picture, Place, Section
 from binder_drafting import Request, Sheet, draft
 from binder_plugins.arrangement.gathering import PictureFact
 from binder_plugins.arrangement.general import picture_sheet, views_sheet
@@ -13,10 +14,11 @@ from binder_solid.placed import PlacedFact
 
 _WIDE = 178.0
 # What a sheet has room for: a page less its headings; a picture grows with what it shows.
-_PAGE = 245.0
-_ROW, _STEP, _TEST = 6.2, 9.5, 20.0
+_PAGE = 222.0
+_ROW, _STEP, _LINE, _TEST = 6.2, 2.0, 5.0, 16.0
+_LETTERS, _PREFACE = 80, 35
 _FEWEST, _EACH, _HIGHER, _MOST = 70.0, 9.0, 30.0, 190.0
-_LEAST = 80.0
+_LEAST = 90.0
 
 
 def arrangement_pages(
@@ -64,20 +66,30 @@ def exploded_sheet(fact: PictureFact, design: Design) -> Sheet:
 
 
 def _room(fact: PictureFact, names: list[str], left: float) -> tuple[float, float]:
-    """Many parts, and what stands high, have a larger picture, as far as the page has room."""
+    """Many parts, and what stands high, have a larger picture, as far as the page has room.
+
+    Where the steps leave too little of a page they go on to the next one.
+    """
     seen = [one.views[0].bounds for one in fact.shown if one.views[0].edges]
     wide = max(most[0] for _, most in seen) - min(least[0] for least, _ in seen)
     high = max(most[1] for _, most in seen) - min(least[1] for least, _ in seen)
     wished = _FEWEST + _EACH * len(set(names)) + (_HIGHER if high > wide else 0.0)
-    return (_WIDE, max(_LEAST, min(wished, _MOST, left)))
+    return (_WIDE, min(wished, _MOST, left if left > _LEAST else _MOST))
 
 
 def _left(name: str, owners: dict[str, str], design: Design) -> float:
     """What the rows, steps and test of a sheet leave of its page, mm."""
     one = design.assemblies[name]
     met = [{owners.get(item, "") for item in joint.items} for joint in design.joints.values()]
-    joints = sum(1 for members in met if len(members) > 1 and "" not in members)
-    return _PAGE - _ROW * len(one.members) - _STEP * (len(one.steps) + joints) - _TEST
+    closed = [
+        joint
+        for joint, members in zip(design.joints, met, strict=True)
+        if len(members) > 1 and "" not in members
+    ]
+    facts = [fact for joint in closed if (fact := design.facts.about(JointFact, joint))]
+    steps = [len(words) for words in one.steps] + [len(fact.step) + _PREFACE for fact in facts]
+    tall = sum(_STEP + _LINE * ceil(letters / _LETTERS) for letters in steps)
+    return _PAGE - _ROW * len(one.members) - tall - (_TEST if one.test else 0.0)
 
 
 def _owners(name: str, design: Design) -> dict[str, str]:

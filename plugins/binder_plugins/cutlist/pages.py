@@ -102,8 +102,9 @@ def _tick(plan: BarPlan, index: int, design: Design) -> Tick:
     saw = shown_length(piece.length, design.units)
     text = f"{piece.count} off {_numbered(piece.item, design)}: saw {saw}"
     cut = design.facts.about(CutSize, piece.item)
-    finished = (f"finished {shown_length(cut.length, design.units)}",) if cut is not None else ()
-    return Tick(f"saw {piece.item}", (text,), (finished,) if finished else ())
+    if cut is not None:
+        text += f", finished {shown_length(cut.length, design.units)}"
+    return Tick(f"saw {piece.item}", (text,))
 
 
 def _numbered(name: str, design: Design) -> str:

@@ -29,11 +29,11 @@ if TYPE_CHECKING:
 
 _COLUMNS = (
     Column("", 0.5),
-    Column("Do", 6.8),
-    Column("With", 3.8),
+    Column("Do", 7),
+    Column("With", 3.6),
     Column("r/min", 1.1, is_figure=True),
-    Column("Feed", 1.1, is_figure=True),
-    Column("Gauge", 2.3),
+    Column("Feed", 1.3, is_figure=True),
+    Column("Gauge", 2.2),
 )
 
 

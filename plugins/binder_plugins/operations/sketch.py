@@ -22,10 +22,10 @@ if TYPE_CHECKING:
 
 Along = Callable[[float], float]
 WIDTH = 52.0
-HEIGHT = 13.0
+HEIGHT = 11.5
 _JAW = 7.0
 _MARGIN = 3.0
-_TALL = 8.0
+_TALL = 7.0
 _TINT = 0.14
 _ROUND = frozenset({"chuck", "collet", "four-jaw", "centres", "mandrel"})
 
@@ -60,7 +60,8 @@ def _in_the_lathe(grip: Grip, form: FormFact) -> Drawing:
     if grip.support.startswith("tailstock"):
         end = at(0.0 if flip else length)
         shapes += [Polyline(((end + 7, middle - 3), (end, middle), (end + 7, middle + 3)))]
-    shapes.append(Line(1.0, middle, WIDTH - 1.0, middle, Stroke.CENTRE))
+    far = min(max(at(low), at(high)) + _MARGIN + _JAW, WIDTH - 1.0)
+    shapes.append(Line(1.0, middle, far, middle, Stroke.CENTRE))
     return Drawing(WIDTH, HEIGHT, tuple(shapes))
 
 
@@ -139,8 +140,8 @@ def _seen(datum: str, form: FormFact) -> tuple[float, float]:
 
 def _in_a_vee(grip: Grip, form: FormFact) -> Drawing:
     """A round bar end on in a V-block, the drill above."""
-    middle, radius = WIDTH / 2, 3.5
-    floor = HEIGHT - 1
+    middle, radius = WIDTH / 2, 3.0
+    floor = HEIGHT - 0.5
     top = floor - 6.5
     vee = (
         (middle - 9, floor), (middle - 9, top), (middle - 5, top), (middle, top + 5),
