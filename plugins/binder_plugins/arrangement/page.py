@@ -13,12 +13,11 @@ from binder_plugins.arrangement.sheets import PICTURE_SCALES, balloons_of, view_
 from binder_solid.placed import PlacedFact
 
 _WIDE = 178.0
-# What a sheet has room for: a page less its headings; a picture grows with what it shows.
-_PAGE = 222.0
+# What a sheet has room for, in mm: a page less its headings; and what its rows and steps take.
+_PAGE = 218.0
 _ROW, _STEP, _LINE, _TEST = 6.2, 2.0, 5.0, 16.0
-_LETTERS, _PREFACE = 80, 35
-_FEWEST, _EACH, _HIGHER, _MOST = 70.0, 9.0, 30.0, 190.0
-_LEAST = 90.0
+_LETTERS, _PREFACE = 82, 45
+_LEAST, _MOST = 90.0, 190.0
 
 
 def arrangement_pages(
@@ -59,37 +58,32 @@ def exploded_sheet(fact: PictureFact, design: Design) -> Sheet:
         Request(
             (view_of(fact, 0),),
             balloons=balloons_of(fact, design, (0,), names),
-            rooms=(_room(fact, names, _left(name, owners, design)),),
+            rooms=(_room(name, owners, design),),
             scales=PICTURE_SCALES,
         )
     )
 
 
-def _room(fact: PictureFact, names: list[str], left: float) -> tuple[float, float]:
-    """Many parts, and what stands high, have a larger picture, as far as the page has room.
+def _room(name: str, owners: dict[str, str], design: Design) -> tuple[float, float]:
+    """All that the rows, steps and test leave of a page.
 
-    Where the steps leave too little of a page they go on to the next one.
+    Where they leave too little the steps go on to the next page.
     """
-    seen = [one.views[0].bounds for one in fact.shown if one.views[0].edges]
-    wide = max(most[0] for _, most in seen) - min(least[0] for least, _ in seen)
-    high = max(most[1] for _, most in seen) - min(least[1] for least, _ in seen)
-    wished = _FEWEST + _EACH * len(set(names)) + (_HIGHER if high > wide else 0.0)
-    return (_WIDE, min(wished, _MOST, left if left > _LEAST else _MOST))
-
-
-def _left(name: str, owners: dict[str, str], design: Design) -> float:
-    """What the rows, steps and test of a sheet leave of its page, mm."""
     one = design.assemblies[name]
-    met = [{owners.get(item, "") for item in joint.items} for joint in design.joints.values()]
-    closed = [
-        joint
-        for joint, members in zip(design.joints, met, strict=True)
-        if len(members) > 1 and "" not in members
-    ]
-    facts = [fact for joint in closed if (fact := design.facts.about(JointFact, joint))]
-    steps = [len(words) for words in one.steps] + [len(fact.step) + _PREFACE for fact in facts]
-    tall = sum(_STEP + _LINE * ceil(letters / _LETTERS) for letters in steps)
-    return _PAGE - _ROW * len(one.members) - tall - (_TEST if one.test else 0.0)
+    above = _PAGE - _ROW * len(one.members)
+    below = _steps(name, owners, design) + (_TEST if one.test else 0.0)
+    return (_WIDE, min(_MOST, above - below if above - below > _LEAST else max(above, _LEAST)))
+
+
+def _steps(name: str, owners: dict[str, str], design: Design) -> float:
+    """How far down the page the steps reach, mm."""
+    letters = [len(words) for words in design.assemblies[name].steps]
+    for joint in design.joints.values():
+        members = {owners.get(item, "") for item in joint.items}
+        fact = design.facts.about(JointFact, joint.name)
+        if fact is not None and len(members) > 1 and "" not in members:
+            letters.append(len(fact.step) + _PREFACE + (_LETTERS if joint.entry.feel else 0))
+    return sum(_STEP + _LINE * ceil(count / _LETTERS) for count in letters)
 
 
 def _owners(name: str, design: Design) -> dict[str, str]:

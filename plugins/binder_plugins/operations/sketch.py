@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 Along = Callable[[float], float]
 WIDTH = 52.0
 HEIGHT = 11.5
+_LOW = 9.5
 _JAW = 7.0
 _MARGIN = 3.0
 _TALL = 7.0
@@ -110,13 +111,13 @@ def _mandrel(form: FormFact, at: Along, middle: float, scale: float) -> list[Dra
 def _in_the_vice(setup: SetUp, form: FormFact) -> Drawing:
     """The end of a block between two jaws, on parallels, its made face up."""
     wide, high = _seen(setup.datum, form)
-    scale = min((WIDTH - 24) / max(wide, 1e-3), (HEIGHT - 5) / max(high, 1e-3))
+    scale = min((WIDTH - 24) / max(wide, 1e-3), (_LOW - 5) / max(high, 1e-3))
     w, h = wide * scale, max(high * scale, 0.8)
-    left, floor = (WIDTH - w) / 2, HEIGHT - 4.5
+    left, floor = (WIDTH - w) / 2, _LOW - 4.5
     jaw = max(h * 0.7, 3.0)
     return Drawing(
         WIDTH,
-        HEIGHT,
+        _LOW,
         (
             DrawnBox(left - 7, floor - jaw, 7, jaw + 4.0, _TINT),
             DrawnBox(left + w, floor - jaw, 7, jaw + 4.0, _TINT),
@@ -140,7 +141,7 @@ def _seen(datum: str, form: FormFact) -> tuple[float, float]:
 
 def _in_a_vee(grip: Grip, form: FormFact) -> Drawing:
     """A round bar end on in a V-block, the drill above."""
-    middle, radius = WIDTH / 2, 3.0
+    middle, radius = WIDTH / 2 - 8, 3.0
     floor = HEIGHT - 0.5
     top = floor - 6.5
     vee = (
