@@ -67,6 +67,7 @@ from binder.design import (
 from binder.diagnostics import NOWHERE, Code, Diagnostic, Labelled, Severity, Span
 from binder.pages import (
     Anchor,
+    Beside,
     Blank,
     Block,
     Checklist,
@@ -74,6 +75,7 @@ from binder.pages import (
     Drawing,
     Facts,
     Follows,
+    Group,
     Inset,
     Line,
     Link,
