@@ -51,6 +51,7 @@ from binder.design.meeting_facts import (
 )
 from binder.design.shaft_facts import Located, Piece, Role, ShaftFact
 from binder.design.turning_facts import LoadFact, Passed, TrainFact, TurningFact
+from binder.design.work_facts import TaskTime, TimeLine, TraceFact, TreatmentFact, TreatmentStep
 
 __all__ = [
     "Assembly",
@@ -95,8 +96,13 @@ __all__ = [
     "Step",
     "Task",
     "TaskKind",
+    "TaskTime",
     "ThreadFact",
+    "TimeLine",
+    "TraceFact",
     "TrainFact",
+    "TreatmentFact",
+    "TreatmentStep",
     "TurningFact",
     "WorkedOut",
     "exact",

@@ -59,6 +59,11 @@ def colours() -> tuple[Colour, ...]:
     return tuple(Colour(row["celsius"], row["colour"], row["for"]) for row in rows)
 
 
+def said(found: Range) -> str:
+    """`770 to 790 °C`."""
+    return f"{found[0]} to {found[1]} °C"
+
+
 def heat_source() -> str:
     """What the heats go by."""
     return str(load_data(PACKAGE, "heat.yaml")["source"])

@@ -16,6 +16,8 @@ from binder.api import (
     MaterialFact,
     Page,
     PlanStep,
+    TaskTime,
+    TreatmentFact,
     hookimpl,
     late,
 )
@@ -67,12 +69,13 @@ def binder_steps() -> Sequence[PlanStep]:
             plan_routes,
             needs=(FormFact,),
             gives=(Route,),
-            after=(FitFact, HalfFact, HardwareFact, JointFact, MaterialFact),
+            after=(FitFact, HalfFact, HardwareFact, JointFact, MaterialFact, TreatmentFact),
         ),
         PlanStep(
             "plan the evenings",
             plan_work,
             needs=(Route, BuildSequence),
+            after=(TaskTime, TreatmentFact),
             gives=(WorkPlan, HoursFact),
             for_pages=True,
         ),

@@ -15,6 +15,7 @@ from binder_plugins.operations.flat import Flat
 from binder_plugins.operations.holes import HOLES, Where, hole_acts
 from binder_plugins.operations.lengthwise import is_thrown
 from binder_plugins.operations.ordered import ordered
+from binder_plugins.operations.treating import brightened, hardened, softened
 from binder_plugins.operations.turning import Turning
 from binder_plugins.operations.work import TOGETHER, Work, works
 from binder_solid.facts import Located, Stretch
@@ -48,7 +49,8 @@ def plan_routes(design: Design) -> Contribution:
 def route_of(work: Work) -> Route:
     """The set-ups of one item, each with its acts in order."""
     planned, trouble = _setups(work)
-    setups = _numbered([*planned, *_by_words(work), *_cleaned(work, planned)])
+    cut = [*planned, *_by_words(work)]
+    setups = _numbered([*_softened(work, cut), *_cleaned(work, planned)])
     found = ordered(work.name, setups)
     return Route(
         work.name,
@@ -59,6 +61,14 @@ def route_of(work: Work) -> Route:
         (*trouble, *found.trouble),
         work.item.at,
     )
+
+
+def _softened(work: Work, cut: Sequence[SetUp]) -> Iterator[SetUp]:
+    """Heat that softens goes between the sawing and the first other cut."""
+    sawn = 1 if cut and {act.act for act in cut[0].acts} == {"saw"} else 0
+    yield from cut[:sawn]
+    yield from softened(work)
+    yield from cut[sawn:]
 
 
 def _setups(work: Work) -> tuple[list[SetUp], list[tuple[str, str]]]:
@@ -244,8 +254,19 @@ def _words_of(one: Feature) -> str:
 
 
 def _cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
-    """Burrs off and, where another part is made to it, the size written down."""
+    """Burrs off, heat and polish, and, where another part is made to it, the size written down."""
     acts = [work.act("deburr", "take off all burrs, break sharp edges 0.2 mm", amount=1.0)]
+    heat = list(hardened(work))
+    if heat:
+        yield _at_bench(work, "by hand", "", acts)
+        yield from heat
+        acts = []
+    acts += brightened(work)
+    yield _at_bench(work, "by hand", "", [*acts, *_gates(work, setups)])
+
+
+def _gates(work: Work, setups: Sequence[SetUp]) -> Iterator[Act]:
+    """The sizes to which others are made."""
     seen: set[str] = set()
     made = {act.feature: act for setup in setups for act in setup.acts if act.lower is not None}
     for place, halves in work.halves.items():
@@ -254,8 +275,7 @@ def _cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
             continue
         seen.add(place)
         mine = tuple(one.joint for one in halves if one.is_master)
-        acts.append(replace(_gate(work, master, made.get(place)), joints=mine))
-    yield _at_bench(work, "by hand", "", acts)
+        yield replace(_gate(work, master, made.get(place)), joints=mine)
 
 
 def _gate(work: Work, master: HalfFact, made: Act | None) -> Act:
