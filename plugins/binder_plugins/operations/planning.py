@@ -16,35 +16,29 @@ from binder_plugins.operations.facts import Route, SetUp
 from binder_plugins.operations.jobs import Piece, jobs_of
 from binder_plugins.operations.minutes import route_estimate
 from binder_plugins.operations.ordered import operation
+from binder_plugins.operations.tasks import task_pieces
+from binder_plugins.operations.whole import Whole
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
 _ON_ITS_LEAF = "the order on its leaf"
-# Minutes of what is no cutting: to measure an item, to put together, to try. Common practice.
-_TASKS = {"measure": 6.0, "assemble": 25.0, "test": 15.0, "join": 10.0, "make": 10.0}
 
 
 @dataclass(frozen=True, slots=True)
 class WorkPlan(Fact):
-    """The whole work in order: pieces by their ids, evenings, and what the order spends."""
+    """The whole work in order: pieces by their ids, evenings, and what the order spends.
+
+    `waits` names for each piece those that it waits for.
+    """
 
     pieces: dict[str, Piece]
+    waits: dict[str, tuple[str, ...]]
     evenings: tuple[Evening, ...]
     spent_min: float
     least_min: float
     setups: int
     minutes: float
-
-
-@dataclass(frozen=True, slots=True)
-class Whole:
-    """All operations with the reasons between them, and the piece that each belongs to."""
-
-    operations: tuple[Operation, ...]
-    reasons: tuple[Edge, ...]
-    pieces: dict[str, Piece]
-    piece_of: dict[str, str]
 
 
 def whole(design: Design) -> Whole:
@@ -89,9 +83,7 @@ def _of_task(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operation
         acts = [operation(task.item, first, act) for act in first.acts]
         yield Piece(f"{task.item} {first.number}", route.title, route.count, first), acts
         return
-    minutes = _TASKS.get(kind, 10.0)
-    piece = Piece(task.id, task.title, 1, None, minutes=minutes)
-    yield piece, [Operation(id=task.id, act="gauge", minutes=minutes)]
+    yield from task_pieces(task, design)
 
 
 def _own(route: Route, task: Task, design: Design) -> Sequence[SetUp]:
@@ -113,13 +105,14 @@ def plan_work(design: Design) -> Contribution:
     order = in_order(found.operations, found.reasons)
     if not isinstance(order, Order) or not order.sequence:
         return Contribution()
-    jobs = jobs_of(order.sequence, found.piece_of, found.pieces, _useful(design))
+    jobs = jobs_of(order.sequence, found, _useful(design))
     packed = evenings(jobs, Lengths(_whole(design)))
     minutes = sum(job.minutes for job in jobs)
     hours = HoursFact("", route_estimate(minutes).text, len(packed))
     plan = WorkPlan(
         "",
         found.pieces,
+        found.waits,
         packed,
         order.spent.minutes,
         order.bound.minutes,

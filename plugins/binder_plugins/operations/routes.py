@@ -64,8 +64,9 @@ def route_of(work: Work) -> Route:
 
 
 def _softened(work: Work, cut: Sequence[SetUp]) -> Iterator[SetUp]:
-    """Heat that softens goes between the sawing and the first other cut."""
-    sawn = 1 if cut and {act.act for act in cut[0].acts} == {"saw"} else 0
+    """Heat that softens goes between the sawing, or the joining, and the first other cut."""
+    is_first = bool(cut) and {act.act for act in cut[0].acts} == {"saw"}
+    sawn = 1 if is_first or isinstance(work.item, Fabrication) else 0
     yield from cut[:sawn]
     yield from softened(work)
     yield from cut[sawn:]
