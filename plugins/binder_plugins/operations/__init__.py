@@ -88,4 +88,5 @@ def binder_pages() -> Sequence[Page]:
     return [
         Page("operations", late(f"{_HERE}.leaf", "operation_pages")),
         Page("evenings", late(f"{_HERE}.evening_pages", "evening_pages")),
+        Page("holding up", late(f"{_HERE}.holding_page", "holding_pages")),
     ]

@@ -105,7 +105,7 @@ def plan_work(design: Design) -> Contribution:
     order = in_order(found.operations, found.reasons)
     if not isinstance(order, Order) or not order.sequence:
         return Contribution()
-    jobs = jobs_of(order.sequence, found, _useful(design))
+    jobs = jobs_of(order.sequence, found, useful_minutes(design))
     packed = evenings(jobs, Lengths(_whole(design)))
     minutes = sum(job.minutes for job in jobs)
     hours = HoursFact("", route_estimate(minutes).text, len(packed))
@@ -127,5 +127,6 @@ def _whole(design: Design) -> float:
     return max(float(hours) * 60, 40.0) if hours is not None else 120.0
 
 
-def _useful(design: Design) -> float:
+def useful_minutes(design: Design) -> float:
+    """What an evening of this workshop leaves for work."""
     return Lengths(_whole(design)).useful_min
