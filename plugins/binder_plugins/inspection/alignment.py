@@ -99,7 +99,7 @@ def _stood(
     joint: Joint, fit: FitFact, stands: tuple[str, str, str], long: float, design: Design
 ) -> Alignment:
     item, place, face = stands
-    way = "square" if _axis(item, place, design) == _AXES[face] else "parallel"
+    way = "square" if _axis(item, place, design) == _AXES.get(face, "z") else "parallel"
     said = place.replace("_", " ")
     said = said if said in ("bore", "seat") else f"bore '{said}'"
     along = "up the bar, from two sides" if way == "square" else "along the bar, to and fro"
@@ -131,11 +131,13 @@ def _walls(fit: FitFact, design: Design) -> list[tuple[str, str]]:
 
 
 def _stands_on(item: str, design: Design) -> str:
-    """The face by which a part is fixed to what carries it, '' where none is named."""
+    """The face or step by which a part is fixed to what carries it, '' where none is named."""
+    form = design.facts.about(FormFact, item)
+    is_turned = form is not None and bool(form.stretches)
     for joint in design.joints.values():
         if joint.kind in _STANDS:
             for end in joint.ends:
-                if end.item == item and end.place in _AXES:
+                if end.item == item and end.place and (is_turned or end.place in _AXES):
                     return end.place
     return ""
 
@@ -182,8 +184,9 @@ def _is_way(way: Joint, screw: Joint, design: Design) -> bool:
     """Whether a joint guides what the nut of a screw moves."""
     if way.kind == "dovetailed":
         return bool(set(way.items) & set(screw.items))
-    nuts = {one.item for one in design.facts.all(ThreadFact) if one.is_internal}
-    return way.kind == "slides" and bool(set(way.items) & set(screw.items) & nuts)
+    threads = [design.facts.about(ThreadFact, str(end)) for end in screw.ends]
+    nuts = {one.item for one in threads if one is not None and one.is_internal}
+    return way.kind == "slides" and bool(set(way.items) & nuts)
 
 
 def _throws(design: Design) -> Iterator[Alignment]:
