@@ -17,13 +17,13 @@ from binder.api import (
     TreatmentFact,
     hookimpl,
 )
-from binder_plugins.finishing.codes import CODES
+from binder_plugins.finishing import coat_codes, codes, heat_codes
 
 
 @hookimpl
 def binder_codes() -> Sequence[Code]:
     """A finish on the wrong metal, and heat that spoils or does nothing."""
-    return CODES
+    return [*codes.CODES, *heat_codes.CODES, *coat_codes.CODES]
 
 
 @hookimpl

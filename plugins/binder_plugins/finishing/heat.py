@@ -27,6 +27,7 @@ class Heat:
     quench: str
     soak: int
     temper: str
+    tempers: Range | None
     case: Range | None
     case_how: str
     anneal: Range | None
@@ -98,6 +99,7 @@ def _heat(row: Mapping[str, Any]) -> Heat:
         row.get("quench", ""),
         row.get("soak", 0),
         row.get("temper", ""),
+        _range(row, "tempers"),
         _range(row, "case"),
         row.get("case_how", ""),
         _range(row, "anneal"),

@@ -21,8 +21,9 @@ _MOST_WORDS = 200
 class Process:
     """How a finish is done: `next_h`, `handle_h`, `hard_h` are hours to wait.
 
-    `on` are the groups of material that take it, () for all. `acts` are its evenings in order;
-    a `is_bright` one is done to the metal before any coat.
+    `on` are the groups of material that take it, () for all. `acts` are its evenings in order; a
+    `is_bright` one is done to the metal before any coat. `heat` is what the part comes to in it,
+    in °C, 0 where it stays cool.
     """
 
     name: str
@@ -38,6 +39,7 @@ class Process:
     coat: Finish | None
     acts: tuple[TreatmentStep, ...] = ()
     is_bright: bool = False
+    heat: int = 0
 
     def takes(self, group: str) -> bool:
         """Whether a material of the group takes it; one that is not known is let pass."""
@@ -98,6 +100,7 @@ def _process(row: Mapping[str, Any]) -> Process:
         _coat(row["coat"]),
         tuple(_act(one, row) for one in row.get("acts", ())),
         bool(row.get("bright", False)),
+        int(row.get("heat", 0)),
     )
 
 

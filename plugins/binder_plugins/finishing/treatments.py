@@ -9,8 +9,6 @@ from binder_making.times import act_time
 from binder_plugins.finishing.heat import Heat, Range, colour_in, said
 from binder_plugins.finishing.treated import Treated, treated
 
-_SOFTENED = ("annealed", "softened")
-_EASED = ("stress relieved", "stress-relieved")
 _TONGS = "torch or furnace, tongs"
 # Minutes of getting ready and of heating, apart from the soak: common practice, no source.
 _READY = 10.0
@@ -37,8 +35,7 @@ def _first(one: Treated) -> Iterator[TreatmentStep]:
     """What softens the stock before its fits are cut."""
     if one.heat is None:
         return
-    text = one.text.lower()
-    if one.heat.anneal is not None and any(word in text for word in _SOFTENED):
+    if one.heat.anneal is not None and one.is_softened:
         yield TreatmentStep(
             "anneal",
             f"soften at {said(one.heat.anneal)}: {one.heat.anneal_how}",
@@ -48,7 +45,7 @@ def _first(one: Treated) -> Iterator[TreatmentStep]:
             12.0 if "ash" in one.heat.anneal_how else 1.0,
             spoils="cooling it fast, where that hardens it",
         )
-    if one.heat.stress is not None and any(word in text for word in _EASED):
+    if one.heat.stress is not None and one.is_eased:
         yield TreatmentStep(
             "stress-relieve",
             f"ease the stress at {said(one.heat.stress)}, an hour for each 25 mm; cool slowly",

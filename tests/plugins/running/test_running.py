@@ -56,6 +56,20 @@ assemblies:
 """
 
 
+def belted(mark: str, note: str) -> str:
+    """The line with a belt to a second pulley on a shaft of its own."""
+    belt = (
+        f"  {mark}: {{belted: [pulley, other], belt: round, section: 3 mm, centres: 60 mm, "
+        f"diameters: [20 mm, 20 mm], note: {note!r}}}\nassemblies:"
+    )
+    other = (
+        "  other:\n    material: aluminium\n"
+        "    turned: [{name: rim, diameter: 20 mm, length: 8 mm}]\njoints:"
+    )
+    text = spec(test="it spins").replace("joints:", other).replace("assemblies:", belt)
+    return text.replace("frame, pulley]", "frame, pulley, other]")
+
+
 CASES = {
     "oil-swells-wood": (
         spec(wheel="oak", mark="⟪run⟫", test="it spins"),
@@ -65,6 +79,14 @@ CASES = {
     "dry-and-fast": (
         spec(wheel="mild steel", duty="runs dry", rpm=1200, mark="⟪run⟫", test="it spins"),
         spec(wheel="sintered bronze", duty="runs dry", rpm=1200, test="it spins"),
+    ),
+    "grease-on-sintered": (
+        spec(wheel="sintered bronze", duty="slow and greased", mark="⟪run⟫", test="it spins"),
+        spec(wheel="bronze", duty="slow and greased", test="it spins"),
+    ),
+    "oil-on-friction": (
+        belted("⟪belt⟫", "a drop of oil on the belt"),
+        belted("belt", "soiled belts slip: wipe it with spirit"),
     ),
     "test-missing": (spec().replace("  line:", "  ⟪line⟫:"), spec(test="it spins")),
 }
