@@ -87,9 +87,13 @@ def _is_drive(joint: Joint) -> bool:
 
 def _joined(task: Task, verb: str, design: Design) -> TaskTime:
     """Work of a joint that stands by itself: solder, bond, press and size, ream in line."""
+    if verb == "line":
+        minutes = in_place("in_line")
+        line = TimeLine(task.id.removeprefix("line up "), 1, minutes)
+        return TaskTime(task.id, minutes, (line,), "ream")
     joint = design.joints.get(task.id.removeprefix(f"{verb} "))
     if joint is None:
-        return TaskTime(task.id, in_place("in_line"), (), "ream")
+        return TaskTime(task.id, in_place("sizing"), (), "press")
     time, count = _joining(joint, design), _count(joint, design)
     more = in_place("sizing") * count if verb == "size" else 0.0
     line = TimeLine(joint.name, count, time.minutes + more)

@@ -23,12 +23,12 @@ from binder_plugins.inspection.alignment import Alignment, alignments
 from binder_plugins.inspection.gauging import BEST, LEAST
 
 _COLUMNS = (
-    Column("What", 3.4),
+    Column("What", 3.2),
     Column("Within", 2, is_figure=True),
     Column("How", 4.6),
-    Column("With", 2.4),
-    Column("Read", 2.4),
-    Column("If it is out", 3.4),
+    Column("With", 2.2),
+    Column("Read", 3.3),
+    Column("If it is out", 3.5),
 )
 _WORDS = (
     "Right sizes do not make it turn: these must be true to each other. How far off they may be "

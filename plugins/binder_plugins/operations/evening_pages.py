@@ -29,6 +29,7 @@ if TYPE_CHECKING:
 
 _COLUMNS = (Column("", 0.45), Column("", 4), Column("", 8), Column("", 1.4, is_figure=True))
 _MOST_TOOLS = 14
+_VERBS = ("assemble", "bond", "put")
 
 
 def evening_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
@@ -109,7 +110,9 @@ def _resting(evening: Evening, plan: WorkPlan) -> Iterator[str]:
     """What cures, dries or is away, and for how long."""
     for name in evening.cures:
         piece = plan.pieces[piece_id(name)]
-        yield f"{piece.title} ({rest_text(piece.rests_h)})"
+        verb, _, rest = piece.title.partition(" the ")
+        is_task = piece.setup is None and verb in _VERBS
+        yield f"{f'the {rest}' if is_task else piece.title} ({rest_text(piece.rests_h)})"
 
 
 def rest_text(hours: float) -> str:

@@ -40,10 +40,10 @@ _OTHERS = (
 )
 _FLOAT = (
     "Float is the work by which a part may fall behind before it holds up the whole; what shares a "
-    "way to the end shares it; `none` holds the model up as the chain does. Evenings are those of "
-    "the plan above: between the first and the last of its row a part may be moved without another "
-    "having to move. On a bad evening take up something with much float; what stands in the chain "
-    "wants a fresh one."
+    "way to the end shares it, and without any it holds the model up as the chain does. Evenings "
+    "are those of the plan above: between the first and the last of its row a part may be moved "
+    "without another having to move. On a bad evening take up something with much float; what "
+    "stands in the chain wants a fresh one."
 )
 
 

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import Design, NumberOff, Task, TaskKind, TaskTime, TreatmentFact
 from binder_making.operation import Operation
+from binder_plugins.operations import words
 from binder_plugins.operations.jobs import Piece
 
 if TYPE_CHECKING:
@@ -18,6 +19,7 @@ _ACTS = {
     TaskKind.STRIP: "strip",
     TaskKind.JOIN: "press",
 }
+_LAID_OUT = frozenset({"silver-solder", "soft-solder", "bond", "glue", "press", "ream"})
 _UNTIMED = 10.0
 _MOST_LINES = 4
 
@@ -38,9 +40,17 @@ def task_pieces(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operat
         minutes=time.minutes if time is not None else _UNTIMED,
         what="; ".join(shown[:_MOST_LINES]) + (" …" if len(shown) > _MOST_LINES else ""),
         acts=frozenset({_act(task, time)}),
+        tools=_tools(_act(task, time), time),
         wait_h=time.wait_h if time is not None else 0.0,
     )
     yield piece, [Operation(id=task.id, act=_act(task, time), minutes=piece.minutes)]
+
+
+def _tools(act: str, time: TaskTime | None) -> tuple[str, ...]:
+    """What lies ready for it; compound and glue for what cures in an assembly."""
+    is_bonded = time is not None and time.wait_h > 0
+    tool = words.table()["acts"].get("bond" if is_bonded else act, {}).get("tool", "")
+    return (tool,) if (tool and act in _LAID_OUT) or is_bonded else ()
 
 
 def _act(task: Task, time: TaskTime | None) -> str:
