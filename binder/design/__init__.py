@@ -54,6 +54,7 @@ from binder.design.meeting_facts import (
 )
 from binder.design.shaft_facts import Located, Piece, Role, ShaftFact
 from binder.design.turning_facts import LoadFact, Passed, StepSizeFact, TrainFact, TurningFact
+from binder.design.work_facts import TaskTime, TimeLine, TraceFact, TreatmentFact, TreatmentStep
 
 __all__ = [
     "ActsFact",
@@ -101,9 +102,14 @@ __all__ = [
     "StepSizeFact",
     "Task",
     "TaskKind",
+    "TaskTime",
     "ThreadFact",
+    "TimeLine",
     "TogetherFact",
+    "TraceFact",
     "TrainFact",
+    "TreatmentFact",
+    "TreatmentStep",
     "TurningFact",
     "WorkedOut",
     "exact",

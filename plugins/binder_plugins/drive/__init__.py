@@ -25,6 +25,7 @@ from binder.api import (
     StepSizeFact,
     ThreadFact,
     TogetherFact,
+    TraceFact,
     TrainFact,
     TurningFact,
     hookimpl,
@@ -143,6 +144,13 @@ def binder_steps() -> Sequence[PlanStep]:
             gives=(TurnFact,),
             for_pages=True,
         ),
+        PlanStep(
+            "tell what faults are traced by",
+            _trace,
+            after=(ToothFact, MeshFact, BeltFact, DutyFact),
+            gives=(TraceFact,),
+            for_pages=True,
+        ),
     ]
 
 
@@ -240,6 +248,14 @@ def _turn_once(design: Design) -> Contribution:
     from binder_plugins.drive.motion.knocking import turn_once
 
     return turn_once(design)
+
+
+def _trace(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.tracing import trace_drive
+
+    return trace_drive(design)
 
 
 def _check(design: Design) -> Iterator[Diagnostic]:

@@ -18,7 +18,9 @@ from binder.api import (
     MaterialFact,
     Page,
     PlanStep,
+    TaskTime,
     TogetherFact,
+    TreatmentFact,
     hookimpl,
     late,
 )
@@ -78,12 +80,21 @@ def binder_steps() -> Sequence[PlanStep]:
             plan_routes,
             needs=(FormFact,),
             gives=(Route, ActsFact, BarUse),
-            after=(FitFact, HalfFact, HardwareFact, JointFact, MaterialFact, TogetherFact),
+            after=(
+                FitFact,
+                HalfFact,
+                HardwareFact,
+                JointFact,
+                MaterialFact,
+                TogetherFact,
+                TreatmentFact,
+            ),
         ),
         PlanStep(
             "plan the evenings",
             plan_work,
             needs=(Route, BuildSequence),
+            after=(TaskTime, TreatmentFact),
             gives=(WorkPlan, HoursFact),
             for_pages=True,
         ),
@@ -97,4 +108,5 @@ def binder_pages() -> Sequence[Page]:
         Page("operations", late(f"{_HERE}.leaf", "operation_pages")),
         Page("work on parts together", late(f"{_HERE}.together_pages", "together_pages")),
         Page("evenings", late(f"{_HERE}.evening_pages", "evening_pages")),
+        Page("holding up", late(f"{_HERE}.holding_page", "holding_pages")),
     ]
