@@ -34,7 +34,8 @@ def shaft_blocks(design: Design) -> Iterator[Block]:
         yield Paragraph((_how(known),))
         yield _bearings(known)
         yield from _sags(known, design)
-        yield Facts(tuple((one.title, (_shaft_words(one),)) for one in known))
+        told = [(one.title, words) for one in known if (words := _shaft_words(one))]
+        yield Facts(tuple((title, (words,)) for title, words in told))
     unknown = [one for one in facts if not one.bearings]
     if unknown:
         words = "; ".join(f"{one.title}: {one.refusal}" for one in unknown)
@@ -88,7 +89,8 @@ def _bearing(fact: CarriedFact, one: Bearing) -> tuple[Text, ...]:
             (f"{wear.pv:.2g}",),
             (f"{metal.material}: {bears}",),
         )
-    return ((fact.title,), (one.title,), (f"{one.load:.3g}",), *figures)
+    title = f"{one.title}, a half of it" if one.is_half else one.title
+    return ((fact.title,), (title,), (f"{one.load:.3g}",), *figures)
 
 
 def _sags(known: list[CarriedFact], design: Design) -> Iterator[Block]:
@@ -128,7 +130,7 @@ def _thousandth(mm: float, design: Design) -> str:
 
 
 def _shaft_words(fact: CarriedFact) -> str:
-    words = [f"{fact.stress:.2g} N/mm² of shear where it is worst"]
+    words = [f"{fact.stress:.2g} N/mm² of shear where it is worst"] if fact.stress else []
     if fact.whirl is not None and fact.fastest:
         first = fact.whirl.first_rpm
         if first > _FAR * fact.fastest:

@@ -19,7 +19,7 @@ class Bearing:
 
     `wear` is pressure and speed against its metal, None where the metal has no limits or its
     size is not told; `refusal` says that it is no speed for a bush. `clearance` is the least of
-    its fit in mm, `lean` in rad, `long` in mm.
+    its fit in mm, `lean` in rad, `long` in mm. A single long bush is two halves, each a bearing.
     """
 
     item: str
@@ -31,6 +31,7 @@ class Bearing:
     clearance: float | None
     wear: Wear | None
     refusal: str = ""
+    is_half: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -97,6 +97,8 @@ def _carried(bearer: Bearer, design: Design) -> CarriedFact:
     missing |= dict.fromkeys(f"the weight of '{name}'" for name in unweighed)
     if len(line.bushes) > 2:
         missing[f"{len(line.bushes) - 2} of its {len(line.bushes)} bearings"] = None
+    if line.is_bored:
+        missing |= {f"how '{one.item}' bends": None for one in line.bushes}
     bearings = _bearings(rod, cases, design)
     return CarriedFact(
         subject=body.subject,
@@ -105,8 +107,8 @@ def _carried(bearer: Bearer, design: Design) -> CarriedFact:
         is_placed=line.frame is not None,
         basis=given.basis,
         bearings=bearings,
-        sags=_sags(cases, rod, design),
-        stress=stress.greatest_shear_mpa,
+        sags=() if line.is_bored else _sags(cases, rod, design),
+        stress=0.0 if line.is_bored else stress.greatest_shear_mpa,
         least_mm=least,
         fastest=fastest,
         whirl=whirl,

@@ -41,11 +41,13 @@ def _bush(alike: list[Bearing], design: Design) -> Iterator[Diagnostic]:
         return
     one, wear = max(worn, key=lambda pair: _pressed(pair[1]))
     if _pressed(wear) > 1:
+        long = one.long * _pressed(wear) * (2 if one.is_half else 1)
+        where = "one end of " if one.is_half else ""
         yield codes.BUSH_OVERLOADED.at(
             at,
-            f"'{one.item}' carries {one.load:.3g} N: {_limits(wear)}",
-            help=f"a bush {ceil(one.long * _pressed(wear) * 10) / 10:g} mm long, a thicker "
-            "journal, or another bush metal",
+            f"{where}'{one.item}' carries {one.load:.3g} N: {_limits(wear)}",
+            help=f"a bush {ceil(long * 10) / 10:g} mm long, a thicker journal, or another bush "
+            "metal",
         )
     quick = max((pair[1] for pair in worn), key=lambda wear: wear.speed_use or 0.0)
     if quick.speed_use is not None and quick.speed_use > 1:
@@ -74,9 +76,12 @@ def _limits(wear: Wear) -> str:
 
 
 def _leans(alike: list[Bearing], design: Design) -> Iterator[Diagnostic]:
-    """It lies on both edges where its slope over the bush takes up all of the clearance."""
+    """It lies on both edges where its slope over the bush takes up all of the clearance.
+
+    In a single bush every shaft does, by its play alone.
+    """
     one = max(alike, key=lambda each: each.lean * each.long)
-    if not one.clearance or one.lean * one.long <= one.clearance:
+    if one.is_half or not one.clearance or one.lean * one.long <= one.clearance:
         return
     yield codes.SHAFT_LEANS.at(
         design.joints[one.joint].at,
