@@ -84,7 +84,8 @@ class CarriedFact(Fact):
 class Heavy:
     """A body of the train as a flywheel: its own inertia, and what is felt of it at the mover.
 
-    kg·mm²; `felt` has a figure for each setting. `missing` are pieces that are not weighed.
+    kg·mm²; `felt` has a figure for each setting, as has `all_here`: the whole train as felt at
+    this body, None where it stands. `missing` are pieces that are not weighed.
     """
 
     body: str
@@ -92,6 +93,7 @@ class Heavy:
     own: float
     felt: tuple[float, ...]
     missing: tuple[str, ...]
+    all_here: tuple[float | None, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
