@@ -18,9 +18,12 @@ from binder.api import (
     shown_length,
 )
 from binder_plugins.drive.carrying.facts import Bearing, CarriedFact, InertiaFact, Sag
+from binder_plugins.drive.duties.shown import figure, two_figures
 from binder_trade.shafting.critical import KEEP_AWAY, KEEP_AWAY_SOURCE
 
 _FAR = 20.0
+_LEAST = 0.001
+_MOST_ACROSS = 4
 _SHORT_S = 0.01
 _NONE = "–"
 
@@ -34,7 +37,8 @@ def shaft_blocks(design: Design) -> Iterator[Block]:
         yield Paragraph((_how(known),))
         yield _bearings(known)
         yield from _sags(known, design)
-        yield Facts(tuple((one.title, (_shaft_words(one),)) for one in known))
+        told = [(one.title, words) for one in known if (words := _shaft_words(one))]
+        yield Facts(tuple((title, (words,)) for title, words in told))
     unknown = [one for one in facts if not one.bearings]
     if unknown:
         words = "; ".join(f"{one.title}: {one.refusal}" for one in unknown)
@@ -77,18 +81,24 @@ def _bearings(known: list[CarriedFact]) -> Table:
 
 def _bearing(fact: CarriedFact, one: Bearing) -> tuple[Text, ...]:
     if one.wear is None:
-        figures: tuple[Text, ...] = ((_NONE,), (_NONE,), (_NONE,), ("no limits known",))
+        words = one.refusal or ("no limits known" if fact.fastest else "stands still")
+        figures: tuple[Text, ...] = ((_NONE,), (_NONE,), (_NONE,), (words,))
     else:
         wear, metal = one.wear, one.wear.material
         most = (metal.pressure_mpa, metal.speed_ms, metal.pv)
-        bears = ", ".join(f"{limit:.3g}" if limit is not None else _NONE for limit in most)
+        bears = ", ".join(f"{limit:g}" if limit is not None else _NONE for limit in most)
         figures = (
-            (f"{wear.pressure_mpa:.2g}",),
-            (f"{wear.speed_ms:.2g}",),
-            (f"{wear.pv:.2g}",),
+            (_small(wear.pressure_mpa),),
+            (_small(wear.speed_ms),),
+            (_small(wear.pv),),
             (f"{metal.material}: {bears}",),
         )
-    return ((fact.title,), (one.title,), (f"{one.load:.3g}",), *figures)
+    title = f"{one.title} (half)" if one.is_half else one.title
+    return ((fact.title,), (title,), (figure(one.load),), *figures)
+
+
+def _small(value: float) -> str:
+    return figure(value) if value >= _LEAST else f"under {_LEAST:g}"
 
 
 def _sags(known: list[CarriedFact], design: Design) -> Iterator[Block]:
@@ -128,14 +138,14 @@ def _thousandth(mm: float, design: Design) -> str:
 
 
 def _shaft_words(fact: CarriedFact) -> str:
-    words = [f"{fact.stress:.2g} N/mm² of shear where it is worst"]
+    words = [f"{figure(fact.stress)} N/mm² of shear where it is worst"] if fact.stress else []
     if fact.whirl is not None and fact.fastest:
         first = fact.whirl.first_rpm
         if first > _FAR * fact.fastest:
-            words.append(f"whirls far above the {fact.fastest:.3g} r/min that it runs")
+            words.append(f"whirls far above the {figure(fact.fastest)} r/min that it runs")
         else:
             words.append(
-                f"whirls at {float(f'{first:.2g}'):.0f} r/min, runs at {fact.fastest:.3g} r/min"
+                f"whirls at {two_figures(first)} r/min, runs at {figure(fact.fastest)} r/min"
             )
     if fact.missing:
         words.append(f"left out: {', '.join(fact.missing)}")
@@ -145,22 +155,39 @@ def _shaft_words(fact: CarriedFact) -> str:
 def _inertia(fact: InertiaFact, design: Design) -> Iterator[Block]:
     yield Subheading("What there is to set turning")
     train = design.facts.about(TrainFact, "")
-    labels = [label or "Felt at the mover" for label in train.settings] if train is not None else []
+    labels = (
+        [label or "Of it at the mover" for label in train.settings] if train is not None else []
+    )
     columns = (
-        Column("Inertia, kg·mm²", 3),
-        Column("Its own", 1.6, is_figure=True),
-        *(Column(label, 2, is_figure=True) for label in labels[:4]),
+        Column("Inertia, kg·mm²", 2.6),
+        Column("Its own", 1.4, is_figure=True),
+        Column("All, felt there", 2.4, is_figure=True),
+        *(Column(label, 2, is_figure=True) for label in labels[:_MOST_ACROSS]),
     )
     rows: list[tuple[Text, ...]] = [
-        ((one.title,), (f"{one.own:.3g}",), *_cells(one.felt)) for one in fact.bodies
+        ((one.title,), (figure(one.own),), (_range(one.all_here),), *_cells(one.felt))
+        for one in fact.bodies
     ]
-    rows += [((f"load of '{name}'",), ("",), *_cells(felt)) for name, felt in fact.loads]
-    rows.append((("All",), ("",), *_cells(fact.total)))
+    rows += [((f"load of '{name}'",), ("",), ("",), *_cells(felt)) for name, felt in fact.loads]
+    rows.append((("All at the mover",), ("",), ("",), *_cells(fact.total)))
     if any(one is not None for one in fact.run_up):
-        times = tuple((_seconds(one),) for one in fact.run_up[:4])
-        rows.append((("Time to speed",), ("",), *times))
+        times = tuple((_seconds(one),) for one in fact.run_up[:_MOST_ACROSS])
+        rows.append((("Time to speed",), ("",), ("",), *times))
     yield Table(columns, tuple(rows))
     yield Paragraph((_felt(fact),))
+
+
+def _cells(values: tuple[float, ...]) -> tuple[Text, ...]:
+    return tuple((figure(one),) for one in values[:_MOST_ACROSS])
+
+
+def _range(values: tuple[float | None, ...]) -> str:
+    """The least and the most of all settings."""
+    known = [one for one in values if one is not None]
+    if not known:
+        return _NONE
+    low, high = figure(min(known)), figure(max(known))
+    return low if low == high else f"{low} to {high}"
 
 
 def _seconds(time: float | None) -> str:
@@ -169,12 +196,11 @@ def _seconds(time: float | None) -> str:
     return f"{time:.2g} s" if time >= _SHORT_S else f"under {_SHORT_S:g} s"
 
 
-def _cells(values: tuple[float, ...]) -> tuple[Text, ...]:
-    return tuple((f"{one:.3g}",) for one in values[:4])
-
-
 def _felt(fact: InertiaFact) -> str:
-    words = f"As felt at the {fact.title}, by the square of the speeds; pieces by plain geometry."
+    words = (
+        f"The mover is the {fact.title}; what is felt goes by the square of the speeds. Pieces by "
+        "plain geometry."
+    )
     missing = dict.fromkeys(name for one in fact.bodies for name in one.missing)
     if missing:
         words += f" Not weighed: {', '.join(missing)}."

@@ -32,6 +32,7 @@ def bearing_of(
         clearance=max(0.0, fit.clearance_min_um) / _UM if fit is not None else None,
         wear=worn,
         refusal=refusal,
+        is_half=long < bush.high - bush.low,
     )
 
 
@@ -41,7 +42,7 @@ def _worn(
     """The case that uses most of what the metal bears, or why there is none."""
     if is_rolling(bush.item, design):
         return None, ""
-    metal = metal_of(bush.item, design)
+    metal = metal_of(bush.metal, design)
     running = [case for case in cases if case[2]]
     if metal is None or not bush.across or long <= 0 or not running:
         return None, ""

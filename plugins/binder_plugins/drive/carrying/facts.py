@@ -19,7 +19,7 @@ class Bearing:
 
     `wear` is pressure and speed against its metal, None where the metal has no limits or its
     size is not told; `refusal` says that it is no speed for a bush. `clearance` is the least of
-    its fit in mm, `lean` in rad, `long` in mm.
+    its fit in mm, `lean` in rad, `long` in mm. A single long bush is two halves, each a bearing.
     """
 
     item: str
@@ -31,6 +31,7 @@ class Bearing:
     clearance: float | None
     wear: Wear | None
     refusal: str = ""
+    is_half: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +84,8 @@ class CarriedFact(Fact):
 class Heavy:
     """A body of the train as a flywheel: its own inertia, and what is felt of it at the mover.
 
-    kg·mm²; `felt` has a figure for each setting. `missing` are pieces that are not weighed.
+    kg·mm²; `felt` has a figure for each setting, as has `all_here`: the whole train as felt at
+    this body, None where it stands. `missing` are pieces that are not weighed.
     """
 
     body: str
@@ -91,6 +93,7 @@ class Heavy:
     own: float
     felt: tuple[float, ...]
     missing: tuple[str, ...]
+    all_here: tuple[float | None, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
 
 from binder.api import Design, Size, TrainFact, TurningFact
 from binder_plugins.drive.carrying.facts import Heavy, InertiaFact
 from binder_plugins.drive.carrying.weights import Weighed
 from binder_plugins.drive.train.strength import GRAVITY, drum_radius, load_of
 from binder_trade.explained import NotDefined, Step
+from binder_trade.fits.printed import figures
 from binder_trade.mechanisms.flywheel import reflected, run_up_s
 
 REFLECTED = "J × (speed / speed of the mover)², the same energy; theory of machines"
@@ -36,6 +38,7 @@ def inertia_fact(
     )
     if not any(total):
         return None
+    heavy = tuple(replace(one, all_here=_all_here(one.body, mover, total, design)) for one in heavy)
     left = tuple(_left(train, mover, n) for n in range(len(total)))
     is_hand = getattr(design.joints[train.movers[0]].entry, "by", "") == "hand"
     run_up = tuple(
@@ -60,6 +63,16 @@ def _heavy(
 def _ratio(body: TurningFact, mover: TurningFact, number: int) -> float:
     speeds = body.speeds[number], mover.speeds[number]
     return abs(speeds[0] / speeds[1]) if speeds[0] is not None and speeds[1] else 0.0
+
+
+def _all_here(
+    name: str, mover: TurningFact, total: Column, design: Design
+) -> tuple[float | None, ...]:
+    """What is felt at the mover, as felt at another body of the train."""
+    body = design.facts.about(TurningFact, name)
+    ratios = [_ratio(body, mover, n) if body is not None else 0.0 for n in range(len(total))]
+    pairs = zip(total, ratios, strict=True)
+    return tuple(reflected(whole, 1 / ratio) if ratio else None for whole, ratio in pairs)
 
 
 def _hung(train: TrainFact, mover: TurningFact, design: Design) -> Iterator[tuple[str, Column]]:
@@ -102,13 +115,18 @@ def _steps(
 ) -> tuple[Step, ...]:
     found = [
         Step(f"inertia of {one.body}", "sum of its pieces, each about the axis",
-             f"{one.own:.4g} kg mm²", "theory of machines")
+             figures(one.own, "kg mm²"), "theory of machines")
         for one in heavy
     ]  # fmt: skip
     found += [
         Step(f"{name} as felt at the mover", REFLECTED, _figures(felt), "theory of machines")
         for name, felt in (*((one.body, one.felt) for one in heavy), *loads)
     ]
+    found += [
+        Step(f"all as felt at {one.body}", REFLECTED,
+             _figures(tuple(value or 0.0 for value in one.all_here)), "theory of machines")
+        for one in heavy
+    ]  # fmt: skip
     found.append(Step("inertia at the mover", "sum", _figures(total), "theory of machines"))
     times = [one for one in run_up if one is not None]
     if times:
@@ -119,5 +137,5 @@ def _steps(
 
 def _figures(values: Column) -> str:
     """A figure for each setting, once where they are all alike."""
-    words = [f"{one:.4g}" for one in values]
-    return f"{', '.join(words if len(set(words)) > 1 else words[:1])} kg mm²"
+    words = [figures(one, "kg mm²") for one in values]
+    return ", ".join(words if len(set(words)) > 1 else words[:1])

@@ -21,13 +21,17 @@ Reach = tuple[float, float]
 
 @dataclass(frozen=True, slots=True)
 class Bush:
-    """What the shaft runs in: from where to where in mm, and the diameter that runs in it."""
+    """What the shaft runs in: from where to where in mm, and the diameter that runs in it.
+
+    `metal` is the item whose metal bears: the bush, or a wheel that runs on a stud itself.
+    """
 
     item: str
     joint: str
     low: float
     high: float
     across: float | None
+    metal: str
 
     @property
     def middle(self) -> float:
@@ -48,7 +52,11 @@ class Line:
     bushes: tuple[Bush, ...]
     stands: Mapping[str, Reach]
     frame: Frame | None
-    play: float | None = None
+
+    @property
+    def is_bored(self) -> bool:
+        """Whether it is a wheel that runs on a stud, and no shaft."""
+        return any(one.metal == self.shaft for one in self.bushes)
 
     @property
     def long(self) -> float:
@@ -66,10 +74,9 @@ def line_of(body: TurningFact, design: Design) -> Line | str:
         return "its form is not told"
     steps = _merged([(one.end - one.start, one.across) for one in form.stretches])
     row = row_of(shaft, design)
-    play = row.play if row is not None else None
     copies = [one for one in design.facts.all(PlacedFact) if one.item == shaft]
     if len(copies) == 1:
-        line = _as_placed(copies[0], steps, body, play, design)
+        line = _as_placed(copies[0], steps, body, design)
         if line.bushes:
             return line
     if row is None:
@@ -105,7 +112,6 @@ def _as_placed(
     shaft: PlacedFact,
     steps: tuple[tuple[float, float], ...],
     body: TurningFact,
-    play: float | None,
     design: Design,
 ) -> Line:
     axis = Axis(shaft.frame.origin, shaft.frame.x)
@@ -118,13 +124,14 @@ def _as_placed(
                 rings[copy.item] = ring
     stands = {item: (ring.low, ring.high) for item, ring in rings.items()}
     long = sum(length for length, _ in steps)
-    bushes = [one for one in _bushes(shaft, axis, design) if one.low < long and one.high > 0]
+    stands[shaft.item] = (0.0, long)
+    bushes = [one for one in _bushes(shaft, long, axis, design) if one.high > one.low]
     bushes.sort(key=lambda one: one.low)
-    return Line(shaft.item, steps, tuple(bushes), stands, shaft.frame, play)
+    return Line(shaft.item, steps, tuple(bushes), stands, shaft.frame)
 
 
-def _bushes(shaft: PlacedFact, axis: Axis, design: Design) -> Iterator[Bush]:
-    """The copies that a joint lets the shaft turn in."""
+def _bushes(shaft: PlacedFact, long: float, axis: Axis, design: Design) -> Iterator[Bush]:
+    """The copies that a joint lets the shaft turn in, so far as it reaches into them."""
     copies = {one.subject: one for one in design.facts.all(PlacedFact)}
     for motion in design.facts.all(MotionFact):
         joint = design.joints.get(motion.joint)
@@ -136,7 +143,15 @@ def _bushes(shaft: PlacedFact, axis: Axis, design: Design) -> Iterator[Bush]:
             continue
         copy = copies[others[0]]
         low, high = _hole_reach(copy, ends[0], axis, design)
-        yield Bush(copy.item, joint.name, low, high, _running(joint.ends, design))
+        metal = shaft.item if _is_bored(shaft.item, joint.ends, design) else copy.item
+        across = _running(joint.ends, design)
+        yield Bush(copy.item, joint.name, max(low, 0.0), min(high, long), across, metal)
+
+
+def _is_bored(item: str, ends: tuple[End, ...], design: Design) -> bool:
+    """Whether it runs by a hole of its own, on a stud that stands."""
+    own = next((design.facts.about(PlaceFact, str(end)) for end in ends if end.item == item), None)
+    return own is not None and own.form == "hole"
 
 
 def _running(ends: tuple[End, ...], design: Design) -> float | None:
@@ -177,7 +192,14 @@ def _by_row(
 ) -> Line | str:
     """All that the row tells; the shaft as thick throughout as its thinnest step that carries."""
     bushes = tuple(
-        Bush(piece.item, piece.joint, low, high, _running(design.joints[piece.joint].ends, design))
+        Bush(
+            piece.item,
+            piece.joint,
+            low,
+            high,
+            _running(design.joints[piece.joint].ends, design),
+            piece.item,
+        )
         for piece, (low, high) in row.bearings
         if piece.joint in design.joints
     )
@@ -185,4 +207,5 @@ def _by_row(
         return "nothing in its row carries it"
     thin = min((one.across for one in bushes if one.across), default=min(d for _, d in steps))
     long = max(row.long, sum(length for length, _ in steps))
-    return Line(shaft, ((long, thin),), bushes, row.stands, None, row.play)
+    stands = {**row.stands, shaft: (0.0, long)}
+    return Line(shaft, ((long, thin),), bushes, stands, None)

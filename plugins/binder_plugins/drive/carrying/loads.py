@@ -63,7 +63,7 @@ def loaded(bearer: Bearer, number: int, way_round: int, design: Design) -> Loade
         else:
             missing += [f"{pull.left} of '{pull.joint}'"] if pull.left else []
             found.append((pull.item, pull.joint, _push(pull.size, pull.way, reach, line.frame)))
-    for item, reach in {**line.stands, line.shaft: (0.0, line.long)}.items():
+    for item, reach in line.stands.items():
         weight = bearer.weighed.get(item)
         if weight is not None:
             force = weight.mass * GRAVITY
@@ -124,7 +124,8 @@ def _alone(bearer: Bearer, number: int, design: Design) -> Iterator[Found]:
                 bearer.torque(body.subject, number),
             )
             if isinstance(radius, Size) and radius.mm > 0 and torque:
-                where = _handle(radius.mm, bearer, design) or line.stands.get(item)
+                where = _handle(radius.mm, bearer, design)
+                where = where or (line.stands.get(item) if item != line.shaft else None)
                 yield Pull(joint.name, item, torque / radius.mm), where
         elif joint.kind in _NOT_RECKONED:
             yield f"the push of '{joint.name}'", None

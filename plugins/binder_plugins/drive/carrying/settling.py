@@ -14,9 +14,12 @@ from binder_trade.explained import Step
 
 
 def settle_shafts(design: Design) -> Contribution:
-    """Facts and workings of each body that the drive reaches."""
+    """Facts and workings of each body that the drive reaches.
+
+    Nothing where no mover is told: its speeds are then those of one turn, and no real ones.
+    """
     train = design.facts.about(TrainFact, "")
-    if train is None:
+    if train is None or train.is_relative:
         return Contribution()
     bodies = [one for name in train.order if (one := design.facts.about(TurningFact, name))]
     weighed = {

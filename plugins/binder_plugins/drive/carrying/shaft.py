@@ -16,12 +16,15 @@ from binder_plugins.drive.carrying.weights import Weighed
 from binder_plugins.drive.carrying.whirling import whirl_of
 from binder_plugins.drive.pairs.facts import ToothFact
 from binder_trade.explained import NotDefined, Step
+from binder_trade.fits.printed import figures
 from binder_trade.shafting.allowed import Allowed, at_gear, elsewhere
 from binder_trade.shafting.influence import SUPERPOSED, Borne, Push, borne
 from binder_trade.shafting.line import Piece, round_piece
 from binder_trade.shafting.twist import STEEL_E, least_diameter, shaft_stress
 
 _MPA = 1000.0
+# Of the length between the bearings: what hangs out by less is taken to hang out so far.
+_LEAST_OVERHANG = 0.1
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,6 +100,8 @@ def _carried(bearer: Bearer, design: Design) -> CarriedFact:
     missing |= dict.fromkeys(f"the weight of '{name}'" for name in unweighed)
     if len(line.bushes) > 2:
         missing[f"{len(line.bushes) - 2} of its {len(line.bushes)} bearings"] = None
+    if line.is_bored:
+        missing |= {f"how '{one.item}' bends": None for one in line.bushes}
     bearings = _bearings(rod, cases, design)
     return CarriedFact(
         subject=body.subject,
@@ -105,13 +110,15 @@ def _carried(bearer: Bearer, design: Design) -> CarriedFact:
         is_placed=line.frame is not None,
         basis=given.basis,
         bearings=bearings,
-        sags=_sags(cases, rod, design),
-        stress=stress.greatest_shear_mpa,
+        sags=() if line.is_bored else _sags(cases, rod, design),
+        stress=0.0 if line.is_bored else stress.greatest_shear_mpa,
         least_mm=least,
         fastest=fastest,
         whirl=whirl,
         missing=tuple(missing),
-        steps=_steps(bearings, stress.steps, whirl.steps if whirl is not None else ()),
+        steps=_steps(
+            bearings, rod, cases, (*stress.steps, *(whirl.steps if whirl is not None else ()))
+        ),
     )
 
 
@@ -190,19 +197,37 @@ def _allowed(item: str, at: float, rod: Rod, design: Design) -> Allowed:
     if tooth is not None and not tooth.refusal:
         return at_gear(tooth.gear.module_mm)
     low, high = rod.bearings
-    return elsewhere(high - low if low <= at <= high else max(low - at, at - high))
+    if low <= at <= high:
+        return elsewhere(high - low)
+    return elsewhere(max(low - at, at - high, _LEAST_OVERHANG * (high - low)))
 
 
 def _steps(
-    bearings: Sequence[Bearing], stress: tuple[Step, ...], whirl: tuple[Step, ...]
+    bearings: Sequence[Bearing],
+    rod: Rod,
+    cases: Sequence[Case],
+    others: tuple[Step, ...],
 ) -> tuple[Step, ...]:
     """Every bearing's sum under its own number, since two may be alike."""
     found = []
-    for number, one in enumerate(bearings, 1):
-        name = f"bearing {number}"
-        found.append(Step(f"load on {name}", SUPERPOSED, f"{one.load:.3g} N", "statics"))
+    for side, one in enumerate(bearings):
+        name = f"bearing {side + 1}"
+        worst = max(cases, key=lambda case: case.borne.bearings_n[side])
+        formula = f"{_listed(worst, rod)}; {SUPERPOSED}"
+        found.append(Step(f"load on {name}", formula, figures(one.load, "N"), "statics"))
         found += [
             Step(f"{step.name} in {name}", step.formula, step.value, step.source)
             for step in (one.wear.steps if one.wear is not None else ())
         ]
-    return (*found, *stress, *whirl)
+    return (*found, *others)
+
+
+def _listed(case: Case, rod: Rod) -> str:
+    """What pushes where, from the left end of the shaft: `8.41 N at 13.0 mm by 'pulleys'`."""
+    low, high = (at for at, _, _ in rod.props)
+    pushes = ", ".join(
+        f"{figures(push.size_n, 'N')} at {push.at_mm:.1f} mm by "
+        + (f"'{joint}'" if joint else "weight")
+        for _, joint, push in case.loaded.pushes
+    )
+    return f"carried at {low:.1f} and {high:.1f} mm: {pushes}"

@@ -34,11 +34,13 @@ def whirl_of(
         Mass(one.at_mm + left, one.mass_kg) for one in shaft_masses(line.steps, density, _PARTS)
     ]
     for item, reach in line.stands.items():
-        weight = weighed.get(item)
+        weight = weighed.get(item) if item != line.shaft else None
         at = (reach[0] + reach[1]) / 2 + left
         if weight is not None and weight.mass > 0 and 0 <= at <= long:
             masses.append(Mass(at, weight.mass))
     unweighed = tuple(name for name, weight in weighed.items() if weight is None)
+    if line.is_bored:
+        return None, unweighed
     try:
         return critical_speeds(pieces, bearings, masses, modulus), unweighed
     except NotDefined:

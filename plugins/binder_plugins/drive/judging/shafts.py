@@ -8,7 +8,9 @@ from math import ceil
 from binder.api import Design, Diagnostic
 from binder_plugins.drive import shaft_codes as codes
 from binder_plugins.drive.carrying.facts import Bearing, CarriedFact, Sag
+from binder_plugins.drive.duties.shown import two_figures
 from binder_trade.fits.bearings import Wear
+from binder_trade.fits.printed import figures
 from binder_trade.shafting.critical import KEEP_AWAY
 from binder_trade.shafting.twist import ALLOWED_MPA
 
@@ -41,11 +43,13 @@ def _bush(alike: list[Bearing], design: Design) -> Iterator[Diagnostic]:
         return
     one, wear = max(worn, key=lambda pair: _pressed(pair[1]))
     if _pressed(wear) > 1:
+        long = one.long * _pressed(wear) * (2 if one.is_half else 1)
+        where = "one end of " if one.is_half else ""
         yield codes.BUSH_OVERLOADED.at(
             at,
-            f"'{one.item}' carries {one.load:.3g} N: {_limits(wear)}",
-            help=f"a bush {ceil(one.long * _pressed(wear) * 10) / 10:g} mm long, a thicker "
-            "journal, or another bush metal",
+            f"{where}'{one.item}' carries {figures(one.load, 'N')}: {_limits(wear)}",
+            help=f"a bush {ceil(long * 10) / 10:g} mm long, a thicker journal, or another bush "
+            "metal",
         )
     quick = max((pair[1] for pair in worn), key=lambda wear: wear.speed_use or 0.0)
     if quick.speed_use is not None and quick.speed_use > 1:
@@ -67,16 +71,19 @@ def _limits(wear: Wear) -> str:
     metal = wear.material
     words = []
     if wear.pressure_use is not None and wear.pressure_use > 1:
-        words.append(f"{wear.pressure_mpa:.3g} N/mm², {metal.pressure_mpa:g} is the most")
+        words.append(f"{figures(wear.pressure_mpa, 'N/mm²')}, {metal.pressure_mpa:g} is the most")
     if wear.pv_use is not None and wear.pv_use > 1:
-        words.append(f"{wear.pv:.3g} N/mm² × m/s, {metal.pv:g} is the most")
+        words.append(f"{figures(wear.pv, 'N/mm² × m/s')}, {metal.pv:g} is the most")
     return f"{' and '.join(words)} for {metal.material}"
 
 
 def _leans(alike: list[Bearing], design: Design) -> Iterator[Diagnostic]:
-    """It lies on both edges where its slope over the bush takes up all of the clearance."""
+    """It lies on both edges where its slope over the bush takes up all of the clearance.
+
+    In a single bush every shaft does, by its play alone.
+    """
     one = max(alike, key=lambda each: each.lean * each.long)
-    if not one.clearance or one.lean * one.long <= one.clearance:
+    if one.is_half or not one.clearance or one.lean * one.long <= one.clearance:
         return
     yield codes.SHAFT_LEANS.at(
         design.joints[one.joint].at,
@@ -107,7 +114,7 @@ def _thin(fact: CarriedFact, design: Design) -> Iterator[Diagnostic]:
     if fact.stress > ALLOWED_MPA:
         yield codes.SHAFT_TOO_THIN.at(
             design.parts[fact.shaft].at,
-            f"torque and bending make {fact.stress:.3g} N/mm² of shear in '{fact.shaft}'; "
+            f"torque and bending make {figures(fact.stress, 'N/mm²')} of shear in '{fact.shaft}'; "
             f"{ALLOWED_MPA:g} is usual",
             help=f"a shaft of {ceil(fact.least_mm * 10) / 10:g} mm, more at a keyway or cross hole",
         )
@@ -119,8 +126,9 @@ def _whirls(fact: CarriedFact, design: Design) -> Iterator[Diagnostic]:
         if low * speed <= fact.fastest <= high * speed:
             yield codes.SHAFT_WHIRLS.at(
                 design.parts[fact.shaft].at,
-                f"'{fact.shaft}' runs at {fact.fastest:.4g} r/min, and whirls at {speed:.3g} r/min",
-                help=f"run it below {low * speed:.2g} r/min, thicken it, or bring its bearings "
-                "together",
+                f"'{fact.shaft}' runs at {fact.fastest:.0f} r/min, and whirls at "
+                f"{two_figures(speed)} r/min",
+                help=f"run it below {two_figures(low * speed)} r/min, thicken it, or bring its "
+                "bearings together",
             )
             return
