@@ -194,12 +194,14 @@ def _check(design: Design) -> Iterator[Diagnostic]:
     from binder_plugins.drive.judging.ropes import check_ropes
     from binder_plugins.drive.judging.running import check_running
     from binder_plugins.drive.judging.salvage import check_salvaged
+    from binder_plugins.drive.motion.agreeing import check_linkages
 
     yield from check_running(design)
     yield from check_ropes(design)
     yield from check_gears(design)
     yield from check_salvaged(design)
     yield from check_belts(design)
+    yield from check_linkages(design)
 
 
 def _pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator[Section | Inset]:

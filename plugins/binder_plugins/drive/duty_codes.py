@@ -86,6 +86,14 @@ CAM_TOO_STEEP = Code(
     "drive:\n  valve: {cams: [cam, rod], lift: 10 mm, base: 12 mm, rise: 45 deg, follower: roller}",
     "A larger base circle, a longer rise, or a smaller lift.",
 )
+LINKAGE_STANDS_OTHERWISE = Code(
+    "linkage-stands-otherwise",
+    W,
+    "A link that is written of one length, or at one angle, and stands in the model at another.",
+    "Stroke and dead points are reckoned from the one, and the parts are made to the other.",
+    "drive:\n  ram: {cranks: [disc, ram], throw: 12 mm, rod: 40 mm}   # its pin stands 10 mm out",
+    "Write what the parts have, or move the hole for the pin.",
+)
 CAM_IMPOSSIBLE = Code(
     "cam-impossible",
     E,
@@ -166,6 +174,7 @@ CODES = (
     LINKAGE_CANNOT_TURN,
     TRANSMISSION_POOR,
     CAM_TOO_STEEP,
+    LINKAGE_STANDS_OTHERWISE,
     CAM_IMPOSSIBLE,
     CAM_STRIKES,
     CAM_UNDERCUT,

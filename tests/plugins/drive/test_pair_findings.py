@@ -300,6 +300,7 @@ def test_every_code_has_a_case() -> None:
     codes = (*gear_codes.CODES, *belt_codes.CODES, *duty_codes.CODES, *feed_codes.CODES)
     assert {one.name for one in codes} - {
         "cannot-divide",
+        "linkage-stands-otherwise",
         "motion-clash",
         "pulley-differs",
         "shafts-stand-otherwise",
