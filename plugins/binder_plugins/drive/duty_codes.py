@@ -86,6 +86,14 @@ CAM_TOO_STEEP = Code(
     "drive:\n  valve: {cams: [cam, rod], lift: 10 mm, base: 12 mm, rise: 45 deg, follower: roller}",
     "A larger base circle, a longer rise, or a smaller lift.",
 )
+CHAIN_TEETH_FEW = Code(
+    "chain-teeth-few",
+    W,
+    "A wheel of so few teeth that its chain runs over corners.",
+    "The chain jerks at every tooth, wears its pins, and jumps when it has stretched.",
+    "drive:\n  chain: {chained: [a, b], teeth: [6, 30], pitch: 8 mm, centres: 120 mm}",
+    "More teeth on both wheels, or a chain of a smaller pitch.",
+)
 LINKAGE_STANDS_OTHERWISE = Code(
     "linkage-stands-otherwise",
     W,
@@ -174,6 +182,7 @@ CODES = (
     LINKAGE_CANNOT_TURN,
     TRANSMISSION_POOR,
     CAM_TOO_STEEP,
+    CHAIN_TEETH_FEW,
     LINKAGE_STANDS_OTHERWISE,
     CAM_IMPOSSIBLE,
     CAM_STRIKES,
