@@ -62,7 +62,10 @@ class Located:
 
 @dataclass(frozen=True, slots=True)
 class Stretch:
-    """A step of turned work along x: `across` is a diameter or a size across flats."""
+    """A step of turned work along x: `across` is a diameter or a size across flats.
+
+    `aside` are y and z of its own axis, where it is thrown off that of the work.
+    """
 
     name: str
     start: float
@@ -73,6 +76,7 @@ class Stretch:
     ids: tuple[str, ...]
     text: str
     length_text: str
+    aside: tuple[float, float] = (0.0, 0.0)
 
 
 @dataclass(frozen=True, slots=True)

@@ -270,6 +270,7 @@ def _check(design: Design) -> Iterator[Diagnostic]:
     from binder_plugins.drive.judging.running import check_running
     from binder_plugins.drive.judging.salvage import check_salvaged
     from binder_plugins.drive.judging.shafts import check_shafts
+    from binder_plugins.drive.motion.agreeing import check_linkages
 
     yield from check_running(design)
     yield from check_ropes(design)
@@ -280,6 +281,7 @@ def _check(design: Design) -> Iterator[Diagnostic]:
     yield from check_in_line(design)
     yield from check_in_way(design)
     yield from check_hands(design)
+    yield from check_linkages(design)
 
 
 def _pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator[Section | Inset]:

@@ -86,6 +86,22 @@ CAM_TOO_STEEP = Code(
     "drive:\n  valve: {cams: [cam, rod], lift: 10 mm, base: 12 mm, rise: 45 deg, follower: roller}",
     "A larger base circle, a longer rise, or a smaller lift.",
 )
+CHAIN_TEETH_FEW = Code(
+    "chain-teeth-few",
+    W,
+    "A wheel of so few teeth that its chain runs over corners.",
+    "The chain jerks at every tooth, wears its pins, and jumps when it has stretched.",
+    "drive:\n  chain: {chained: [a, b], teeth: [6, 30], pitch: 8 mm, centres: 120 mm}",
+    "More teeth on both wheels, or a chain of a smaller pitch.",
+)
+LINKAGE_STANDS_OTHERWISE = Code(
+    "linkage-stands-otherwise",
+    W,
+    "A link that is written of one length, or at one angle, and stands in the model at another.",
+    "Stroke and dead points are reckoned from the one, and the parts are made to the other.",
+    "drive:\n  ram: {cranks: [disc, ram], throw: 12 mm, rod: 40 mm}   # its pin stands 10 mm out",
+    "Write what the parts have, or move the hole for the pin.",
+)
 CAM_IMPOSSIBLE = Code(
     "cam-impossible",
     E,
@@ -166,6 +182,8 @@ CODES = (
     LINKAGE_CANNOT_TURN,
     TRANSMISSION_POOR,
     CAM_TOO_STEEP,
+    CHAIN_TEETH_FEW,
+    LINKAGE_STANDS_OTHERWISE,
     CAM_IMPOSSIBLE,
     CAM_STRIKES,
     CAM_UNDERCUT,

@@ -169,6 +169,10 @@ CASES = {
         spec("a b", HAND, "x: {chained: [a, b], teeth: [21, 63], pitch: 12.7 mm, "
              "centres: 500 mm}"),
     ),
+    "chain-teeth-few": (
+        spec("a b", HAND, "x: {chained: [⟪a⟫, b], teeth: [8, 30], pitch: 8 mm, centres: 120 mm}"),
+        spec("a b", HAND, "x: {chained: [a, b], teeth: [9, 30], pitch: 8 mm, centres: 120 mm}"),
+    ),
     "tackle-impossible": (
         spec("a", HAND, "⟪x⟫: {winds: [a, cord], rope: 1 mm, diameter: 20 mm, load: 1 kg, "
              "lines: 40}", more=CORD),
@@ -300,6 +304,7 @@ def test_every_code_has_a_case() -> None:
     codes = (*gear_codes.CODES, *belt_codes.CODES, *duty_codes.CODES, *feed_codes.CODES)
     assert {one.name for one in codes} - {
         "cannot-divide",
+        "linkage-stands-otherwise",
         "motion-clash",
         "pulley-differs",
         "shafts-stand-otherwise",

@@ -58,7 +58,8 @@ class CrankEntry(JointEntry):
 
     `throw` is the radius, `rod` from centre to centre; `offset` how far the line of the
     slide passes beside the shaft. A slotted link without a rod is a scotch yoke. `drawn_at` is
-    the angle at which the model is drawn, from the outer dead point.
+    the angle at which the model is drawn, from the outer dead point; where the parts have a pin
+    that the rod turns on, its place says so. A rod that is made may be named between the two.
     """
 
     throw: Length
