@@ -15,8 +15,8 @@ from binder.api import BuildSequence, Design, Link, Paragraph
 from binder.compiler import Job, Phase, compiled
 from binder.host import Host
 from binder_plugins.operations.facts import Act, Route
-from binder_plugins.operations.minutes import setup_minutes
 from binder_plugins.operations.leaf import operation_pages
+from binder_plugins.operations.minutes import setup_minutes
 from binder_plugins.operations.planning import whole
 from binder_plugins.operations.together_pages import together_pages
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
