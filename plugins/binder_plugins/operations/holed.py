@@ -186,7 +186,9 @@ def bored(flat: Flat, face: str, one: Located) -> None:
     true = "the pop mark within 0.05 mm, the face square"
     if not is_stacked(flat, one):
         acts = list(hole_acts(flat.work, one, where))
-        flat.add("lathe", lathe, grip, "the centre pop, clocked true", acts, true=true)
+        count = flat.work.count
+        alike = f"; the {count} at one height: the same packing under each" if count > 1 else ""
+        flat.add("lathe", lathe, grip, "the centre pop, clocked true", acts, true=f"{true}{alike}")
         return
     acts = [
         clamped(flat, [one], "their made edges level, pegged where a hole is there"),

@@ -32,7 +32,7 @@ def meshed(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
 def _set(fact: TogetherFact, first: Hole, second: Hole) -> SetUp:
     work = second.work
     vice = bench_vice(work.design.workshop)
-    said = first.one.name.replace("_", " ")
+    said = first.title
     acts: list[Act] = [
         work.act(
             "set-centre",
@@ -42,7 +42,7 @@ def _set(fact: TogetherFact, first: Hole, second: Hole) -> SetUp:
         ),
         work.act(
             "spot-through",
-            f"spot the {second.one.name.replace('_', ' ')} through the bore of {fact.up}",
+            f"spot the {second.title} through the bore of {fact.up}",
             tool="a punch turned to the bore, pointed",
         ),
     ]

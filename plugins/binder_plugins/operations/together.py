@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import JointFact, TogetherFact
 from binder_plugins.operations.bench import bench_vice
-from binder_plugins.operations.facts import Act, Grip, Route, SetUp
+from binder_plugins.operations.facts import Grip, Route, SetUp
 from binder_plugins.operations.in_line import lined
 from binder_plugins.operations.in_mesh import meshed
 from binder_plugins.operations.joined import JOINED
@@ -55,15 +55,11 @@ def _count(fact: TogetherFact, works: Works) -> int:
 
 
 def _joined(fact: TogetherFact, work: Work) -> Iterator[SetUp]:
-    """A bond or a flame: both clean, then joined."""
+    """A bond or a flame."""
     said = work.design.facts.about(JointFact, fact.joints[0])
     act = JOINED.get(fact.how)
     if said is None or act is None:
         return
-    acts: list[Act] = [
-        work.act("degrease", "clean both halves to bare metal, touch them no more"),
-        work.act(act, said.step),
-    ]
     vice = bench_vice(work.design.workshop)
-    yield SetUp(1, "bench", "", Grip(vice or "by hand", "bench", "as they go together"), "",
-                tuple(acts))  # fmt: skip
+    grip = Grip(vice or "by hand", "bench", "the larger half")
+    yield SetUp(1, "bench", "", grip, "", (work.act(act, said.step),))

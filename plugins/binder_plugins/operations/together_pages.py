@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import (
     Block,
+    BuildSequence,
     Design,
     Diagnostic,
     Link,
@@ -32,7 +33,7 @@ def together_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterato
     """One section, a leaf for each task in which parts are worked together."""
     leaves = [
         _leaf(fact, route, design)
-        for fact in design.facts.all(TogetherFact)
+        for fact in _in_order(design)
         if (route := design.facts.about(Route, fact.subject)) is not None
     ]
     if leaves:
@@ -40,6 +41,15 @@ def together_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterato
         yield Section(
             "together", "Work on parts put together", Place.TOGETHER, blocks, sections=tuple(leaves)
         )
+
+
+def _in_order(design: Design) -> list[TogetherFact]:
+    """The tasks as the build order has them."""
+    sequence = design.facts.about(BuildSequence, "")
+    steps = sequence.steps if sequence is not None else ()
+    place = {step.task: number for number, step in enumerate(steps)}
+    facts = design.facts.all(TogetherFact)
+    return sorted(facts, key=lambda fact: place.get(fact.subject, len(place)))
 
 
 def _leaf(fact: TogetherFact, route: Route, design: Design) -> Section:
