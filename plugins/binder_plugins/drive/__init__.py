@@ -88,7 +88,15 @@ def binder_steps() -> Sequence[PlanStep]:
         PlanStep(
             "settle what each drive does",
             _settle_duties,
-            after=(PlaceFact, FormFact, MaterialFact, ThreadFact, TurningFact, TrainFact),
+            after=(
+                PlaceFact,
+                FormFact,
+                PlacedFact,
+                MaterialFact,
+                ThreadFact,
+                TurningFact,
+                TrainFact,
+            ),
             gives=(DutyFact,),
         ),
         PlanStep(
