@@ -27,6 +27,7 @@ if TYPE_CHECKING:
 
 # Gib screws are no larger, in mm; common practice, no source.
 _SMALL_TAP = 3.0
+_ASIDE = " from the side "
 
 
 def drilled(flat: Flat, face: str, found: Sequence[Located]) -> None:
@@ -120,7 +121,7 @@ def _spotted(flat: Flat, one: Located) -> None:
 def tapped_in_place(flat: Flat) -> None:
     """Holes that a joint wants where no face of the part tells their place: gib screws."""
     for place, halves in flat.work.halves.items():
-        told = [one for one in halves if one.what.startswith("tap ")]
+        told = [one for one in halves if one.what.startswith("tap ") and _ASIDE in one.what]
         if not told or place in SAID or flat.work.feature(place) is not None:
             continue
         machine = drill_for(flat.workshop, _SMALL_TAP)
