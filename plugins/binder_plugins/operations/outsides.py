@@ -47,9 +47,10 @@ def rough_turn(
     act, words = _way(turning, place, to, fitted=fitted)
     start = max(there, to)
     long = step.end - step.start
+    behind = [i for i in turning.plan.first if (i < place) == (free == "right") and i != place]
     # A neck made at the first end cannot wait for the roughing of the second.
     is_last = not turning.plan.second or place in turning.plan.second
-    is_thin = long / across > _SLENDER or across < _SLENDER_MM
+    is_thin = any(_is_thin(turning.steps[i]) for i in (place, *behind))
     slender = ("slender",) if is_last and is_thin else ()
     yield work.act(
         act,
@@ -63,6 +64,12 @@ def rough_turn(
         end=free,
         tags=(*tags, "outside", *(("rough",) if act == "turn" else ()), *slender),
     )
+
+
+def _is_thin(step: Stretch) -> bool:
+    """Whether a step bends under a heavy cut, or what stands before it on it does."""
+    across = min(step.across, step.end_across)
+    return (step.end - step.start) / across > _SLENDER or across < _SLENDER_MM
 
 
 def finish_turn(turning: Turning, place: int, free: str, tags: tuple[str, ...]) -> Iterator[Act]:

@@ -167,6 +167,12 @@ CASES = {
              "x: {winds: [drum.barrel, cord], rope: 1 mm, load: 1 kg, height: 400 mm}",
              parts=DRUM % "20 mm", more=CORD),
     ),
+    "rope-way-wrong": (
+        spec("a b", HAND, "⟪x⟫: {winds: [a, cord], rope: 1 mm, diameter: 20 mm, load: 1 kg, "
+             "lines: 2, over: [b]}", more=CORD),
+        spec("a b", HAND, "x: {winds: [a, cord], rope: 1 mm, diameter: 20 mm, load: 1 kg, "
+             "lines: 2, over: [b, b]}", more=CORD),
+    ),
     "chain-length-wrong": (
         spec("a b", HAND, "x: {chained: [a, b], teeth: [21, 63], pitch: 12.7 mm, links: 120, "
              "centres: ⟪500 mm⟫}"),
@@ -312,4 +318,5 @@ def test_every_code_has_a_case() -> None:
         "motion-clash",
         "pulley-differs",
         "shafts-stand-otherwise",
+        "rope-too-short",
     } == set(CASES)
