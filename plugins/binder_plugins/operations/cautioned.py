@@ -16,11 +16,9 @@ _CHUCKS = frozenset({"chuck", "four-jaw"})
 
 
 def acts_fact(route: Route) -> ActsFact:
-    """What is done to an item, act by act, each with where and how it is held."""
-    return ActsFact(
-        route.subject,
-        tuple((act.act, *_places(setup)) for setup in route.setups for act in setup.acts),
-    )
+    """What is done to an item, each kind of act once with where and how it is held."""
+    done = ((act.act, *_places(setup)) for setup in route.setups for act in setup.acts)
+    return ActsFact(route.subject, tuple(dict.fromkeys(done)))
 
 
 def _places(setup: SetUp) -> Iterator[str]:

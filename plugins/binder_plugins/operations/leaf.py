@@ -24,6 +24,7 @@ from binder_plugins.operations.cautioned import cautioned
 from binder_plugins.operations.facts import Act, Route, SetUp
 from binder_plugins.operations.minutes import route_text, setup_minutes
 from binder_plugins.operations.sketch import sketch
+from binder_plugins.operations.told import minded, turns
 from binder_solid.facts import FormFact
 
 if TYPE_CHECKING:
@@ -112,7 +113,6 @@ def _on(words: str) -> str:
 
 
 def _row(act: Act) -> tuple[Text, ...]:
-    what: Text = (act.what[0].upper() + act.what[1:],)
-    if act.lower is not None:
-        what = (Strong(act.what[0].upper() + act.what[1:]),)
-    return ((TickBox(act.id),), what, (act.tool,), (act.speed,), (act.feed,), (act.measure,))
+    said = act.what[0].upper() + act.what[1:]
+    what: Text = (Strong(said) if act.lower is not None else said, minded(act))
+    return ((TickBox(act.id),), what, (act.tool,), (turns(act),), (act.feed,), (act.measure,))

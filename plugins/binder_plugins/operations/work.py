@@ -175,6 +175,7 @@ class Work:
             max(size, start),
             machine,
             finish=asked.get("finish", False),
+            deep=deep,
         )
         finer = None
         if known.get("speed") in _ALONG and size < start:
@@ -203,6 +204,8 @@ class Work:
             upper=upper,
             size=size,
             deep=deep,
+            cuts=_cuts(known.get("speed", ""), cut, size, start),
+            by_motor=cut is not None and cut.by_motor,
             trouble=wrong,
             at=self._at(feature),
         )
@@ -212,13 +215,13 @@ class Work:
         return found.at if found is not None else self.item.at
 
     def _cut(
-        self, act: str, size: float, machine: str, *, finish: bool
+        self, act: str, size: float, machine: str, *, finish: bool, deep: float = 0.0
     ) -> tuple[Cut | None, tuple[tuple[str, str], ...]]:
         there = self.machine(machine) if machine else None
         if not act or self.group is None or there is None or size <= 0:
             return None, ()
         try:
-            cut = advise(self.group, act, size, there, finish=finish)
+            cut = advise(self.group, act, size, there, finish=finish, deep_mm=deep)
         except NotDefined:
             return None, ()
         return cut, tuple(_troubles(cut, act, size, machine))
@@ -243,10 +246,9 @@ class Work:
         """Minutes of the cut by geometry, where speed and feed are known."""
         if cut is None or not cut.turning.rpm or not cut.feed_mm or deep <= 0:
             return None
-        if act in {"turn", "bore", "taper"} and start > 0:
-            depth = cut.depth_mm or 0.5
-            count = max(passes(start, size, depth), 1)
-            return max(turn_minutes(deep, cut.feed_mm, cut.turning.rpm, min(count, 400)), 1.0)
+        count = _cuts(act, cut, size, start)
+        if count:
+            return max(turn_minutes(deep, cut.feed_mm, cut.turning.rpm, count), 1.0)
         if act == "drill":
             return max(drill_min(deep, size, cut.feed_mm, cut.turning.rpm), 0.8)
         return None
@@ -348,6 +350,13 @@ def _speeds(cut: Cut | None, last: Cut | None) -> str:
     """The speed of the first cut, and that of the last where the work is thinner by then."""
     first, then = _speed(cut), _speed(last)
     return f"{first} to {then}" if then and then != first else first
+
+
+def _cuts(act: str, cut: Cut | None, size: float, start: float) -> int:
+    """In how many cuts a diameter is brought to another; 0 where it is not, or not known."""
+    if cut is None or act not in {"turn", "bore", "taper"} or start <= 0:
+        return 0
+    return min(max(passes(start, size, cut.depth_mm or 0.5), 1), 400)
 
 
 def _speed(cut: Cut | None) -> str:

@@ -25,11 +25,13 @@ def check_reach(design: Design) -> Iterator[Diagnostic]:
     for route in design.facts.all(Route):
         form = design.facts.about(FormFact, route.subject)
         deepest = _deepest(route)
+        reamed = {one.name for one in form.located if one.kind == "reamed"} if form else set()
         for setup in route.setups:
             for act in setup.acts:
                 if act is deepest.get(act.feature):
                     yield from _drilled(act, setup, route, design)
-                if act.act == "bore" and setup.place == "lathe":
+                # A hole to be reamed is bored where no reamer is owned: another check tells it.
+                if act.act == "bore" and setup.place == "lathe" and act.feature not in reamed:
                     yield from _bored(act, route, design)
         if form is not None:
             yield from _threads(form, deepest, design)

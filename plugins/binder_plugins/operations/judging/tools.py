@@ -38,12 +38,12 @@ def check_tools(design: Design) -> Iterator[Diagnostic]:
 
 
 def _drill(act: Act, route: Route, located: Located | None, design: Design) -> Iterator[Diagnostic]:
-    """A tapped hole's drill is the matter of another check."""
+    """A tapped hole's drill, and a reamer that is not owned, are the matter of other checks."""
     if act.act != "drill" or located is None or not act.tool.endswith(NOT_OWNED):
         return
     size = shown_length(exact(round(act.size, 3)), design.units)
     name = act.feature.replace("_", " ")
-    if located.kind == "reamed":
+    if located.kind == "reamed" and design.workshop.owns_reamer(exact(located.diameter or 0.0)):
         yield tool_codes.REAMER_WITHOUT_DRILL.at(
             act.at,
             f"no drill here leaves the {name} of '{route.subject}' to be reamed; it wants {size}",
