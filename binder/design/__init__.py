@@ -7,6 +7,7 @@ from binder.design.facts import (
     ActsFact,
     BarCut,
     BarPlan,
+    BarUse,
     BuildSequence,
     CautionFact,
     CutPiece,
@@ -48,16 +49,19 @@ from binder.design.meeting_facts import (
     LayerFact,
     PlaceFact,
     ThreadFact,
+    TogetherFact,
     metal_at,
 )
 from binder.design.shaft_facts import Located, Piece, Role, ShaftFact
-from binder.design.turning_facts import LoadFact, Passed, TrainFact, TurningFact
+from binder.design.turning_facts import LoadFact, Passed, StepSizeFact, TrainFact, TurningFact
+from binder.design.work_facts import TaskTime, TimeLine, TraceFact, TreatmentFact, TreatmentStep
 
 __all__ = [
     "ActsFact",
     "Assembly",
     "BarCut",
     "BarPlan",
+    "BarUse",
     "Before",
     "Bought",
     "BuildSequence",
@@ -95,10 +99,17 @@ __all__ = [
     "Role",
     "ShaftFact",
     "Step",
+    "StepSizeFact",
     "Task",
     "TaskKind",
+    "TaskTime",
     "ThreadFact",
+    "TimeLine",
+    "TogetherFact",
+    "TraceFact",
     "TrainFact",
+    "TreatmentFact",
+    "TreatmentStep",
     "TurningFact",
     "WorkedOut",
     "exact",

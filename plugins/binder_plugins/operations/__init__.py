@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import (
     ActsFact,
+    BarUse,
     BuildSequence,
     Check,
     Code,
@@ -17,6 +18,9 @@ from binder.api import (
     MaterialFact,
     Page,
     PlanStep,
+    TaskTime,
+    TogetherFact,
+    TreatmentFact,
     hookimpl,
     late,
 )
@@ -76,14 +80,23 @@ def binder_steps() -> Sequence[PlanStep]:
             "plan the routes",
             plan_routes,
             needs=(FormFact,),
-            gives=(Route,),
-            after=(FitFact, HalfFact, HardwareFact, JointFact, MaterialFact),
+            gives=(Route, BarUse),
+            after=(
+                FitFact,
+                HalfFact,
+                HardwareFact,
+                JointFact,
+                MaterialFact,
+                TogetherFact,
+                TreatmentFact,
+            ),
         ),
         PlanStep("tell the acts", tell_acts, needs=(Route,), gives=(ActsFact,)),
         PlanStep(
             "plan the evenings",
             plan_work,
             needs=(Route, BuildSequence),
+            after=(TaskTime, TreatmentFact),
             gives=(WorkPlan, HoursFact),
             for_pages=True,
         ),
@@ -95,5 +108,7 @@ def binder_pages() -> Sequence[Page]:
     """The operations on each part's leaf, and the evenings."""
     return [
         Page("operations", late(f"{_HERE}.leaf", "operation_pages")),
+        Page("work on parts together", late(f"{_HERE}.together_pages", "together_pages")),
         Page("evenings", late(f"{_HERE}.evening_pages", "evening_pages")),
+        Page("holding up", late(f"{_HERE}.holding_page", "holding_pages")),
     ]

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, TypedDict, Unpack
 
 from binder.api import (
+    BarUse,
     CutSize,
     Design,
     Fabrication,
@@ -17,6 +18,7 @@ from binder.api import (
     NumberOff,
     Part,
     Span,
+    TogetherFact,
     exact,
     shown_length,
 )
@@ -35,10 +37,12 @@ if TYPE_CHECKING:
 
 # Rods and bright bar are left as bought where a step is as thick as they are.
 _SAME = 1e-6
+_ALONG = frozenset({"turn", "taper"})
 _UNDER_POWER = frozenset({"turn", "face", "bore", "drill", "taper"})
 # Common practice, no source: a drill so small, in mm, and so many times too slow, snaps.
 _TINY_MM, _FAR = 0.8, 4.0
-TOGETHER = ("drilled together", "reamed in line", "lapped together", "reamed together")
+# What is not even drilled before its parts are put together.
+_WHOLLY = ("drilled together", "set in mesh")
 
 
 class Asked(TypedDict, total=False):
@@ -67,7 +71,10 @@ class Asked(TypedDict, total=False):
 
 @dataclass(slots=True)
 class Work:
-    """A part or fabrication with what is known of it; `numbered` counts its acts."""
+    """A part or fabrication with what is known of it.
+
+    `numbered` counts its acts, `use` is what was planned to be cut off its bar.
+    """
 
     design: Design
     item: Part | Fabrication
@@ -76,7 +83,9 @@ class Work:
     group: Group | None
     halves: Mapping[str, tuple[HalfFact, ...]]
     tools: tuple[Instrument, ...]
+    left: Mapping[str, tuple[TogetherFact, ...]]
     numbered: int = 0
+    use: BarUse | None = None
     machines: dict[str, Machine | None] = field(default_factory=dict)
 
     @property
@@ -110,8 +119,19 @@ class Work:
         return next((one for one in found if one.lower is not None), found[0] if found else None)
 
     def joints_at(self, place: str) -> tuple[str, ...]:
-        """The joints that meet at a place."""
-        return tuple(dict.fromkeys(one.joint for one in self.halves.get(place, ())))
+        """The joints that meet at a place, or the one that makes its hole there."""
+        feature = self.feature(place)
+        implied = (feature.implied_by,) if feature is not None and feature.implied_by else ()
+        met = (one.joint for one in self.halves.get(place, ()))
+        return tuple(dict.fromkeys((*met, *implied)))
+
+    def waits(self, place: str) -> TogetherFact | None:
+        """The work on parts put together in which a place gets its size, None where on its own."""
+        return next(iter(self.left.get(place, ())), None)
+
+    def is_wholly_left(self, place: str) -> bool:
+        """Whether a hole is not even drilled before its parts are put together."""
+        return any(one.how in _WHOLLY for one in self.left.get(place, ()))
 
     def made(self, place: str) -> str:
         """How the joint at a place says that it is made, as `drilled together`."""
@@ -121,6 +141,16 @@ class Work:
     def is_bought_outside(self, place: str) -> bool:
         """Whether an outside is left as the rod came."""
         return any("as bought" in one.what for one in self.halves.get(place, ()))
+
+    @property
+    def facing(self) -> float:
+        """What is left to face at an end in mm."""
+        found = self.design.workshop.facing
+        return float(found) if found is not None else 1.0
+
+    def takes(self, long: float, over: float = 0.0, verb: str = "saw") -> None:
+        """Notes what is cut off the bar for it in mm, `over` of it to hold it by."""
+        self.use = BarUse(self.name, exact(round(long, 3)), exact(round(over, 3)), verb)
 
     def mm(self, size: float) -> str:
         """A size as printed, in the units of the drawings."""
@@ -147,6 +177,9 @@ class Work:
             finish=asked.get("finish", False),
             deep=deep,
         )
+        finer = None
+        if known.get("speed") in _ALONG and size < start:
+            finer, _ = self._cut(known["speed"], size, machine, finish=asked.get("finish", False))
         ready, run, alone = self._minutes(act, cut, (size, deep, start), asked.get("amount", 0.0))
         lower, upper = (half.lower, half.upper) if half is not None else (None, None)
         seen = self._seen(half, act)
@@ -156,7 +189,7 @@ class Work:
             what=what,
             feature=feature,
             tool=asked.get("tool") or known["tool"],
-            speed=_speed(cut),
+            speed=_speeds(cut, finer),
             feed=_feed(cut),
             ready=ready,
             run=run * (1 + 0.5 * (asked.get("times", 1) - 1)),
@@ -258,6 +291,7 @@ def works(design: Design) -> Iterator[Work]:
         halves.setdefault(one.item, {}).setdefault(one.place, []).append(one)
     tools = instruments(design.workshop)
     machines: dict[str, Machine | None] = {}
+    left = _left(design)
     made: list[Part | Fabrication] = [*design.parts.values(), *design.fabrications.values()]
     for item in made:
         at = {place: tuple(found) for place, found in halves.get(item.name, {}).items()}
@@ -269,8 +303,20 @@ def works(design: Design) -> Iterator[Work]:
             _group(design, item.name),
             at,
             tools,
+            left.get(item.name, {}),
             machines=machines,
         )
+
+
+def _left(design: Design) -> dict[str, dict[str, tuple[TogetherFact, ...]]]:
+    """By item and place the work in which it gets its size, what is wholly left first."""
+    found: dict[str, dict[str, tuple[TogetherFact, ...]]] = {}
+    for fact in sorted(design.facts.all(TogetherFact), key=lambda one: one.how not in _WHOLLY):
+        for place in fact.left:
+            item, _, name = place.partition(".")
+            at = found.setdefault(item, {})
+            at[name] = (*at.get(name, ()), fact)
+    return found
 
 
 def _group(design: Design, name: str) -> Group | None:
@@ -298,6 +344,12 @@ def _troubles(cut: Cut, act: str, size: float, machine: str) -> list[tuple[str, 
         words_of = f"a ⌀{size:g} mm drill wants {cut.load.asked_w:.0f} W of the {machine}"
         found.append(("motor-too-weak", f"{words_of}; its motor has {cut.load.motor_w:.0f} W"))
     return found
+
+
+def _speeds(cut: Cut | None, last: Cut | None) -> str:
+    """The speed of the first cut, and that of the last where the work is thinner by then."""
+    first, then = _speed(cut), _speed(last)
+    return f"{first} to {then}" if then and then != first else first
 
 
 def _speed(cut: Cut | None) -> str:
