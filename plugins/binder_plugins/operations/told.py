@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from binder_plugins.operations.words import row
+from binder_plugins.operations.words import table
 
 if TYPE_CHECKING:
     from binder_plugins.operations.facts import Act
@@ -38,5 +38,6 @@ def _power(act: Act) -> str:
 
 def _mind(act: Act) -> str:
     """What was found for this very act, else what usually spoils a risky one."""
-    is_own = act.spoils and act.spoils != row(act.act)["spoils"]
-    return f"mind: {act.spoils}" if is_own or act.act in _RISKY else ""
+    usual = table()["acts"].get(act.act, {}).get("spoils", "")
+    is_own = act.spoils != usual
+    return f"mind: {act.spoils}" if act.spoils and (is_own or act.act in _RISKY) else ""

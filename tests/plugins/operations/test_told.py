@@ -138,3 +138,12 @@ def test_what_costs_the_part_is_told_with_it(plan: Plan) -> None:
     assert (
         "mind" not in row_of(leaf(plan, f"material: mild steel, {block}, {large}"), "drill ⌀8")[1]
     )
+
+
+def test_heat_that_other_tables_tell_of_has_its_rows(plan: Plan) -> None:
+    found = leaf(
+        plan,
+        "material: silver steel, stock: 6 mm drawn rod, cut: 20 mm,"
+        " finish: hardened and tempered to dark straw",
+    )
+    assert any("harden" in said or "quench" in said for said in found)
