@@ -22,7 +22,10 @@ from binder.api import (
     Reckoning,
     Section,
     ShaftFact,
+    StepSizeFact,
     ThreadFact,
+    TogetherFact,
+    TraceFact,
     TrainFact,
     TurningFact,
     hookimpl,
@@ -42,7 +45,7 @@ from binder_plugins.drive.duties.duty import DutyFact
 from binder_plugins.drive.kinds import kinds
 from binder_plugins.drive.motion.told import TurnFact
 from binder_plugins.drive.pairs.facts import BeltFact, FoundFact, MeshFact, ToothFact
-from binder_solid.facts import FormFact
+from binder_solid.facts import ContourFact, FormFact
 from binder_solid.placed import MotionFact, PlacedFact
 
 
@@ -71,6 +74,10 @@ def binder_steps() -> Sequence[PlanStep]:
     """Speeds, ways round and torques of all that turns."""
     return [
         PlanStep(
+            "settle stepped pulleys", _settle_stepped, gives=(StepSizeFact,), settles_shapes=True
+        ),
+        PlanStep("settle cams", _settle_contours, gives=(ContourFact,), settles_shapes=True),
+        PlanStep(
             "settle the drive",
             _settle,
             after=(PlaceFact,),
@@ -88,6 +95,13 @@ def binder_steps() -> Sequence[PlanStep]:
             needs=(MeshFact,),
             after=(FitFact,),
             gives=(ChainFact,),
+        ),
+        PlanStep(
+            "set gears in mesh",
+            _set_gears,
+            needs=(MeshFact,),
+            after=(FitFact,),
+            gives=(TogetherFact,),
         ),
         PlanStep(
             "settle what each drive does",
@@ -130,6 +144,13 @@ def binder_steps() -> Sequence[PlanStep]:
             gives=(TurnFact,),
             for_pages=True,
         ),
+        PlanStep(
+            "tell what faults are traced by",
+            _trace,
+            after=(ToothFact, MeshFact, BeltFact, DutyFact),
+            gives=(TraceFact,),
+            for_pages=True,
+        ),
     ]
 
 
@@ -154,6 +175,22 @@ def binder_reckonings() -> Sequence[Reckoning]:
 # A model without a drive never loads the sums.
 def _has_drive(design: Design) -> bool:
     return bool(design.spec.written.drive)
+
+
+def _settle_stepped(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.pairs.stepped import settle_stepped
+
+    return settle_stepped(design)
+
+
+def _settle_contours(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.cams.contours import settle_contours
+
+    return settle_contours(design)
 
 
 def _settle(design: Design) -> Contribution:
@@ -181,6 +218,14 @@ def _chain_centres(design: Design) -> Contribution:
     return Contribution(facts=tuple(centre_chains(meshes, design)))
 
 
+def _set_gears(design: Design) -> Contribution:
+    if not design.facts.all(MeshFact):
+        return Contribution()
+    from binder_plugins.drive.pairs.setting import set_gears
+
+    return set_gears(design)
+
+
 def _settle_duties(design: Design) -> Contribution:
     if not _has_drive(design):
         return Contribution()
@@ -205,6 +250,14 @@ def _turn_once(design: Design) -> Contribution:
     return turn_once(design)
 
 
+def _trace(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.tracing import trace_drive
+
+    return trace_drive(design)
+
+
 def _check(design: Design) -> Iterator[Diagnostic]:
     if not _has_drive(design):
         return
@@ -217,6 +270,7 @@ def _check(design: Design) -> Iterator[Diagnostic]:
     from binder_plugins.drive.judging.running import check_running
     from binder_plugins.drive.judging.salvage import check_salvaged
     from binder_plugins.drive.judging.shafts import check_shafts
+    from binder_plugins.drive.motion.agreeing import check_linkages
 
     yield from check_running(design)
     yield from check_ropes(design)
@@ -227,13 +281,16 @@ def _check(design: Design) -> Iterator[Diagnostic]:
     yield from check_in_line(design)
     yield from check_in_way(design)
     yield from check_hands(design)
+    yield from check_linkages(design)
 
 
 def _pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator[Section | Inset]:
     if not _has_drive(design):
         return
     from binder_plugins.drive.page import drive_pages
+    from binder_plugins.drive.pages_cams import cam_leaves
     from binder_plugins.drive.pages_gears import gear_leaves
 
     yield from drive_pages(design)
     yield from gear_leaves(design)
+    yield from cam_leaves(design)

@@ -8,6 +8,7 @@ from binder.api import (
     Block,
     Column,
     Design,
+    Joint,
     Paragraph,
     Place,
     Section,
@@ -73,9 +74,14 @@ def _introduction(train: TrainFact, design: Design) -> Iterator[Block]:
     if not movers:
         yield Paragraph(("Speeds are told for one turn of the first shaft.",))
         return
-    names = "; ".join(f"{joint.name}, by {getattr(joint.entry, 'by', '')}" for joint in movers)
+    names = "; ".join(_mover(joint) for joint in movers)
     seen = "Ways round are those of the mover, all shafts looked at from one side."
     yield Paragraph((f"Turned by: {names}. {seen}",))
+
+
+def _mover(joint: Joint) -> str:
+    by = str(getattr(joint.entry, "by", ""))
+    return joint.name if by in joint.name else f"{joint.name}, by {by}"
 
 
 def _speeds(train: TrainFact, design: Design) -> Iterator[Block]:
