@@ -108,3 +108,50 @@ def three(apart: str, *, up: str = "0 mm", marked: bool = False) -> str:
         "  hand: {turns: [a], by: hand, speeds: [60 r/min], force: 5 N, radius: 20 mm}\n"
         f"  {name}: {{meshes: [pinion, {wheel}]}}\n"
     )
+
+
+def rows(third: str, *, spacer: float = 2) -> str:
+    """Three shafts between two cheeks that stand nowhere: their rows alone tell what lies where.
+
+    The third stands `third` from the left end of the cheeks; the pinion lies behind a spacer of so
+    many mm.
+    """
+    bores = "".join(
+        f"      {name}: {{reamed: to suit, depth: through, at: {at} from left}}\n"
+        for name, at in (("one", "20 mm"), ("two", "56.05 mm"), ("three", third))
+    )
+    shafts = "".join(
+        f"  {name}: {{material: silver steel, turned: [{{name: journal, diameter: 4 mm, "
+        "length: 40 mm}]}\n"
+        for name in ("a", "b", "c")
+    )
+    wheels = "".join(
+        f"  {name}: {{material: brass, gear: {{module: 1 mm, teeth: {teeth}, width: 6 mm}}, "
+        f"{_BORE}}}\n"
+        for name, teeth in (("pinion", 18), ("wheel", 54), ("far", 18), ("idle", 12))
+    )
+    runs = "".join(
+        f"  {one} in cheeks: {{runs_in: [{one}.journal, cheek.{hole}], duty: slow and oiled}}\n"
+        for one, hole in (("a", "one"), ("b", "two"), ("c", "three"))
+    )
+    return (
+        f"{HEAD}parts:\n  cheek:\n    material: brass\n    quantity: 2\n"
+        f"    plate: {{length: 200 mm, width: 40 mm, thickness: 4 mm}}\n    features:\n{bores}"
+        f"{shafts}{wheels}bought:\n"
+        f"  under: {{what: spacer, sizes: {{length: {spacer:g} mm}}}}\n"
+        f"  past:  {{what: spacer, sizes: {{length: {13.85 - spacer:g} mm}}}}\n"
+        "  over: {what: spacer, sizes: {length: 2 mm}}\n"
+        "  on:   {what: spacer, sizes: {length: 11.85 mm}}\n"
+        f"joints:\n{runs}"
+        "  pinion on a: {retained: [pinion.bore, a.journal]}\n"
+        "  wheel on b: {retained: [wheel.bore, b.journal]}\n"
+        "  far on c: {retained: [far.bore, c.journal]}\n"
+        "shafts:\n  a: {along: [cheek.one, under, pinion, past, cheek.one], apart: 20 mm}\n"
+        "  b: {along: [cheek.two, over, wheel, on, cheek.two], apart: 20 mm}\n"
+        "  c: {along: [cheek.three, far, cheek.three], apart: 20 mm}\n"
+        "drive:\n"
+        "  hand: {turns: [a], by: hand, speeds: [60 r/min], force: 5 N, radius: 20 mm}\n"
+        "  x: {meshes: [pinion, wheel]}\n"
+        "  y: {meshes: [far, idle]}\n"
+        "  motor: {turns: [c], by: motor, speeds: [60 r/min]}\n"
+    )

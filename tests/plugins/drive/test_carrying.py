@@ -65,6 +65,16 @@ def test_a_motor_is_given_its_time_to_speed(compile_text: Compile) -> None:
     assert found.run_up == pytest.approx((total / 1000 * omega / 100,), rel=1e-6)
 
 
+# Levers: 50 g that fall at 80 mm weigh twice as much on a wheel that lifts at 40 mm.
+def test_a_lever_weighs_on_the_wheel_that_lifts_it(compile_text: Compile) -> None:
+    trips = "{trips: [wheel, far], lifts: 4, lift: 3 mm, arm: 40 mm, reach: 80 mm, falls: 50 g}"
+    light = carried(compile_text(axle(drive=trips.replace("50 g", "0.0001 g"))), "axle")
+    heavy = carried(compile_text(axle(drive=trips)), "axle")
+    more = sum(two.load - one.load for one, two in zip(light.bearings, heavy.bearings, strict=True))
+    assert more == pytest.approx(0.050 * 9.80665 * 2, rel=1e-4)
+    assert "the blow of 'belt'" in heavy.missing
+
+
 def test_where_nothing_tells_it_is_said(compile_text: Compile) -> None:
     found = carried(compile_text(axle()), "far")
     assert not found.bearings

@@ -9,7 +9,7 @@ import pytest
 from binder.compiler import Outcome
 from binder_plugins.drive import shaft_codes
 from tests.plugins.drive.marks import marked
-from tests.plugins.drive.shaft_specs import HEAD, axle, belt, three
+from tests.plugins.drive.shaft_specs import HEAD, axle, belt, rows, three
 
 Compile = Callable[..., Outcome]
 LONG = {"left": "90 mm", "right": "90 mm", "apart": "186.15 mm", "long": "230 mm"}
@@ -104,6 +104,27 @@ def test_the_mended_spec_has_not_that_finding(code: str, compile_text: Compile) 
     found = names(compile_text(CASES[code][1]))
     assert code not in found
     assert "plugin-failed" not in found
+
+
+# Geometry: tips of 56 and a rod of 4 want 30 mm between the shafts; the far gear, 20 across its
+# tips, stands beside the wheel by its row and wants 38 mm.
+@pytest.mark.parametrize(
+    ("third", "reached"), [("84 mm", ["c", "far"]), ("90.1 mm", ["far"]), ("94.2 mm", [])]
+)
+def test_a_third_shaft_by_rows_and_bores(
+    third: str, reached: list[str], compile_text: Compile
+) -> None:
+    outcome = compile_text(rows(third))
+    found = [one for one in outcome.findings if one.code.name == "gear-hits-shaft"]
+    told = [one.message.rsplit("'", 2)[1] for one in found if "tips of 'wheel'" in one.message]
+    assert sorted(told) == reached
+
+
+# The rows put the pinion 2 mm from its cheek, and the wheel as far; then 5 mm.
+@pytest.mark.parametrize(("spacer", "said"), [(2, False), (5, True)])
+def test_wheels_out_of_line_by_their_rows(spacer: float, said: bool, compile_text: Compile) -> None:
+    found = names(compile_text(rows("110 mm", spacer=spacer)))
+    assert ("mesh-out-of-line" in found) == said
 
 
 def test_every_code_has_a_case() -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
-from binder.api import Design, Size, TrainFact, TurningFact
+from binder.api import Design, Joint, Size, TrainFact, TurningFact
 from binder_plugins.drive.carrying.line import Line, Reach
 from binder_plugins.drive.carrying.passing import Passing, ratio_at, step_at
 from binder_plugins.drive.carrying.planes import plane_of
@@ -127,8 +127,19 @@ def _alone(bearer: Bearer, number: int, design: Design) -> Iterator[Found]:
                 where = _handle(radius.mm, bearer, design)
                 where = where or (line.stands.get(item) if item != line.shaft else None)
                 yield Pull(joint.name, item, torque / radius.mm), where
+        elif joint.kind == "trips" and (push := lifted(joint)) is not None:
+            where = plane_of(joint, item, 0, line, design)
+            yield Pull(joint.name, item, push, left="the blow"), where
         elif joint.kind in _NOT_RECKONED:
             yield f"the push of '{joint.name}'", None
+
+
+def lifted(joint: Joint) -> float | None:
+    """What a lever weighs on the wheel that lifts it, in N: m g × reach / arm; at rest."""
+    falls, arm, reach = (getattr(joint.entry, name, None) for name in ("falls", "arm", "reach"))
+    if not (isinstance(falls, Size) and isinstance(arm, Size) and isinstance(reach, Size)):
+        return None
+    return float(falls.exact) / 1000 * GRAVITY * reach.mm / arm.mm if arm.mm > 0 else None
 
 
 def _handle(radius: float, bearer: Bearer, design: Design) -> Reach | None:

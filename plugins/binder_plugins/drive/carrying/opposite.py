@@ -102,10 +102,8 @@ def _by_rows(joint: Joint, first: End, second: End, play: float, design: Design)
         row = row_of(shaft, design)
         if row is None or end.item not in row.stands:
             return None
-        carrier, (_, face) = row.bearings[0]
-        low, high = row.stands[end.item]
-        reaches.append((low - face, high - face))
-        carriers.append(carrier.item)
+        reaches.append(row.from_carrier(row.stands[end.item]))
+        carriers.append(row.carrier)
     if carriers[0] != carriers[1]:
         return None
     return Opposite(joint, first, second, reaches[0], reaches[1], None, play)
@@ -113,4 +111,4 @@ def _by_rows(joint: Joint, first: End, second: End, play: float, design: Design)
 
 def _play(items: Collection[str], design: Design) -> float:
     rows = (row_of(name, design) for name in items)
-    return next((max(0.0, row.play) for row in rows if row is not None and row.play), 0.0)
+    return next((row.play for row in rows if row is not None), 0.0)

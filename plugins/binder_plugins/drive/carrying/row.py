@@ -17,7 +17,17 @@ class Row:
     bearings: tuple[tuple[Piece, Reach], ...]
     stands: Mapping[str, Reach]
     long: float
-    play: float | None
+    play: float
+
+    @property
+    def carrier(self) -> str:
+        """The item of the frame that carries its left end."""
+        return self.bearings[0][0].item
+
+    def from_carrier(self, reach: Reach) -> Reach:
+        """Places told from the inner face of what carries its left end."""
+        face = self.bearings[0][1][1]
+        return reach[0] - face, reach[1] - face
 
 
 def row_of(shaft: str, design: Design) -> Row | None:
@@ -49,7 +59,7 @@ def row_of(shaft: str, design: Design) -> Row | None:
             if piece.role is not Role.BEARING and length is not None and piece.item != shaft
         },
         max(high for _, high in reaches),
-        float(fact.most) if fact.play is None else float(fact.play),
+        max(0.0, float(fact.most if fact.play is None else fact.play)),
     )
 
 

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Design, Diagnostic
+from binder.api import Design, Diagnostic, TurningFact
 from binder_plugins.drive import shaft_codes as codes
+from binder_plugins.drive.carrying.row import Row, row_of
 from binder_plugins.drive.judging.running import turning_of
 from binder_plugins.drive.motion.reach import ring_of
 from binder_plugins.drive.pairs.facts import ToothFact
+from binder_plugins.drive.pairs.frame import centres_in_frame
 from binder_plugins.drive.standing import Axis, between
 from binder_solid.facts import FormFact
 from binder_solid.forms import Vector
@@ -24,9 +26,48 @@ def check_in_way(design: Design) -> Iterator[Diagnostic]:
     for tooth in design.facts.all(ToothFact):
         if tooth.refusal or tooth.gear.is_internal:
             continue
-        for gear in design.facts.all(PlacedFact):
-            if gear.item == tooth.subject:
-                yield from _round(gear, tooth, design)
+        copies = [one for one in design.facts.all(PlacedFact) if one.item == tooth.subject]
+        for gear in copies:
+            yield from _round(gear, tooth, design)
+        if not copies:
+            yield from _in_frame(tooth, design)
+
+
+def _in_frame(tooth: ToothFact, design: Design) -> Iterator[Diagnostic]:
+    """The other shafts of the train by the bores of their frame, where rows tell what lies beside.
+
+    Both rows have to start at one and the same piece of the frame.
+    """
+    body = turning_of(tooth.subject, design)
+    own = _rowed(body, design) if body is not None else None
+    if body is None or own is None or tooth.subject not in own.stands:
+        return
+    face = own.from_carrier(own.stands[tooth.subject])
+    met = {name for one in design.joints.values() if tooth.subject in one.items
+           for name in one.items}  # fmt: skip
+    for other in design.facts.all(TurningFact):
+        row = _rowed(other, design)
+        if row is None or other.subject == body.subject or row.carrier != own.carrier:
+            continue
+        apart = centres_in_frame(body.items, other.items, design)
+        between = (0.0, row.from_carrier(row.bearings[-1][1])[0])
+        beside = {item: row.from_carrier(reach) for item, reach in row.stands.items()}
+        for item, reach in {**beside, other.subject: between}.items():
+            form = design.facts.about(FormFact, item)
+            is_beside = reach[0] < face[1] - _TOUCH_MM and reach[1] > face[0] + _TOUCH_MM
+            if apart is None or form is None or item in met or not is_beside:
+                continue
+            across = (min if item == other.subject else max)(
+                (one.across for one in form.stretches), default=0.0
+            )
+            deep = (tooth.gear.tip_mm + across) / 2 - apart
+            if deep > _TOUCH_MM:
+                yield _finding(tooth, item, item, deep, design)
+
+
+def _rowed(body: TurningFact, design: Design) -> Row | None:
+    """The row of the shaft that a body turns with."""
+    return next((row for item in body.items if (row := row_of(item, design))), None)
 
 
 def _round(gear: PlacedFact, tooth: ToothFact, design: Design) -> Iterator[Diagnostic]:
@@ -43,7 +84,7 @@ def _round(gear: PlacedFact, tooth: ToothFact, design: Design) -> Iterator[Diagn
         deep = _cuts(other, axis, (wide.low, wide.high), tooth.gear.tip_mm / 2, design)
         if deep > _TOUCH_MM:
             told.add(other.item)
-            yield _finding(tooth, other, deep, design)
+            yield _finding(tooth, other.item, other.subject, deep, design)
 
 
 def _cuts(
@@ -70,14 +111,14 @@ def _along(other: PlacedFact, axis: Axis, at: float) -> float:
     return dot(minus(point, axis.origin), axis.way)
 
 
-def _finding(tooth: ToothFact, other: PlacedFact, deep: float, design: Design) -> Diagnostic:
+def _finding(tooth: ToothFact, item: str, name: str, deep: float, design: Design) -> Diagnostic:
     joint = design.joints[tooth.joint]
     end = next((one for one in joint.ends if one.item == tooth.subject), joint.ends[0])
     gear = tooth.gear
     return codes.GEAR_HITS_SHAFT.at(
         end.at,
         f"the tips of '{tooth.subject}', {gear.tip_mm:g} mm across, reach {deep:.2f} mm into "
-        f"'{other.subject}'",
-        help=f"move '{other.item}' {deep + gear.module_mm / 4:.2f} mm further away, or thin it "
-        "where they pass",
+        f"'{name}'",
+        help=f"move '{item}' {deep + gear.module_mm / 4:.2f} mm further away, or thin it where "
+        "they pass",
     )
