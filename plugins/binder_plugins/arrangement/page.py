@@ -14,10 +14,10 @@ from binder_solid.placed import PlacedFact
 
 _WIDE = 178.0
 # What a sheet has room for, in mm: a page less its headings; and what its rows and steps take.
-_PAGE = 222.0
+_PAGE = 230.0
 _ROW, _STEP, _LINE, _TEST = 6.2, 2.0, 5.0, 16.0
-_LETTERS, _PREFACE = 82, 45
-_LEAST, _MOST = 90.0, 190.0
+_LETTERS, _PREFACE = 86, 45
+_LEAST, _MOST = 85.0, 190.0
 
 
 def arrangement_pages(
