@@ -150,7 +150,7 @@ def test_what_is_cut_out_has_its_paper_to_itself(tmp_path: Path) -> None:
 
 
 @pytest.mark.parametrize("name", SPECS)
-def test_on_the_models_pages_are_full_and_no_heading_is_left_at_the_foot(
+def test_on_the_models_no_heading_is_left_at_the_foot(
     name: str, host: Host, tmp_path: Path
 ) -> None:
     binder = compiled(Job(ROOT / "specs" / name / f"{name}.yaml"), host).binder
