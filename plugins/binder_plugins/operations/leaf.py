@@ -11,6 +11,7 @@ from binder.api import (
     Diagnostic,
     Group,
     Inset,
+    Link,
     Paragraph,
     Picture,
     Strong,
@@ -19,9 +20,11 @@ from binder.api import (
     Text,
     TickBox,
 )
+from binder_plugins.operations.cautioned import cautioned
 from binder_plugins.operations.facts import Act, Route, SetUp
 from binder_plugins.operations.minutes import route_text, setup_minutes
 from binder_plugins.operations.sketch import sketch
+from binder_plugins.operations.told import minded, turns
 from binder_solid.facts import FormFact
 
 if TYPE_CHECKING:
@@ -40,7 +43,7 @@ _COLUMNS = (
 def operation_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Inset]:
     """The operations of every part and fabrication."""
     for route in design.facts.all(Route):
-        if route.setups:
+        if route.setups and route.subject not in design.tasks:
             yield Inset(f"part-{route.subject}", tuple(_blocks(route, design)), is_foot=True)
 
 
@@ -48,28 +51,45 @@ def _blocks(route: Route, design: Design) -> Iterator[Block]:
     off = f", {route.count} off" if route.count > 1 else ""
     yield Subheading(f"Operations: {route_text(route)}{off}")
     if route.left:
-        yield Paragraph((Strong("Left for its joint: "), "; ".join(route.left), "."))
+        yield Paragraph((Strong("Left for its joint: "), *_left(route)))
+    yield operations(route, design)
+
+
+def operations(route: Route, design: Design) -> Table:
+    """Ticked rows under a heading for each set-up, with its cautions and its grip."""
     form = design.facts.about(FormFact, route.subject)
-    yield Table(
+    return Table(
         _COLUMNS,
         tuple(_row(act) for setup in route.setups for act in setup.acts),
-        groups=tuple(_group(setup, form) for setup in route.setups),
+        groups=tuple(
+            _group(setup, caution, route.count, form) for setup, caution in cautioned(route, design)
+        ),
         is_whole=True,
     )
 
 
-def _group(setup: SetUp, form: FormFact | None) -> Group:
+def _group(setup: SetUp, caution: Text, count: int, form: FormFact | None) -> Group:
     drawing = sketch(setup, form)
     picture = None
     if drawing is not None:
         picture = Picture(drawing, f"how it is gripped in set-up {setup.number}")
-    return Group(tuple(_heading(setup)), len(setup.acts), picture)
+    words = (*_heading(setup, count), *((" ", *caution) if caution else ()))
+    return Group(words, len(setup.acts), picture)
 
 
-def _heading(setup: SetUp) -> Iterator[Strong | str]:
+def _left(route: Route) -> Iterator[Link | str]:
+    for number, one in enumerate(route.left):
+        yield f"{'; ' if number else ''}{one.said}, see "
+        yield Link(one.title, one.leaf)
+    yield "."
+
+
+def _heading(setup: SetUp, count: int) -> Iterator[Strong | str]:
     where = setup.machine or {"saw": "saw", "bench": "bench"}.get(setup.place, "bench")
     yield Strong(f"Set-up {setup.number}, {where}")
     yield f": {', '.join(_held(setup))}. "
+    if setup.is_stick:
+        yield f"{count} in a stick: set the stop once, part off, draw the bar out, and again. "
     if setup.datum:
         yield f"Datum: {setup.datum}. "
     if setup.true:
@@ -93,7 +113,6 @@ def _on(words: str) -> str:
 
 
 def _row(act: Act) -> tuple[Text, ...]:
-    what: Text = (act.what[0].upper() + act.what[1:],)
-    if act.lower is not None:
-        what = (Strong(act.what[0].upper() + act.what[1:]),)
-    return ((TickBox(act.id),), what, (act.tool,), (act.speed,), (act.feed,), (act.measure,))
+    said = act.what[0].upper() + act.what[1:]
+    what: Text = (Strong(said) if act.lower is not None else said, minded(act))
+    return ((TickBox(act.id),), what, (act.tool,), (turns(act),), (act.feed,), (act.measure,))
