@@ -8,7 +8,7 @@ from itertools import islice
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
 
-from binder.pages import Block, Column, Group, Run, Table, Text, text_of
+from binder.pages import Block, Column, Group, Run, Table, Text, TickBox, text_of
 from binder.render import trusted
 from binder.render.anchors import safe_key
 
@@ -24,7 +24,7 @@ def environment() -> Environment:
         lstrip_blocks=True,
     )
     made.filters.update(kind=kind, key=safe_key, words=text_of)
-    made.globals.update(shares=shares, grouped=grouped, trusted=trusted)
+    made.globals.update(shares=shares, grouped=grouped, has_ticks=has_ticks, trusted=trusted)
     return made
 
 
@@ -37,6 +37,11 @@ def shares(columns: tuple[Column, ...]) -> tuple[str, ...]:
     """Each column's share of the table's width, in percent as CSS writes it."""
     whole = sum(column.share for column in columns)
     return tuple(f"{100 * column.share / whole:.3f}%" for column in columns)
+
+
+def has_ticks(table: Table) -> bool:
+    """Whether the rows of a table begin with boxes to tick."""
+    return any(isinstance(run, TickBox) for row in table.rows for run in row[0])
 
 
 def grouped(table: Table) -> Iterator[tuple[Group | None, list[tuple[tuple[Text, ...], str]]]]:

@@ -7,6 +7,7 @@ from hashlib import sha256
 from binder.pages import (
     Anchor,
     Attachment,
+    Beside,
     Binder,
     Blank,
     Box,
@@ -18,6 +19,7 @@ from binder.pages import (
     Drawing,
     Facts,
     Follows,
+    Group,
     Label,
     Line,
     Link,
@@ -76,6 +78,10 @@ def dimension(x1: float, x2: float, y: float, words: str) -> tuple[Shape, ...]:
         Line(middle, y, x2, y, Stroke.ARROW),
         Label(middle, y - 1, words, anchor=Anchor.MIDDLE),
     )
+
+
+def gap_drawing() -> Drawing:
+    return Drawing(40, 10, (Box(2, 2, 12, 6, tint=0.1), Box(20, 4, 12, 4, tint=0.3)))
 
 
 def screw_drawing() -> Drawing:
@@ -288,7 +294,26 @@ def sections() -> tuple[Section, ...]:
             Place.JOINTS,
             (
                 Paragraph((Blank("body.bore"), " − 0.02 = turn to ", Follows("body.bore", -0.02))),
-                Table((Column("", 1), Column("", 9)), (((TickBox("body 1"),), ("Face the end",)),)),
+                Beside(
+                    Facts((("Fit", text("H8/f7, runs")),)),
+                    Picture(gap_drawing(), "The gap between hole and shaft."),
+                ),
+                Table(
+                    (Column("", 1), Column("", 9)),
+                    (
+                        ((TickBox("body 1"),), ("Face the end",)),
+                        ((TickBox("body 2"),), ("Bore it",)),
+                    ),
+                    groups=(
+                        Group(text("Set-up 7: in the chuck"), 1),
+                        Group(
+                            text("Set-up 8: on a mandrel"),
+                            1,
+                            Picture(gap_drawing(), "How it is gripped."),
+                        ),
+                    ),
+                    is_whole=True,
+                ),
             ),
         ),
         inspection(),

@@ -48,7 +48,7 @@ def test_our_script_runs_under_the_policy(tmp_path: Path) -> None:
     page, log = opened(render_html(sample()), tmp_path)
     bench = next(found for _, found in page.elements if found.get("id") == "b:bench")
     assert "hidden" not in bench
-    assert "0 of 7 ticked, 0 sizes written. They stay in this browser." in page.text
+    assert "0 of 8 ticked, 0 sizes written. They stay in this browser." in page.text
     assert "Content Security Policy" not in log
     assert "CONSOLE" not in log
 

@@ -14,10 +14,10 @@ from binder_solid.placed import PlacedFact
 
 _WIDE = 178.0
 # What a sheet has room for, in mm: a page less its headings; and what its rows and steps take.
-_PAGE = 218.0
+_PAGE = 230.0
 _ROW, _STEP, _LINE, _TEST = 6.2, 2.0, 5.0, 16.0
-_LETTERS, _PREFACE = 82, 45
-_LEAST, _MOST = 90.0, 190.0
+_LETTERS, _PREFACE = 86, 45
+_LEAST, _MOST = 85.0, 190.0
 
 
 def arrangement_pages(
@@ -82,7 +82,9 @@ def _steps(name: str, owners: dict[str, str], design: Design) -> float:
         members = {owners.get(item, "") for item in joint.items}
         fact = design.facts.about(JointFact, joint.name)
         if fact is not None and len(members) > 1 and "" not in members:
-            letters.append(len(fact.step) + _PREFACE + (_LETTERS if joint.entry.feel else 0))
+            done_before = _PREFACE if fact.is_lasting or fact.is_hot else 0
+            felt = _LETTERS if joint.entry.feel else 0
+            letters.append(len(fact.step) + done_before + felt)
     return sum(_STEP + _LINE * ceil(count / _LETTERS) for count in letters)
 
 

@@ -37,8 +37,8 @@ from binder.api import (
 from binder_plugins.partslist.counting import members_of
 
 _MADE = (
-    Column("Item", 1.1, is_figure=True),
-    Column("Off", 0.9, is_figure=True),
+    Column("Item", 1.4, is_figure=True),
+    Column("Off", 1.1, is_figure=True),
     Column("Designation", 4.4),
     Column("Reference", 3.4),
     Column("Material", 4.4),

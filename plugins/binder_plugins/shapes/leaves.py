@@ -141,10 +141,10 @@ def _section(step: TurnedStep, units: str) -> str:
 
 
 _CUT = (
-    Column("Feature", 2.2),
-    Column("To size", 4.6),
-    Column("Where", 3.4),
-    Column("Meets", 5),
+    Column("Feature", 2.1),
+    Column("To size", 5),
+    Column("Where", 3.2),
+    Column("Meets", 4.9),
     Column("Measured", 2.7),
 )
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 
 from binder.compiler import Outcome, Phase
-from binder.pages import Binder, Box, Facts, Follows, Picture, Section, text_of
+from binder.pages import Beside, Binder, Box, Facts, Follows, Section, text_of
 
 Compile = Callable[..., Outcome]
 TEXT = (
@@ -24,11 +24,17 @@ def sheets(outcome: Outcome) -> list[Section]:
     return [sheet for section in found for sheet in section.sections]
 
 
+def head(sheet: Section) -> Beside:
+    """The facts of the fit with its zones beside them."""
+    (found,) = [block for block in sheet.blocks if isinstance(block, Beside)]
+    return found
+
+
 def pairs(sheet: Section) -> Iterator[tuple[str, str]]:
-    for block in sheet.blocks:
-        if isinstance(block, Facts):
-            for name, text in block.pairs:
-                yield name, text_of(text)
+    facts = head(sheet).block
+    assert isinstance(facts, Facts)
+    for name, text in facts.pairs:
+        yield name, text_of(text)
 
 
 def test_the_sum_for_the_other_half_is_printed(compile_text: Compile) -> None:
@@ -41,22 +47,16 @@ def test_the_sum_for_the_other_half_is_printed(compile_text: Compile) -> None:
 
 def test_the_tablet_moves_the_mate(compile_text: Compile) -> None:
     (sheet,) = sheets(compile_text(TEXT + JOINT, Phase.COMPOSE))
-    follows = [
-        run
-        for block in sheet.blocks
-        if isinstance(block, Facts)
-        for _, text in block.pairs
-        for run in text
-        if isinstance(run, Follows)
-    ]
+    facts = head(sheet).block
+    assert isinstance(facts, Facts)
+    follows = [run for _, text in facts.pairs for run in text if isinstance(run, Follows)]
     assert [(one.key, round(one.add, 6)) for one in follows] == [("joint axle in arm bore", -0.022)]
 
 
 def test_the_zones_are_to_scale(compile_text: Compile) -> None:
     # ISO 286-2 at 6 mm: H7 0 to +12, f7 −22 to −10: both 12 high, 10 apart.
     (sheet,) = sheets(compile_text(TEXT + JOINT, Phase.COMPOSE))
-    (picture,) = [block for block in sheet.blocks if isinstance(block, Picture)]
-    hole, shaft = [shape for shape in picture.drawing.shapes if isinstance(shape, Box)]
+    hole, shaft = [shape for shape in head(sheet).picture.drawing.shapes if isinstance(shape, Box)]
     assert abs(hole.height - shaft.height) < 1e-9
     gap = shaft.y - (hole.y + hole.height)
     assert abs(gap / hole.height - 10 / 12) < 1e-9
