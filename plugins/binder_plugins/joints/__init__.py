@@ -13,6 +13,7 @@ from binder.api import (
     JointFact,
     Kind,
     Page,
+    PlaceFact,
     PlanStep,
     TogetherFact,
     hookimpl,
@@ -44,7 +45,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "settle joints",
             state_joints,
             gives=(JointFact, TogetherFact),
-            after=(FitFact, HalfFact, HardwareFact),
+            after=(FitFact, HalfFact, HardwareFact, PlaceFact),
         )
     ]
 
