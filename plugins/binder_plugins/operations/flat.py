@@ -56,6 +56,7 @@ class Flat:
             self._face(face, found)
         for one in far:
             self._other_end(one)
+        holed.tapped_in_place(self)
         faces.bends(self)
         self._rack()
         return self.setups

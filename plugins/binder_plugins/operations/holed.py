@@ -32,6 +32,11 @@ if TYPE_CHECKING:
     from binder_solid.facts import Located
 
 
+# Gib screws are no larger, in mm; common practice, no source.
+_SMALL_TAP = 3.0
+_ASIDE = " from the side "
+
+
 def drilled(flat: Flat, face: str, found: Sequence[Located]) -> None:
     """The holes of one face; those spotted through a mate come last."""
     together = [
@@ -123,6 +128,28 @@ def _spotted(flat: Flat, face: str, one: Located) -> None:
         f"{SAID[face]} up; the holes of the {mate}",
         [spot, *hole_acts(flat.work, one, where)],
     )
+
+
+def tapped_in_place(flat: Flat) -> None:
+    """Holes that a joint wants where no face of the part tells their place: gib screws."""
+    for place, halves in flat.work.halves.items():
+        told = [one for one in halves if one.what.startswith("tap ") and _ASIDE in one.what]
+        if not told or place in SAID or flat.work.feature(place) is not None:
+            continue
+        machine = drill_for(flat.workshop, _SMALL_TAP)
+        words = told[0].what.removeprefix("tap ").split(",")[0]
+        size = told[0].what.partition("drill ")[2].split(";")[0]
+        where = told[0].what.partition("; ")[2]
+        make, said = flat.work.act, place.replace("_", " ")
+        acts = [
+            make("mark-out", f"{told[0].how}: {said}, {where}", feature=f"marks {place}"),
+            make("drill", f"drill {size} for {words}", machine=machine, feature=place,
+                 tool=f"{size.removesuffix(' drill')} drill", tags=("later",)),
+            make("tap", f"tap {words}", feature=place, tool="taps: taper, then plug"),
+        ]  # fmt: skip
+        flat.add(
+            place_of(flat.workshop, machine), machine, flat.vice(), "the side, square up", acts
+        )
 
 
 def _mate(flat: Flat, place: str) -> str:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from binder.api import HalfFact, ThreadFact, exact
 from binder_making.cutting import drills_in_order, pecks
 from binder_plugins.operations.hole_tools import drill_name, sinker
+from binder_plugins.operations.tapped import tap_rpm
 from binder_plugins.operations.work import Work, hole_volume
 from binder_trade.explained import NotDefined
 
@@ -23,6 +24,8 @@ _FOR_BORING = 1.0
 # And for the last cut in a bush that is bored again when it is pressed in.
 _LEFT_MM = 0.3
 _SMALL = 3.0
+# A bar goes into a hole that is so much smaller than it is told for, in mm: rounding of inches.
+_ENTERS = 0.01
 # What a long-series drill reaches in its own diameters; from memory of ISO 340.
 _LONG_DRILL = 20.0
 HOLES = frozenset({"drilled", "reamed", "bored", "tapped"})
@@ -285,7 +288,7 @@ def _bore(work: Work, one: Located, where: Where, start: float) -> Act:
         f"{_many(one)}{_to_size(work, one, 'bore')}",
         machine=where.machine,
         feature=one.name,
-        tool=_bar_name(work, across, where),
+        tool=_bar_name(work, start, where),
         size=across,
         deep=where.deep,
         start=start,
@@ -297,11 +300,14 @@ def _bore(work: Work, one: Located, where: Where, start: float) -> Act:
     )
 
 
-def _bar_name(work: Work, across: float, where: Where) -> str:
+def _bar_name(work: Work, start: float, where: Where) -> str:
+    """The stiffest bar that goes into the hole as it is drilled, and through it."""
     if not where.is_lathe:
         return "boring head"
     bars = [
-        bar for bar in work.design.workshop.entry.cutters.boring_bars if bar.least_bore.mm <= across
+        bar
+        for bar in work.design.workshop.entry.cutters.boring_bars
+        if bar.least_bore.mm <= start + _ENTERS and bar.reach.mm >= where.deep
     ]
     if not bars:
         return "small boring tool, ground to enter"
@@ -328,7 +334,7 @@ def _tap(work: Work, one: Located, where: Where) -> Iterator[Act]:
         kinds = f"{', '.join(tap.kinds)}"
     half = work.half(one.name)
     words = f"tap {thread}{_depth(work, one)}"
-    yield work.act(
+    act = work.act(
         "tap",
         f"{_many(one)}{half.what if half is not None and half.what.startswith('tap') else words}",
         feature=one.name,
@@ -339,6 +345,8 @@ def _tap(work: Work, one: Located, where: Where) -> Iterator[Act]:
         end=where.end,
         spoils="a blind hole full of chips breaks the tap" if is_blind else "",
     )
+    rpm = tap_rpm(work, one, where.machine)
+    yield replace(act, speed=f"{rpm:g}") if rpm else act
 
 
 def _sink(work: Work, one: Located, where: Where) -> Act:

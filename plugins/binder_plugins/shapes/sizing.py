@@ -45,6 +45,7 @@ _USUAL_FORM = {
     "rack": "flat bar",
     "ratchet": "round bar",
     "sprocket": "round bar",
+    "cam": "round bar",
     "pulley": "round bar",
     "flywheel": "round bar",
     "handwheel": "round bar",
@@ -145,6 +146,7 @@ def _cut(
         section_text=f"{words} {form}".strip(),
         length=_length(needed, form),
         width=needed.width,
+        is_least=is_least and len(section) > 1,
         at=part.stock.span if part.stock is not None else part.at,
     )
 
