@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 import pytest
 
-from binder.api import Checklist, Design, Notice, Paragraph, Section
+from binder.api import Checklist, Design, Notice, Paragraph, Section, Table
 from binder.pages import text_of
 from binder_plugins.buildorder.assembly import assembly_pages
 from binder_plugins.finishing.page import finishing_pages
@@ -45,6 +45,8 @@ def _leaf(design: Design) -> Iterator[str]:
     for inset in operation_pages(design, ()):
         if inset.section == "part-part":
             yield from (text_of(b.text) for b in inset.blocks if isinstance(b, Paragraph))
+            tables = (block for block in inset.blocks if isinstance(block, Table))
+            yield from (text_of(group.title) for table in tables for group in table.groups)
 
 
 # Hazard, spec, heading of the set-up that carries it, and its words.
