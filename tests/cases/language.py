@@ -98,9 +98,12 @@ CASES = {
         "  ⟪pin⟫: {material: brass, stock: 6 mm drawn rod, cut: 40 mm, quantity: 3}\n"
         "assemblies:\n  all: {of: [2 off pin]}\n"
     ),
-    "order-loops": joined(
-        "⟪a⟫: {slides: [pin, arm.bore], master: pin}\n"
-        "  b: {slides: [pin, arm.eye], master: arm.eye}"
+    "order-loops": parts(
+        "  pin: {material: brass, turned: [{name: rod, diameter: 6 mm, length: 9 mm},"
+        " {name: tip, diameter: 3 mm, length: 9 mm}]}\n"
+        f"{ARM.replace('reamed', 'bored')}joints:\n"
+        "  ⟪a⟫: {slides: [pin.rod, arm.bore], master: pin.rod}\n"
+        "  b: {slides: [pin.tip, arm.eye], master: arm.eye}\n"
     ),
     "waits-on-unmeasured": joined(
         "⟪a⟫: {pressed: [gear, arm.bore]}", "scrap_box:\n  gear: {what: a gear}\n"

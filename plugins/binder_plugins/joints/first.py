@@ -71,10 +71,15 @@ def _usual(joint: Joint, row: Meeting, design: Design) -> End | None:
     return joint.ends[row.first - 1]
 
 
+def is_rod(halves: list[HalfFact]) -> bool:
+    """Whether the half that comes first is a rod as bought: it can be measured before it is cut."""
+    return any(one.is_master and "as bought" in one.what for one in halves)
+
+
 def why_first(joint: Joint, first: End, halves: list[HalfFact]) -> str:
     """Why a half is made first, at most ten words: the trade's reason, or another's choice."""
     row = meeting_of(joint)
-    if any(one.is_master and "as bought" in one.what for one in halves):
+    if is_rod(halves):
         return _ROD
     usual = joint.ends[row.first - 1] if row.first else None
     chosen = usual is None or str(first) != str(usual)

@@ -22,6 +22,7 @@ from binder_plugins.joints.first import (
     first_half,
     fitted_in,
     halves_of,
+    is_rod,
     meeting_of,
     why_first,
 )
@@ -49,7 +50,7 @@ def state_joints(design: Design) -> Contribution:
         first = first_half(joint, design, fitted, mine)
         if first is not None and joint.made != TOGETHER:
             reason = _reason(joint, first, mine)
-            befores += _befores(joint, first, reason, design)
+            befores += _befores(joint, first, reason, design, is_must=not is_rod(mine))
             workings.append(_working(joint, first, reason, design))
     facts: list[Fact] = [_fact(joint, design, hardware.get(joint.name, [])) for joint in joints]
     drilled = list(drillings(joints, design))
@@ -106,15 +107,17 @@ def _hardware(joint: Joint, chosen: list[HardwareFact], design: Design) -> str:
     return item.title if item is not None else ""
 
 
-def _befores(joint: Joint, first: End, reason: str, design: Design) -> Iterator[Before]:
+def _befores(
+    joint: Joint, first: End, reason: str, design: Design, *, is_must: bool
+) -> Iterator[Before]:
     """The item of the first half is made before those of the others."""
     for item in joint.items:
         if item != first.item:
-            yield from _between(first.item, item, reason, joint, design)
+            yield from _between(first.item, item, reason, joint, design, is_must=is_must)
 
 
 def _between(
-    earlier: str, later: str, reason: str, joint: Joint, design: Design
+    earlier: str, later: str, reason: str, joint: Joint, design: Design, *, is_must: bool
 ) -> Iterator[Before]:
     is_made = later in design.parts or later in design.fabrications
     if not is_made:
@@ -124,7 +127,7 @@ def _between(
         return
     if kind == "make" and earlier not in design.parts and earlier not in design.fabrications:
         return
-    yield Before(f"{kind} {earlier}", f"make {later}", reason, is_must=True, at=joint.at)
+    yield Before(f"{kind} {earlier}", f"make {later}", reason, is_must=is_must, at=joint.at)
 
 
 def _reason(joint: Joint, first: End, halves: list[HalfFact]) -> str:

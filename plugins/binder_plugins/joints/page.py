@@ -28,6 +28,7 @@ from binder_plugins.joints.first import (
     why_first,
 )
 from binder_plugins.joints.order import met, title_of
+from binder_plugins.joints.together import TOGETHER
 
 _COLUMNS = (
     Column("Joint", 3),
@@ -66,10 +67,17 @@ def joint_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
 def _row(joint: Joint, fitted: Fitted, halves: list[HalfFact], design: Design) -> tuple[Text, ...]:
     fact = design.facts.about(JointFact, joint.name)
     first = first_half(joint, design, fitted, halves)
-    master: Text = ("either",)
+    master: Text = ("both at once" if joint.made == TOGETHER else "either",)
     if first is not None:
         master = (Reckoned(title_of(first, design), why_first(joint, first, halves)),)
     blank: Text = ("",)
     if first is not None and meeting_of(joint).group == "fit":
         blank = (Blank(f"joint {joint.name} {first.place}", design.units),)
-    return ((joint.name,), (fact.phrase if fact else "",), master, (joint.made,), blank)
+    phrase = fact.phrase if fact else ""
+    return ((joint.name,), (phrase,), master, (_how_made(joint, halves),), blank)
+
+
+def _how_made(joint: Joint, halves: list[HalfFact]) -> str:
+    """As the joint says; `to suit` where it says nothing and one half is made to the other."""
+    is_suited = any("to suit" in half.how for half in halves)
+    return "to suit" if joint.made == "to drawing" and is_suited else str(joint.made)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import lathe_for, place_of, round_holder
@@ -47,7 +48,7 @@ def is_eased(half: HalfFact) -> bool:
 
 
 def _polish(work: Work, place: str, half: HalfFact) -> Act:
-    return work.act(
+    act = work.act(
         "polish",
         f"try the {place.replace('_', ' ')} in the {half.mate}; polish only where it is tight",
         machine=lathe_for(work.design.workshop, half.upper or 1.0),
@@ -55,3 +56,4 @@ def _polish(work: Work, place: str, half: HalfFact) -> Act:
         size=half.upper or 1.0,
         tags=("finish", "fit", "outside"),
     )
+    return replace(act, feed="by hand")

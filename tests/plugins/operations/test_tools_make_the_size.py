@@ -68,8 +68,8 @@ def test_a_hole_grows_from_tool_to_tool(name: str) -> None:
 @pytest.mark.parametrize("name", SPECS)
 def test_a_boring_bar_goes_into_the_hole_that_is_drilled(name: str) -> None:
     for part, act in acts(name, "bore"):
-        if not act.tool.startswith("boring bar"):
-            continue
+        if not act.tool.startswith("boring bar") or part in design(name).tasks:
+            continue  # What is bored again when it is pressed in was drilled on its own leaf.
         there = [
             one.size
             for one in design(name).facts.about(Route, part).acts  # type: ignore[union-attr]
