@@ -21,6 +21,7 @@ from binder_trade.gears import (
     from_circular,
     from_dp,
     identify,
+    involute,
     least_teeth,
     least_teeth_with,
     mesh,
@@ -135,6 +136,7 @@ def test_size_over_pins() -> None:
     pins = over_pins(Gear(20, 1), 1.7)
     assert pins.size_mm == pytest.approx(22.2941, abs=2e-4)
     assert "24.135" in pins.steps[1].value
+    assert involute(math.radians(24.135)) == pytest.approx(0.0268197, abs=1e-7)
 
 
 # m = 25.4 / P, 25.4 exact.
