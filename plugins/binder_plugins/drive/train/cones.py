@@ -20,7 +20,7 @@ _ABOVE = "write turns of the driven for one of the driver, above nothing"
 
 
 def cone_steps(joint: Joint) -> Steps | Diagnostic:
-    """The running diameters in mm, to a hundredth where one belt allows it; `ratios` are driven turns for one."""
+    """The running diameters in mm, in tidy figures; `ratios` are driven turns for one."""
     entry = joint.entry
     smallest, centres = getattr(entry, "smallest", None), getattr(entry, "centres", None)
     ratios = [float(one.exact) for one in entry.ratios]  # type: ignore[attr-defined]
