@@ -14,6 +14,23 @@ ROPE_NOT_HELD = Code(
     "drive:\n  rope: {winds: [barrel.drum, twine], rope: 2 mm, load: 1 kg, height: 20 m}",
     "A wider or thicker drum, thinner rope, or less height.",
 )
+ROPE_WAY_WRONG = Code(
+    "rope-way-wrong",
+    E,
+    "A rope that is led over something that is not there, or over more or fewer sheaves than its"
+    " lines have.",
+    "The load hangs in other lines than were reckoned with, and the drum pulls twice as hard.",
+    "drive:\n  rope: {winds: [barrel.drum, twine], lines: 2, over: [head]}   # and the block?",
+    "Name every sheave from the drum to the dead end, or write the `lines:` that there are.",
+)
+ROPE_TOO_SHORT = Code(
+    "rope-too-short",
+    W,
+    "Rope that is bought shorter than its way, the lift, and the turns that stay on the drum.",
+    "Let out to the ground, the last turns slip off the drum and the load drops.",
+    "bought:\n  twine: {what: braided cord, sizes: {diameter: 1 mm, length: 200 mm}}",
+    "Buy the length that the finding names.",
+)
 CHAIN_LENGTH_WRONG = Code(
     "chain-length-wrong",
     W,
@@ -173,6 +190,8 @@ MOTION_CLASH = Code(
 CODES = (
     MOTION_CLASH,
     ROPE_NOT_HELD,
+    ROPE_WAY_WRONG,
+    ROPE_TOO_SHORT,
     TACKLE_IMPOSSIBLE,
     CHAIN_LENGTH_WRONG,
     HAMMER_DOES_NOT_LAND,

@@ -55,6 +55,10 @@ CASES = {
         spec("a b", HAND, "x: {meshes: [⟪a⟫, b], teeth: [3, 54], module: 1 mm}"),
         spec("a b", HAND, GEARS),
     ),
+    "no-bore-to-set": (
+        spec("a b", HAND, GEARS.replace("x:", "⟪x⟫:").replace("}", ", made: set in mesh}")),
+        spec("a b", HAND, GEARS),
+    ),
     "centres-disagree": (
         spec("a b", HAND, GEARS.replace("}", ", centres: ⟪36 mm⟫}")),
         spec("a b", HAND, GEARS.replace("}", ", centres: 36.05 mm}")),
@@ -162,6 +166,12 @@ CASES = {
         spec("a", "hand: {turns: [drum], by: hand, speeds: [60 r/min]}",
              "x: {winds: [drum.barrel, cord], rope: 1 mm, load: 1 kg, height: 400 mm}",
              parts=DRUM % "20 mm", more=CORD),
+    ),
+    "rope-way-wrong": (
+        spec("a b", HAND, "⟪x⟫: {winds: [a, cord], rope: 1 mm, diameter: 20 mm, load: 1 kg, "
+             "lines: 2, over: [b]}", more=CORD),
+        spec("a b", HAND, "x: {winds: [a, cord], rope: 1 mm, diameter: 20 mm, load: 1 kg, "
+             "lines: 2, over: [b, b]}", more=CORD),
     ),
     "chain-length-wrong": (
         spec("a b", HAND, "x: {chained: [a, b], teeth: [21, 63], pitch: 12.7 mm, links: 120, "
@@ -308,4 +318,5 @@ def test_every_code_has_a_case() -> None:
         "motion-clash",
         "pulley-differs",
         "shafts-stand-otherwise",
+        "rope-too-short",
     } == set(CASES)

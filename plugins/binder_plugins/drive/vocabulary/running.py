@@ -6,7 +6,19 @@ from typing import Annotated
 
 from pydantic import Field
 
-from binder.api import Angle, Count, Flag, Force, JointEntry, Length, Mass, Model, Number, OneOf
+from binder.api import (
+    Angle,
+    Count,
+    Flag,
+    Force,
+    JointEntry,
+    Length,
+    Mass,
+    Model,
+    Name,
+    Number,
+    OneOf,
+)
 
 MOST_STEPS = 8
 BeltKind = Annotated[str, OneOf("a belt", "round", "flat", "vee", "toothed")]
@@ -128,7 +140,8 @@ class WindEntry(JointEntry):
     """A drum and its rope: the `load` as a mass or the `pull` as a force, over `lines` of rope.
 
     `diameter` is the barrel's where it is not its place's. The rope runs over so many fixed
-    `sheaves` on its way to the drum; one, where a block hangs in several lines. What `hangs`
+    `sheaves` on its way to the drum; one, where a block hangs in several lines. `over` names
+    every sheave from the drum on, `dead_end` what its other end is made fast to. What `hangs`
     pulls back by itself.
     """
 
@@ -138,6 +151,8 @@ class WindEntry(JointEntry):
     pull: Force | None = None
     lines: Count | None = None
     sheaves: Count | None = None
+    over: Annotated[list[Name], Field(max_length=24)] | None = None
+    dead_end: Name | None = None
     height: Length | None = None
     layers: Count | None = None
     hangs: Flag = False
