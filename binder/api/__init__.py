@@ -1,6 +1,6 @@
 """Everything that a plugin may import."""
 
-from binder.api.answers import Answer, Reason, Result
+from binder.api.answers import Answer, Reason, Result, reasons
 from binder.api.asked import COMMAND_LINE, NotSizeError, asked_size, said_back, with_point
 from binder.api.cautioned import CautionLines, cautions_at
 from binder.api.contributions import Check, Export, ExportFile, Page, PlanStep, Reckoning

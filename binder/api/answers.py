@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
+from typing import Protocol
 
 from binder.diagnostics import Diagnostic
 
@@ -30,6 +32,31 @@ class Reason:
     formula: str
     value: str
     source: str = ""
+
+
+class Explained(Protocol):
+    """A step of a sum, as the trade's tables and sums tell it."""
+
+    @property
+    def name(self) -> str:
+        """What was reckoned."""
+
+    @property
+    def formula(self) -> str:
+        """By which rule."""
+
+    @property
+    def value(self) -> str:
+        """To what."""
+
+    @property
+    def source(self) -> str:
+        """Where the rule stands."""
+
+
+def reasons(steps: Iterable[Explained]) -> tuple[Reason, ...]:
+    """The steps of a sum as the lines of an answer."""
+    return tuple(Reason(one.name, one.formula, one.value, one.source) for one in steps)
 
 
 @dataclass(frozen=True, slots=True)

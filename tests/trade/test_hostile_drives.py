@@ -21,6 +21,7 @@ from binder_trade.chains.bead import bead_loop, bead_wheel
 from binder_trade.chains.roller import chain_drive, chain_speed, exact_length, teeth_for
 from binder_trade.explained import NotDefined, Step
 from binder_trade.friction.wheels import friction_drive
+from binder_trade.gears.stopping import geneva, pawl_load, ratchet_feed
 from binder_trade.losses.movers import engine_power_w, motor, motor_from_plate, synchronous_rpm
 from binder_trade.losses.stages import worm_loss
 from binder_trade.mechanisms.cam_laws import Segment, cam_motion
@@ -37,8 +38,8 @@ from binder_trade.mechanisms.flywheel import (
 )
 from binder_trade.mechanisms.four_bar import four_bar
 from binder_trade.mechanisms.similarity import scale_speed, scaled
-from binder_trade.mechanisms.step_motion import geneva, pawl_load, ratchet_feed, toggle_force
 from binder_trade.mechanisms.tappets import blows, gravity_share_of, trip
+from binder_trade.mechanisms.toggle import toggle_force
 from binder_trade.mechanisms.yoke import eccentric, scotch_yoke
 from binder_trade.screws.handwheel import differential_screw, handwheel, screw_force
 from binder_trade.shafting.beam import Load, bend, spread
@@ -122,7 +123,7 @@ CALLS: tuple[tuple[Callable[..., object], tuple[float, ...]], ...] = (
     (four_bar, (100, 40, 120, 80)),
     (scale_speed, (10, 16)),
     (scaled, (16,)),
-    (geneva, (4,)),
+    (geneva, (4, 30, 2)),
     (ratchet_feed, (60, 15, 1.5)),
     (pawl_load, (100, 20, 3, 1)),
     (toggle_force, (10, 5)),

@@ -6,8 +6,8 @@ import re
 from collections.abc import Sequence
 from typing import Final
 
-from binder.api import Answer, Diagnostic, Result, Workshop
-from binder_plugins.fasteners.words_asked import length_mm, one_line, reasons, refused
+from binder.api import Answer, Diagnostic, Result, Workshop, reasons
+from binder_plugins.fasteners.words_asked import length_mm, one_line, refused
 from binder_trade.explained import NotDefined
 from binder_trade.fastening import Face, Pattern, lay_out, read_pattern
 

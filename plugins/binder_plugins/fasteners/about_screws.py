@@ -7,11 +7,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from binder.api import NOWHERE, Answer, Diagnostic, Reason, Result, Workshop
+from binder.api import NOWHERE, Answer, Diagnostic, Reason, Result, Workshop, reasons
 from binder_plugins.fasteners.about import drills_of, thread_named
 from binder_plugins.fasteners.asking import Asked, thread_of
 from binder_plugins.fasteners.lengths_sold import sold, usual_head
-from binder_plugins.fasteners.words_asked import length_mm, one_line, reasons, refused
+from binder_plugins.fasteners.words_asked import length_mm, one_line, refused
 from binder_trade.explained import NotDefined
 from binder_trade.fastening import (
     Grip,

@@ -9,11 +9,10 @@ from binder.api import (
     NOWHERE,
     Diagnostic,
     ExpressionFault,
-    Reason,
     parse_size,
 )
 from binder_plugins.fasteners import codes
-from binder_trade.explained import NotDefined, Step
+from binder_trade.explained import NotDefined
 from binder_trade.fastening import quoted
 
 _LONGEST = 200
@@ -43,8 +42,3 @@ def length_mm(text: str) -> float:
 def refused(reason: str, way_out: str) -> Diagnostic:
     """The finding for a question that has no answer."""
     return codes.HARDWARE_WORDS_UNREADABLE.at(NOWHERE, reason, help=way_out)
-
-
-def reasons(steps: Sequence[Step]) -> tuple[Reason, ...]:
-    """Steps of the trade as lines of a working."""
-    return tuple(Reason(step.name, step.formula, step.value, step.source) for step in steps)

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 import re
 
-from binder.api import Answer, Reckoning, Result, Workshop
+from binder.api import Answer, Reckoning, Result, Workshop, reasons
 from binder_plugins.fits.figures import with_unit
 from binder_plugins.fits.reckoning import (
     UnreadableError,
     asked,
     classes,
     millimetres,
-    reasons,
     size_first,
 )
 from binder_trade.explained import NotDefined, Step

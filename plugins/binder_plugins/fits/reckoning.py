@@ -16,10 +16,11 @@ from binder.api import (
     Result,
     Workshop,
     parse_size,
+    reasons,
 )
 from binder_plugins.fits import codes
 from binder_plugins.fits.figures import range_of, size, with_unit
-from binder_trade.explained import NotDefined, Step
+from binder_trade.explained import NotDefined
 from binder_trade.fits.duties import choose
 from binder_trade.fits.to_suit import says, wanted_um
 from binder_trade.limits import Fit, fit, limits, name_of, read_fit, working
@@ -84,11 +85,6 @@ def millimetres(text: str, example: str) -> float:
     if quantity.dimension != LENGTH:
         raise UnreadableError(f"'{text.strip()[:40]}' is no length", f"write it as {example}")
     return float(quantity.amount)
-
-
-def reasons(steps: Sequence[Step]) -> tuple[Reason, ...]:
-    """The steps of a sum as the lines of an answer."""
-    return tuple(Reason(one.name, one.formula, one.value, one.source) for one in steps)
 
 
 def _limits(text: str, workshop: Workshop) -> Answer:

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from binder.api import Answer, Asked, Result, Workshop, asked, with_nothing_loose
-from binder_plugins.slides.answering import reasons
+from binder.api import Answer, Asked, Result, Workshop, asked, reasons, with_nothing_loose
 from binder_plugins.slides.wanted import USUAL_ANGLE, owned_cutters
 from binder_trade.slides import (
     Dovetail,

@@ -5,8 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
-from binder.api import Answer, Asked, NotAskedError, Result, Workshop, asked, unread
-from binder_plugins.slides.answering import reasons
+from binder.api import Answer, Asked, NotAskedError, Result, Workshop, asked, reasons, unread
 from binder_trade.slides import (
     Leadscrew,
     Lift,

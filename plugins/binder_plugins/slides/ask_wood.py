@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from binder.api import Answer, Asked, Result, Workshop, asked, unread
-from binder_plugins.slides.answering import reasons
+from binder.api import Answer, Asked, Result, Workshop, asked, reasons, unread
 from binder_trade.explained import Step
 from binder_trade.wood import HEATED_ROOM, Cut, Movement, Season, movement, slot, wood
 

@@ -11,16 +11,21 @@ from binder_trade.belts.run import run
 from binder_trade.explained import NotDefined, Step, mm, positive, within
 
 BEADS: Final = "geometry: beads one pitch apart along the chord of the wheel"
+_PLAY, _GROOVE = 1.05, 1.3
 
 
 @dataclass(frozen=True, slots=True)
 class BeadWheel:
-    """A wheel with a pocket for each bead; mm. The beads' middles lie on the pitch circle."""
+    """A wheel with a pocket for each bead; mm. The beads' middles lie on the pitch circle.
+
+    `pocket_mm` is the diameter of a pocket, with its play; `groove_mm` the groove for the wire.
+    """
 
     pockets: int
     pitch_circle_mm: float
     rim_mm: float
     pocket_mm: float
+    groove_mm: float
     steps: tuple[Step, ...]
 
 
@@ -34,18 +39,23 @@ class BeadLoop:
     steps: tuple[Step, ...]
 
 
-def bead_wheel(pitch_mm: float, bead_mm: float, pockets: int) -> BeadWheel:
+def bead_wheel(pitch_mm: float, bead_mm: float, pockets: int, link_mm: float = 0.0) -> BeadWheel:
     """A wheel for a bead chain: bead diameter and pitch in mm, half of each bead in the rim.
 
-    Raises NotDefined where beads are thicker than their pitch. Source: `BEADS`.
+    `link_mm` is the thickness of the wire between the beads. Raises NotDefined where beads are
+    thicker than their pitch. Source: `BEADS`; play of a twentieth common practice.
     """
     pitch, bead = positive(pitch_mm, "the pitch"), positive(bead_mm, "the bead")
     if bead >= pitch:
         raise NotDefined("the beads are thicker than they are apart", "measure over ten pitches")
     count = int(within(pockets, 5, 200, "the number of pockets"))
     circle = pitch / math.sin(math.pi / count)
-    steps = (Step("pitch circle", "pitch / sin(180° / pockets)", mm(circle), BEADS),)
-    return BeadWheel(count, circle, circle, bead, steps)
+    pocket = _PLAY * bead
+    steps = (
+        Step("pitch circle", "pitch / sin(180° / pockets)", mm(circle), BEADS),
+        Step("pocket", "1.05 × the bead", mm(pocket), "common practice, no source"),
+    )
+    return BeadWheel(count, circle, circle, pocket, _GROOVE * (link_mm or bead / 3), steps)
 
 
 def bead_loop(pitch_mm: float, first: int, second: int, centres_mm: float) -> BeadLoop:

@@ -21,13 +21,13 @@ POLYGON: Final = "geometry of the pitch polygon, p / sin(180°/z)"
 
 @dataclass(frozen=True, slots=True)
 class Chain:
-    """A roller chain: pitch, roller and inner width in mm, least breaking load in N."""
+    """A roller chain: pitch, roller and inner width in mm, breaking load in N if kept."""
 
     name: str
     pitch_mm: float
     roller_mm: float
     inner_mm: float
-    breaking_n: float
+    breaking_n: float | None
     source: str
 
 
@@ -63,7 +63,12 @@ def chain(name: str) -> Chain:
             f"no chain “{name[:20]}” is kept here", "one of: " + ", ".join(table["rows"])
         )
     row = table["rows"][key]
-    return Chain(key, row["pitch"], row["roller"], row["inner"], row["breaking"], cited(table))
+    return Chain(key, row["pitch"], row["roller"], row["inner"], row.get("breaking"), cited(table))
+
+
+def chains() -> tuple[str, ...]:
+    """The names of the chains that are kept."""
+    return tuple(_data()["roller"]["rows"])
 
 
 def pitch_circle(pitch_mm: float, teeth: int) -> float:

@@ -44,16 +44,6 @@ from binder_trade.gears.pitches import (
 from binder_trade.gears.proportions import Body, body, largest_bore
 from binder_trade.gears.rack_drive import RackDrive, rack_drive
 from binder_trade.gears.racks import Rack, rack, racks
-from binder_trade.gears.sprockets import (
-    BeadWheel,
-    Chain,
-    Sprocket,
-    bead_wheel,
-    chain,
-    chains,
-    pitch_circle,
-    sprocket,
-)
 from binder_trade.gears.strength import (
     Forces,
     Strength,
@@ -77,13 +67,11 @@ from binder_trade.gears.worm import (
 )
 
 __all__ = [
-    "BeadWheel",
     "BevelGear",
     "BevelPair",
     "Blank",
     "Body",
     "Candidate",
-    "Chain",
     "Chord",
     "ClockPair",
     "ClockWheel",
@@ -101,7 +89,6 @@ __all__ = [
     "Rack",
     "RackDrive",
     "Span",
-    "Sprocket",
     "Step",
     "Strength",
     "WormForces",
@@ -109,13 +96,10 @@ __all__ = [
     "angle_of",
     "back_efficiency",
     "base_pitch_from",
-    "bead_wheel",
     "best_pin",
     "bevel",
     "blank",
     "body",
-    "chain",
-    "chains",
     "check_mates",
     "choose_pin",
     "chordal",
@@ -141,7 +125,6 @@ __all__ = [
     "nearest",
     "over_pins",
     "overlap",
-    "pitch_circle",
     "pitches",
     "rack",
     "rack_drive",
@@ -151,7 +134,6 @@ __all__ = [
     "shift_for",
     "shifted",
     "span",
-    "sprocket",
     "strength",
     "stress_of",
     "tabulated_factor",

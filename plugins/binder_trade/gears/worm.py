@@ -153,7 +153,7 @@ def worm_forces(pair: WormPair, torque_n_mm: float) -> WormForces:
 
 def _screw(lead_deg: float, friction: float, angle_deg: float) -> tuple[float, float, float]:
     within(lead_deg, 0.05, 60, "a lead angle", "°")
-    within(angle_deg, 0, 35, "a pressure angle", "°")
+    within(angle_deg, 0, 45, "a pressure angle", "°")
     within(friction, 0, 0.6, "a coefficient of friction")
     return math.tan(math.radians(lead_deg)), math.cos(math.radians(angle_deg)), friction
 

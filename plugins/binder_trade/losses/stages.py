@@ -9,10 +9,13 @@ from typing import Any, Final
 
 from binder.api import load_data
 from binder_trade.explained import NotDefined, Step, within
+from binder_trade.gears.worm import back_efficiency, efficiency
 
 WORM: Final = (
     "η = tan λ (c − μ tan λ) / (c tan λ + μ), c = cos of the pressure angle; Jindal, Machine Design"
 )
+# Friction that holds at rest, and so much more of it, holds a worm that is shaken.
+_SHAKEN: Final = 1.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,13 +88,14 @@ def worm_loss(lead_deg: float, friction: float, pressure_deg: float = 20.0) -> W
     `pressure_deg` is the angle in the normal plane. `holds_when_shaken` wants half as much
     friction again as holds at rest. Raises NotDefined. Source: `WORM`.
     """
-    lead = math.tan(math.radians(within(lead_deg, 0.1, 60, "the lead angle", "°")))
+    within(lead_deg, 0.1, 60, "the lead angle", "°")
     mu = within(friction, 0, 0.5, "the friction")
-    flank = math.cos(math.radians(within(pressure_deg, 0, 45, "the pressure angle", "°")))
-    forward = lead * (flank - mu * lead) / (flank * lead + mu)
+    within(pressure_deg, 0, 45, "the pressure angle", "°")
+    forward = efficiency(lead_deg, mu, pressure_deg)
     if forward <= 0:
         raise NotDefined("friction jams a worm as steep as this", "take fewer starts")
-    back = max(0.0, (flank * lead - mu) / (lead * (flank + mu * lead)))
+    driven = back_efficiency(lead_deg, mu, pressure_deg)
+    back = max(0.0, driven)
     steps = (
         Step(
             "efficiency as driver",
@@ -106,7 +110,8 @@ def worm_loss(lead_deg: float, friction: float, pressure_deg: float = 20.0) -> W
             WORM,
         ),
     )
-    return WormLoss(forward, back, mu >= flank * lead, mu >= 1.5 * flank * lead, steps)
+    shaken = back_efficiency(lead_deg, mu / _SHAKEN, pressure_deg)
+    return WormLoss(forward, back, driven <= 0, shaken <= 0, steps)
 
 
 def _rows() -> Mapping[str, Any]:

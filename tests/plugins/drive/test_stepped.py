@@ -51,7 +51,7 @@ def test_every_step_is_written_into_both_parts(compile_text: Compile) -> None:
     for name, sizes in (("driver", (20, middle, 40)), ("driven", (40, middle, 20))):
         places = [outcome.design.facts.about(PlaceFact, f"{name}.s{n}") for n in range(3)]
         found = [float(one.diameter) for one in places if one is not None and one.diameter]
-        assert found == pytest.approx(sizes, abs=1e-3)
+        assert found == pytest.approx(sizes, abs=0.006)
         form = outcome.design.facts.about(FormFact, name)
         assert form is not None
         assert max(one.across for one in form.stretches) == pytest.approx(40)
@@ -96,7 +96,7 @@ def test_a_pulley_by_its_own_shape(compile_text: Compile) -> None:
     assert form is not None, outcome.findings
     middle = (belt_of(20, 40, 90) - 180) / pi
     across = [one.across for one in form.stretches]
-    assert across == pytest.approx([23, middle + 3, 43], abs=1e-3)
+    assert across == pytest.approx([23, middle + 3, 43], abs=0.006)
 
 
 @pytest.mark.parametrize(

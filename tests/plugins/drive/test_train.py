@@ -304,6 +304,6 @@ def test_the_diagram_tells_the_ratio_of_every_step(compile_text: Callable[..., O
     (picture,) = diagram_of(train, design)
     assert isinstance(picture, Picture)
     words = [one.text for one in picture.drawing.shapes if isinstance(one, DrawnLabel)]
-    assert [one for one in words if one.startswith("step")] == [
-        "step 1   1 : 2", "step 2   1 : 1", "step 3   2 : 1",
+    assert [" ".join(one.split()) for one in words if one.startswith("step")] == [
+        "step 1 1 : 2", "step 2 1 : 1", "step 3 2 : 1",
     ]  # fmt: skip

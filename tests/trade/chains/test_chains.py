@@ -59,7 +59,7 @@ def test_pitch_circles_of_the_standard(teeth: int, circle: float) -> None:
 def test_chains_of_the_standard() -> None:
     assert [chain(name).pitch_mm for name in ("04B", "05B", "06b", "08B-1")] == [6, 8, 9.525, 12.7]
     row = [chain(name) for name in ("04B", "05B", "06B", "08B", "10B")]
-    for sizes in ([each.roller_mm for each in row], [each.breaking_n for each in row]):
+    for sizes in ([each.roller_mm for each in row], [each.breaking_n or 0.0 for each in row]):
         assert sizes == sorted(set(sizes))
     assert all(each.roller_mm < each.pitch_mm > each.inner_mm for each in row)
     with pytest.raises(NotDefined, match="no chain"):

@@ -21,12 +21,12 @@ from binder_trade.gears import (
     from_circular,
     from_dp,
     identify,
+    involute,
     least_teeth,
     least_teeth_with,
     mesh,
     modules,
     over_pins,
-    pitch_circle,
     rack,
     shift_for,
     shifted,
@@ -136,6 +136,7 @@ def test_size_over_pins() -> None:
     pins = over_pins(Gear(20, 1), 1.7)
     assert pins.size_mm == pytest.approx(22.2941, abs=2e-4)
     assert "24.135" in pins.steps[1].value
+    assert involute(math.radians(24.135)) == pytest.approx(0.0268197, abs=1e-7)
 
 
 # m = 25.4 / P, 25.4 exact.
@@ -321,15 +322,6 @@ def test_lewis_form_factor_by_formula(teeth: int, factor: float) -> None:
 )
 def test_lewis_form_factor_by_table(teeth: int, factor: float) -> None:
     assert tabulated_factor(teeth) == pytest.approx(factor, abs=1e-3)
-
-
-# ISO 606, annex A, table of unit pitch, from memory.
-@pytest.mark.parametrize(
-    ("teeth", "size"),
-    [(9, 2.9238), (13, 4.1786), (17, 5.4422), (19, 6.0755), (25, 7.9787), (38, 12.1096)],
-)
-def test_pitch_circle_of_a_sprocket(teeth: int, size: float) -> None:
-    assert pitch_circle(1, teeth) == pytest.approx(size, abs=1e-4)
 
 
 # BS 978-2 as printed on a published page on clock gears: leaves to addendum, arc and width.

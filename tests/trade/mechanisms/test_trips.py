@@ -7,19 +7,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from binder_trade.explained import NotDefined
-from binder_trade.mechanisms.step_motion import (
-    geneva,
-    pawl_load,
-    ratchet_feed,
-    toggle_force,
-    toggle_reach,
-)
+from binder_trade.gears.stopping import geneva, pawl_load, position, ratchet_feed, speed
 from binder_trade.mechanisms.tappets import (
     blow_energy_nmm,
     blows,
     gravity_share_of,
     trip,
 )
+from binder_trade.mechanisms.toggle import toggle_force, toggle_reach
 
 
 # Law of falling bodies: 20 mm in √(2 × 20 / 9806.65) = 0.0639 s.
@@ -91,22 +86,23 @@ def test_trips_that_cannot_be() -> None:
     [(3, 6.464, 1 / 6), (4, 2.414, 1 / 4), (6, 1.0, 1 / 3), (8, 0.620, 3 / 8)],
 )
 def test_geneva_wheels(slots: int, ratio: float, share: float) -> None:
-    made = geneva(slots)
-    assert made.most_ratio == pytest.approx(ratio, abs=1e-3)
-    assert made.index_share == pytest.approx(share)
-    assert made.index_share + made.dwell_share == 1
-    assert made.at(0) == pytest.approx((0, made.most_ratio))
+    made = geneva(slots, 30, 1)
+    assert made.top_speed == pytest.approx(ratio, abs=1e-3)
+    assert made.moving_deg / 360 == pytest.approx(share)
+    assert made.moving_deg + made.resting_deg == 360
+    assert (position(slots, 0), speed(slots, 0)) == pytest.approx((0, made.top_speed))
 
 
 @given(slots=st.integers(3, 12), part=st.floats(-0.99, 0.99))
 def test_a_geneva_wheel_moves_smoothly(slots: int, part: float) -> None:
-    made, step = geneva(slots), 1e-6
-    angle = part * (made.index_rad / 2 - 2 * step)
-    one, two = made.at(angle - step)[0], made.at(angle + step)[0]
-    assert made.at(angle)[1] == pytest.approx((two - one) / 2 / step, abs=1e-5)
-    end = made.at(made.index_rad / 2 * (1 - 1e-12))
-    assert end == pytest.approx((math.pi / slots, 0), abs=1e-6)
-    assert made.at(math.pi)[1] == 0
+    moving, step = geneva(slots, 30, 1).moving_deg, 1e-5
+    angle = part * (moving / 2 - 2 * step)
+    one, two = position(slots, angle - step), position(slots, angle + step)
+    assert speed(slots, angle) == pytest.approx((two - one) / 2 / step, abs=1e-5)
+    end = moving / 2 * (1 - 1e-12)
+    assert position(slots, end) == pytest.approx(180 / slots, abs=1e-4)
+    assert speed(slots, end) == pytest.approx(0, abs=1e-6)
+    assert speed(slots, 180) == 0
 
 
 # A ratchet of 60 teeth on a screw of 1.5 mm: a swing of 15° is two teeth, 0.05 mm.
@@ -138,4 +134,4 @@ def test_a_toggle() -> None:
     with pytest.raises(NotDefined, match="angle of the links"):
         toggle_force(10, 0)
     with pytest.raises(NotDefined, match="number of slots"):
-        geneva(2)
+        geneva(2, 30, 1)

@@ -6,9 +6,9 @@ import re
 from collections.abc import Callable, Sequence
 from fractions import Fraction
 
-from binder.api import COMMAND_LINE, Answer, Diagnostic, NotAskedError, Reason, Workshop, unread
+from binder.api import COMMAND_LINE, Answer, Diagnostic, NotAskedError, Workshop, unread
 from binder_plugins.drive.question_codes import QUESTION_UNREADABLE
-from binder_trade.explained import NotDefined, Step
+from binder_trade.explained import NotDefined
 
 _WHOLE = re.compile(r"[0-9]{1,4}")
 _NUMBER = re.compile(r"[0-9]{1,9}(?:\.[0-9]{1,9})?")
@@ -27,11 +27,6 @@ def answered(
             return QUESTION_UNREADABLE.at(COMMAND_LINE, refusal.reason, help=refusal.way_out)
 
     return tried
-
-
-def reasons(steps: Sequence[Step]) -> tuple[Reason, ...]:
-    """The steps of a sum as an answer shows them."""
-    return tuple(Reason(one.name, one.formula, one.value, one.source) for one in steps)
 
 
 def whole(text: str, what: str, example: str) -> int:

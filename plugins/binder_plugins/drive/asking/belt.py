@@ -14,9 +14,9 @@ from binder.api import (
     Workshop,
     asked,
     asked_size,
+    reasons,
     unread,
 )
-from binder_plugins.drive.asking.answering import reasons
 from binder_trade.belts.centres import centres_for
 from binder_trade.belts.round_belt import cut_length
 from binder_trade.belts.run import Layout, Run, run

@@ -6,8 +6,8 @@ import re
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
-from binder.api import Answer, NotAskedError, Result, Workshop, asked, unread
-from binder_plugins.drive.asking.answering import ratio_of, reasons, whole
+from binder.api import Answer, NotAskedError, Result, Workshop, asked, reasons, unread
+from binder_plugins.drive.asking.answering import ratio_of, whole
 from binder_plugins.drive.pairs.indexing import Divider, dividers, minutes_text, place_words
 from binder_trade.explained import NotDefined
 from binder_trade.gears.dividing.dial import Dial, dial

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from binder.api import Answer, Asked, NotAskedError, Result, Workshop, asked, unread
-from binder_plugins.drive.asking.answering import reasons, whole
+from binder.api import Answer, Asked, NotAskedError, Result, Workshop, asked, reasons, unread
+from binder_plugins.drive.asking.answering import whole
 from binder_plugins.drive.pairs.indexing import divided
 from binder_trade.explained import NotDefined, Step
 from binder_trade.gears.form_cutters import cutter_for

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from binder.api import Answer, NotAskedError, Result, Workshop, asked, with_nothing_loose
-from binder_plugins.drive.asking.answering import ratio_of, reasons, whole
+from binder.api import Answer, NotAskedError, Result, Workshop, asked, reasons, with_nothing_loose
+from binder_plugins.drive.asking.answering import ratio_of, whole
 from binder_trade.screws.handwheel import handwheel
 
 _TRAVEL = "lead 2 mm divisions 100 travel 12.34 mm"

@@ -15,9 +15,10 @@ from binder.api import (
     Workshop,
     asked,
     asked_size,
+    reasons,
     unread,
 )
-from binder_plugins.drive.asking.answering import ratio_of, reasons, wheels_of, whole
+from binder_plugins.drive.asking.answering import ratio_of, wheels_of, whole
 from binder_trade.gears.trains.change_wheels import pitch_of, screws
 from binder_trade.gears.trains.compound import MeshOf, run_train
 from binder_trade.gears.trains.search import search

@@ -17,9 +17,9 @@ from binder_plugins.drive.train.strength import drum_radius, load_of
 from binder_plugins.drive.train.told import module_of, teeth_of
 from binder_solid.facts import FormFact
 from binder_trade.explained import NotDefined, Step
+from binder_trade.gears.stopping.pawls import pawl_load
 from binder_trade.gears.worm import worm
 from binder_trade.mechanisms.similarity import scale_speed
-from binder_trade.mechanisms.step_motion import pawl_load
 
 _LEAST_CLICKS = 4
 _TOOTH_DEEP = 0.4  # of the pitch of the teeth; common practice, no source

@@ -97,7 +97,9 @@ def _ratios(passed: Passed, x: float, middle: float) -> Iterator[DrawnLabel]:
     if len(ratios) == 1:
         words = [_ratio(ratios[0])]
     elif len(ratios) <= _MOST_LINES:
-        words = [f"step {number}   {_ratio(one)}" for number, one in enumerate(ratios, 1)]
+        words = [
+            f"step {number}\u00a0\u00a0\u00a0{_ratio(one)}" for number, one in enumerate(ratios, 1)
+        ]
     else:
         words = [f"{len(ratios)} steps,", _ratio(min(ratios)), "to", _ratio(max(ratios))]
     top = middle + 1.2 - _LINE * (len(words) - 1) / 2

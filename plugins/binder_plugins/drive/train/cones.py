@@ -8,18 +8,19 @@ from fractions import Fraction
 from binder.api import Diagnostic, Joint, Size
 from binder_plugins.drive import belt_codes
 from binder_trade.belts.cone import cone_from_driver, cone_from_first
-from binder_trade.belts.run import Layout, run
+from binder_trade.belts.run import Layout, length_of, run
 from binder_trade.explained import NotDefined
 
 Steps = tuple[tuple[Fraction, ...], ...]
 Rows = Sequence[tuple[Fraction | None, ...]]
-# So that the belt differs by less than a hundredth of a millimetre from step to step.
-_MICROMETRES = 1000
+# As a lathe is read; to the micrometre where the belt would differ by more from step to step.
+_PLACES = (100, 1000)
+_APART_MM = 0.01
 _ABOVE = "write turns of the driven for one of the driver, above nothing"
 
 
 def cone_steps(joint: Joint) -> Steps | Diagnostic:
-    """The running diameters in mm, to the micrometre; `ratios` are driven turns for one."""
+    """The running diameters in mm, in tidy figures; `ratios` are driven turns for one."""
     entry = joint.entry
     smallest, centres = getattr(entry, "smallest", None), getattr(entry, "centres", None)
     ratios = [float(one.exact) for one in entry.ratios]  # type: ignore[attr-defined]
@@ -43,7 +44,8 @@ def _solved(ratios: list[float], smallest: float, centres: float, layout: Layout
     made = dict(zip(order, cone.runs, strict=True)) if len(set(ratios)) == len(ratios) else {}
     if not made:
         raise NotDefined("two steps of one ratio", "write each ratio once")
-    return tuple((_whole(made[one].first_mm), _whole(made[one].second_mm)) for one in ratios)
+    pairs = [(made[one].first_mm, made[one].second_mm) for one in ratios]
+    return _rounded(pairs, centres, layout)
 
 
 def suited_steps(rows: Rows, centres: float, layout: Layout) -> Steps:
@@ -60,22 +62,34 @@ def suited_steps(rows: Rows, centres: float, layout: Layout) -> Steps:
             "a step is to suit on both pulleys", "write one of the two, or `ratios:` for all"
         )
     length = run(float(known[0]), float(known[1]), centres, layout).length_mm
-    return tuple(_suited(one, two, length, centres, layout) for one, two in rows)
+    pairs = [_suited(one, two, length, centres, layout) for one, two in rows]
+    return _rounded(pairs, centres, layout)
+
+
+def _rounded(pairs: Sequence[tuple[float, float]], centres: float, layout: Layout) -> Steps:
+    """The diameters in as few places as keep the belt of one length."""
+    steps: Steps = ()
+    for places in _PLACES:
+        steps = tuple(tuple(_whole(size, places) for size in pair) for pair in pairs)
+        lengths = [length_of(float(a), float(b), centres, layout) for a, b in steps]
+        if max(lengths) - min(lengths) < _APART_MM:
+            break
+    return steps
 
 
 def _suited(
     one: Fraction | None, two: Fraction | None, length: float, centres: float, layout: Layout
-) -> tuple[Fraction, Fraction]:
+) -> tuple[float, float]:
     """A belt is as long whichever of the two drives."""
     if one is not None and two is not None:
-        return one, two
-    given = one if one is not None else two or Fraction(0)
-    mate = cone_from_driver([float(given)], length, centres, layout).runs[0].second_mm
-    return (given, _whole(mate)) if one is not None else (_whole(mate), given)
+        return float(one), float(two)
+    given = float(one if one is not None else two or 0)
+    mate = cone_from_driver([given], length, centres, layout).runs[0].second_mm
+    return (given, mate) if one is not None else (mate, given)
 
 
-def _whole(size: float) -> Fraction:
-    return Fraction(round(size * _MICROMETRES), _MICROMETRES)
+def _whole(size: float, places: int) -> Fraction:
+    return Fraction(round(size * places), places)
 
 
 def layout_of(joint: Joint) -> Layout:

@@ -1,8 +1,9 @@
 """Wheels that move by steps: ratchets, Geneva wheels, gears with teeth left out."""
 
 from binder_trade.explained import NotDefined, Step
-from binder_trade.gears.stopping.geneva import Geneva, geneva, position
+from binder_trade.gears.stopping.geneva import Geneva, geneva, position, speed
 from binder_trade.gears.stopping.mutilated import Mutilated, mutilated
+from binder_trade.gears.stopping.pawls import RatchetFeed, pawl_load, ratchet_feed
 from binder_trade.gears.stopping.ratchet import Ratchet, ratchet
 
 __all__ = [
@@ -10,9 +11,13 @@ __all__ = [
     "Mutilated",
     "NotDefined",
     "Ratchet",
+    "RatchetFeed",
     "Step",
     "geneva",
     "mutilated",
+    "pawl_load",
     "position",
     "ratchet",
+    "ratchet_feed",
+    "speed",
 ]

@@ -96,3 +96,18 @@ def position(slots: int, crank_deg: float) -> float:
         return math.copysign(math.degrees(half), turn)
     far = 1 / math.sin(half)
     return math.degrees(math.atan2(math.sin(turn), far - math.cos(turn)))
+
+
+def speed(slots: int, crank_deg: float) -> float:
+    """The wheel's speed over the crank's, for the crank's turn from mid-step in degrees.
+
+    The derivative of `position`; nothing while the wheel rests.
+    """
+    within(slots, 3, 48, "a number of slots")
+    within(crank_deg, -1e6, 1e6, "the crank's turn", "°")
+    half = math.pi / slots
+    turn = math.remainder(math.radians(crank_deg), 2 * math.pi)
+    if abs(turn) >= math.pi / 2 - half:
+        return 0.0
+    share, cosine = math.sin(half), math.cos(turn)
+    return share * (cosine - share) / (1 - 2 * share * cosine + share**2)
