@@ -119,7 +119,7 @@ def _halves(fit: MadeFit, design: Design) -> Iterator[HalfFact]:
             what=to_size(fit, half, design.units),
             mate=mate.title,
             how=how(fit, which),
-            is_master=str(half.end) == first,
+            is_master=fit.suit != which if fit.suit else str(half.end) == first,
             lower=low if is_made else None,
             upper=high if is_made else None,
         )

@@ -40,7 +40,7 @@ class Piece:
     """One set-up of an item, or one task of the build order without any.
 
     Without a set-up `minutes`, `what`, `acts` and `tools` tell of it, and `wait_h` how many hours
-    pass by themselves afterwards.
+    pass by themselves afterwards. `pace` is the maker's factor at its machine.
     """
 
     id: str
@@ -52,11 +52,14 @@ class Piece:
     acts: frozenset[str] = frozenset()
     tools: tuple[str, ...] = ()
     wait_h: float = 0.0
+    pace: float = 1.0
 
     @property
     def takes(self) -> float:
-        """Minutes for all that are made."""
-        return setup_minutes(self.setup, self.count) if self.setup is not None else self.minutes
+        """Minutes for all that are made, at the maker's pace."""
+        if self.setup is None:
+            return self.pace * self.minutes
+        return setup_minutes(self.setup, self.count, self.pace)
 
     @property
     def done(self) -> frozenset[str]:

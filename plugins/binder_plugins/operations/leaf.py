@@ -47,20 +47,20 @@ def operation_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterat
 
 def _blocks(route: Route, design: Design) -> Iterator[Block]:
     off = f", {route.count} off" if route.count > 1 else ""
-    yield Subheading(f"Operations: {route_text(route)}{off}")
+    yield Subheading(f"Operations: {route_text(route, design.workshop)}{off}")
     form = design.facts.about(FormFact, route.subject)
     drawing = strip(route.setups, form)
     if drawing is not None:
         yield Picture(drawing, "how it is gripped, by the number of the set-up")
     for setup in route.setups:
-        yield Paragraph(tuple(_heading(setup)))
+        yield Paragraph(tuple(_heading(setup, design)))
         columns = _COLUMNS if setup is route.setups[0] else _BARE
         yield Table(columns, tuple(_row(act) for act in setup.acts))
     if route.left:
         yield Paragraph((Strong("Left for its joint: "), "; ".join(route.left), "."))
 
 
-def _heading(setup: SetUp) -> Iterator[Strong | str]:
+def _heading(setup: SetUp, design: Design) -> Iterator[Strong | str]:
     where = setup.machine or {"saw": "saw", "bench": "bench"}.get(setup.place, "bench")
     yield Strong(f"Set-up {setup.number}, {where}")
     yield f": {', '.join(_held(setup))}. "
@@ -70,7 +70,8 @@ def _heading(setup: SetUp) -> Iterator[Strong | str]:
         yield f"True: {setup.true}. "
     if setup.until:
         yield Strong(f"Do not disturb until {setup.until}. ")
-    yield f"{setup_minutes(setup):.0f} min."
+    pace = design.workshop.pace_at(setup.machine)
+    yield f"{setup_minutes(setup, pace=pace):.0f} min."
 
 
 def _held(setup: SetUp) -> Iterator[str]:

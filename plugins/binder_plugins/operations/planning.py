@@ -76,14 +76,19 @@ def _of_task(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operation
     if kind == "make" and route is not None and route.setups:
         for setup in _own(route, task, design):
             acts = [operation(task.item, setup, act) for act in setup.acts]
-            yield Piece(f"{task.item} {setup.number}", route.title, route.count, setup), acts
+            yield _piece(setup, route, design), acts
         return
     if kind == "join" and route is not None and route.setups:
         first = route.setups[0]
         acts = [operation(task.item, first, act) for act in first.acts]
-        yield Piece(f"{task.item} {first.number}", route.title, route.count, first), acts
+        yield _piece(first, route, design), acts
         return
     yield from task_pieces(task, design)
+
+
+def _piece(setup: SetUp, route: Route, design: Design) -> Piece:
+    pace = design.workshop.pace_at(setup.machine)
+    return Piece(f"{route.subject} {setup.number}", route.title, route.count, setup, pace=pace)
 
 
 def _own(route: Route, task: Task, design: Design) -> Sequence[SetUp]:
