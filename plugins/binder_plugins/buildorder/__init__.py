@@ -16,6 +16,7 @@ from binder.api import (
     PlanStep,
     ShaftFact,
     TaskTime,
+    TogetherFact,
     TreatmentFact,
     hookimpl,
     late,
@@ -52,7 +53,7 @@ def binder_steps() -> Sequence[PlanStep]:
             put_in_order,
             needs=(TasksKnown,),
             gives=(BuildSequence,),
-            after=(FitFact, JointFact, ShaftFact, ItemNumber),
+            after=(FitFact, JointFact, ShaftFact, ItemNumber, TogetherFact),
         ),
         PlanStep(
             "time the tasks",

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from binder.api import (
     Assembly,
     Block,
+    CautionLines,
     Checklist,
     Column,
     Design,
@@ -73,15 +74,16 @@ def _steps(one: Assembly, design: Design) -> Iterator[Tick]:
     """The maker's own steps, then the joints that close here."""
     for number, words in enumerate(one.steps, 1):
         yield Tick(f"{one.name} step {number}", (words,))
+    lines = CautionLines(design)
     for joint in joints_closed_in(one, design):
         fact = design.facts.about(JointFact, joint.name)
         if fact is not None:
-            feel: tuple[Text, ...] = ()
+            more = [lines.at((joint.kind,), joint.items)]
             if joint.entry.feel:
-                feel = ((f"should feel: {joint.entry.feel}",),)
+                more.append((f"should feel: {joint.entry.feel}",))
             step = _said_done(joint, design) + fact.step + beside(joint, one, design)
             words = step[0].upper() + step[1:]
-            yield Tick(f"{one.name} {joint.name}", (words,), feel)
+            yield Tick(f"{one.name} {joint.name}", (words,), tuple(filter(None, more)))
 
 
 def _said_done(joint: Joint, design: Design) -> str:

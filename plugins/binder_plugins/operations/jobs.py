@@ -39,8 +39,8 @@ _HOUR = 60.0
 class Piece:
     """One set-up of an item, or one task of the build order without any.
 
-    Without a set-up `minutes`, `what`, `acts` and `tools` tell of it, and `wait_h` how many hours
-    pass by themselves afterwards. `pace` is the maker's factor at its machine.
+    Without a set-up `minutes`, `what`, `acts` and `tools` tell of it. `wait_h` is how many hours
+    pass by themselves afterwards, `pace` the maker's factor at its machine.
     """
 
     id: str
@@ -75,7 +75,7 @@ class Piece:
             return self.wait_h
         cures = [joining(kind).wait_h for act, kind in _BONDED.items() if act in self.done]
         alone = [act.alone / _HOUR for act in self.setup.acts if act.alone > _HOUR]
-        return max([*cures, *alone], default=0.0)
+        return max([self.wait_h, *cures, *alone])
 
     @property
     def laid_out(self) -> tuple[str, ...]:

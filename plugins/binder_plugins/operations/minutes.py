@@ -18,11 +18,13 @@ PREPARE = 5.0
 def setup_minutes(setup: SetUp, count: int = 1, pace: float = 1.0) -> float:
     """Minutes of a set-up for so many pieces: mounted for each, half the run for further ones.
 
+    A stack counts as one piece; a bar from which one after another is parted is mounted once.
     `pace` is the maker's factor at its machine.
     """
     ready = sum(act.ready for act in _tools(setup.acts))
     run = sum(act.run for act in setup.acts)
-    return pace * (ready + (setup.minutes + run) * (1 + 0.5 * (count - 1)))
+    times = 1 + 0.5 * (-(-count // setup.at_once) - 1)
+    return pace * (ready + setup.minutes * (1 if setup.is_stick else times) + run * times)
 
 
 def _tools(acts: Iterable[Act]) -> list[Act]:

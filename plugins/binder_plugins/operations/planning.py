@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from binder.api import BuildSequence, Contribution, Design, Fact, HoursFact, Task
+from binder.api import BuildSequence, Contribution, Design, Fact, HoursFact, Task, TaskTime
 from binder_making.operation import Operation
 from binder_making.order import Loop, Order, in_order
 from binder_making.order import graph as graph_of
@@ -83,12 +83,29 @@ def _of_task(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operation
         acts = [operation(task.item, first, act) for act in first.acts]
         yield _piece(first, route, design), acts
         return
+    together = design.facts.about(Route, task.id)
+    if together is not None:
+        yield from _put_together(task, together, design)
+        return
     yield from task_pieces(task, design)
 
 
-def _piece(setup: SetUp, route: Route, design: Design) -> Piece:
+def _piece(setup: SetUp, route: Route, design: Design, *, wait_h: float = 0.0) -> Piece:
     pace = design.workshop.pace_at(setup.machine)
-    return Piece(f"{route.subject} {setup.number}", route.title, route.count, setup, pace=pace)
+    name = f"{route.subject} {setup.number}"
+    return Piece(name, route.title, route.count, setup, wait_h=wait_h, pace=pace)
+
+
+def _put_together(
+    task: Task, route: Route, design: Design
+) -> Iterator[tuple[Piece, list[Operation]]]:
+    """The set-ups in which parts are worked on together; what cures waits after the last."""
+    time = design.facts.about(TaskTime, task.id)
+    wait = time.wait_h if time is not None else 0.0
+    for setup in route.setups:
+        acts = [operation(task.id, setup, act) for act in setup.acts]
+        cures = wait if setup is route.setups[-1] else 0.0
+        yield _piece(setup, route, design, wait_h=cures), acts
 
 
 def _own(route: Route, task: Task, design: Design) -> Sequence[SetUp]:

@@ -9,10 +9,13 @@ from binder.api import (
     Assembly,
     Blank,
     Block,
+    CautionLines,
     Checklist,
     Column,
     Design,
     Diagnostic,
+    Notice,
+    NoticeKind,
     Paragraph,
     Place,
     Section,
@@ -49,7 +52,11 @@ def first_run_pages(design: Design, findings: tuple[Diagnostic, ...] = ()) -> It
     tests = [one for one in design.assemblies.values() if one.test]
     before, *after = load_data(PACKAGE, "first_run.yaml")["stages"]
     # Each assembly is tried by hand before it goes into the next; the whole at its work comes last.
-    blocks: list[Block] = [Paragraph((_WORDS,)), *_stage(before, found, design)]
+    caution = CautionLines(design).at(("first run",))
+    blocks: list[Block] = [Paragraph((_WORDS,))]
+    if caution:
+        blocks.append(Notice(NoticeKind.CAUTION, "Before it runs", caution[1:]))
+    blocks += _stage(before, found, design)
     blocks += _tests("Each by itself", [one for one in tests if one.name in inner])
     for stage in after:
         blocks += _stage(stage, found, design)
