@@ -18,6 +18,7 @@ from binder.units import (
     ANGLE,
     INCH,
     LENGTH,
+    NUMBER,
     POWER,
     TIME,
     UNIT_WORDS,
@@ -116,6 +117,11 @@ PowerOf = Annotated[
 Evening = Annotated[
     Size,
     ReadBy(size_reader(TIME, _HOUR / 4, 16 * _HOUR)),
+    WithJsonSchema(_text),
+]
+Pace = Annotated[
+    Size,
+    ReadBy(size_reader(NUMBER, Fraction(1, 10), Fraction(20))),
     WithJsonSchema(_text),
 ]
 Price = Annotated[Decimal, ReadBy(read_price), WithJsonSchema(_text)]

@@ -7,7 +7,7 @@ from pydantic import Field
 from binder.spec.fields import Words
 from binder.spec.models import Format, Model, UnitWord
 from binder.workshop.cutters import Cutters, Reamers, Taps
-from binder.workshop.fields import Evening
+from binder.workshop.fields import Evening, Pace
 from binder.workshop.holding import Holding
 from binder.workshop.machines import Machines
 from binder.workshop.measuring import MeasuringTool
@@ -48,4 +48,11 @@ class WorkshopEntry(Model):
     )
     evening: Evening | None = Field(
         default=None, description="how long an evening in the shop lasts, door to door, in h"
+    )
+    pace: dict[str, Pace] = Field(
+        default_factory=dict,
+        description=(
+            "how your times compare with those printed, by machine, and `bench`: "
+            "1.3 takes a third longer"
+        ),
     )

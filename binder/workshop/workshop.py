@@ -237,6 +237,11 @@ class Workshop:
         tool = self.finest(least, most, measures)
         return tool.resolution if tool is not None else None
 
+    def pace_at(self, machine: str) -> float:
+        """The maker's factor for times at a machine, '' for the bench; 1 where he tells none."""
+        told = self.entry.pace.get(machine or "bench")
+        return float(told.exact) if told is not None else 1.0
+
     @property
     def evening_hours(self) -> Fraction | None:
         """How long an evening lasts, door to door, in hours."""

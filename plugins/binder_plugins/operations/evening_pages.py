@@ -29,6 +29,10 @@ if TYPE_CHECKING:
 
 _COLUMNS = (Column("", 0.45), Column("", 4), Column("", 8), Column("", 1.4, is_figure=True))
 _MOST_TOOLS = 14
+_PRACTISED = (
+    "those of a practised amateur: a first model takes half as long again, a beginner twice to "
+    "three times"
+)
 _VERBS = ("assemble", "bond", "put")
 
 
@@ -37,20 +41,21 @@ def evening_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator
     plan = design.facts.about(WorkPlan, "")
     if plan is None or not plan.evenings:
         return
-    blocks: list[Block] = [Paragraph((_words(plan),))]
+    blocks: list[Block] = [Paragraph((_words(plan, design),))]
     for evening in plan.evenings:
         blocks += _evening(evening, plan)
     yield Section("evenings", "Evenings", Place.EVENINGS, tuple(blocks))
 
 
-def _words(plan: WorkPlan) -> str:
+def _words(plan: WorkPlan, design: Design) -> str:
+    told = "at the pace of this workshop" if design.workshop.entry.pace else _PRACTISED
     count = len(plan.evenings)
     return (
         f"The work in {count} evening{'s' if count > 1 else ''}, one kind of set-up at a time as "
         f"far as the order allows. Work is mounted {plan.setups} times; mounting and changing "
         f"tools takes {plan.spent_min:.0f} min, and no order that keeps every reason can take "
-        f"less than {plan.least_min:.0f}. Minutes are those of a practised amateur: a first model "
-        "takes half as long again, a beginner twice to three times."
+        f"less than {plan.least_min:.0f}. Minutes are {told}. Write down what an evening really "
+        "took: its minutes over those printed are your pace (pace: in the workshop file)."
     )
 
 

@@ -39,8 +39,8 @@ _HOUR = 60.0
 class Piece:
     """One set-up of an item, or one task of the build order without any.
 
-    Without a set-up `minutes`, `what`, `acts` and `tools` tell of it, and `wait_h` how many hours
-    pass by themselves afterwards.
+    Without a set-up `minutes`, `what`, `acts` and `tools` tell of it. `wait_h` is how many hours
+    pass by themselves afterwards, `pace` the maker's factor at its machine.
     """
 
     id: str
@@ -52,11 +52,14 @@ class Piece:
     acts: frozenset[str] = frozenset()
     tools: tuple[str, ...] = ()
     wait_h: float = 0.0
+    pace: float = 1.0
 
     @property
     def takes(self) -> float:
-        """Minutes for all that are made."""
-        return setup_minutes(self.setup, self.count) if self.setup is not None else self.minutes
+        """Minutes for all that are made, at the maker's pace."""
+        if self.setup is None:
+            return self.pace * self.minutes
+        return setup_minutes(self.setup, self.count, self.pace)
 
     @property
     def done(self) -> frozenset[str]:
@@ -72,7 +75,7 @@ class Piece:
             return self.wait_h
         cures = [joining(kind).wait_h for act, kind in _BONDED.items() if act in self.done]
         alone = [act.alone / _HOUR for act in self.setup.acts if act.alone > _HOUR]
-        return max([*cures, *alone], default=0.0)
+        return max([self.wait_h, *cures, *alone])
 
     @property
     def laid_out(self) -> tuple[str, ...]:

@@ -49,7 +49,7 @@ def operation_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterat
 
 def _blocks(route: Route, design: Design) -> Iterator[Block]:
     off = f", {route.count} off" if route.count > 1 else ""
-    yield Subheading(f"Operations: {route_text(route)}{off}")
+    yield Subheading(f"Operations: {route_text(route, design.workshop)}{off}")
     if route.left:
         yield Paragraph((Strong("Left for its joint: "), *_left(route)))
     yield operations(route, design)
@@ -62,18 +62,19 @@ def operations(route: Route, design: Design) -> Table:
         _COLUMNS,
         tuple(_row(act) for setup in route.setups for act in setup.acts),
         groups=tuple(
-            _group(setup, caution, route.count, form) for setup, caution in cautioned(route, design)
+            _group(setup, caution, route.count, form, design)
+            for setup, caution in cautioned(route, design)
         ),
         is_whole=True,
     )
 
 
-def _group(setup: SetUp, caution: Text, count: int, form: FormFact | None) -> Group:
+def _group(setup: SetUp, caution: Text, count: int, form: FormFact | None, design: Design) -> Group:
     drawing = sketch(setup, form)
     picture = None
     if drawing is not None:
         picture = Picture(drawing, f"how it is gripped in set-up {setup.number}")
-    words = (*_heading(setup, count), *((" ", *caution) if caution else ()))
+    words = (*_heading(setup, count, design), *((" ", *caution) if caution else ()))
     return Group(words, len(setup.acts), picture)
 
 
@@ -84,7 +85,7 @@ def _left(route: Route) -> Iterator[Link | str]:
     yield "."
 
 
-def _heading(setup: SetUp, count: int) -> Iterator[Strong | str]:
+def _heading(setup: SetUp, count: int, design: Design) -> Iterator[Strong | str]:
     where = setup.machine or {"saw": "saw", "bench": "bench"}.get(setup.place, "bench")
     yield Strong(f"Set-up {setup.number}, {where}")
     yield f": {', '.join(_held(setup))}. "
@@ -96,7 +97,8 @@ def _heading(setup: SetUp, count: int) -> Iterator[Strong | str]:
         yield f"True: {setup.true}. "
     if setup.until:
         yield Strong(f"Do not disturb until {setup.until}. ")
-    yield f"{setup_minutes(setup):.0f} min."
+    pace = design.workshop.pace_at(setup.machine)
+    yield f"{setup_minutes(setup, pace=pace):.0f} min."
 
 
 def _held(setup: SetUp) -> Iterator[str]:

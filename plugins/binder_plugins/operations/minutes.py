@@ -9,20 +9,22 @@ from binder_making.times import ActTime, Estimate, Work, estimate
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
+    from binder.api import Workshop
     from binder_plugins.operations.facts import Act, Route, SetUp
 
 PREPARE = 5.0
 
 
-def setup_minutes(setup: SetUp, count: int = 1) -> float:
+def setup_minutes(setup: SetUp, count: int = 1, pace: float = 1.0) -> float:
     """Minutes of a set-up for so many pieces: mounted for each, half the run for further ones.
 
     A stack counts as one piece; a bar from which one after another is parted is mounted once.
+    `pace` is the maker's factor at its machine.
     """
     ready = sum(act.ready for act in _tools(setup.acts))
     run = sum(act.run for act in setup.acts)
     times = 1 + 0.5 * (-(-count // setup.at_once) - 1)
-    return ready + setup.minutes * (1 if setup.is_stick else times) + run * times
+    return pace * (ready + setup.minutes * (1 if setup.is_stick else times) + run * times)
 
 
 def _tools(acts: Iterable[Act]) -> list[Act]:
@@ -30,9 +32,11 @@ def _tools(acts: Iterable[Act]) -> list[Act]:
     return list({(act.act, act.tool): act for act in acts}.values())
 
 
-def route_minutes(route: Route) -> float:
+def route_minutes(route: Route, workshop: Workshop) -> float:
     """Minutes of all pieces of a part, with reading the sheet and finding the tools."""
-    return PREPARE + sum(setup_minutes(setup, route.count) for setup in route.setups)
+    return PREPARE + sum(
+        setup_minutes(setup, route.count, workshop.pace_at(setup.machine)) for setup in route.setups
+    )
 
 
 def route_estimate(minutes: float, alone: float = 0.0) -> Estimate:
@@ -40,6 +44,6 @@ def route_estimate(minutes: float, alone: float = 0.0) -> Estimate:
     return estimate([Work(ActTime("", 0.0, minutes, alone, "", ""))])
 
 
-def route_text(route: Route) -> str:
+def route_text(route: Route, workshop: Workshop) -> str:
     """The time of a part as a range, as `1 to 2 h`."""
-    return route_estimate(route_minutes(route)).text
+    return route_estimate(route_minutes(route, workshop)).text

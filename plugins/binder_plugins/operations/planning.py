@@ -76,18 +76,24 @@ def _of_task(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operation
     if kind == "make" and route is not None and route.setups:
         for setup in _own(route, task, design):
             acts = [operation(task.item, setup, act) for act in setup.acts]
-            yield Piece(f"{task.item} {setup.number}", route.title, route.count, setup), acts
+            yield _piece(setup, route, design), acts
         return
     if kind == "join" and route is not None and route.setups:
         first = route.setups[0]
         acts = [operation(task.item, first, act) for act in first.acts]
-        yield Piece(f"{task.item} {first.number}", route.title, route.count, first), acts
+        yield _piece(first, route, design), acts
         return
     together = design.facts.about(Route, task.id)
     if together is not None:
         yield from _put_together(task, together, design)
         return
     yield from task_pieces(task, design)
+
+
+def _piece(setup: SetUp, route: Route, design: Design, *, wait_h: float = 0.0) -> Piece:
+    pace = design.workshop.pace_at(setup.machine)
+    name = f"{route.subject} {setup.number}"
+    return Piece(name, route.title, route.count, setup, wait_h=wait_h, pace=pace)
 
 
 def _put_together(
@@ -99,10 +105,7 @@ def _put_together(
     for setup in route.setups:
         acts = [operation(task.id, setup, act) for act in setup.acts]
         cures = wait if setup is route.setups[-1] else 0.0
-        yield (
-            Piece(f"{task.id} {setup.number}", route.title, route.count, setup, wait_h=cures),
-            acts,
-        )
+        yield _piece(setup, route, design, wait_h=cures), acts
 
 
 def _own(route: Route, task: Task, design: Design) -> Sequence[SetUp]:

@@ -42,6 +42,7 @@ def task_pieces(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operat
         acts=frozenset({_act(task, time)}),
         tools=_tools(_act(task, time), time),
         wait_h=time.wait_h if time is not None else 0.0,
+        pace=design.workshop.pace_at(""),
     )
     yield piece, [Operation(id=task.id, act=_act(task, time), minutes=piece.minutes)]
 
@@ -80,6 +81,7 @@ def _coats(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operation]]
             acts=frozenset({step.act}),
             tools=(step.tool,),
             wait_h=step.wait_h,
+            pace=design.workshop.pace_at(""),
         )
         yield piece, [_coat(name, task.item, step.act, step.tool, piece.minutes)]
 

@@ -62,7 +62,7 @@ def _leaf(fact: TogetherFact, route: Route, design: Design) -> Section:
 def _head(fact: TogetherFact, route: Route, design: Design) -> Iterator[Strong | str | Link]:
     """The time, and the parts that lie ready."""
     off = f", {route.count} off" if route.count > 1 else ""
-    yield Strong(f"{route_text(route)}{off}. ")
+    yield Strong(f"{route_text(route, design.workshop)}{off}. ")
     items = dict.fromkeys(
         item
         for name in fact.joints
