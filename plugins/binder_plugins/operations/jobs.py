@@ -10,7 +10,7 @@ from binder_making.sessions import Day, Job
 from binder_plugins.operations.minutes import setup_minutes
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Mapping, Sequence
+    from collections.abc import Iterable, Iterator, Mapping, Sequence
 
     from binder_plugins.operations.facts import SetUp
 
@@ -40,21 +40,31 @@ def jobs_of(
     piece_of: Mapping[str, str],
     pieces: Mapping[str, Piece],
     useful: float,
+    waits: Mapping[str, Iterable[str]],
 ) -> list[Job]:
-    """The jobs in order; a piece longer than an evening comes in several parts."""
-    runs = [name for name, _ in groupby(piece_of[one] for one in sequence)]
+    """The jobs in order; a piece longer than an evening comes in several parts.
+
+    `waits` are the pieces that must be done before a piece. Work in the heat keeps its turn.
+    """
     jobs: list[Job] = []
-    seen: dict[str, int] = {}
-    for name in runs:
-        seen[name] = seen.get(name, 0) + 1
-        if seen[name] == 1:
-            jobs += _parts(pieces[name], useful, jobs[-1:])
+    last: dict[str, str] = {}
+    for name, _ in groupby(piece_of[one] for one in sequence):
+        if name not in last:
+            piece = pieces[name]
+            before = dict.fromkeys(last[one] for one in waits.get(name, ()) if one in last)
+            if jobs and _is_hot(piece):
+                before[jobs[-1].id] = None
+            jobs += _parts(piece, useful, tuple(before))
+            last[name] = jobs[-1].id
     return jobs
 
 
-def _parts(piece: Piece, useful: float, before: Sequence[Job]) -> Iterator[Job]:
+def _is_hot(piece: Piece) -> bool:
+    return piece.setup is not None and any(act.act in _HOT for act in piece.setup.acts)
+
+
+def _parts(piece: Piece, useful: float, earlier: tuple[str, ...]) -> Iterator[Job]:
     count = max(-(-int(piece.takes) // max(int(useful), 1)), 1)
-    earlier = tuple(one.id for one in before)
     for number in range(1, count + 1):
         name = piece.id if count == 1 else f"{piece.id}, part {number} of {count}"
         yield _job(piece, name, piece.takes / count, earlier, is_last=number == count)
@@ -77,7 +87,7 @@ def _job(piece: Piece, name: str, minutes: float, after: tuple[str, ...], *, is_
         cure_minutes=60.0 if acts & _BONDED and is_last else 0.0,
         gate=_gate(piece) if is_last else "",
         day=Day.HEAT if acts & _HOT else Day.ORDINARY,
-        after=after if acts & _HOT else (),
+        after=after,
     )
 
 

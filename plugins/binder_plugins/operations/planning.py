@@ -113,7 +113,7 @@ def plan_work(design: Design) -> Contribution:
     order = in_order(found.operations, found.reasons)
     if not isinstance(order, Order) or not order.sequence:
         return Contribution()
-    jobs = jobs_of(order.sequence, found.piece_of, found.pieces, _useful(design))
+    jobs = jobs_of(order.sequence, found.piece_of, found.pieces, _useful(design), _waits(found))
     packed = evenings(jobs, Lengths(_whole(design)))
     minutes = sum(job.minutes for job in jobs)
     hours = HoursFact("", route_estimate(minutes).text, len(packed))
@@ -127,6 +127,16 @@ def plan_work(design: Design) -> Contribution:
         minutes,
     )
     return Contribution(facts=[plan, hours])
+
+
+def _waits(found: Whole) -> dict[str, dict[str, None]]:
+    """For each piece those that must be done before it."""
+    waits: dict[str, dict[str, None]] = {}
+    for edge in found.reasons:
+        before, after = found.piece_of[edge.before], found.piece_of[edge.after]
+        if edge.is_must and before != after:
+            waits.setdefault(after, {})[before] = None
+    return waits
 
 
 def _whole(design: Design) -> float:
