@@ -13,12 +13,15 @@ class Meeting:
     (1 or 2, 0 where neither is), `why` the reason in ten words at most; where it is `through`,
     the order holds only for halves that are made through one another. A lasting joint
     cannot be taken apart; one with heat brings a flame to its parts; one that `shares` leaves
-    its surface to a fit as well, as a seal does.
+    its surface to a fit as well, as a seal does. Where the step is done otherwise with a hole
+    named first, or with a turned end first, `step_of_hole` and `step_of_end` say it.
     """
 
     says: str
     group: str
     step: str
+    step_of_hole: str = ""
+    step_of_end: str = ""
     first: int = 0
     why: str = ""
     through: bool = False

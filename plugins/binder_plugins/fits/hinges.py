@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
+from math import ceil
 
 from binder.api import (
     Bought,
@@ -17,7 +18,6 @@ from binder.api import (
     Joint,
     NumberOff,
     PlaceFact,
-    exact,
     shown_length,
 )
 from binder_plugins.fits.facts import Half
@@ -28,6 +28,8 @@ from binder_trade.fits.given import Way, given_by
 
 _PIN_WAY = "silver steel"
 _OVER = Fraction(1, 2)  # diameters at either end to rivet over; common practice, no source
+# A pin is sawn and filed to the next of these, in mm; common practice, no source.
+_METRIC_STEP, _INCH_STEP = Fraction(1, 2), Fraction(254, 640)
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,8 +92,9 @@ def hinge_facts(hinge: Hinge, design: Design) -> Iterator[Fact]:
     yield NumberOff(name, hinge.count)
     why = "rivet its ends over lightly, a slip of paper under the head"
     subject, what = f"{hinge.joint.name}: {name}", pin_words(hinge, design.units)
-    long = _long(hinge)
-    yield HardwareFact(subject, hinge.joint.name, name, what, hinge.count, long, why=why)
+    long = _long(hinge, design.units)
+    length = float(long) if long is not None else None
+    yield HardwareFact(subject, hinge.joint.name, name, what, hinge.count, length, why=why)
 
 
 def _together(hinge: Hinge) -> str:
@@ -123,14 +126,18 @@ def _limits(half: Half, own: Fraction, um: tuple[float, float], cls: str, units:
     return f"{verb} {nominal(own, units)}{f' {cls}' if cls else ''}, {low} to {high}"
 
 
-def _long(hinge: Hinge) -> float | None:
-    return float(hinge.long + 2 * _OVER * hinge.pin) if hinge.long is not None else None
+def _long(hinge: Hinge, units: str) -> Fraction | None:
+    """The least length that a pin is cut to, in mm, with enough at both ends to rivet over."""
+    if hinge.long is None:
+        return None
+    step = _METRIC_STEP if units == "mm" else _INCH_STEP
+    return step * ceil((hinge.long + 2 * _OVER * hinge.pin) / step)
 
 
 def pin_words(hinge: Hinge, units: str) -> str:
     """`2 mm silver steel pin, 8 mm long`."""
-    long = _long(hinge)
-    length = f", {shown_length(exact(long), units)} long" if long is not None else ""
+    long = _long(hinge, units)
+    length = f", {shown_length(long, units)} long" if long is not None else ""
     return f"{shown_length(hinge.pin, units)} silver steel pin{length}"
 
 

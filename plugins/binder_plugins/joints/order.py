@@ -14,6 +14,7 @@ from binder.api import (
     Joint,
     JointFact,
     Meeting,
+    PlaceFact,
     Working,
 )
 
@@ -107,7 +108,7 @@ def _fact(joint: Joint, design: Design, hardware: list[HardwareFact]) -> JointFa
     a, b = f"the {names[0]}", " and ".join(f"the {name}" for name in names[1:])
     held = _hardware(joint, hardware, design)
     by = f", held by {held}" if held else ""
-    step = row.step.format(a=a, b=b)
+    step = _step_of(row, joint.ends[0], design).format(a=a, b=b)
     return JointFact(
         subject=joint.name,
         phrase=f"{names[0]} {row.says} {' and '.join(names[1:])}{by}",
@@ -117,6 +118,14 @@ def _fact(joint: Joint, design: Design, hardware: list[HardwareFact]) -> JointFa
         is_hot=row.heat,
         is_fitted=bool(row.first),
     )
+
+
+def _step_of(row: Meeting, end: End, design: Design) -> str:
+    """How a joint is put together, by the form of the half that is named first."""
+    place = design.facts.about(PlaceFact, str(end))
+    form = place.form if place is not None else ""
+    special = {"hole": row.step_of_hole, "bore": row.step_of_hole, "step": row.step_of_end}
+    return special.get(form) or row.step
 
 
 def _hardware(joint: Joint, chosen: list[HardwareFact], design: Design) -> str:

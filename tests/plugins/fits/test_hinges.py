@@ -93,3 +93,19 @@ def test_a_pin_of_another_joint_is_enough(compile_text: Compile) -> None:
     text = TEXT.replace("PAWL", "3 mm").replace("CHEEK", "3 mm").replace("MORE", "")
     outcome = compile_text(f"{text}  p: {{slides: [pin.rod, cheek.eye]}}\n")
     assert not pins(design_of(outcome))
+
+
+@pytest.mark.parametrize(
+    ("units", "length", "said"),
+    [("mm", 13.5, "13.5 mm long"), ("inch", 34 * 25.4 / 64, "17/32 in long")],
+)
+def test_a_pin_is_cut_to_a_length_that_a_saw_and_a_file_can_hold(
+    units: str, length: float, said: str, compile_text: Compile
+) -> None:
+    """2 x 3.6 + 3 and 3 to rivet over are 13.2 mm (33.26 64ths): the next step up."""
+    text = TEXT.replace("PAWL", "3 mm").replace("CHEEK", "3 mm").replace("MORE", "")
+    text = text.replace("thickness: 4 mm", "thickness: 3.6 mm")
+    outcome = compile_text(text.replace("units: mm", f"units: {units}"))
+    (pin,) = pins(design_of(outcome))
+    assert said in pin.what
+    assert pin.length == pytest.approx(length)
