@@ -4,8 +4,10 @@ from binder.design.chain_facts import ChainFact, ChainLink
 from binder.design.contribution import Contribution
 from binder.design.design import Design
 from binder.design.facts import (
+    ActsFact,
     BarCut,
     BarPlan,
+    BarUse,
     BuildSequence,
     CautionFact,
     CutPiece,
@@ -47,15 +49,19 @@ from binder.design.meeting_facts import (
     LayerFact,
     PlaceFact,
     ThreadFact,
+    TogetherFact,
     metal_at,
 )
 from binder.design.shaft_facts import Located, Piece, Role, ShaftFact
-from binder.design.turning_facts import LoadFact, Passed, TrainFact, TurningFact
+from binder.design.turning_facts import LoadFact, Passed, StepSizeFact, TrainFact, TurningFact
+from binder.design.work_facts import TaskTime, TimeLine, TraceFact, TreatmentFact, TreatmentStep
 
 __all__ = [
+    "ActsFact",
     "Assembly",
     "BarCut",
     "BarPlan",
+    "BarUse",
     "Before",
     "Bought",
     "BuildSequence",
@@ -93,10 +99,17 @@ __all__ = [
     "Role",
     "ShaftFact",
     "Step",
+    "StepSizeFact",
     "Task",
     "TaskKind",
+    "TaskTime",
     "ThreadFact",
+    "TimeLine",
+    "TogetherFact",
+    "TraceFact",
     "TrainFact",
+    "TreatmentFact",
+    "TreatmentStep",
     "TurningFact",
     "WorkedOut",
     "exact",

@@ -41,7 +41,8 @@ class MaterialFact(Fact):
 class CutSize(Fact):
     """What a part needs of stock: form, section sizes and finished length, exact in mm.
 
-    A sheet part has `length` and `width` of its blank, its thickness in `section`.
+    A sheet part has `length` and `width` of its blank, its thickness in `section`. Where nobody
+    wrote the section and none of its form is sold just so, `is_least`: what comes may be larger.
     """
 
     form: str
@@ -49,7 +50,20 @@ class CutSize(Fact):
     section_text: str
     length: Fraction
     width: Fraction | None = None
+    is_least: bool = False
     at: Span = NOWHERE
+
+
+@dataclass(frozen=True, slots=True)
+class BarUse(Fact):
+    """What a part takes of its bar: `length` mm as it leaves the saw or the parting tool.
+
+    `over` mm of it are there to hold it by; `verb` is what cuts it off, as printed.
+    """
+
+    length: Fraction
+    over: Fraction = Fraction(0)
+    verb: str = "saw"
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,11 +91,13 @@ class PlacedPiece:
 
 @dataclass(frozen=True, slots=True)
 class CutPiece:
-    """A part as it is cut: its length in mm with facing, and how many."""
+    """A part as it is cut: its length in mm with facing, and how many; see `BarUse`."""
 
     item: str
     length: Fraction
     count: int
+    over: Fraction = Fraction(0)
+    verb: str = "saw"
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,13 +129,28 @@ class BarPlan(Fact):
 
 @dataclass(frozen=True, slots=True)
 class CautionFact(Fact):
-    """A usual published caution that applies: `title` and `text` come from cited data."""
+    """A usual published caution that applies: `title` and `text` come from cited data.
+
+    `where` are the items that call for it, () for the whole model. `short` is the same in a line,
+    for the place where the work is done; `at` says where that is, in acts, machines (`at the
+    lathe`), joints, finishes and `first run`. `asks` is who is asked first, where it defers.
+    """
 
     hazard: str
     title: str
     text: str
     source: str
     where: tuple[str, ...] = ()
+    short: str = ""
+    at: frozenset[str] = frozenset()
+    asks: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class ActsFact(Fact):
+    """How an item is made: the words of each of its acts, as `drill`, `at the drill`."""
+
+    acts: tuple[tuple[str, ...], ...]
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,7 +13,9 @@ from binder.spec.meeting import Meeting
 from binder.spec.values import Reference
 
 UnitWord = Annotated[Written, OneOf("a unit", "mm", "inch")]
-StandingWord = Annotated[Written, OneOf("a way to stand", "flat", "on end", "on edge")]
+StandingWord = Annotated[
+    Written, OneOf("a way to stand", "flat", "on end", "on edge", "on edge across")
+]
 ProjectionWord = Annotated[Written, OneOf("a method of projection", "first angle", "third angle")]
 Made = Annotated[
     Written,

@@ -7,7 +7,7 @@ evening may jobs change their turn. What waits for a cure is never done on the s
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 from typing import Final
@@ -121,7 +121,7 @@ class _Growing:
         """What all but the end weighs, where no job changes its turn."""
         spare = useful - self.minutes
         cost = _EVENING + (_TOO_LONG if spare < 0 else 0.1 * spare)
-        return cost + _FAMILY * max(self._runs - 1, 0) + _DAYS_MIXED * (len(self._days) - 1)
+        return cost + _FAMILY * max(self._runs - 1, 0) + _mixed(self._days)
 
 
 def _end_cost(jobs: Sequence[Job], end: int) -> float:
@@ -142,8 +142,13 @@ def _cost(jobs: Sequence[Job], start: int, end: int, spare: float) -> float:
     cost += _stop_cost(last, jobs[end] if end < len(jobs) else None)
     cost += _RISKY_LAST if last.is_risky and len(chunk) > 1 else 0.0
     cost += _FAMILY * max(len(_families(chunk)) - 1, 0)
-    cost += _DAYS_MIXED * (len({job.day for job in chunk}) - 1)
+    cost += _mixed({job.day for job in chunk})
     return cost + _CURE_NOT_LAST * _cures_not_last(chunk)
+
+
+def _mixed(days: Collection[Day]) -> float:
+    """What it weighs that work which wants a day of its own shares an evening."""
+    return _DAYS_MIXED * max(len([day for day in days if day is not Day.ANY]) - 1, 0)
 
 
 def _cures_not_last(chunk: Sequence[Job]) -> int:

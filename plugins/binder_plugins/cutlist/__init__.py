@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from binder.api import (
     BarPlan,
+    BarUse,
     Code,
     CutSize,
     MaterialFact,
@@ -34,7 +35,7 @@ def binder_steps() -> Sequence[PlanStep]:
             plan_bars,
             needs=(CutSize, NumberOff),
             gives=(BarPlan,),
-            after=(MaterialFact,),
+            after=(MaterialFact, BarUse),
         )
     ]
 

@@ -9,6 +9,7 @@ from fractions import Fraction
 from binder.api import (
     BarCut,
     BarPlan,
+    BarUse,
     Contribution,
     CutPiece,
     CutSize,
@@ -68,7 +69,10 @@ def plan_bars(design: Design) -> Contribution:
         pieces = [_piece(cut, losses, design) for cut in group.cuts]
         bars = _bars(group, losses, design, lengths)
         plan = pack(
-            [Piece(piece.item, piece.length, piece.count) for piece in pieces],
+            [
+                Piece(one.item, one.length + _wider(one, losses, design), one.count)
+                for one in pieces
+            ],
             bars,
             Sawing(losses.kerf),
         )
@@ -113,7 +117,18 @@ def _losses(form: str, design: Design) -> Losses:
 
 def _piece(cut: CutSize, losses: Losses, design: Design) -> CutPiece:
     off = design.facts.about(NumberOff, cut.subject)
-    return CutPiece(cut.subject, cut.length + 2 * losses.facing, off.count if off else 1)
+    use = design.facts.about(BarUse, cut.subject)
+    count = off.count if off else 1
+    if use is None:
+        return CutPiece(cut.subject, cut.length + 2 * losses.facing, count)
+    return CutPiece(cut.subject, use.length, count, use.over, use.verb)
+
+
+def _wider(piece: CutPiece, losses: Losses, design: Design) -> Fraction:
+    """What the parting tool takes more than the saw, in mm."""
+    width = design.workshop.parting_width
+    is_sawn = piece.verb == "saw" or width is None
+    return Fraction(0) if is_sawn or width is None else max(width - losses.kerf, Fraction(0))
 
 
 def _bars(
@@ -173,13 +188,21 @@ def _bar(cut: CutBar) -> BarCut:
 def _working(piece: CutPiece, cut: CutSize, losses: Losses, units: str) -> Working:
     length = shown_length(cut.length, units)
     facing = shown_length(losses.facing, units)
+    formula, why = f"{length} + 2 × {facing} to face", "both ends are faced after sawing"
+    if piece.over:
+        formula += f" + {shown_length(piece.over, units)} to hold it by"
+        why = "the bar does not pass through the spindle, so a piece is held by its own end"
+    elif piece.verb != "saw":
+        more = shown_length(piece.length - cut.length, units)
+        formula = f"{length} + {more} to face at both ends"
+        why = "it is parted off the bar, and little is left to face at its back"
     return Working(
         id=f"{piece.item}.cut",
-        title=f"length to saw, {piece.item}",
+        title=f"length to cut off, {piece.item}",
         given=(Given("finished length", length, cut.at, f"{piece.item}.stock"),),
-        formula=f"{length} + 2 × {facing} to face",
+        formula=formula,
         result=shown_length(piece.length, units),
-        because="both ends are faced after sawing",
+        because=why,
         source="common practice, no source",
         span=cut.at,
     )

@@ -59,7 +59,8 @@ def _is_planned(cut: CutSize, plans: tuple[BarPlan, ...]) -> bool:
 
 def _bars_to_have(plans: tuple[BarPlan, ...], units: str) -> list[Block]:
     words = (
-        "Lengths to saw have the facing of both ends in them; the grip is lost once on each bar."
+        "Lengths have the facing of both ends in them, and what holds a piece that is too thick "
+        "for the spindle. The grip is lost once on each bar."
     )
     columns = (
         Column("Material", 3),
@@ -100,10 +101,12 @@ def _cutting(plan: BarPlan, design: Design) -> Iterator[Block]:
 def _tick(plan: BarPlan, index: int, design: Design) -> Tick:
     piece = plan.pieces[index]
     saw = shown_length(piece.length, design.units)
-    text = f"{piece.count} off {_numbered(piece.item, design)}: saw {saw}"
+    text = f"{piece.count} off {_numbered(piece.item, design)}: {piece.verb} {saw}"
     cut = design.facts.about(CutSize, piece.item)
-    finished = (f"finished {shown_length(cut.length, design.units)}",) if cut is not None else ()
-    return Tick(f"saw {piece.item}", (text,), (finished,) if finished else ())
+    more = [f"finished {shown_length(cut.length, design.units)}"] if cut is not None else []
+    if piece.over:
+        more.append(f"{shown_length(piece.over, design.units)} to hold it by")
+    return Tick(f"saw {piece.item}", (", ".join((text, *more)),))
 
 
 def _numbered(name: str, design: Design) -> str:

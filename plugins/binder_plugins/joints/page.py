@@ -9,6 +9,7 @@ from binder.api import (
     Column,
     Design,
     Diagnostic,
+    HalfFact,
     Joint,
     JointFact,
     Paragraph,
@@ -18,15 +19,15 @@ from binder.api import (
     Table,
     Text,
 )
-from binder_plugins.joints.order import (
+from binder_plugins.joints.first import (
     Fitted,
     first_half,
     fitted_in,
+    halves_of,
     meeting_of,
-    met,
-    title_of,
     why_first,
 )
+from binder_plugins.joints.order import met, title_of
 
 _COLUMNS = (
     Column("Joint", 3),
@@ -39,7 +40,7 @@ _COLUMNS = (
 
 def joint_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
     """One table of all joints."""
-    joints, fitted = met(design), fitted_in(design)
+    joints, fitted, halves = met(design), fitted_in(design), halves_of(design)
     if joints:
         words = (
             "The half named under `made first` is the master: finish it, write its size down, "
@@ -49,19 +50,25 @@ def joint_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
             id="joints",
             title="Joints",
             place=Place.JOINTS,
+            starts_page=False,
             blocks=(
                 Paragraph((words.replace("`", ""),)),
-                Table(_COLUMNS, tuple(_row(joint, fitted, design) for joint in joints)),
+                Table(
+                    _COLUMNS,
+                    tuple(
+                        _row(joint, fitted, halves.get(joint.name, []), design) for joint in joints
+                    ),
+                ),
             ),
         )
 
 
-def _row(joint: Joint, fitted: Fitted, design: Design) -> tuple[Text, ...]:
+def _row(joint: Joint, fitted: Fitted, halves: list[HalfFact], design: Design) -> tuple[Text, ...]:
     fact = design.facts.about(JointFact, joint.name)
-    first = first_half(joint, design, fitted)
+    first = first_half(joint, design, fitted, halves)
     master: Text = ("either",)
     if first is not None:
-        master = (Reckoned(title_of(first, design), why_first(joint, first)),)
+        master = (Reckoned(title_of(first, design), why_first(joint, first, halves)),)
     blank: Text = ("",)
     if first is not None and meeting_of(joint).group == "fit":
         blank = (Blank(f"joint {joint.name} {first.place}", design.units),)

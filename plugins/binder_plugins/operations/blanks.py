@@ -14,6 +14,8 @@ from binder_plugins.operations.bench import (
 from binder_plugins.operations.facts import Grip
 from binder_plugins.operations.sides import SHEET_MM, SHEETS
 
+_AS_BOUGHT = "; sides of a bar that comes just to size stay as bought"
+
 if TYPE_CHECKING:
     from binder_plugins.operations.flat import Flat
 
@@ -27,7 +29,9 @@ def saw(flat: Flat) -> None:
         long, wide = float(cut.length), float(cut.width or wide)
         words = f"saw out {flat.work.mm(long + 1)} × {flat.work.mm(wide + 1)} of {stock}"
     else:
-        words = f"saw off {flat.work.mm(float(cut.length) + 2 if cut else long + 2)} of {stock}"
+        long = (float(cut.length) if cut else long) + 2 * flat.work.facing
+        flat.work.takes(long)
+        words = f"saw off {flat.work.mm(long)} of {stock}"
     tool = "tenon saw" if flat.is_wood else "piercing saw" if flat.thin < SHEET_MM else "hacksaw"
     vice = bench_vice(flat.workshop)
     act = flat.work.act("saw", words, tool=tool, amount=max(math.sqrt(wide * high), 1.0))
@@ -57,8 +61,10 @@ def blank(flat: Flat) -> None:
 
 
 def _has_raw_faces(flat: Flat) -> bool:
-    """Whether the section of the part is smaller than that of the bar."""
+    """Whether the section of the part is smaller than that of the bar, or may be."""
     cut = flat.work.cut
+    if cut is not None and cut.is_least:
+        return True
     section = sorted(float(one) for one in cut.section) if cut is not None else []
     own = sorted(flat.form.size[1:])
     if len(section) == 1 and cut is not None and cut.form == "square bar":
@@ -118,7 +124,7 @@ def _six_faces(flat: Flat, sizes: str) -> None:
     sides = zip(reversed(flat.form.size), ("top", "front", "an end"), strict=True)
     (thick, first), (broad, _), (tall, _) = sorted(sides, key=lambda one: one[0])
     thin, wide, long = (flat.work.mm(one) for one in (thick, broad, tall))
-    make, cutter = flat.work.act, flat.cutter(16.0)
+    make, cutter, cut = flat.work.act, flat.cutter(16.0), flat.work.cut
     size = 16.0
     said = (
         (f"face 1, the largest ({first} as drawn), clean", "face 1", ("datum", "first-datum")),
@@ -154,7 +160,7 @@ def _six_faces(flat: Flat, sizes: str) -> None:
         "mill",
         flat.mill,
         grip,
-        "face 1, then each made face",
+        "face 1, then each made face" + (_AS_BOUGHT if cut is not None and cut.is_least else ""),
         acts,
     )
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import exact
@@ -14,10 +15,11 @@ from binder_plugins.operations.bench import (
     round_holder,
     vice_for,
 )
-from binder_plugins.operations.edges import is_spoiled
+from binder_plugins.operations.contours import contour_setups
+from binder_plugins.operations.faces import widened
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, ream, through
-from binder_plugins.operations.lengthwise import grips, is_marred
+from binder_plugins.operations.lengthwise import grips, is_marred, is_spoiled
 from binder_plugins.operations.teeth import tooth_setups
 from binder_plugins.operations.turning import Turning, breaking_in
 from binder_plugins.operations.words import holding_min
@@ -27,6 +29,8 @@ if TYPE_CHECKING:
 
     from binder_solid.facts import Located, Stretch
 
+# A shorter step does not lie still in a V-block; common practice, no source.
+_VEE_MM = 8.0
 _MILLED = frozenset(
     {"flatted", "slotted", "keywayed", "pocketed", "dovetailed", "stepped", "t_slotted"}
 )
@@ -35,7 +39,7 @@ _MILLED = frozenset(
 def cross_setups(turning: Turning) -> Iterator[SetUp]:
     """The set-ups after the lathe, numbered on from those before."""
     number = len(turning.setups)
-    for build in (_flats, tooth_setups, _slits, _holes, _rings, _milled, _late):
+    for build in (_flats, tooth_setups, contour_setups, _slits, _holes, _rings, _milled, _late):
         for setup in build(turning, number + 1):
             number += 1
             yield setup
@@ -62,7 +66,7 @@ def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
     work, form = turning.work, turning.form
     sides: dict[tuple[float, ...], list[Located]] = {}
     for one in _across(turning):
-        if one.kind in HOLES | SINKS.keys():
+        if one.kind in HOLES | SINKS.keys() and not work.is_wholly_left(one.name):
             sides.setdefault(tuple(round(way, 3) for way in one.frame.z), []).append(one)
     for found in sides.values():
         largest = max(one.diameter or 0.0 for one in found)
@@ -97,8 +101,14 @@ def _step(turning: Turning, one: Located) -> Stretch:
 
 
 def _vee(turning: Turning, step: Stretch) -> Grip:
+    """A V-block carries the step, or what is thicker beside it; short work stands on edge."""
     vice = vice_for(turning.work.design.workshop)
+    if vice and turning.length <= max(one.across for one in turning.steps):
+        return Grip(vice, "vice", "its end faces", turning.length, turning.length)
     holder = f"V-block in the {vice}" if vice else "V-block, clamped"
+    thicker = [one for one in turning.steps if one.across > step.across + 1e-6]
+    if thicker and (step.end - step.start < _VEE_MM or _is_between(turning, step)):
+        step = max(thicker, key=lambda one: (one.across, one.end - one.start))
     return Grip(
         holder,
         "vee",
@@ -109,44 +119,61 @@ def _vee(turning: Turning, step: Stretch) -> Grip:
     )
 
 
+def _is_between(turning: Turning, step: Stretch) -> bool:
+    """Whether thicker steps stand on both sides of it, and keep it off the V-block."""
+    place = turning.steps.index(step)
+    return any(one.across > step.across for one in turning.steps[:place]) and any(
+        one.across > step.across for one in turning.steps[place + 1 :]
+    )
+
+
 def _milled(turning: Turning, number: int) -> Iterator[SetUp]:
     work = turning.work
     found = [one for one in _across(turning) if one.kind in _MILLED]
     if not found:
         return
     mill = mill_for(work.design.workshop)
-    acts = []
-    for one in found:
-        act = {"flatted": "mill-flat", "keywayed": "keyway"}.get(one.kind, "mill")
-        width = one.width or (one.diameter if one.kind != "flatted" else 6.0) or 6.0
-        if not mill:
-            acts.append(
-                work.act(
-                    "file", f"file: {one.note}", feature=one.name, meets=_threads(turning, one)
-                )
-            )
-            continue
-        cutter = work.design.workshop.widest_end_cutter(
-            exact(max(width, 2.0)), plunging=act != "mill-flat"
-        )
-        tool = f"{cutter.name} {'slot drill' if cutter.plunges else 'end mill'}" if cutter else ""
-        acts.append(
-            work.act(
-                act,
-                one.note,
-                machine=mill,
-                feature=one.name,
-                tool=tool,
-                size=float(cutter.mm) if cutter else width,
-                times=len(one.spots),
-                meets=_threads(turning, one),
-            )
-        )
-    step = _step(turning, found[0])
-    if mill:
-        yield _setup(number, "mill", mill, _vee(turning, step), "the end of the step", acts)
-    else:
-        yield _setup(number, "bench", "", _bench(turning), "the end of the step", acts)
+    grip = _vee(turning, _step(turning, found[0])) if mill else _bench(turning)
+    acts = [_cut_across(turning, one, mill) for one in found]
+    place = "mill" if mill else "bench"
+    yield _setup(number, place, mill, grip, "along from the end that is told", acts)
+
+
+def _cut_across(turning: Turning, one: Located, mill: str) -> Act:
+    """A flat, slot or keyway across the work, by file where there is no mill."""
+    work, where = turning.work, _along(turning, one)
+    meets = _threads(turning, one)
+    if not mill:
+        words = f"file: {one.note}{where}"
+        return work.act("file", words, feature=one.name, meets=meets)
+    act = {"flatted": "mill-flat", "keywayed": "keyway"}.get(one.kind, "mill")
+    width = one.width or (one.diameter if one.kind != "flatted" else one.length) or 6.0
+    cutter = work.design.workshop.widest_end_cutter(
+        exact(max(width, 2.0)), plunging=act != "mill-flat"
+    )
+    tool = f"{cutter.name} {'slot drill' if cutter.plunges else 'end mill'}" if cutter else ""
+    size = float(cutter.mm) if cutter else width
+    return work.act(
+        act,
+        f"{one.note}{where}{widened(work, one, size)}",
+        machine=mill,
+        feature=one.name,
+        tool=tool,
+        size=size,
+        times=len(one.spots),
+        meets=meets,
+    )
+
+
+def _along(turning: Turning, one: Located) -> str:
+    """Where something of a length lies, from the end that is nearer to it."""
+    if not one.length or len(one.spots) > 1:
+        return ""
+    x, half, whole = one.frame.origin[0], one.length / 2, turning.length
+    end = "left" if x <= whole / 2 else "right"
+    near = max((x if end == "left" else whole - x) - half, 0.0)
+    span = f"from {turning.work.mm(near)} to {turning.work.mm(near + one.length)}"
+    return f", {span} off the {end}-hand end"
 
 
 def _bench(turning: Turning) -> Grip:
@@ -171,7 +198,10 @@ def _slits(turning: Turning, number: int) -> Iterator[SetUp]:
         )
         for one in found
     ]
-    yield _setup(number, "bench", "", _bench(turning), "the middle of the end", acts)
+    grip = _bench(turning)
+    if turning.plan.is_threaded:
+        grip = replace(grip, on="the thread, in a split tapped ring")
+    yield _setup(number, "bench", "", grip, "the middle of the end", acts)
 
 
 def _flats(turning: Turning, number: int) -> Iterator[SetUp]:
@@ -244,7 +274,8 @@ def _rings(turning: Turning, number: int) -> Iterator[SetUp]:
 def _late(turning: Turning, number: int) -> Iterator[SetUp]:
     """Bores that are reamed after a cross hole has thrown its burr into them."""
     work = turning.work
-    late = [one for one in turning.axial if one.kind == "reamed" and breaking_in(one, turning.form)]
+    postponed = turning.postponed()
+    late = [one for one in turning.axial if one.name in postponed]
     acts = [
         ream(
             work,
@@ -273,7 +304,7 @@ def _late(turning: Turning, number: int) -> Iterator[SetUp]:
 def _late_grip(turning: Turning) -> Grip:
     """A plain step that goes into a holder from one end; soft jaws where there is none."""
     every = range(len(turning.steps))
-    spoiled = [i for i in every if is_spoiled(turning.form, turning.steps[i])]
+    spoiled = [i for i in every if is_spoiled(turning.form.located, turning.steps[i])]
     ends = (turning.plan.free, turning.plan.other)
     able = [
         (place, end)

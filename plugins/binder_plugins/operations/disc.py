@@ -26,7 +26,11 @@ def disc_setups(turning: Turning) -> list[SetUp]:
     words = f"saw out ⌀{work.mm(across + 1.5)}{stock}"
     saw = work.act("saw", words, tool="piercing saw or hacksaw", amount=across)
     mark = work.act(
-        "mark-out", "find and pop the centre, scribe the circle", feature="centre", amount=1.0
+        "mark-out",
+        "find and pop the centre, scribe the circle",
+        feature="centre",
+        amount=1.0,
+        tags=("on-the-plate",),
     )
     _add(setups, "bench", "", Grip("bench vice", "bench", "the plate"), "", [mark, saw])
     bores = [a for a in turning.axial if len(a.spots) == 1 and a.kind in HOLES | SINKS.keys()]

@@ -14,24 +14,11 @@ if TYPE_CHECKING:
 
     from binder_plugins.operations.facts import Act
     from binder_plugins.operations.work import Work
-    from binder_solid.facts import FormFact, Located, Stretch
+    from binder_solid.facts import FormFact, Located
 
-_MOST_OF_IT = 0.6
 _TURNED = frozenset(
     {"chamfered", "rounded", "bevelled", "knurled", "grooved", "undercut", "screwed", "recessed"}
 )
-
-
-def is_spoiled(form: FormFact, step: Stretch) -> bool:
-    """Whether a step must not be gripped: threaded for the most part, or rounded."""
-    for one in form.located:
-        if step.start - 1e-6 <= one.frame.origin[0] <= step.end + 1e-6 and one.face != "axis":
-            if one.kind == "rounded" and not one.is_dummy:
-                return True
-            long = (one.length or step.end - step.start) * len(one.spots)
-            if one.kind == "screwed" and long > _MOST_OF_IT * (step.end - step.start):
-                return True
-    return False
 
 
 def axial_acts(
@@ -61,7 +48,7 @@ def axial_acts(
         first = max(first, one.diameter or 0.0) if one.depth is None else first
     for one in bores:
         if one.kind in {"chamfered", "rounded", "bevelled"}:
-            yield _edge(work, one, lathe, end, tags)
+            yield _edge(work, form, one, lathe, end, tags)
 
 
 def _recess(work: Work, one: Located, lathe: str, end: str, tags: tuple[str, ...]) -> Act:
@@ -70,6 +57,7 @@ def _recess(work: Work, one: Located, lathe: str, end: str, tags: tuple[str, ...
         f"recess {one.note.removeprefix('recess ')}",
         machine=lathe,
         feature=one.name,
+        tool="boring tool, square to the floor",
         size=one.diameter or 1.0,
         end=end,
         tags=tags,
@@ -95,7 +83,7 @@ def edge_acts(
         elif one.kind in {"undercut", "grooved"}:
             yield _groove(work, form, one, lathe, end, tags)
         else:
-            yield _edge(work, one, lathe, end, tags)
+            yield _edge(work, form, one, lathe, end, tags)
 
 
 def _across(form: FormFact, one: Located) -> float:
@@ -121,14 +109,15 @@ def _thread(
     if to:
         yield work.act(
             "turn",
-            f"turn to ⌀{to} for the thread",
+            f"turn to ⌀{to} × {work.mm(long)} for the thread",
             machine=lathe,
             feature=one.name,
             size=_across(form, one),
             start=_across(form, one) + 0.3,
             deep=long,
             end=end,
-            tags=(*tags, "outside"),
+            tags=(*tags, "outside", "for-thread"),
+            meets=meets,
         )
     yield work.act(
         "chamfer",
@@ -184,10 +173,23 @@ def _knurl(
             f"'{one.name}' on '{work.name}' knurls ⌀{across:g} mm, which bends away from the wheels"
         )
         wrong = (("knurl-bends-it", words),)
+    stiff = ("stiff",) if across > max(form.size[1:]) - 1e-6 else ()
     act = work.act(
-        "knurl", one.note, machine=lathe, feature=one.name, size=across, end=end, tags=tags
+        "knurl",
+        one.note,
+        machine=lathe,
+        feature=one.name,
+        tool=_knurls(work, one.diameter or 0.0),
+        size=across,
+        end=end,
+        tags=(*tags, *stiff),
     )
     return replace(act, trouble=(*act.trouble, *wrong))
+
+
+def _knurls(work: Work, pitch: float) -> str:
+    owned = any(abs(k.pitch.mm - pitch) < 1e-6 for k in work.design.workshop.entry.cutters.knurls)
+    return f"{work.mm(pitch)} knurls" if owned else f"{work.mm(pitch)} knurls, not owned"
 
 
 def _groove(
@@ -196,6 +198,9 @@ def _groove(
     name = "undercut" if one.kind == "undercut" else "groove"
     half = work.half(one.name)
     what = half.what if half is not None else one.note
+    cuts = _cuts(work, form, one)
+    if cuts < len(one.spots):
+        what = f"{what.replace(f', {len(one.spots)} off', '')}, {_from_end(work, form, one, end)}"
     return work.act(
         name,
         what,
@@ -205,8 +210,15 @@ def _groove(
         end=end,
         tags=tags,
         meets=(_step_of(form, one),),
-        times=_cuts(work, form, one),
+        times=cuts,
     )
+
+
+def _from_end(work: Work, form: FormFact, one: Located, end: str) -> str:
+    """Where the groove of an end lies, from that end to its middle."""
+    far = form.size[0] - max(x for x, *_ in one.spots)
+    near = min(x for x, *_ in one.spots)
+    return f"its middle {work.mm(far if end == 'right' else near)} from this end"
 
 
 def _cuts(work: Work, form: FormFact, one: Located) -> int:
@@ -216,6 +228,16 @@ def _cuts(work: Work, form: FormFact, one: Located) -> int:
     return 1 if is_bar else len(one.spots)
 
 
-def _edge(work: Work, one: Located, lathe: str, end: str, tags: tuple[str, ...]) -> Act:
+def _edge(
+    work: Work, form: FormFact, one: Located, lathe: str, end: str, tags: tuple[str, ...]
+) -> Act:
     act = "chamfer" if one.kind in {"chamfered", "bevelled"} else "form"
-    return work.act(act, one.note, machine=lathe, feature=one.name, end=end, tags=tags)
+    across = _across(form, one)
+    return work.act(act, one.note, machine=lathe, feature=one.name, size=across, end=end, tags=tags)
+
+
+def centre_back(act: Act) -> Act:
+    """A die has the tailstock for itself: the centre that carried the end is drawn back first."""
+    if act.act != "die":
+        return act
+    return replace(act, what=f"draw the centre back, {act.what}")

@@ -4,80 +4,93 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from binder.api import exact
-from binder_plugins.operations.bench import (
-    bench_vice,
-)
+from binder.api import Size, exact
+from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.facts import Act, Grip
-from binder_plugins.operations.sides import datum
+from binder_plugins.operations.sides import SAME_MM, datum
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterator, Sequence
 
     from binder_plugins.operations.flat import Flat
+    from binder_plugins.operations.work import Work
     from binder_solid.facts import Located
 
 
 def milled(flat: Flat, face: str, found: Sequence[Located]) -> None:
     """Slots, pockets and steps of one face; by hand where there is no mill."""
     if flat.is_wood or not flat.mill:
-        acts = [_by_hand(flat, one) for one in found]
-        flat.add(
-            "bench",
-            "",
-            Grip(bench_vice(flat.workshop) or "vice", "bench", "its faces"),
-            datum(face),
-            acts,
-        )
+        grip = Grip(bench_vice(flat.workshop) or "vice", "bench", "its faces")
+        flat.add("bench", "", grip, datum(face), [_by_hand(flat, one) for one in found])
         return
-    acts = []
+    acts: list[Act] = []
     for one in found:
-        width = one.diameter or one.width or 6.0
-        half = flat.work.half(one.name)
-        what = half.what if half is not None and one.kind == "dovetailed" else one.note
-        act = "keyway" if one.kind == "keywayed" else "mill"
-        if one.kind == "dovetailed":
-            acts.append(
-                flat.work.act(
-                    "mill",
-                    "mill the slot or sides square first, to the narrow width",
-                    machine=flat.mill,
-                    feature=one.name,
-                    tool=flat.cutter(width),
-                    size=min(width, 12.0),
-                )
-            )
-            acts.append(
-                flat.work.act(
-                    "mill",
-                    what,
-                    machine=flat.mill,
-                    feature=one.name,
-                    tool="dovetail cutter",
-                    size=16.0,
-                    tags=("finish",),
-                )
-            )
-            continue
-        cutter = flat.workshop.widest_end_cutter(exact(min(width, 16.0)), plunging=True)
-        name = (
-            f"{cutter.name} {'slot drill' if cutter.plunges else 'end mill'}"
-            if cutter
-            else "slot drill, not owned"
-        )
-        acts.append(
-            flat.work.act(
-                act,
-                what,
-                machine=flat.mill,
-                feature=one.name,
-                tool=name,
-                size=float(cutter.mm) if cutter else width,
-                times=len(one.spots),
-            )
-        )
+        acts += _dovetailed(flat, one) if one.kind == "dovetailed" else [_milled(flat, one)]
     _travel(flat)
     flat.add("mill", flat.mill, flat.vice(), datum(face), acts)
+
+
+def _milled(flat: Flat, one: Located) -> Act:
+    width = one.diameter or one.width or 6.0
+    cutter = flat.workshop.widest_end_cutter(exact(min(width, 16.0)), plunging=True)
+    name = f"{cutter.name} slot drill" if cutter else "slot drill, not owned"
+    size = float(cutter.mm) if cutter else width
+    return flat.work.act(
+        "keyway" if one.kind == "keywayed" else "mill",
+        f"{one.note}{widened(flat.work, one, size)}",
+        machine=flat.mill,
+        feature=one.name,
+        tool=name,
+        size=size,
+        times=len(one.spots),
+    )
+
+
+def widened(work: Work, one: Located, cutter: float) -> str:
+    """A slot wider than its cutter is opened out to both sides of the first cut."""
+    width = one.diameter or 0.0
+    if one.kind not in {"slotted", "keywayed"} or width <= cutter + SAME_MM:
+        return ""
+    return f"; open it from {work.mm(cutter)} to {work.mm(width)}, both sides alike"
+
+
+def _dovetailed(flat: Flat, one: Located) -> Iterator[Act]:
+    """Square first with an end mill, then the flanks."""
+    feature = flat.work.feature(one.name)
+    entry = feature.entry if feature is not None else None
+    width, depth = one.diameter or 6.0, getattr(entry, "depth", None)
+    deep = f", {flat.work.mm(depth.mm)} deep" if isinstance(depth, Size) else ""
+    words = (
+        f"mill the slot square first, {flat.work.mm(width)} wide{deep}"
+        if getattr(entry, "inside", False)
+        else f"mill both sides square first{deep}, the width across the top of the tail left"
+    )
+    yield flat.work.act(
+        "mill",
+        words,
+        machine=flat.mill,
+        feature=one.name,
+        tool=flat.cutter(width),
+        size=min(width, 12.0),
+    )
+    half = flat.work.half(one.name)
+    yield flat.work.act(
+        "mill",
+        half.what if half is not None else one.note,
+        machine=flat.mill,
+        feature=one.name,
+        tool=_dovetail_cutter(flat),
+        size=16.0,
+        tags=("finish",),
+    )
+
+
+def _dovetail_cutter(flat: Flat) -> str:
+    owned = flat.workshop.entry.cutters.dovetail_cutters
+    if not owned:
+        return "dovetail cutter, not owned"
+    best = max(owned, key=lambda one: one.width.mm)
+    return f"{flat.work.mm(best.diameter.mm)} dovetail cutter, {float(best.angle.exact):g}°"
 
 
 def _by_hand(flat: Flat, one: Located) -> Act:

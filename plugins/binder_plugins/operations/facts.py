@@ -13,7 +13,8 @@ class Act:
 
     `act`, `tags`, `meets` and `end` are in the words of `binder_making.operation`. `ready`,
     `run` and `alone` are minutes: getting ready, doing it, and passing by itself. `lower` and
-    `upper` are limits in mm, `size` the diameter that is cut, `deep` how deep, both in mm.
+    `upper` are limits in mm, `size` the diameter that is cut, `deep` how deep, both in mm; `cuts`
+    in how many it is done, 0 where that is not known, `by_motor` whether the motor holds it back.
     `trouble` names a code of the plugin and says why it is reported.
     """
 
@@ -37,6 +38,8 @@ class Act:
     upper: float | None = None
     size: float = 0.0
     deep: float = 0.0
+    cuts: int = 0
+    by_motor: bool = False
     trouble: tuple[tuple[str, str], ...] = ()
     at: Span = NOWHERE
 
@@ -66,7 +69,8 @@ class SetUp:
     """One gripping: machine (nothing at the bench), grip, datum, what must be true, and the acts.
 
     `place` is lathe, mill, drill, saw or bench; `until` says when it may be taken out;
-    `minutes` is for mounting it.
+    `minutes` is for mounting it. `at_once` pieces are worked in one gripping; in a stick the
+    bar stays in the lathe while one piece after another is parted off it.
     """
 
     number: int
@@ -78,6 +82,8 @@ class SetUp:
     true: str = ""
     until: str = ""
     minutes: float = 0.0
+    at_once: int = 1
+    is_stick: bool = False
 
     @property
     def name(self) -> str:
@@ -86,8 +92,24 @@ class SetUp:
 
 
 @dataclass(frozen=True, slots=True)
+class Left:
+    """What a part leaves for a joint: `said` with how, the `title` of that work, and its leaf."""
+
+    said: str
+    title: str
+    leaf: str
+
+
+def leaf_id(task: str) -> str:
+    """The id of the section that tells the work of a task on parts put together."""
+    return f"together-{'-'.join(task.split())}"
+
+
+@dataclass(frozen=True, slots=True)
 class Route(Fact):
     """How an item is made: its set-ups in order; `left` is what waits for a joint.
+
+    The subject is the item, or the task in which parts are worked together.
 
     `count` is how many are made for one model; `trouble` are codes and reasons for the whole.
     """
@@ -95,7 +117,7 @@ class Route(Fact):
     title: str
     setups: tuple[SetUp, ...]
     count: int = 1
-    left: tuple[str, ...] = ()
+    left: tuple[Left, ...] = ()
     trouble: tuple[tuple[str, str], ...] = ()
     at: Span = NOWHERE
 

@@ -20,6 +20,8 @@ STEADIED = 10.0
 SHORT = 3.0
 COLLET_MM = 6.0
 _JAW_MM = 10.0
+# An end thinner than this holds no centre; common practice, no source.
+_THIN_END_MM = 1.5
 
 
 def first_grip(turning: Turning, out: float, bores: Sequence[Located]) -> Grip:
@@ -67,19 +69,25 @@ def _support(turning: Turning, out: float, bores: Sequence[Located]) -> str:
         (turning.steps[i].across for i in turning.plan.first), default=turning.work.stock_across
     )
     across = max(turning.work.stock_across, thin)
-    ratio = max(out / across if across else 0.0, _slender(turning))
+    far = turning.plan.reach if turning.plan.is_threaded else out
+    ratio = max(far / across if across else 0.0, _slender(turning))
     if ratio <= SUPPORTED or not turning.plan.first:
         return ""
     name = turning.work.name
     if ratio > STEADIED and not steady_for(turning.work.design.workshop, across):
         words = f"'{name}' stands out {ratio:.0f} times its thickness; no steady takes it"
         turning.trouble.append(("needs-steady", words))
-    tail = _tailstock(turning)
-    if not tail:
+    end = end_across(turning, turning.plan.free)
+    if not _tailstock(turning) or end < _THIN_END_MM:
         if ratio > SUPPORTED + 1:
+            why = (
+                "and no tailstock is told that would carry its end"
+                if not _tailstock(turning)
+                else f"and its end, ⌀{end:g} mm, is too thin for a centre"
+            )
             words = (
                 f"'{name}' stands {out:g} mm out of the jaws, {ratio:.1f} times its thickness, "
-                "and no tailstock is told that would carry its end"
+                f"{why}"
             )
             turning.trouble.append(("stands-out-too-far", words))
         return ""
@@ -94,6 +102,19 @@ def _slender(turning: Turning) -> float:
     """The worst length over thickness among what is turned down."""
     first = [turning.steps[i] for i in turning.plan.first]
     return max(((one.end - one.start) / one.across for one in first if one.across), default=0.0)
+
+
+def is_carried(turning: Turning, grip: Grip, bores: Sequence[Located]) -> bool:
+    """Whether the second end, standing out far, is carried by a centre as the first one is."""
+    out, thin = grip.stand_out, grip.across
+    is_far = thin > 0 and out > SUPPORTED * thin and grip.kind in {"chuck", "collet", "four-jaw"}
+    end = end_across(turning, turning.plan.other)
+    return is_far and not bores and _tailstock(turning) and end >= _THIN_END_MM
+
+
+def end_across(turning: Turning, end: str) -> float:
+    """How thick the finished part is at an end, in mm."""
+    return turning.steps[-1].end_across if end == "right" else turning.steps[0].across
 
 
 def _tailstock(turning: Turning) -> bool:

@@ -6,15 +6,16 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterable, Sequence
 
     from binder_plugins.operations.work import Work
     from binder_solid.facts import Located, Stretch
 
 SAME = 1e-6
 BARS = frozenset({"round bar", "drawn rod", "hexagon bar", "square bar"})
-_GRIP_MM = 3.0
+GRIP_MM = 3.0
 _MARRING = frozenset({"grooved", "knurled", "undercut", "screwed"})
+_MOST_OF_IT = 0.6
 _SHAFT = 2.0
 _STIFF = 0.4
 _ONE_GRIP = 3.5
@@ -26,7 +27,8 @@ class Plan:
 
     `behind` of the first are turned behind a larger step. `is_parted` is true where the piece
     comes off the bar at the end of the first set-up; `reach` is how far from the free end
-    metal is taken off, in mm.
+    metal is taken off, in mm. Where it `is_threaded` nothing but the thread is left to hold it
+    by, so all threads are cut from the bar, before what is smaller and stands in front of them.
     """
 
     free: str
@@ -35,6 +37,7 @@ class Plan:
     behind: tuple[int, ...]
     is_parted: bool
     reach: float
+    is_threaded: bool = False
 
     @property
     def other(self) -> str:
@@ -67,10 +70,53 @@ def has_limits(step: Stretch, work: Work) -> bool:
     return half is not None and half.lower is not None and is_turned(step, work)
 
 
-def plan(work: Work, steps: Sequence[Stretch], axial: Sequence[Located]) -> Plan:
+def plan(
+    work: Work, steps: Sequence[Stretch], axial: Sequence[Located], around: Sequence[Located] = ()
+) -> Plan:
     """The end to begin with: the one after which least is left, and least of what must be true."""
+    if _has_only_threads(work, steps, axial, around):
+        return _headless(work, steps, axial)
     found = [_from(free, work, steps, axial) for free in ("right", "left")]
     return min(found, key=lambda one: _score(one, work, steps, axial))
+
+
+def is_spoiled(located: Iterable[Located], step: Stretch) -> bool:
+    """Whether a step must not be gripped: threaded for the most part, or rounded."""
+    for one in located:
+        if step.start - SAME <= one.frame.origin[0] <= step.end + SAME and one.face != "axis":
+            if one.kind == "rounded" and not one.is_dummy:
+                return True
+            long = (one.length or step.end - step.start) * len(one.spots)
+            if one.kind == "screwed" and long > _MOST_OF_IT * (step.end - step.start):
+                return True
+    return False
+
+
+def _has_only_threads(
+    work: Work, steps: Sequence[Stretch], axial: Sequence[Located], around: Sequence[Located]
+) -> bool:
+    """Whether it is held by a thread alone once it is off the bar, as a headless screw is."""
+    if not any(one.kind == "screwed" for one in around) or any(a.depth is None for a in axial):
+        return False
+    spoiled = [i for i, one in enumerate(steps) if is_spoiled(around, one)]
+    every = range(len(steps))
+    able = {i for end in ("left", "right") for i in grips(work, steps, every, spoiled, end)}
+    return bool(spoiled) and not able
+
+
+def _headless(work: Work, steps: Sequence[Stretch], axial: Sequence[Located]) -> Plan:
+    """From the end that has most to be turned; a slot is sawn last, where the thread holds it."""
+    slots = {opens_at(one) for one in axial if one.kind in {"slotted", "flatted"}}
+    length = max(one.end for one in steps)
+    turned = tuple(i for i, one in enumerate(steps) if is_turned(one, work))
+
+    def near(free: str) -> float:
+        return min((_from_end(steps[i], free, length) for i in turned), default=length)
+
+    free = min(("right", "left"), key=lambda one: (one in slots, near(one)))
+    order = turned if free == "left" else turned[::-1]
+    reach = max((_from_end(steps[i], free, length) for i in turned), default=0.0)
+    return Plan(free, order, (), (), is_parted=True, reach=reach, is_threaded=True)
 
 
 def opens_at(one: Located) -> str:
@@ -172,7 +218,7 @@ def grips(
         if (i in done or not is_turned(one, work))
         and i not in threaded
         and abs(one.across - one.end_across) < SAME
-        and one.end - one.start >= _GRIP_MM - SAME
+        and one.end - one.start >= GRIP_MM - SAME
         and _goes_in(steps, i, end)
     ]
     return sorted(

@@ -11,10 +11,12 @@ if TYPE_CHECKING:
 
     from binder_plugins.operations.facts import Act
     from binder_plugins.operations.turning import Turning
+    from binder_solid.facts import Stretch
 
 # Common practice, no source: what roughing leaves on the diameter, in mm.
 _LEFT_MM = 0.4
 _SLENDER = 5.0
+_SAME = 1e-6
 _SLENDER_MM = 3.0
 
 
@@ -23,18 +25,32 @@ def step_name(turning: Turning, place: int) -> str:
     return turning.steps[place].name or f"step {place + 1}"
 
 
-def rough_turn(turning: Turning, place: int, free: str, tags: tuple[str, ...]) -> Iterator[Act]:
-    """The roughing of a step, or all of it where it has no limits."""
+def max_across(step: Stretch) -> float:
+    """The larger end of a step in mm."""
+    return max(step.across, step.end_across)
+
+
+def is_shaped(turning: Turning, place: int) -> bool:
+    """Whether a step is a taper or a ball, for which the tool does not just go along the bed."""
+    step = turning.steps[place]
+    return abs(step.across - step.end_across) > _SAME or _ball(turning, place)
+
+
+def rough_turn(
+    turning: Turning, place: int, free: str, tags: tuple[str, ...], there: float
+) -> Iterator[Act]:
+    """The roughing of a step, or all of it where it has no limits; the bar is `there` mm thick."""
     step, work = turning.steps[place], turning.work
     across = min(step.across, step.end_across)
     fitted = has_limits(step, work)
     to = across + _LEFT_MM if fitted else across
     act, words = _way(turning, place, to, fitted=fitted)
-    start = max(work.stock_across, to)
+    start = max(there, to)
     long = step.end - step.start
+    behind = [i for i in turning.plan.first if (i < place) == (free == "right") and i != place]
     # A neck made at the first end cannot wait for the roughing of the second.
     is_last = not turning.plan.second or place in turning.plan.second
-    is_thin = long / across > _SLENDER or across < _SLENDER_MM
+    is_thin = any(_is_thin(turning.steps[i]) for i in (place, *behind))
     slender = ("slender",) if is_last and is_thin else ()
     yield work.act(
         act,
@@ -42,12 +58,18 @@ def rough_turn(turning: Turning, place: int, free: str, tags: tuple[str, ...]) -
         machine=turning.lathe,
         feature=step_name(turning, place),
         tool=_tool(turning, place, act),
-        size=max(step.across, to),
+        size=to,
         start=start,
         deep=long,
         end=free,
         tags=(*tags, "outside", *(("rough",) if act == "turn" else ()), *slender),
     )
+
+
+def _is_thin(step: Stretch) -> bool:
+    """Whether a step bends under a heavy cut, or what stands before it on it does."""
+    across = min(step.across, step.end_across)
+    return (step.end - step.start) / across > _SLENDER or across < _SLENDER_MM
 
 
 def finish_turn(turning: Turning, place: int, free: str, tags: tuple[str, ...]) -> Iterator[Act]:
@@ -79,14 +101,21 @@ def _way(turning: Turning, place: int, to: float, *, fitted: bool) -> tuple[str,
     long = f" × {work.mm(step.end - step.start)}"
     if _ball(turning, place):
         return "form", f"turn the ball ⌀{work.mm(step.across)}"
-    if abs(step.across - step.end_across) > 1e-6:
-        return (
-            "taper",
-            f"turn the taper ⌀{work.mm(step.across)} to ⌀{work.mm(step.end_across)}{long}",
-        )
+    if abs(step.across - step.end_across) > _SAME:
+        ends = f"⌀{work.mm(step.across)} to ⌀{work.mm(step.end_across)}"
+        return "taper", f"turn the taper {ends}{long}{_neck(turning, place)}"
     verb = "rough to" if fitted else "turn"
     behind = ", behind the flange" if place in turning.plan.behind else ""
     return "turn", f"{verb} ⌀{work.mm(to)}{long}{behind}"
+
+
+def _neck(turning: Turning, place: int) -> str:
+    """A taper that begins behind a larger step cannot be come at from the end."""
+    ends = [(place + 1, turning.steps[place].end_across), (place - 1, turning.steps[place].across)]
+    front, across = ends[0] if turning.plan.free == "right" else ends[1]
+    if not 0 <= front < len(turning.steps) or turning.steps[front].across <= across + _SAME:
+        return ""
+    return f", neck in behind the {step_name(turning, front).replace('_', ' ')} first"
 
 
 def _ball(turning: Turning, place: int) -> bool:

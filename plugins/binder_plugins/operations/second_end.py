@@ -7,14 +7,24 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import round_holder
-from binder_plugins.operations.edges import axial_acts, edge_acts, is_spoiled
+from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
 from binder_plugins.operations.facts import Act, Grip
-from binder_plugins.operations.gripping import COLLET_MM, SHORT
-from binder_plugins.operations.lengthwise import grips, has_limits, is_true
+from binder_plugins.operations.gripping import COLLET_MM, SHORT, is_carried
+from binder_plugins.operations.lengthwise import (
+    GRIP_MM,
+    SAME,
+    grips,
+    has_limits,
+    is_spoiled,
+    is_true,
+)
 from binder_solid.facts import Located, Stretch
 
 if TYPE_CHECKING:
     from binder_plugins.operations.turning import Turning
+
+# What stays clear between a rounded edge and the jaws, in mm; common practice, no source.
+_ROUND_CLEAR = 0.5
 
 
 def second(turning: Turning) -> None:
@@ -33,6 +43,9 @@ def second(turning: Turning) -> None:
     cut = edge_acts(work, turning.form, edges, turning.lathe, end, tags=("back",))
     acts += [_other_end(act) if _is_at_both(turning, act) else act for act in cut]
     grip = _second_grip(turning)
+    if acts[1:] and is_carried(turning, grip, bores):
+        grip = replace(grip, support="tailstock centre")
+        acts = [acts[0], turning.centre(end), *map(centre_back, acts[1:])]
     fitted = _is_fitted(turning, bores)
     true = f"run {grip.on} true to 0.02 mm first" if fitted and grip.kind != "mandrel" else ""
     _two_settings(turning, grip, fitted=fitted)
@@ -65,7 +78,9 @@ def _is_fitted(turning: Turning, bores: Sequence[Located]) -> bool:
 
 def _second_grip(turning: Turning) -> Grip:
     end = turning.plan.other
-    threaded = [i for i in range(len(turning.steps)) if is_spoiled(turning.form, turning.steps[i])]
+    threaded = [
+        i for i in range(len(turning.steps)) if is_spoiled(turning.form.located, turning.steps[i])
+    ]
     able = grips(
         turning.work, turning.steps, turning.plan.first, threaded, end, turning.form.located
     )
@@ -79,9 +94,19 @@ def _second_grip(turning: Turning) -> Grip:
         step.across,
         true=fitted or has_limits(step, turning.work) or step.across <= COLLET_MM,
     )
+    out_of = _between(turning, able[0], end)
     out = step.start if end == "left" else turning.length - step.end
     out = max(out if turning.plan.second else min(out, turning.cut_reach(end) + SHORT), 2.0)
-    on = f"⌀{turning.work.mm(step.across)}" + (f" ({_title(step.name)})" if step.name else "")
+    rounded = _rounded(turning, end) if not out_of else 0.0
+    out = max(out, rounded + _ROUND_CLEAR if rounded else 0.0)
+    if rounded and step.end - step.start - rounded < GRIP_MM:
+        words = (
+            f"'{turning.work.name}' is rounded at its {end}-hand end, and little is left to grip"
+        )
+        turning.trouble.append(("nothing-to-grip", words))
+    is_rod = bool(out_of) and all(abs(one.across - step.across) < SAME for one in out_of)
+    said = "" if is_rod or not step.name else f" ({_title(step.name)})"
+    on = f"⌀{turning.work.mm(step.across)}{said}"
     if has_limits(step, turning.work) and kind != "collet":
         on += ", in card or copper"
     _crushed(turning, step, kind)
@@ -96,6 +121,18 @@ def _second_grip(turning: Turning) -> Grip:
         (step.start, step.end),
         end,
     )
+
+
+def _between(turning: Turning, place: int, end: str) -> Sequence[Stretch]:
+    """The steps from the gripped one to the end that is worked."""
+    return turning.steps[:place] if end == "left" else turning.steps[place + 1 :]
+
+
+def _rounded(turning: Turning, end: str) -> float:
+    """How far the edges rounded at an end reach along the work, in mm."""
+    mine = turning.edges(end, first=False)
+    mine += [one for one in turning.axial if not turning.is_first(one)]
+    return max((one.diameter or 0.0 for one in mine if one.kind == "rounded"), default=0.0)
 
 
 def _crushed(turning: Turning, step: Stretch, kind: str) -> None:

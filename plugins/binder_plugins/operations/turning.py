@@ -6,9 +6,9 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import lathe_for
-from binder_plugins.operations.edges import axial_acts, edge_acts
+from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
 from binder_plugins.operations.facts import Act, Grip, SetUp
-from binder_plugins.operations.gripping import SHORT, SUPPORTED, first_grip
+from binder_plugins.operations.gripping import SHORT, SUPPORTED, end_across, first_grip
 from binder_plugins.operations.lengthwise import (
     Plan,
     has_limits,
@@ -16,7 +16,7 @@ from binder_plugins.operations.lengthwise import (
     opens_at,
     plan,
 )
-from binder_plugins.operations.outsides import finish_turn, rough_turn
+from binder_plugins.operations.outsides import finish_turn, is_shaped, max_across, rough_turn
 from binder_plugins.operations.second_end import second
 from binder_plugins.operations.words import holding_min
 
@@ -27,6 +27,11 @@ if TYPE_CHECKING:
     from binder_solid.facts import FormFact, Located, Stretch
 
 CLEAR_MM = 2.0
+# What parting leaves to face at the back, in mm; common practice, no source.
+_BACK_MM = 0.5
+_BY_HAND = "by hand"
+# How much of an end its centre may take; common practice, no source.
+_MOUTH = 0.6
 
 
 class Turning:
@@ -40,7 +45,7 @@ class Turning:
             one for one in form.located if one.face == "axis" and not _is_of_tube(one, work)
         ]
         self.around = [one for one in form.located if one.face != "axis"]
-        self.plan: Plan = plan(work, self.steps, self.axial)
+        self.plan: Plan = plan(work, self.steps, self.axial, self.around)
         self.lathe = lathe_for(work.design.workshop, max(form.size[1:]))
         self.setups: list[SetUp] = []
         self.trouble: list[tuple[str, str]] = []
@@ -60,10 +65,14 @@ class Turning:
 
     def _saw(self) -> None:
         across = self.work.stock_across
+        facing = self.work.facing
         if self.plan.is_parted and self._passes(across):
+            long = self.length + facing + _BACK_MM
+            self.work.takes(long, verb="part off")
             return
         over = self._grip_left() if self.plan.is_parted else 0.0
-        long = self.length + 2 * self._facing() + over
+        long = self.length + 2 * facing + over
+        self.work.takes(long, over)
         words = f"saw off {self.work.mm(long)} of {self._stock()}"
         self.add(
             "saw",
@@ -77,10 +86,6 @@ class Turning:
         lathes = self.work.design.workshop.entry.machines.lathes
         found = lathes.get(self.lathe)
         return found is None or across <= found.spindle_bore.mm
-
-    def _facing(self) -> float:
-        found = self.work.design.workshop.facing
-        return float(found) if found is not None else 1.0
 
     def _grip_left(self) -> float:
         """What is left on a sawn piece to hold it by, with the width of the parting tool."""
@@ -100,11 +105,15 @@ class Turning:
         grip = first_grip(self, out, bores)
         acts = [self.face(free, "face the end", ("first-end", "needs-waste"))]
         if grip.support == "tailstock centre":
-            acts.append(self._centre(free))
+            acts.append(self.centre(free))
+        threads = self._threads_first() if self.plan.is_threaded else []
+        acts += threads
         acts += list(self.turns(self.plan.first, free, ("first-end",)))
         acts += list(axial_acts(work, self.form, bores, self.lathe, free, self.postponed()))
-        cut = edge_acts(work, self.form, self.edges(free, first=True), self.lathe, free)
-        acts += [_centre_back(act) if grip.support else act for act in cut]
+        edges = [one for one in self.edges(free, first=True) if not threads or not is_thread(one)]
+        cut = edge_acts(work, self.form, edges, self.lathe, free)
+        acts += [centre_back(act) if grip.support else act for act in cut]
+        acts = _knurls_first(acts)
         if self.plan.is_parted:
             acts += list(self._parted())
         self.add(
@@ -116,6 +125,26 @@ class Turning:
             true=self._true(bores),
             until=self._until(),
         )
+
+    def _threads_first(self) -> list[Act]:
+        """Threads over the bar, with what stands in front of them, which is cut from it after."""
+        found: list[Act] = []
+        for one in filter(is_thread, self.edges(self.plan.free, first=True)):
+            step = self.steps[self._step_at(one)]
+            far = self._from_end(step, one, self.plan.free)
+            words = f" × {self.work.mm(far)} from the end{self._in_front(step)}"
+            for act in edge_acts(self.work, self.form, [one], self.lathe, self.plan.free):
+                said = act.what.split(" × ")[0].split(",")[0]
+                is_long = act.act in {"turn", "die"}
+                found.append(replace(act, what=said + words) if is_long else act)
+        return found
+
+    def _in_front(self, step: Stretch) -> str:
+        """What is turned out of a thread, since it stands nearer to the free end."""
+        place = self.steps.index(step)
+        front = self.steps[:place] if self.plan.free == "left" else self.steps[place + 1 :]
+        names = " and ".join(_title(one.name) for one in front if one.name)
+        return f"; the {names} comes out of it after" if names else ""
 
     def _stand_out(self) -> float:
         whole = self.length + self._parting() + CLEAR_MM
@@ -154,7 +183,10 @@ class Turning:
         return frozenset(
             one.name
             for one in self.axial
-            if one.kind == "reamed" and self.work.feature(one.name) and breaking_in(one, self.form)
+            if one.kind == "reamed"
+            and self.work.feature(one.name)
+            and self.work.waits(one.name) is None
+            and breaking_in(one, self.form)
         )
 
     def face(self, end: str, words: str, tags: tuple[str, ...]) -> Act:
@@ -173,23 +205,40 @@ class Turning:
             tags=tags,
         )
 
-    def _centre(self, end: str) -> Act:
+    def centre(self, end: str) -> Act:
+        """The centre in an end that the tailstock carries, no wider than the end bears."""
+        across = end_across(self, end)
+        mouth = min(_MOUTH * across, 3.0)
+        small = f", its mouth no wider than {self.work.mm(round(mouth, 1))}" if mouth < 3.0 else ""
         return self.work.act(
             "centre",
-            "centre it for the tailstock",
+            f"centre it for the tailstock{small}",
             machine=self.lathe,
             feature=f"{end} end",
-            size=3.0,
+            size=mouth,
             end=end,
         )
 
     def turns(self, places: Sequence[int], free: str, tags: tuple[str, ...]) -> Iterator[Act]:
-        """All steps roughed, the largest first, then those with limits finished."""
-        largest_first = sorted(places, key=lambda i: -self.steps[i].across)
-        for i in largest_first:
-            yield from rough_turn(self, i, free, tags)
+        """All steps roughed, straight ones first, then those with limits finished.
+
+        The largest comes first; tapers and balls wait, since the top-slide is set over for them.
+        """
+        largest_first = sorted(
+            places, key=lambda i: (is_shaped(self, i), -max_across(self.steps[i]))
+        )
+        for n, i in enumerate(largest_first):
+            start = self._there(i, largest_first[:n], free)
+            yield from rough_turn(self, i, free, tags, start)
         for i in largest_first:
             yield from finish_turn(self, i, free, tags)
+
+    def _there(self, place: int, before: Sequence[int], free: str) -> float:
+        """How thick the bar still is at a step, once those in `before` are roughed, in mm."""
+        over = [
+            i for i in before if i not in self.plan.behind and ((i < place) == (free == "right"))
+        ]
+        return min((max_across(self.steps[i]) for i in over), default=self.work.stock_across)
 
     def edges(self, end: str, *, first: bool) -> list[Located]:
         """Grooves, threads, knurls and edges that belong to the first or the second set-up."""
@@ -212,7 +261,8 @@ class Turning:
 
     def _is_near(self, one: Located, end: str) -> bool:
         """Whether what is cut in a bar left as bought lies at this end, or at both."""
-        if self.plan.is_parted and one.kind not in {"screwed", "chamfered"}:
+        is_first = self.plan.is_threaded and is_thread(one)
+        if is_first or (self.plan.is_parted and one.kind not in {"screwed", "chamfered"}):
             return end == self.plan.free
         if len(one.spots) > 1:
             return True
@@ -228,9 +278,21 @@ class Turning:
             across = max(across, self.work.stock_across)
         tool = self.work.design.workshop.entry.cutters.parting_tool
         if tool is not None and tool.reach is not None and across / 2 > tool.reach.mm:
-            yield self.work.act(
-                "part-off", "saw it off in the chuck", tool="hacksaw", amount=across
-            )
+            yield self._sawn_off(across)
+            return
+        name = f"parting tool {self.work.mm(self._parting())}"
+        over = self.work.mm(self.length + _BACK_MM)
+        drawn = "" if self._is_out() else "draw the bar out, "
+        parting = self.work.act(
+            "part-off",
+            f"{drawn}part off {over} long",
+            machine=self.lathe,
+            tool=name,
+            size=across,
+            amount=across,
+        )
+        if parting.speed == _BY_HAND:
+            yield self._sawn_off(across)
             return
         if across > 4:
             yield self.work.act(
@@ -240,17 +302,12 @@ class Turning:
                 feature="back edge",
                 size=across,
             )
-        name = f"parting tool {self.work.mm(self._parting())}"
-        over = self.work.mm(self.length + 0.5)
-        drawn = "" if self._is_out() else "draw the bar out, "
-        yield self.work.act(
-            "part-off",
-            f"{drawn}part off {over} long",
-            machine=self.lathe,
-            tool=name,
-            size=across,
-            amount=across,
-        )
+        yield parting
+
+    def _sawn_off(self, across: float) -> Act:
+        """Where no parting tool reaches, or no speed is slow enough for one."""
+        words = f"saw it off in the chuck, {self.work.mm(self.length + self.work.facing)} long"
+        return self.work.act("part-off", words, tool="hacksaw", amount=across)
 
     def _is_out(self) -> bool:
         """Whether the whole length stands out of the jaws from the start."""
@@ -302,11 +359,17 @@ class Turning:
         )
 
 
-def _centre_back(act: Act) -> Act:
-    """A die has the tailstock for itself: the centre that carried the end is drawn back first."""
-    if act.act != "die":
-        return act
-    return replace(act, what=f"draw the centre back, {act.what}")
+def _knurls_first(acts: Sequence[Act]) -> list[Act]:
+    """A knurl on the stiff part comes before the end is turned thin."""
+    thin = next((n for n, act in enumerate(acts) if "slender" in act.tags), len(acts))
+    early = [act for act in acts[thin:] if act.act == "knurl" and "stiff" in act.tags]
+    late = [act for act in acts[thin:] if act not in early]
+    return [*acts[:thin], *early, *late]
+
+
+def is_thread(one: Located) -> bool:
+    """Whether a feature is a thread cut outside."""
+    return one.kind == "screwed"
 
 
 def breaking_in(bore: Located, form: FormFact) -> list[Located]:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, TypedDict, Unpack
 
 from binder.api import (
+    BarUse,
     CutSize,
     Design,
     Fabrication,
@@ -17,6 +18,7 @@ from binder.api import (
     NumberOff,
     Part,
     Span,
+    TogetherFact,
     exact,
     shown_length,
 )
@@ -35,8 +37,12 @@ if TYPE_CHECKING:
 
 # Rods and bright bar are left as bought where a step is as thick as they are.
 _SAME = 1e-6
+_ALONG = frozenset({"turn", "taper"})
 _UNDER_POWER = frozenset({"turn", "face", "bore", "drill", "taper"})
-TOGETHER = ("drilled together", "reamed in line", "lapped together", "reamed together")
+# Common practice, no source: a drill so small, in mm, and so many times too slow, snaps.
+_TINY_MM, _FAR = 0.8, 4.0
+# What is not even drilled before its parts are put together.
+_WHOLLY = ("drilled together", "set in mesh")
 
 
 class Asked(TypedDict, total=False):
@@ -65,7 +71,10 @@ class Asked(TypedDict, total=False):
 
 @dataclass(slots=True)
 class Work:
-    """A part or fabrication with what is known of it; `numbered` counts its acts."""
+    """A part or fabrication with what is known of it.
+
+    `numbered` counts its acts, `use` is what was planned to be cut off its bar.
+    """
 
     design: Design
     item: Part | Fabrication
@@ -74,7 +83,9 @@ class Work:
     group: Group | None
     halves: Mapping[str, tuple[HalfFact, ...]]
     tools: tuple[Instrument, ...]
+    left: Mapping[str, tuple[TogetherFact, ...]]
     numbered: int = 0
+    use: BarUse | None = None
     machines: dict[str, Machine | None] = field(default_factory=dict)
 
     @property
@@ -108,8 +119,19 @@ class Work:
         return next((one for one in found if one.lower is not None), found[0] if found else None)
 
     def joints_at(self, place: str) -> tuple[str, ...]:
-        """The joints that meet at a place."""
-        return tuple(dict.fromkeys(one.joint for one in self.halves.get(place, ())))
+        """The joints that meet at a place, or the one that makes its hole there."""
+        feature = self.feature(place)
+        implied = (feature.implied_by,) if feature is not None and feature.implied_by else ()
+        met = (one.joint for one in self.halves.get(place, ()))
+        return tuple(dict.fromkeys((*met, *implied)))
+
+    def waits(self, place: str) -> TogetherFact | None:
+        """The work on parts put together in which a place gets its size, None where on its own."""
+        return next(iter(self.left.get(place, ())), None)
+
+    def is_wholly_left(self, place: str) -> bool:
+        """Whether a hole is not even drilled before its parts are put together."""
+        return any(one.how in _WHOLLY for one in self.left.get(place, ()))
 
     def made(self, place: str) -> str:
         """How the joint at a place says that it is made, as `drilled together`."""
@@ -119,6 +141,16 @@ class Work:
     def is_bought_outside(self, place: str) -> bool:
         """Whether an outside is left as the rod came."""
         return any("as bought" in one.what for one in self.halves.get(place, ()))
+
+    @property
+    def facing(self) -> float:
+        """What is left to face at an end in mm."""
+        found = self.design.workshop.facing
+        return float(found) if found is not None else 1.0
+
+    def takes(self, long: float, over: float = 0.0, verb: str = "saw") -> None:
+        """Notes what is cut off the bar for it in mm, `over` of it to hold it by."""
+        self.use = BarUse(self.name, exact(round(long, 3)), exact(round(over, 3)), verb)
 
     def mm(self, size: float) -> str:
         """A size as printed, in the units of the drawings."""
@@ -143,7 +175,11 @@ class Work:
             max(size, start),
             machine,
             finish=asked.get("finish", False),
+            deep=deep,
         )
+        finer = None
+        if known.get("speed") in _ALONG and size < start:
+            finer, _ = self._cut(known["speed"], size, machine, finish=asked.get("finish", False))
         ready, run, alone = self._minutes(act, cut, (size, deep, start), asked.get("amount", 0.0))
         lower, upper = (half.lower, half.upper) if half is not None else (None, None)
         seen = self._seen(half, act)
@@ -153,7 +189,7 @@ class Work:
             what=what,
             feature=feature,
             tool=asked.get("tool") or known["tool"],
-            speed=_speed(cut),
+            speed=_speeds(cut, finer),
             feed=_feed(cut),
             ready=ready,
             run=run * (1 + 0.5 * (asked.get("times", 1) - 1)),
@@ -168,6 +204,8 @@ class Work:
             upper=upper,
             size=size,
             deep=deep,
+            cuts=_cuts(known.get("speed", ""), cut, size, start),
+            by_motor=cut is not None and cut.by_motor,
             trouble=wrong,
             at=self._at(feature),
         )
@@ -177,13 +215,13 @@ class Work:
         return found.at if found is not None else self.item.at
 
     def _cut(
-        self, act: str, size: float, machine: str, *, finish: bool
+        self, act: str, size: float, machine: str, *, finish: bool, deep: float = 0.0
     ) -> tuple[Cut | None, tuple[tuple[str, str], ...]]:
         there = self.machine(machine) if machine else None
         if not act or self.group is None or there is None or size <= 0:
             return None, ()
         try:
-            cut = advise(self.group, act, size, there, finish=finish)
+            cut = advise(self.group, act, size, there, finish=finish, deep_mm=deep)
         except NotDefined:
             return None, ()
         return cut, tuple(_troubles(cut, act, size, machine))
@@ -208,10 +246,9 @@ class Work:
         """Minutes of the cut by geometry, where speed and feed are known."""
         if cut is None or not cut.turning.rpm or not cut.feed_mm or deep <= 0:
             return None
-        if act in {"turn", "bore", "taper"} and start > 0:
-            depth = cut.depth_mm or 0.5
-            count = max(passes(start, size, depth), 1)
-            return max(turn_minutes(deep, cut.feed_mm, cut.turning.rpm, min(count, 400)), 1.0)
+        count = _cuts(act, cut, size, start)
+        if count:
+            return max(turn_minutes(deep, cut.feed_mm, cut.turning.rpm, count), 1.0)
         if act == "drill":
             return max(drill_min(deep, size, cut.feed_mm, cut.turning.rpm), 0.8)
         return None
@@ -254,6 +291,7 @@ def works(design: Design) -> Iterator[Work]:
         halves.setdefault(one.item, {}).setdefault(one.place, []).append(one)
     tools = instruments(design.workshop)
     machines: dict[str, Machine | None] = {}
+    left = _left(design)
     made: list[Part | Fabrication] = [*design.parts.values(), *design.fabrications.values()]
     for item in made:
         at = {place: tuple(found) for place, found in halves.get(item.name, {}).items()}
@@ -265,8 +303,20 @@ def works(design: Design) -> Iterator[Work]:
             _group(design, item.name),
             at,
             tools,
+            left.get(item.name, {}),
             machines=machines,
         )
+
+
+def _left(design: Design) -> dict[str, dict[str, tuple[TogetherFact, ...]]]:
+    """By item and place the work in which it gets its size, what is wholly left first."""
+    found: dict[str, dict[str, tuple[TogetherFact, ...]]] = {}
+    for fact in sorted(design.facts.all(TogetherFact), key=lambda one: one.how not in _WHOLLY):
+        for place in fact.left:
+            item, _, name = place.partition(".")
+            at = found.setdefault(item, {})
+            at[name] = (*at.get(name, ()), fact)
+    return found
 
 
 def _group(design: Design, name: str) -> Group | None:
@@ -286,10 +336,27 @@ def _troubles(cut: Cut, act: str, size: float, machine: str) -> list[tuple[str, 
     if cut.turning.way is Way.BY_HAND and act in _UNDER_POWER:
         words_of = f"{act} at ⌀{size:g} mm wants {cut.turning.wanted_rpm:.0f} r/min"
         found.append(("lowest-speed-too-fast", f"{words_of}, which the {machine} does not have"))
+    if act == "drill" and size < _TINY_MM and cut.turning.wanted_rpm > _FAR * cut.turning.rpm > 0:
+        words_of = f"a ⌀{size:g} mm drill wants {cut.turning.wanted_rpm:.0f} r/min"
+        has = f"the {machine} turns {cut.turning.rpm:g} at most"
+        found.append(("drill-turns-too-slowly", f"{words_of}; {has}"))
     if act == "drill" and cut.load is not None and not cut.load.is_carried:
         words_of = f"a ⌀{size:g} mm drill wants {cut.load.asked_w:.0f} W of the {machine}"
         found.append(("motor-too-weak", f"{words_of}; its motor has {cut.load.motor_w:.0f} W"))
     return found
+
+
+def _speeds(cut: Cut | None, last: Cut | None) -> str:
+    """The speed of the first cut, and that of the last where the work is thinner by then."""
+    first, then = _speed(cut), _speed(last)
+    return f"{first} to {then}" if then and then != first else first
+
+
+def _cuts(act: str, cut: Cut | None, size: float, start: float) -> int:
+    """In how many cuts a diameter is brought to another; 0 where it is not, or not known."""
+    if cut is None or act not in {"turn", "bore", "taper"} or start <= 0:
+        return 0
+    return min(max(passes(start, size, cut.depth_mm or 0.5), 1), 400)
 
 
 def _speed(cut: Cut | None) -> str:

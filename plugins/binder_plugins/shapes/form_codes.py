@@ -36,6 +36,16 @@ STACK_NOT_LAID_OUT = Code(
     "stack: [{piece: side}, {piece: bar, off: 4}]",
     "Say how several lie: `pattern: in a row, 30 mm apart`; and give each piece a shape.",
 )
+RIVET_STOPPED = Code(
+    "rivet-stopped",
+    Severity.WARNING,
+    "A piece of a riveted stack lies over the rivet holes of the piece below it, and its own holes"
+    " are elsewhere, or run across.",
+    "It is found out with the parts drilled, and drilled again beside the first holes.",
+    "joined: riveted\nstack:\n  - {piece: side}\n  - {piece: bar, stands: on end}"
+    "   # its holes run across now",
+    "Turn it with `stands:`, or give the layer the `pattern:` of the holes.",
+)
 HAND_OF_ROUND_WORK = Code(
     "hand-of-round-work",
     Severity.ERROR,
@@ -120,6 +130,9 @@ ANGLE_NOT_CUT = Code(
 )
 
 FORM_CODES = (
+    STACK_OF_OTHERS,
+    STACK_NOT_LAID_OUT,
+    HAND_OF_ROUND_WORK,
     PLACE_NOT_READ,
     PATTERN_NOT_LAID_OUT,
     HOLE_OUT_OF_METAL,
@@ -130,4 +143,5 @@ FORM_CODES = (
     TOO_BIG_FOR_MACHINE,
     EDGE_TOO_LARGE,
     ANGLE_NOT_CUT,
+    RIVET_STOPPED,
 )

@@ -22,9 +22,9 @@ from binder.api import (
 )
 from binder_plugins.shapes import codes
 from binder_plugins.shapes.faults import feature_faults
+from binder_plugins.shapes.fit_metal import with_metal
 from binder_plugins.shapes.flat import laid_flat
 from binder_plugins.shapes.needed import Needed, needed_of
-from binder_plugins.shapes.nips import with_nip
 from binder_plugins.shapes.shape_faults import shape_faults
 from binder_plugins.shapes.sold import sold_section
 from binder_plugins.shapes.turned import measured
@@ -45,6 +45,7 @@ _USUAL_FORM = {
     "rack": "flat bar",
     "ratchet": "round bar",
     "sprocket": "round bar",
+    "cam": "round bar",
     "pulley": "round bar",
     "flywheel": "round bar",
     "handwheel": "round bar",
@@ -64,7 +65,7 @@ def size_parts(design: Design) -> Contribution:
             continue
         findings.extend(feature_faults(part, needed))
         if part.stock is None or not part.stock.sizes:
-            needed = with_nip(part, needed, design)
+            needed = with_metal(part, needed, design)
         fact, faults = _from_stock(part, needed, design)
         findings.extend(faults)
         if fact is not None:
@@ -145,6 +146,7 @@ def _cut(
         section_text=f"{words} {form}".strip(),
         length=_length(needed, form),
         width=needed.width,
+        is_least=is_least and len(section) > 1,
         at=part.stock.span if part.stock is not None else part.at,
     )
 

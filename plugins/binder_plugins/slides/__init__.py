@@ -12,6 +12,7 @@ from binder.api import (
     Design,
     Diagnostic,
     HalfFact,
+    HardwareFact,
     Kind,
     MaterialFact,
     Page,
@@ -46,7 +47,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "settle the slides",
             _settle,
             needs=(PlaceFact,),
-            gives=(HalfFact, ChainFact),
+            gives=(HalfFact, ChainFact, HardwareFact),
             after=(MaterialFact,),
         )
     ]
@@ -86,9 +87,9 @@ def _settle(design: Design) -> Contribution:
 def _check(design: Design) -> Iterable[Diagnostic]:
     if not _has_slides(design):
         return ()
-    from binder_plugins.slides.checks import check_slides
+    from binder_plugins.slides.checks import check_feeds, check_slides
 
-    return check_slides(design)
+    return (*check_slides(design), *check_feeds(design))
 
 
 def _pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterable[Section]:

@@ -30,6 +30,23 @@ def check_slides(design: Design) -> Iterator[Diagnostic]:
             yield from _found(fact, fact.slide, fact.wanted, design)
 
 
+def check_feeds(design: Design) -> Iterator[Diagnostic]:
+    """Screws that lead a part which slides, and are held by nothing else."""
+    sliding = {item for fact in design.facts.all(SlideFact) for item in fact.joint.items}
+    for joint in design.joints.values():
+        if joint.kind != "leads" or len(joint.ends) < 2:
+            continue
+        screw, nut = joint.ends[0].item, joint.ends[1].item
+        others = [one for one in design.joints.values() if one is not joint and screw in one.items]
+        if nut in sliding and not others:
+            yield codes.FEED_NOT_HELD.at(
+                joint.at,
+                f"'{screw}' moves '{nut}' by its thread, and nothing holds it along its axis",
+                help="let it run in a bracket between two collars, or tap the bracket instead and "
+                f"let its end turn in '{nut}'",
+            )
+
+
 def _found(
     fact: SlideFact, slide: Dovetail, wanted: Wanted, design: Design
 ) -> Iterator[Diagnostic]:

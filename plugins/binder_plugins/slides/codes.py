@@ -60,6 +60,23 @@ NOT_ADJUSTABLE = Code(
     "joints:\n  table on bed: {dovetailed: [table.underside, bed.top], width: 20 mm}",
     "Give it a gib, or say `because:` where the two are fixed together.",
 )
+GIB_NOT_SET = Code(
+    "gib-screws-have-no-room",
+    Severity.WARNING,
+    "A gib beside a slot so shallow that no owned tap makes a hole for its screws.",
+    "The screws break out of the face, or bear above the gib and tip it.",
+    "joints:\n  table on bed: {dovetailed: [table.slot, bed.tail], depth: 2 mm, gib: 1 mm}",
+    "Cut the dovetail deeper, or buy a smaller tap.",
+)
+FEED_NOT_HELD = Code(
+    "feed-screw-not-held",
+    Severity.WARNING,
+    "A screw that is to move a slide by its nut, and that no other joint holds.",
+    "Turned, it screws itself into the nut, and the slide stays where it is.",
+    "joints:\n  slide on bed: {dovetailed: [slide.tail, bed.way], width: 14 mm}\n"
+    "  feed: {leads: [feed_screw.thread, slide.nut]}",
+    "Let it run in a bracket with a collar on both sides, or give the nut to what stands still.",
+)
 RECKON_UNREADABLE = Code(
     "slide-question-unreadable",
     Severity.ERROR,
@@ -77,5 +94,7 @@ CODES = (
     PINS_WRONG,
     CUTTER_NOT_OWNED,
     NOT_ADJUSTABLE,
+    GIB_NOT_SET,
+    FEED_NOT_HELD,
     RECKON_UNREADABLE,
 )

@@ -23,9 +23,10 @@ from binder.api import (
     shown_length,
 )
 from binder_plugins.slides.facts import SlideFact
+from binder_plugins.slides.gibs import gib_of
 from binder_plugins.slides.halves import first_side
 from binder_plugins.slides.section_drawing import section_of
-from binder_trade.slides import Dovetail, NotDefined, OverPins, corners, pin_range, straight_gib
+from binder_trade.slides import Dovetail, OverPins, corners, pin_range
 
 _COLUMNS = (
     Column("At sharp corners", 3),
@@ -130,13 +131,8 @@ def _pins(fact: SlideFact, slide: Dovetail, pins: OverPins, units: str) -> str:
 def _gib(fact: SlideFact, slide: Dovetail, units: str) -> str:
     thick, along = (shown_length(exact(size), units) for size in (slide.gib_mm, slide.gib_width_mm))
     words = f"strip {thick} thick, which takes {along} along the flat"
-    places = (fact.male.place, fact.female.place)
-    lengths = [one.length for one in places if one is not None and one.length is not None]
-    if not lengths:
-        return words
-    try:
-        gib = straight_gib(slide, float(min(lengths)))
-    except NotDefined:
+    gib = gib_of(fact)
+    if gib is None:
         return words
     screws = ", ".join(_about(place, units) for place in gib.screws_mm)
     high = _about(gib.flank_mm, units)

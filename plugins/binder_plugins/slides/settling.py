@@ -8,6 +8,7 @@ from dataclasses import replace
 from binder.api import Contribution, Design, End, Fabrication, Joint, Part, PlaceFact
 from binder_plugins.slides.chaining import chain_of
 from binder_plugins.slides.facts import Side, SlideFact
+from binder_plugins.slides.gibs import set_gibs
 from binder_plugins.slides.halves import features, halves, workings
 from binder_plugins.slides.kinds import DovetailEntry
 from binder_plugins.slides.wanted import wanted, written_mm
@@ -17,9 +18,17 @@ from binder_trade.slides import Dovetail, NotDefined, dovetail, over_pins, owned
 def settle_slides(design: Design) -> Contribution:
     """A `SlideFact`, the chain, features, halves and workings of each dovetailed joint."""
     facts = list(_slides(design))
+    gibs = set_gibs(facts, design)
     chains = [one for one in map(chain_of, facts) if one is not None]
     return Contribution(
-        facts=[*facts, *chains, *(half for fact in facts for half in halves(fact, design))],
+        facts=[
+            *facts,
+            *chains,
+            *(half for fact in facts for half in halves(fact, design)),
+            *gibs.facts,
+        ],
+        bought=gibs.bought,
+        findings=gibs.findings,
         features=[one for fact in facts for one in features(fact, design)],
         workings=[one for fact in facts for one in workings(fact, design)],
     )

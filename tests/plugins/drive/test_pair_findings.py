@@ -55,6 +55,10 @@ CASES = {
         spec("a b", HAND, "x: {meshes: [⟪a⟫, b], teeth: [3, 54], module: 1 mm}"),
         spec("a b", HAND, GEARS),
     ),
+    "no-bore-to-set": (
+        spec("a b", HAND, GEARS.replace("x:", "⟪x⟫:").replace("}", ", made: set in mesh}")),
+        spec("a b", HAND, GEARS),
+    ),
     "centres-disagree": (
         spec("a b", HAND, GEARS.replace("}", ", centres: ⟪36 mm⟫}")),
         spec("a b", HAND, GEARS.replace("}", ", centres: 36.05 mm}")),
@@ -163,11 +167,21 @@ CASES = {
              "x: {winds: [drum.barrel, cord], rope: 1 mm, load: 1 kg, height: 400 mm}",
              parts=DRUM % "20 mm", more=CORD),
     ),
+    "rope-way-wrong": (
+        spec("a b", HAND, "⟪x⟫: {winds: [a, cord], rope: 1 mm, diameter: 20 mm, load: 1 kg, "
+             "lines: 2, over: [b]}", more=CORD),
+        spec("a b", HAND, "x: {winds: [a, cord], rope: 1 mm, diameter: 20 mm, load: 1 kg, "
+             "lines: 2, over: [b, b]}", more=CORD),
+    ),
     "chain-length-wrong": (
         spec("a b", HAND, "x: {chained: [a, b], teeth: [21, 63], pitch: 12.7 mm, links: 120, "
              "centres: ⟪500 mm⟫}"),
         spec("a b", HAND, "x: {chained: [a, b], teeth: [21, 63], pitch: 12.7 mm, "
              "centres: 500 mm}"),
+    ),
+    "chain-teeth-few": (
+        spec("a b", HAND, "x: {chained: [⟪a⟫, b], teeth: [8, 30], pitch: 8 mm, centres: 120 mm}"),
+        spec("a b", HAND, "x: {chained: [a, b], teeth: [9, 30], pitch: 8 mm, centres: 120 mm}"),
     ),
     "tackle-impossible": (
         spec("a", HAND, "⟪x⟫: {winds: [a, cord], rope: 1 mm, diameter: 20 mm, load: 1 kg, "
@@ -211,6 +225,16 @@ CASES = {
     "cam-undercut": (
         spec("a b", HAND, CAM.replace("x:", "⟪x⟫:") % ("10 mm", "30 deg", "flat", "")),
         spec("a b", HAND, CAM % ("60 mm", "120 deg", "flat", "")),
+    ),
+    "cam-impossible": (
+        spec("a b", HAND, "⟪x⟫: {cams: [a, b], lift: 6 mm, base: 20 mm, nose: 18 mm}"),
+        spec("a b", HAND, "x: {cams: [a, b], lift: 6 mm, base: 20 mm, nose: 4 mm}"),
+    ),
+    "cam-strikes": (
+        spec("a b", HAND, "⟪x⟫: {cams: [a, b], lift: 6 mm, base: 40 mm, nose: 6 mm, "
+             "follower: flat}"),
+        spec("a b", HAND, "x: {cams: [a, b], lift: 6 mm, base: 40 mm, nose: 6 mm, flank: 90 mm, "
+             "follower: flat}"),
     ),
     "worm-impossible": (
         spec("a b", HAND, "⟪x⟫: {worms: [a, b], teeth: 6, module: 1 mm, diameter: 12 mm}"),
@@ -290,6 +314,9 @@ def test_every_code_has_a_case() -> None:
     codes = (*gear_codes.CODES, *belt_codes.CODES, *duty_codes.CODES, *feed_codes.CODES)
     assert {one.name for one in codes} - {
         "cannot-divide",
+        "linkage-stands-otherwise",
         "motion-clash",
+        "pulley-differs",
         "shafts-stand-otherwise",
+        "rope-too-short",
     } == set(CASES)

@@ -56,6 +56,18 @@ CASES = {
         "table on bed: {dovetailed: [table.underside, bed.top], width: 24 mm, gib: 2 mm,"
         " depth: ⟪8 mm⟫}"
     ),
+    "gib-screws-have-no-room": slide(
+        "table on bed: {dovetailed: [table.underside, bed.top], width: 24 mm, depth: 2 mm,"
+        " gib: ⟪1 mm⟫}"
+    ),
+    "feed-screw-not-held": slide(
+        f"{RIGHT}\n  ⟪feed⟫: {{leads: [screw.rod, table.nut]}}",
+        ", features: {nut: {tapped: M6, on: left, depth: 10 mm}}",
+    ).replace(
+        "joints:",
+        "  screw: {material: brass, turned: [{name: rod, diameter: 6 mm, length: 60 mm}],"
+        " features: {thread: {screwed: M6, on: rod, length: 50 mm}}}\njoints:",
+    ),
     "slide-not-adjustable": slide(
         "⟪table on bed⟫: {dovetailed: [table.underside, bed.top], width: 24 mm}"
     ),

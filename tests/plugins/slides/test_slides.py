@@ -10,7 +10,7 @@ from collections.abc import Callable
 
 import pytest
 
-from binder.api import HalfFact, Size
+from binder.api import HalfFact, HardwareFact, Size
 from binder.compiler import Outcome, Phase
 from binder.design import Design, Feature
 from binder.pages import Facts, Picture, Section, text_of
@@ -153,3 +153,22 @@ def test_a_master_slot_turns_the_sum_round(compile_text: Compile) -> None:
 def test_nothing_is_printed_where_nothing_is_known(compile_text: Compile) -> None:
     design = design_of(compile_text, TEXT % "gib: 2 mm")
     assert not list(slide_pages(design, ()))
+
+
+def test_the_gib_and_its_screws_are_items_and_their_holes_are_told(compile_text: Compile) -> None:
+    """Strip 2 mm, as high as the flank: 4.75 / sin 60° = 5.5; as long as the table, 60 mm.
+
+    One screw to ten thicknesses: 3, at 10, 30 and 50 mm. 0.7 of a slot 5 mm deep is 3.5 mm, so
+    M3 of what is owned, drilled 2.5 (ISO 2306). Both rules of thumb: common practice, no source.
+    """
+    design = design_of(compile_text, TEXT % WORDS)
+    hardware = {one.what: one.count for one in design.facts.all(HardwareFact)}
+    strip, screw = sorted(hardware, key=hardware.__getitem__)
+    assert strip.startswith("brass strip 2 mm × ")
+    assert "60 mm long" in strip
+    assert screw.startswith("M3 × ")
+    assert hardware[screw] == 3
+    assert set(hardware) == {one.what for one in design.bought.values()}
+    (told,) = (one for one in design.facts.all(HalfFact) if one.place == "gib_screws")
+    assert told.item == "table"  # the slot is in it, the tail on the bed
+    assert told.what.endswith("drill 2.5 mm; 10 mm, 30 mm, 50 mm along the gib")

@@ -7,6 +7,7 @@ from math import pi
 from binder.api import Design, Diagnostic, Joint, PlaceFact, Size, TrainFact, TurningFact
 from binder_plugins.drive import duty_codes as codes
 from binder_plugins.drive.duties.duty import DutyFact, Rows, Told
+from binder_plugins.drive.duties.reeving import reeved
 from binder_plugins.drive.duties.shown import is_inch, size
 from binder_plugins.drive.judging.running import turning_of
 from binder_plugins.drive.train.strength import (
@@ -46,12 +47,16 @@ def lifting(joint: Joint, design: Design) -> Told:
     if speeds:
         rises = [2 * pi * radius * n / lines for n in speeds]
         rows.append(("Load rises", _rising(rises, design)))
+    rope = reeved(joint, design)
+    rows += rope.rows
     try:
         rows += _wound(joint, design, radius, lines)
     except NotDefined as refusal:
         finding = codes.ROPE_NOT_HELD.at(joint.at, refusal.reason, help=refusal.way_out)
-        return Told(DutyFact(joint.name, "Winding", tuple(rows), tuple(steps)), (finding,))
-    return Told(DutyFact(joint.name, "Winding", tuple(rows), tuple(steps)))
+        return Told(
+            DutyFact(joint.name, "Winding", tuple(rows), tuple(steps)), (finding, *rope.findings)
+        )
+    return Told(DutyFact(joint.name, "Winding", tuple(rows), tuple(steps)), rope.findings)
 
 
 def _no_tackle(joint: Joint) -> Diagnostic:

@@ -19,6 +19,7 @@ from binder_plugins.shapes import form_codes
 from binder_plugins.shapes.forming.body import Body
 from binder_plugins.shapes.forming.form import whole
 from binder_plugins.shapes.forming.locating import all_made
+from binder_plugins.shapes.forming.riveting import rivets_stopped
 from binder_plugins.shapes.forming.stacking import Layer, stacked
 from binder_plugins.shapes.forming.unread import unread_places
 from binder_solid.facts import FormFact, JoinedFact, Told
@@ -37,6 +38,7 @@ def form_fabrications(design: Design) -> Contribution:
         layers = () if wrong else tuple(_layers(one, design))
         unlaid = [] if wrong else list(_not_laid_out(one, layers))
         findings += [*wrong, *unlaid]
+        findings += [] if unlaid else rivets_stopped(one, layers)
         if layers and not unlaid:
             body = _body(one, layers, design)
             made = tuple(all_made(one, body, design))

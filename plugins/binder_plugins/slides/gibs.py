@@ -1,0 +1,188 @@
+"""A slide's gib to what it is made and set with: the strip, its screws, and their holes."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from math import ceil
+
+from binder.api import (
+    Bought,
+    Contribution,
+    Design,
+    Diagnostic,
+    HalfFact,
+    HardwareFact,
+    MaterialFact,
+    Misread,
+    NumberOff,
+    exact,
+    read_thread,
+    shown_length,
+)
+from binder_plugins.slides import codes
+from binder_plugins.slides.facts import SlideFact
+from binder_trade.drills import Drill, NoDrill
+from binder_trade.slides import Gib, NotDefined, straight_gib
+from binder_trade.threading import TappingDrill, tapping_drill
+from binder_trade.threads import NotMade, Thread, from_name
+
+# Common practice, no source: of the slot's depth a gib screw takes so much at the most; what it
+# stands out for its nut, in thread diameters; lengths as such screws are sold, in mm.
+_OF_DEPTH = 0.7
+_FOR_NUT = 1.5
+_STEP_MM = 2
+
+
+@dataclass(frozen=True, slots=True)
+class Setting:
+    """A gib with the screws that set it: their thread and its drill, and how long they are."""
+
+    gib: Gib
+    thread: Thread
+    drill: TappingDrill
+    screw_mm: float
+
+
+def set_gibs(facts: list[SlideFact], design: Design) -> Contribution:
+    """The strip and the screws of each gib as bought items, and the holes on the slot's leaf."""
+    bought: list[Bought] = []
+    told: list[HardwareFact | NumberOff | HalfFact] = []
+    findings: list[Diagnostic] = []
+    for fact in facts:
+        gib = gib_of(fact)
+        if gib is None:
+            continue
+        setting = _setting(fact, gib, design)
+        for item, count in _items(fact, gib, setting, design):
+            bought.append(item)
+            told += [NumberOff(item.name, count), _hardware(fact, item, count)]
+        if setting is not None:
+            told.append(_holes(fact, setting, design.units))
+        elif fact.female.is_made:
+            findings.append(_no_room(fact, design))
+    return Contribution(facts=told, bought=bought, findings=findings)
+
+
+def gib_of(fact: SlideFact) -> Gib | None:
+    """The strip of a slide, as long as the shorter half; None where there is none."""
+    places = (fact.male.place, fact.female.place)
+    lengths = [one.length for one in places if one is not None and one.length is not None]
+    if fact.slide is None or not fact.slide.gib_mm or not lengths:
+        return None
+    try:
+        return straight_gib(fact.slide, float(min(lengths)))
+    except NotDefined:
+        return None
+
+
+def _setting(fact: SlideFact, gib: Gib, design: Design) -> Setting | None:
+    """With the largest owned thread that finds room beside the slot; None where none does."""
+    slide, place = fact.slide, fact.female.place
+    if slide is None:
+        return None
+    able = [
+        one for one in _tapped(design) if one.major_mm <= _OF_DEPTH * slide.female.depth_mm + 1e-6
+    ]
+    for thread in sorted(able, key=lambda one: -one.major_mm):
+        drill = _drill(thread, fact, design)
+        if drill is not None:
+            sides = (place.length, place.width) if place is not None else ()
+            across = min((float(one) for one in sides if one is not None), default=0.0)
+            wall = max((across - slide.female.wide_mm) / 2, 2 * thread.major_mm)
+            long = ceil((wall + _FOR_NUT * thread.major_mm) / _STEP_MM) * _STEP_MM
+            return Setting(gib, thread, drill, float(long))
+    return None
+
+
+def _tapped(design: Design) -> Iterator[Thread]:
+    for tap in design.workshop.taps():
+        name = read_thread(tap.designation)
+        if isinstance(name, Misread):
+            continue
+        try:
+            yield from_name(name)
+        except NotMade:
+            continue
+
+
+def _drill(thread: Thread, fact: SlideFact, design: Design) -> TappingDrill | None:
+    owned = [Drill(one.name, float(one.mm), "owned") for one in design.workshop.drills()]
+    metal = design.facts.about(MaterialFact, fact.female.end.item)
+    try:
+        return tapping_drill(thread, owned, material=metal.id if metal is not None else "")
+    except (NoDrill, NotDefined):
+        return None
+
+
+def _items(
+    fact: SlideFact, gib: Gib, setting: Setting | None, design: Design
+) -> Iterator[tuple[Bought, int]]:
+    thick, high, long = (
+        shown_length(exact(round(mm, 1)), design.units)
+        for mm in (gib.thick_mm, gib.flank_mm, gib.length_mm)
+    )
+    yield _bought(fact, f"brass strip {thick} × {high}, {long} long, gib", "gib", design), 1
+    if setting is not None:
+        screw = shown_length(exact(setting.screw_mm), "mm").removesuffix(" mm")
+        count = len(gib.screws_mm)
+        name = f"{setting.thread.designation} × {screw} grub screw with nut, for the gib"
+        yield _bought(fact, name, "gib_screw", design), count
+
+
+def _bought(fact: SlideFact, what: str, stem: str, design: Design) -> Bought:
+    own = re.sub(r"[^a-z0-9]+", "_", fact.joint.name.casefold()).strip("_")
+    name = f"{stem}_of_{own}" if design.item(stem) is not None else stem
+    return Bought(
+        name=name,
+        title=what,
+        at=fact.joint.at,
+        quantity=1,
+        note="",
+        because="",
+        what=what,
+        sizes=(),
+        measured=(),
+        is_salvaged=False,
+    )
+
+
+def _hardware(fact: SlideFact, item: Bought, count: int) -> HardwareFact:
+    return HardwareFact(
+        subject=f"{fact.joint.name}: {item.name}",
+        joint=fact.joint.name,
+        name=item.name,
+        what=item.what,
+        count=count,
+        why="sets the slide" if "screw" in item.name else "takes up the wear",
+        spares=1 if "screw" in item.name else 0,
+    )
+
+
+def _holes(fact: SlideFact, setting: Setting, units: str) -> HalfFact:
+    places = ", ".join(shown_length(exact(round(mm, 1)), units) for mm in setting.gib.screws_mm)
+    return HalfFact(
+        subject=f"{fact.joint.name}: {fact.female.end.item} gib screws",
+        joint=fact.joint.name,
+        item=fact.female.end.item,
+        place="gib_screws",
+        what=f"tap {len(setting.gib.screws_mm)} × {setting.thread.designation} from the side into "
+        f"the slot, drill {setting.drill.drill.name}; {places} along the gib",
+        mate=str(fact.male.end),
+        how="mark them with the gib in its place",
+        is_master=False,
+    )
+
+
+def _no_room(fact: SlideFact, design: Design) -> Diagnostic:
+    least = min((one.major_mm for one in _tapped(design)), default=0.0)
+    deep = fact.slide.female.depth_mm if fact.slide is not None else 0.0
+    way = f"a slot {shown_length(exact(round(least / _OF_DEPTH, 1)), design.units)} deep, or "
+    span = fact.entry.gib.span if fact.entry.gib is not None else fact.joint.at
+    return codes.GIB_NOT_SET.at(
+        span,
+        f"a slot {shown_length(exact(deep), design.units)} deep has no room at its side for the "
+        "screws of the gib",
+        help=f"{way if least else ''}a smaller tap for the shopping list",
+    )

@@ -1,0 +1,143 @@
+"""The order that can be held: what must be there to grip is not cut away before.
+
+All expectations: common practice, no source.
+"""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+
+from binder_plugins.operations.facts import Act, Route
+from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
+
+POINTED = (
+    "{material: mild steel, stock: 4 mm drawn rod, turned: [{name: point, taper: 1 mm to 4 mm,"
+    " length: 3 mm}, {name: shank, diameter: 4 mm, length: 15 mm}], features: {thread:"
+    " {screwed: M4, on: shank, length: 15 mm}, slot: {slotted: 0.8 mm, on: right, depth: 1 mm}}}"
+)
+
+
+def place(route: Route, act: str, feature: str = "") -> int:
+    """Where the first such act stands among all."""
+    found = (n for n, one in enumerate(route.acts) if one.act == act)
+    return next(n for n in found if not feature or route.acts[n].feature == feature)
+
+
+def act_of(route: Route, act: str, feature: str) -> Act:
+    return route.acts[place(route, act, feature)]
+
+
+def test_a_pointed_screw_is_threaded_from_the_bar_before_its_point(route_of: RouteOf) -> None:
+    """The thread over 18 mm from the point's end, then the point; the slot in a tapped ring."""
+    route = route_of(POINTED)
+    assert place(route, "die") < place(route, "taper") < place(route, "part-off")
+    assert place(route, "part-off") < place(route, "slit")
+    die = act_of(route, "die", "thread")
+    assert "M4 × 18 mm from the end" in die.what
+    assert "tailstock" not in route.setups[0].grip.support
+    after = [
+        one.grip.on for one in route.setups if any(a.act in {"slit", "face"} for a in one.acts)
+    ]
+    assert after[0] == "the bar"
+    assert all("split tapped ring" in on for on in after[1:])
+    assert len(after) == 3
+
+
+@pytest.mark.parametrize("end", ["left", "right"])
+def test_the_slot_of_a_headless_screw_is_at_the_end_that_is_held_last(
+    end: str, route_of: RouteOf
+) -> None:
+    route = route_of(
+        "{material: mild steel, stock: 5 mm drawn rod, turned: [{name: rod, diameter: 5 mm, length:"
+        " 12 mm}], features: {thread: {screwed: M5, on: rod, length: 12 mm},"
+        f" slot: {{slotted: 0.8 mm, on: {end}, depth: 1 mm}}}}}}"
+    )
+    assert route.setups[0].grip.free == {"left": "right", "right": "left"}[end]
+    assert not route.trouble
+
+
+def test_straight_steps_come_before_a_taper(route_of: RouteOf) -> None:
+    """The top-slide is set over once, and a taper behind a collar is come at through a neck."""
+    route = route_of(
+        "{material: brass, stock: 25 mm round bar, turned: [{name: foot, diameter: 25 mm, length:"
+        " 5 mm}, {name: waist, taper: 22 mm to 16 mm, length: 20 mm}, {name: collar, diameter:"
+        " 20 mm, length: 8 mm}]}"
+    )
+    assert place(route, "turn", "collar") < place(route, "taper")
+    assert act_of(route, "taper", "waist").what.endswith("neck in behind the collar first")
+
+
+def test_a_head_is_knurled_before_its_screw_is_turned_thin(route_of: RouteOf) -> None:
+    route = route_of(
+        "{material: mild steel, stock: 8 mm drawn rod, turned: [{name: head, diameter: 8 mm,"
+        " length: 5 mm}, {name: rod, diameter: 4 mm, length: 40 mm}, {name: tip, diameter: 3 mm,"
+        " length: 5 mm}], features: {grip: {knurled: 1 mm, on: head},"
+        " thread: {screwed: M4, on: rod, length: 36 mm}}}"
+    )
+    assert place(route, "knurl") < place(route, "turn", "rod") < place(route, "turn", "thread")
+    assert place(route, "turn", "rod") < place(route, "turn", "tip")
+    # A centre in an end of 3 mm: six tenths of it at the most.
+    assert "no wider than 1.8 mm" in act_of(route, "centre", "right end").what
+
+
+def test_a_flat_is_told_from_the_end(route_of: RouteOf) -> None:
+    """6 mm long in the middle of a seat of 20 mm: from 7 to 13 mm."""
+    route = route_of(
+        "{material: silver steel, stock: 6 mm drawn rod, turned: [{name: seat, diameter: 6 mm,"
+        " length: 20 mm}, {name: rod, diameter: 6 mm, length: 60 mm}], features: {spot: {flatted:"
+        " 5.5 mm, on: seat, length: 6 mm}}}"
+    )
+    assert act_of(route, "mill-flat", "spot").what.endswith(
+        "from 7 mm to 13 mm off the left-hand end"
+    )
+
+
+def test_each_end_of_a_pin_gets_one_groove_at_its_set_up(route_of: RouteOf) -> None:
+    route = route_of(
+        "{material: silver steel, stock: 6 mm drawn rod, turned: [{name: rod, diameter: 6 mm,"
+        " length: 40 mm}], features: {clips: {grooved: 0.8 mm, on: rod, depth: 0.3 mm, each_end:"
+        " true}}}"
+    )
+    grooves = [one for one in route.acts if one.act == "groove"]
+    assert len(grooves) == 2
+    assert all("from this end" in one.what and "off" not in one.what for one in grooves)
+
+
+def test_a_bar_that_may_come_larger_is_brought_to_size(route_of: RouteOf) -> None:
+    """No stock is told, so a bar of at least 14 by 26: all six faces, each to its size."""
+    route = route_of("{material: mild steel, block: {length: 20 mm, width: 14 mm, height: 26 mm}}")
+    sizes = {
+        found[1]
+        for one in route.acts
+        if (found := re.search(r"to (\d+) mm$", one.what)) is not None
+    }
+    assert sizes == {"14", "20", "26"}
+
+
+def test_a_dome_leaves_enough_to_grip(plan: Plan) -> None:
+    """Round to 6 mm of a cap 7 mm long, 1 mm is left to hold; to 3 mm there are 4."""
+
+    def codes(radius: str) -> set[str]:
+        text = (
+            f"{HEAD}  cap: {{material: brass, stock: 12 mm round bar, turned: [{{name: body,"
+            " diameter: 12 mm, length: 7 mm}], features: {seat: {drilled: 8 mm, on: left, depth:"
+            f" 3 mm}}, dome: {{rounded: {radius}, on: right, dummy: true}}}}}}\n"
+        )
+        return {one.code.name for one in plan(text).findings}
+
+    assert "nothing-to-grip" in codes("6 mm")
+    assert "nothing-to-grip" not in codes("3 mm")
+
+
+def test_a_far_second_end_is_carried(route_of: RouteOf) -> None:
+    """35 mm of thread out of the jaws at 10 mm: more than three times as long as it is thick."""
+    route = route_of(
+        "{material: mild steel, stock: 10 mm drawn rod, turned: [{name: pin, diameter: 6 mm,"
+        " length: 5 mm}, {name: head, diameter: 10 mm, length: 11 mm}, {name: shank, diameter:"
+        " 10 mm, length: 35 mm}], features: {thread: {screwed: M10, on: shank, length: 35 mm}}}"
+    )
+    held = [one for one in route.setups if any(act.act == "die" for act in one.acts)]
+    assert held[0].grip.support == "tailstock centre"
+    assert act_of(route, "die", "thread").what.startswith("draw the centre back")
