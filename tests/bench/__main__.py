@@ -1,91 +1,34 @@
-"""`make bench`: the time of `binder check` as a ratio to the bare floor, and its growth.
+"""`make bench`: one measure after another, each in a process of its own, with byte code kept.
 
-Both are measured in turns in the same run, and the least of several is taken: the machines
-are noisy. No figure here fails a build; the targets are printed beside what was found.
+No figure here fails a build; the targets are printed beside what was found. Where the
+environment forbids byte code, start-up would be twice as long as any maker sees it.
 """
 
 from __future__ import annotations
 
+import os
 import subprocess
 import sys
 import tempfile
-import time
-from pathlib import Path
 
-from tests.bench.generate import spec_of
-
-SIZES = (20, 200, 1600)
-ROUNDS = 7
-HERE = Path(__file__).parent
-_LIST_MODULES = """
-import runpy, sys
-sys.argv = ["binder", "check", {spec!r}]
-try:
-    runpy.run_module("binder", run_name="__main__", alter_sys=True)
-except SystemExit:
-    pass
-names = [name for name in sys.modules if sys.modules[name] is not None]
-names = [name for name in names if name not in ("__main__", "__mp_main__", "binder.__main__")]
-keep = [name for name in names if getattr(sys.modules[name], "__spec__", None)]
-open({out!r}, "w", encoding="utf-8").write("\\n".join(keep))
-"""
+MEASURES = ("checking", "planning", "making", "trains", "solids")
 
 
-def main() -> None:
-    """Measures and prints the table."""
+def main() -> int:
+    """Runs all of them, or those that are named; 1 where one of them failed."""
+    failed = []
     with tempfile.TemporaryDirectory() as folder:
-        times = {size: _measured(size, Path(folder)) for size in SIZES}
-        small, large = _growth([_spec(size, Path(folder)) for size in SIZES[1:]])
-    few, many = map(float, _run(["-m", "tests.bench.making"]).stdout.split())
-    print(f"{'parts':>6} {'check':>9} {'floor':>9} {'ratio':>6}")
-    for size, (check, floor) in times.items():
-        print(f"{size:>6} {check * 1000:>7.0f}ms {floor * 1000:>7.0f}ms {check / floor:>6.2f}")
-    ratio = times[200][0] / times[200][1]
-    print(f"\n200 parts: {ratio:.2f} times the floor (target: at most 2.0)")
-    print(
-        f"start-up taken off: {small * 1000:.0f} ms for 200 parts, {large * 1000:.0f} ms for 1,600"
-    )
-    print(f"1,600 parts: {large / small:.1f} times the 200 (target: at most 8.8)")
-    print(f"\n3,000 operations planned in {few:.2f} s (target: at most 1 s)")
-    print(f"24,000 operations: {many / few:.1f} times as long (target: at most 9)")
-
-
-def _spec(size: int, folder: Path) -> Path:
-    return folder / f"bench-{size}.yaml"
-
-
-def _growth(specs: list[Path]) -> list[float]:
-    """Seconds for each spec, all in one process that is warm."""
-    done = _run(["-P", str(HERE / "growth.py"), *map(str, specs)])
-    return [float(figure) for figure in done.stdout.split()]
-
-
-def _measured(size: int, folder: Path) -> tuple[float, float]:
-    spec = _spec(size, folder)
-    spec.write_text(spec_of(size), encoding="utf-8")
-    modules = folder / "modules.txt"
-    _run(["-c", _LIST_MODULES.format(spec=str(spec), out=str(modules))])
-    check: list[float] = []
-    floor: list[float] = []
-    for _ in range(ROUNDS):
-        check.append(_seconds(["-P", "-m", "binder", "check", str(spec)]))
-        floor.append(_seconds(["-P", str(HERE / "floor.py"), str(spec), str(modules)]))
-    return min(check), min(floor)
-
-
-def _seconds(arguments: list[str]) -> float:
-    """How long one run of the interpreter takes."""
-    start = time.perf_counter()
-    _run(arguments)
-    return time.perf_counter() - start
-
-
-def _run(arguments: list[str]) -> subprocess.CompletedProcess[bytes]:
-    done = subprocess.run([sys.executable, *arguments], capture_output=True, check=False)
-    if done.returncode:
-        sys.exit(done.stderr.decode(errors="replace"))
-    return done
+        environment = {**os.environ, "PYTHONPYCACHEPREFIX": folder}
+        environment.pop("PYTHONDONTWRITEBYTECODE", None)
+        for name in sys.argv[1:] or MEASURES:
+            print(f"\n{name}", flush=True)
+            command = [sys.executable, "-m", f"tests.bench.{name}"]
+            if subprocess.run(command, env=environment, check=False).returncode:
+                failed.append(name)
+    if failed:
+        print(f"\nfailed: {', '.join(failed)}", file=sys.stderr)
+    return bool(failed)
 
 
 if __name__ == "__main__":
-    main()
+    sys.exit(main())

@@ -48,6 +48,6 @@ def _assemblies(parts: int) -> Iterator[str]:
     names = []
     for start in range(0, parts, _PER_ASSEMBLY):
         members = ", ".join(f"p{n}" for n in range(start, min(start + _PER_ASSEMBLY, parts)))
-        yield f"  group{start}: {{of: [{members}]}}"
+        yield f"  group{start}: {{of: [{members}], test: each pin slides}}"
         names.append(f"group{start}")
     yield f"  whole: {{of: [{', '.join(names)}], test: it turns}}"

@@ -14,10 +14,14 @@ from binder_plugins.operations.bench import (
 from binder_plugins.operations.facts import Grip
 from binder_plugins.operations.sides import SHEET_MM, SHEETS
 
-_AS_BOUGHT = "; sides of a bar that comes just to size stay as bought"
-
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from binder_plugins.operations.flat import Flat
+
+_AS_BOUGHT = "; sides of a bar that comes just to size stay as bought"
+# The cutter in mm that faces are milled with; common practice, no source.
+_FACING = 16.0
 
 
 def saw(flat: Flat) -> None:
@@ -120,49 +124,38 @@ def _six_faces(flat: Flat, sizes: str) -> None:
     if not flat.mill:
         _faced_in_the_lathe(flat, sizes)
         return
-    # The largest face has the least thickness behind it, whichever way the block is drawn.
-    sides = zip(reversed(flat.form.size), ("top", "front", "an end"), strict=True)
-    (thick, first), (broad, _), (tall, _) = sorted(sides, key=lambda one: one[0])
-    thin, wide, long = (flat.work.mm(one) for one in (thick, broad, tall))
-    make, cutter, cut = flat.work.act, flat.cutter(16.0), flat.work.cut
-    size = 16.0
-    said = (
-        (f"face 1, the largest ({first} as drawn), clean", "face 1", ("datum", "first-datum")),
-        (
-            "face 2 square to it: face 1 to the fixed jaw, a round bar at the other",
-            "face 2",
-            ("datum", "second-datum"),
-        ),
-        (f"face 3 opposite to face 2, to {wide}", "face 3", ("datum",)),
-        (f"face 4 opposite to face 1, to {thin}", "face 4", ("datum",)),
-        ("one end square, set up by a square from the vice", "end 1", ("datum",)),
-        (f"the other end to {long}", "end 2", ("datum",)),
-    )
+    cutter, cut = flat.cutter(_FACING), flat.work.cut
     acts = [
-        make(
+        flat.work.act(
             "mill",
             f"mill {words}",
             machine=flat.mill,
             feature=name,
             tool=cutter,
-            size=size,
+            size=_FACING,
             tags=tags,
         )
-        for words, name, tags in said
+        for name, words, tags in _faces(flat)
     ]
-    grip = Grip(
-        vice_for(flat.workshop) or "clamps on the table",
-        "vice",
-        "opposite faces, turned for each",
-        min(flat.form.size[1:]),
-    )
-    flat.add(
-        "mill",
-        flat.mill,
-        grip,
-        "face 1, then each made face" + (_AS_BOUGHT if cut is not None and cut.is_least else ""),
-        acts,
-    )
+    vice = vice_for(flat.workshop) or "clamps on the table"
+    grip = Grip(vice, "vice", "opposite faces, turned for each", min(flat.form.size[1:]))
+    as_bought = _AS_BOUGHT if cut is not None and cut.is_least else ""
+    flat.add("mill", flat.mill, grip, f"face 1, then each made face{as_bought}", acts)
+
+
+def _faces(flat: Flat) -> Iterator[tuple[str, str, tuple[str, ...]]]:
+    """The six faces by name, in the order in which each stands on those before it."""
+    # The largest face has the least thickness behind it, whichever way the block is drawn.
+    sides = zip(reversed(flat.form.size), ("top", "front", "an end"), strict=True)
+    (thick, first), (broad, _), (tall, _) = sorted(sides, key=lambda one: one[0])
+    thin, wide, long = (flat.work.mm(one) for one in (thick, broad, tall))
+    to_jaw = "face 2 square to it: face 1 to the fixed jaw, a round bar at the other"
+    yield "face 1", f"face 1, the largest ({first} as drawn), clean", ("datum", "first-datum")
+    yield "face 2", to_jaw, ("datum", "second-datum")
+    yield "face 3", f"face 3 opposite to face 2, to {wide}", ("datum",)
+    yield "face 4", f"face 4 opposite to face 1, to {thin}", ("datum",)
+    yield "end 1", "one end square, set up by a square from the vice", ("datum",)
+    yield "end 2", f"the other end to {long}", ("datum",)
 
 
 def _faced_in_the_lathe(flat: Flat, sizes: str) -> None:

@@ -5,25 +5,24 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import Contribution, Design, Fabrication, Feature, HalfFact
-from binder_plugins.operations import words
-from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
+from binder.api import Contribution, Design, Fabrication, Feature
+from binder_plugins.operations.cleaning import cleaned
 from binder_plugins.operations.crosswise import cross_setups
 from binder_plugins.operations.disc import disc_setups
 from binder_plugins.operations.easing import eased
-from binder_plugins.operations.facts import Act, Grip, Left, Route, SetUp, leaf_id
+from binder_plugins.operations.facts import Left, Route, SetUp, leaf_id
 from binder_plugins.operations.flat import Flat
-from binder_plugins.operations.holes import HOLES, Where, hole_acts
 from binder_plugins.operations.joined import JOINED
-from binder_plugins.operations.lengthwise import is_thrown
 from binder_plugins.operations.ordered import ordered
+from binder_plugins.operations.plain import at_bench, drilled
 from binder_plugins.operations.rows import hole_in_words
 from binder_plugins.operations.several import in_a_stick
+from binder_plugins.operations.thrown import thrown
 from binder_plugins.operations.together import plan_together
-from binder_plugins.operations.treating import brightened, hardened, softened
+from binder_plugins.operations.treating import softened
 from binder_plugins.operations.turning import Turning
+from binder_plugins.operations.wire import bent
 from binder_plugins.operations.work import Work, works
-from binder_solid.facts import Located, Stretch
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -46,7 +45,7 @@ def route_of(work: Work) -> Route:
     """The set-ups of one item, each with its acts in order."""
     planned, trouble = _setups(work)
     cut = [*planned, *_by_words(work)]
-    done = [*_softened(work, cut), *_cleaned(work, planned), *eased(work)]
+    done = [*_softened(work, cut), *cleaned(work, planned), *eased(work)]
     setups = _numbered(in_a_stick(work, done))
     found = ordered(work.name, setups)
     return Route(
@@ -76,7 +75,7 @@ def _setups(work: Work) -> tuple[list[SetUp], list[tuple[str, str]]]:
     if form is None:
         return [_saw(work)], []
     if form.shape in _LENGTHS or work.stock_form == "wire":
-        return _bent(work), []
+        return bent(work), []
     if form.stretches and form.shape not in _SAWN:
         turning = Turning(work, form)
         if work.stock_form in _DISCS:
@@ -84,7 +83,7 @@ def _setups(work: Work) -> tuple[list[SetUp], list[tuple[str, str]]]:
         else:
             turning.run()
         turning.setups += list(cross_setups(turning))
-        turning.setups += list(_thrown(turning))
+        turning.setups += list(thrown(turning))
         return turning.setups, turning.trouble
     if form.stretches:
         turning = Turning(work, form)
@@ -118,125 +117,7 @@ def _is_same_grip(one: SetUp, other: SetUp) -> bool:
 def _saw(work: Work) -> SetUp:
     stock = work.cut.section_text if work.cut is not None else work.item.title
     act = work.act("saw", f"cut {stock}", amount=work.stock_across or 6.0)
-    return _at_bench(work, "the stock", "", [act])
-
-
-def _at_bench(work: Work, on: str, datum: str, acts: Sequence[Act]) -> SetUp:
-    vice = bench_vice(work.design.workshop)
-    return SetUp(1, "bench", "", Grip(vice or "by hand", "bench", on), datum, tuple(acts))
-
-
-def _bent(work: Work) -> list[SetUp]:
-    """Wire and springs: cut, straightened, bent or wound."""
-    stock = work.cut.section_text if work.cut is not None else "wire"
-    length = float(work.cut.length) + 2 * work.facing if work.cut is not None else 0.0
-    work.takes(length)
-    long = work.mm(length) if length else ""
-    cut = work.act(
-        "saw",
-        f"cut off {long} of {stock}, ends square",
-        tool="hacksaw or cutters",
-        amount=max(work.stock_across, 1.0),
-    )
-    setups = [_at_bench(work, "the wire", "", [cut])]
-    located = work.form.located if work.form is not None else ()
-    holes = [one for one in located if one.kind in HOLES]
-    if holes:
-        setups.append(_drilled(work, holes))
-    shape = work.form.shape if work.form is not None else ""
-    if shape == "spring":
-        words_of = "; ".join(one.note for one in located if one.note) or "wind the spring"
-        act = work.act("wind", f"wind: {words_of}", machine="", feature="coils")
-        setups.append(
-            SetUp(
-                1,
-                "bench",
-                "",
-                Grip("mandrel, wire through a clamp", "bench", "the wire"),
-                "",
-                (act,),
-            )
-        )
-    elif shape == "wire":
-        words_of = "; ".join(one.note for one in located if one.kind == "wire")
-        setups.append(
-            _at_bench(
-                work,
-                "the wire",
-                "the first end",
-                [work.act("bend", f"bend: {words_of}", feature="bends")],
-            )
-        )
-    return setups
-
-
-def _drilled(work: Work, holes: Sequence[Located]) -> SetUp:
-    workshop = work.design.workshop
-    largest = max(one.diameter or 0.0 for one in holes)
-    machine = drill_for(workshop, min(largest, 13.0))
-    deep = min(work.form.size) if work.form is not None else largest
-    acts: list[Act] = []
-    for one in holes:
-        acts += hole_acts(work, one, Where(machine, one.depth or max(deep, 1.0)))
-    vice = vice_for(workshop)
-    grip = Grip(vice or "clamps", "vice", "the piece")
-    return SetUp(
-        1,
-        place_of(workshop, machine),
-        machine,
-        grip,
-        "the marks",
-        tuple(acts),
-        minutes=words.holding_min("vice"),
-    )
-
-
-def _thrown(turning: Turning) -> Iterator[SetUp]:
-    """Steps that are set off the axis: the four-jaw, set over by the throw."""
-    thrown = [one for one in turning.form.located if one.kind == "throw"]
-    if not thrown:
-        return
-    work = turning.work
-    chucks = work.design.workshop.entry.holding.chucks
-    name = next((n for n, one in chucks.items() if one.independent), "")
-    if not name:
-        words_of = (
-            f"'{work.name}' has a step off its axis, and no four-jaw chuck is owned to set it over"
-        )
-        turning.trouble.append(("cannot-set-over", words_of))
-    steps = [one for one in turning.steps if is_thrown(one, work) and one.across > 0]
-    acts = [
-        work.act(
-            "turn",
-            f"turn the pin ⌀{work.mm(one.across)} × {work.mm(one.end - one.start)}",
-            machine=turning.lathe,
-            feature=one.name or f"pin {n}",
-            tool="narrow knife tool",
-            size=one.across,
-            start=turning.work.stock_across,
-            deep=one.end - one.start,
-        )
-        for n, one in enumerate(steps, 1)
-        if not _is_web(one, work)
-    ]
-    grip = Grip(
-        name or "four-jaw chuck, not owned", "four-jaw", "the main axis, set over by the throw"
-    )
-    yield SetUp(
-        1,
-        "lathe",
-        turning.lathe,
-        grip,
-        "the throw by a dial indicator over twice its size",
-        tuple(acts),
-        minutes=words.holding_min("four-jaw"),
-    )
-
-
-def _is_web(step: Stretch, work: Work) -> bool:
-    shape = getattr(work.item, "shape", None)
-    steps = work.form.stretches if work.form is not None else ()
-    return isinstance(shape, list) and getattr(shape[steps.index(step)], "web", None) is not None
+    return at_bench(work, "the stock", "", [act])
 
 
 def _by_words(work: Work) -> Iterator[SetUp]:
@@ -245,50 +126,12 @@ def _by_words(work: Work) -> Iterator[SetUp]:
     filed = [one for one in work.item.features if one.kind == "filed" and one.name not in placed]
     acts = [work.act("file", _words_of(one), feature=one.name) for one in filed]
     if acts:
-        yield _at_bench(work, "its faces", "", acts)
+        yield at_bench(work, "its faces", "", acts)
 
 
 def _words_of(one: Feature) -> str:
     said = getattr(one.entry, "filed", "")
     return f"{one.name.replace('_', ' ')}: {said}"
-
-
-def _cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
-    """Burrs off, heat and polish, and, where another part is made to it, the size written down."""
-    acts = [work.act("deburr", "take off all burrs, break sharp edges 0.2 mm", amount=1.0)]
-    heat = list(hardened(work))
-    if heat:
-        yield _at_bench(work, "by hand", "", acts)
-        yield from heat
-        acts = []
-    acts += brightened(work)
-    yield _at_bench(work, "by hand", "", [*acts, *_gates(work, setups)])
-
-
-def _gates(work: Work, setups: Sequence[SetUp]) -> Iterator[Act]:
-    """The sizes to which others are made."""
-    seen: set[str] = set()
-    made = {act.feature: act for setup in setups for act in setup.acts if act.lower is not None}
-    for place, halves in work.halves.items():
-        master = next((one for one in halves if one.is_master), None)
-        if master is None or place in seen or work.waits(place) is not None:
-            continue
-        seen.add(place)
-        mine = tuple(one.joint for one in halves if one.is_master)
-        yield replace(_gate(work, master, made.get(place)), joints=mine)
-
-
-def _gate(work: Work, master: HalfFact, made: Act | None) -> Act:
-    place = master.place
-    said = place.replace("_", " ")
-    act = work.act(
-        "measure",
-        f"measure the {said}, write it down: its mate is made to it",
-        feature=place,
-        tags=("master",),
-    )
-    known = made.measure if made is not None else ""
-    return replace(act, tool=known or work.read_with(master))
 
 
 def _left(work: Work) -> Iterator[Left]:
@@ -309,13 +152,13 @@ def _joined(work: Work, one: Fabrication) -> list[SetUp]:
         f"{one.joined.replace('_', ' ')}: all pieces, held in place",
         feature="joint",
     )
-    setups = [_at_bench(work, "the pieces, clamped or pinned in place", "", [act])]
+    setups = [at_bench(work, "the pieces, clamped or pinned in place", "", [act])]
     holes = [
         found for feature in one.features if (found := hole_in_words(work, feature)) is not None
     ]
     holes = [one for one in holes if not work.is_wholly_left(one.name)]
     if holes:
-        setups.append(_drilled(work, holes))
+        setups.append(drilled(work, holes))
     return setups
 
 

@@ -1,4 +1,4 @@
-"""Slides and screws that move, and what lies along a shaft: sums of dovetails to stacks."""
+"""Slides, hinges and screws that move, and what grows when it is warm: their sums."""
 
 from binder_trade.explained import NotDefined, Step
 from binder_trade.slides.backlash import Backlash, axial_backlash, backlash, least_gap
@@ -22,11 +22,9 @@ from binder_trade.slides.pins import (
     pin_factor,
     pin_range,
 )
-from binder_trade.slides.stack import Closing, Length, Stack, made_to_suit, stack
 
 __all__ = [
     "Backlash",
-    "Closing",
     "Corners",
     "Cutter",
     "CutterChoice",
@@ -37,12 +35,10 @@ __all__ = [
     "Hinge",
     "Knuckle",
     "Leadscrew",
-    "Length",
     "Lift",
     "NotDefined",
     "OverPins",
     "PinRange",
-    "Stack",
     "Step",
     "Wanted",
     "acme",
@@ -62,7 +58,6 @@ __all__ = [
     "knuckle",
     "least_gap",
     "lift",
-    "made_to_suit",
     "male_to_suit",
     "nut_pressure",
     "over_pins",
@@ -70,7 +65,6 @@ __all__ = [
     "pin_factor",
     "pin_range",
     "square",
-    "stack",
     "straight_gib",
     "taper_gib",
     "trapezoidal",

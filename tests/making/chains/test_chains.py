@@ -10,7 +10,6 @@ from hypothesis import strategies as st
 
 from binder_making.chains import Chain, Link, chain, made_to_suit
 from binder_trade.explained import NotDefined
-from binder_trade.slides.stack import Length, stack
 
 
 def even(name: str, nominal: float, half: float, factor: float = 1) -> Link:
@@ -185,17 +184,12 @@ def test_a_link_that_opens_the_gap_is_made_last() -> None:
     assert found.sum_text == "housing = collar + washer + 0.2"
 
 
-def test_it_agrees_with_the_stack_of_parts_in_a_space() -> None:
-    other = stack([("a", 8, 0.02, 0.05), ("b", 21, 0, 0.1)], Length("space", 30, 0.1, 0))
-    found = chain(
-        [
-            Link("space", 30, 0.1, 0),
-            Link("a", 8, 0.02, -0.05, -1),
-            Link("b", 21, 0, -0.1, -1),
-        ]
-    )
-    assert (found.least_mm, found.most_mm) == pytest.approx((other.least_mm, other.most_mm))
-    assert found.likely_most_mm == pytest.approx(other.likely_most_mm)
+def test_one_sided_tolerances_move_the_middle() -> None:
+    """A drum of 19 −0.2 between cheeks of 19.1 +0.1: 0.1 at the least, 0.4 at the most."""
+    found = chain([Link("cheeks", 19.1, 0.1), Link("drum", 19, 0.0, -0.2, -1)])
+    assert found.nominal_mm == pytest.approx(0.1)
+    assert (found.least_mm, found.most_mm) == pytest.approx((0.1, 0.4))
+    assert (found.likely_least_mm + found.likely_most_mm) / 2 == pytest.approx(0.25)
 
 
 @pytest.mark.parametrize(

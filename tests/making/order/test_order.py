@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from itertools import pairwise
 
 from hypothesis import HealthCheck, assume, given, settings
@@ -12,16 +11,11 @@ from binder_making.operation import Operation
 from binder_making.order import Loop, Order, Prices, graph, in_order, spent
 from binder_making.precedence import Edge, Priority, edges
 from tests.making.order.exact import cheapest
+from tests.making.order.judge import broken, is_missed
 from tests.making.order.many_parts import many_parts
 from tests.making.order.random_work import operations
 
 SLOW = settings(suppress_health_check=list(HealthCheck), deadline=None)
-
-
-def broken(sequence: Sequence[str], given_edges: Sequence[Edge]) -> list[Edge]:
-    """The edges that a sequence does not keep: the judge of all tests here."""
-    place = {name: number for number, name in enumerate(sequence)}
-    return [edge for edge in given_edges if place[edge.before] >= place[edge.after]]
 
 
 def prefer(before: str, after: str, priority: Priority) -> Edge:
@@ -68,13 +62,7 @@ def test_a_missing_edge_is_seen(work: list[Operation], data: st.DataObject) -> N
     musts = [edge for edge in edges(work) if edge.is_must]
     assume(musts and isinstance(in_order(work, musts), Order))
     gone = data.draw(st.sampled_from(musts))
-    left = [e for e in musts if (e.before, e.after) != (gone.before, gone.after)]
-    turned = in_order(work, [*left, must(gone.after, gone.before)])
-    if isinstance(turned, Loop):  # implied by others: turning it round contradicts them
-        assert {gone.after, gone.before} <= {one.before for one in turned.edges}
-        return
-    found = broken(turned.sequence, musts)
-    assert {(one.before, one.after) for one in found} == {(gone.before, gone.after)}
+    assert is_missed(work, musts, gone)
 
 
 @SLOW

@@ -1,0 +1,54 @@
+"""The end of a route: burrs, heat, polish, and the sizes that others are made to."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from binder.api import HalfFact
+from binder_plugins.operations.facts import Act, SetUp
+from binder_plugins.operations.plain import at_bench
+from binder_plugins.operations.treating import brightened, hardened
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
+
+    from binder_plugins.operations.work import Work
+
+
+def cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
+    """Burrs off, heat and polish, and, where another part is made to it, the size written down."""
+    acts = [work.act("deburr", "take off all burrs, break sharp edges 0.2 mm", amount=1.0)]
+    heat = list(hardened(work))
+    if heat:
+        yield at_bench(work, "by hand", "", acts)
+        yield from heat
+        acts = []
+    acts += brightened(work)
+    yield at_bench(work, "by hand", "", [*acts, *_gates(work, setups)])
+
+
+def _gates(work: Work, setups: Sequence[SetUp]) -> Iterator[Act]:
+    """The sizes to which others are made."""
+    seen: set[str] = set()
+    made = {act.feature: act for setup in setups for act in setup.acts if act.lower is not None}
+    for place, halves in work.halves.items():
+        master = next((one for one in halves if one.is_master), None)
+        if master is None or place in seen or work.waits(place) is not None:
+            continue
+        seen.add(place)
+        mine = tuple(one.joint for one in halves if one.is_master)
+        yield replace(_gate(work, master, made.get(place)), joints=mine)
+
+
+def _gate(work: Work, master: HalfFact, made: Act | None) -> Act:
+    place = master.place
+    said = place.replace("_", " ")
+    act = work.act(
+        "measure",
+        f"measure the {said}, write it down: its mate is made to it",
+        feature=place,
+        tags=("master",),
+    )
+    known = made.measure if made is not None else ""
+    return replace(act, tool=known or work.read_with(master))
