@@ -25,6 +25,9 @@ if TYPE_CHECKING:
     from binder_solid.facts import Located
 
 
+# A vice holds no higher piece upright, and so much goes for drill and chuck over one, in mm;
+# common practice, no source.
+_TALL_MM = 80.0
 # Gib screws are no larger, in mm; common practice, no source.
 _SMALL_TAP = 3.0
 _ASIDE = " from the side "
@@ -54,7 +57,7 @@ def _holes(flat: Flat, face: str, found: Sequence[Located]) -> None:
         if any(one.kind not in SINKS for one in found)
         else 1.0
     )
-    machine = _for_holes(flat, min(largest, 13.0))
+    machine = _for_holes(flat, min(largest, 13.0), face)
     place = place_of(flat.workshop, machine)
     by_rows = place == "mill"
     tags = ("coordinates",) if by_rows else ()
@@ -76,12 +79,26 @@ def _holes(flat: Flat, face: str, found: Sequence[Located]) -> None:
         deep = through(one, flat.form.size)
         acts += hole_acts(flat.work, one, Where(machine, deep, tags=(*tags, *more)))
     _too_large(flat, found)
-    flat.add(place, machine, flat.vice(), datum(face), acts)
+    grip = _upright(flat) if _is_tall(flat, face) else flat.vice()
+    flat.add(place, machine, grip, datum(face), acts)
 
 
-def _for_holes(flat: Flat, largest: float) -> str:
+def _is_tall(flat: Flat, face: str) -> bool:
+    """Whether a long piece stands on its end under the drill."""
+    return face in {"left", "right"} and flat.form.size[0] > _TALL_MM
+
+
+def _upright(flat: Flat) -> Grip:
+    """No vice holds a long bar upright: it is clamped to the side of an angle plate."""
+    return Grip("clamped upright to an angle plate", "plate", "its side", min(flat.form.size))
+
+
+def _for_holes(flat: Flat, largest: float, face: str) -> str:
     """The mill where holes are placed by coordinates in metal, else the drilling machine."""
-    if flat.mill and not flat.is_wood and flat.thin >= SHEET_MM:
+    found = flat.workshop.entry.machines.mills.get(flat.mill)
+    high = flat.form.size[0] + _TALL_MM if _is_tall(flat, face) else 0.0
+    is_under = found is None or high <= found.travels.z.mm
+    if flat.mill and not flat.is_wood and flat.thin >= SHEET_MM and is_under:
         return flat.mill
     return drill_for(flat.workshop, largest)
 

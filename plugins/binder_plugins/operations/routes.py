@@ -17,7 +17,7 @@ from binder_plugins.operations.lengthwise import is_thrown
 from binder_plugins.operations.ordered import ordered
 from binder_plugins.operations.turning import Turning
 from binder_plugins.operations.work import TOGETHER, Work, works
-from binder_solid.facts import Located, Stretch
+from binder_solid.facts import FormFact, JoinedFact, Located, Stretch
 from binder_solid.forms import Frame
 
 if TYPE_CHECKING:
@@ -168,10 +168,12 @@ def _drilled(work: Work, holes: Sequence[Located]) -> SetUp:
     workshop = work.design.workshop
     largest = max(one.diameter or 0.0 for one in holes)
     machine = drill_for(workshop, min(largest, 13.0))
-    deep = min(work.form.size) if work.form is not None else largest
+    joined = work.design.facts.about(JoinedFact, work.name)
+    size = work.form.size if work.form is not None else joined.size if joined else (largest,)
     acts: list[Act] = []
     for one in holes:
-        acts += hole_acts(work, one, Where(machine, one.depth or max(deep, 1.0)))
+        deep = one.depth or max(min(size), 1.0)
+        acts += hole_acts(work, one, Where(machine, deep, first=_in_pieces(work, one)))
     vice = vice_for(workshop)
     grip = Grip(vice or "clamps", "vice", "the piece")
     return SetUp(
@@ -183,6 +185,19 @@ def _drilled(work: Work, holes: Sequence[Located]) -> SetUp:
         tuple(acts),
         minutes=words.holding_min("vice"),
     )
+
+
+def _in_pieces(work: Work, one: Located) -> float:
+    """The size in mm of a hole that the pieces of a fabrication bring with them, else 0."""
+    pieces = work.item.pieces if isinstance(work.item, Fabrication) else ()
+    sizes = [
+        found.diameter
+        for piece in pieces
+        if (form := work.design.facts.about(FormFact, str(piece.item))) is not None
+        for found in form.located
+        if found.name == one.name and found.kind == "drilled" and found.diameter
+    ]
+    return min(sizes, default=0.0)
 
 
 def _thrown(turning: Turning) -> Iterator[SetUp]:
@@ -237,9 +252,17 @@ def _by_words(work: Work) -> Iterator[SetUp]:
     """Features that are told in words alone, and so have no place on the form."""
     placed = {one.name for one in work.form.located} if work.form is not None else set()
     filed = [one for one in work.item.features if one.kind == "filed" and one.name not in placed]
-    acts = [work.act("file", _words_of(one), feature=one.name) for one in filed]
+    acts = [_by_hand(work, one) for one in filed]
     if acts:
         yield _at_bench(work, "its faces", "", acts)
+
+
+def _by_hand(work: Work, one: Feature) -> Act:
+    """What is told in words is filed, or bent where the words say so."""
+    words_of = _words_of(one)
+    if str(getattr(one.entry, "filed", "")).startswith("bent "):
+        return work.act("bend", words_of, feature=one.name, tool="vice, rod and mallet")
+    return work.act("file", words_of, feature=one.name)
 
 
 def _words_of(one: Feature) -> str:
