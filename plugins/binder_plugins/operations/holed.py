@@ -30,6 +30,7 @@ if TYPE_CHECKING:
 _TALL_MM = 80.0
 # Gib screws are no larger, in mm; common practice, no source.
 _SMALL_TAP = 3.0
+_MARKED = "scriber and centre punch"
 _ASIDE = " from the side "
 
 
@@ -147,7 +148,7 @@ def tapped_in_place(flat: Flat) -> None:
         where = told[0].what.partition("; ")[2]
         make, said = flat.work.act, place.replace("_", " ")
         acts = [
-            make("mark-out", f"{told[0].how}: {said}, {where}", feature=f"marks {place}"),
+            make("spot-through", f"{told[0].how}: {said}, {where}", feature=place, tool=_MARKED),
             make("drill", f"drill {size} for {words}", machine=machine, feature=place,
                  tool=f"{size.removesuffix(' drill')} drill", tags=("later",)),
             make("tap", f"tap {words}", feature=place, tool="taps: taper, then plug"),
