@@ -51,6 +51,7 @@ from binder.design import (
     Task,
     TaskKind,
     ThreadFact,
+    TogetherFact,
     TrainFact,
     TurningFact,
     exact,

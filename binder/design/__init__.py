@@ -48,6 +48,7 @@ from binder.design.meeting_facts import (
     LayerFact,
     PlaceFact,
     ThreadFact,
+    TogetherFact,
     metal_at,
 )
 from binder.design.shaft_facts import Located, Piece, Role, ShaftFact
@@ -98,6 +99,7 @@ __all__ = [
     "Task",
     "TaskKind",
     "ThreadFact",
+    "TogetherFact",
     "TrainFact",
     "TurningFact",
     "WorkedOut",

@@ -101,6 +101,24 @@ class HalfFact(Fact):
 
 
 @dataclass(frozen=True, slots=True)
+class TogetherFact(Fact):
+    """Work on parts that are put together for it; the subject is the id of its task.
+
+    `how` is what is done (pressed, reamed in line, drilled together, set in mesh ...) and
+    `joints` are those that it serves. Each of `lines` is a row of places, as `item.place`,
+    that one tool goes through; the places in `left` get their size in this task and not on
+    their own leaf. `up` says how the parts are held, `note` what else the maker must know.
+    """
+
+    how: str
+    joints: tuple[str, ...]
+    lines: tuple[tuple[str, ...], ...] = ()
+    left: tuple[str, ...] = ()
+    up: str = ""
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class FitFact(Fact):
     """The fit of a joint: classes, deviations and clearances in µm from a nominal in mm.
 

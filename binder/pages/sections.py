@@ -22,6 +22,7 @@ class Place(IntEnum):
     BUILD_ORDER = 70
     EVENINGS = 80
     PARTS = 90
+    TOGETHER = 95
     JOINTS = 100
     THREADS = 110
     DRIVE = 120

@@ -15,7 +15,7 @@ from binder.api import Design, FitFact, HardwareFact, JointFact
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
 from binder_plugins.buildorder.closing import joints_closed_in
-from binder_plugins.joints.order import first_half, fitted_in
+from binder_plugins.joints.first import first_half, fitted_in, halves_of
 
 Compile = Callable[..., Outcome]
 SPECS = Path(__file__).parents[2] / "specs"
@@ -188,7 +188,8 @@ def test_the_half_that_is_made_to_suit_is_not_made_first(name: str, host: Host) 
     design = design_of(compiled(Job(SPECS / name / f"{name}.yaml"), host, Phase.CHECK))
     for fact in design.facts.all(FitFact):
         suited = {"hole": fact.hole, "shaft": fact.shaft}.get(fact.suit)
-        first = first_half(design.joints[fact.subject], design, fitted_in(design))
+        halves = halves_of(design).get(fact.subject, [])
+        first = first_half(design.joints[fact.subject], design, fitted_in(design), halves)
         assert first is None or suited is None or str(first) != suited, fact.subject
 
 

@@ -13,6 +13,7 @@ from binder.api import (
     Page,
     PlanStep,
     ShaftFact,
+    TogetherFact,
     hookimpl,
 )
 from binder_plugins.buildorder.assembly import assembly_pages
@@ -39,7 +40,7 @@ def binder_steps() -> Sequence[PlanStep]:
             put_in_order,
             needs=(TasksKnown,),
             gives=(BuildSequence,),
-            after=(FitFact, JointFact, ShaftFact, ItemNumber),
+            after=(FitFact, JointFact, ShaftFact, ItemNumber, TogetherFact),
         ),
     ]
 

@@ -22,6 +22,7 @@ from binder.api import (
     Reckoning,
     Section,
     ThreadFact,
+    TogetherFact,
     TrainFact,
     TurningFact,
     hookimpl,
@@ -84,6 +85,13 @@ def binder_steps() -> Sequence[PlanStep]:
             needs=(MeshFact,),
             after=(FitFact,),
             gives=(ChainFact,),
+        ),
+        PlanStep(
+            "set gears in mesh",
+            _set_gears,
+            needs=(MeshFact,),
+            after=(FitFact,),
+            gives=(TogetherFact,),
         ),
         PlanStep(
             "settle what each drive does",
@@ -155,6 +163,14 @@ def _chain_centres(design: Design) -> Contribution:
     from binder_plugins.drive.pairs.chaining import centre_chains
 
     return Contribution(facts=tuple(centre_chains(meshes, design)))
+
+
+def _set_gears(design: Design) -> Contribution:
+    if not design.facts.all(MeshFact):
+        return Contribution()
+    from binder_plugins.drive.pairs.setting import set_gears
+
+    return set_gears(design)
 
 
 def _settle_duties(design: Design) -> Contribution:

@@ -125,6 +125,15 @@ SALVAGED_UNKNOWN = Code(
     "Count its teeth again, and measure over the tips.",
 )
 
+NO_BORE_TO_SET = Code(
+    "no-bore-to-set",
+    W,
+    "Gears that are `set in mesh`, and no one part that has a bore for each of their shafts.",
+    "The second bore is put where the cut gears run: there must be a second bore to put.",
+    "drive:\n  crank to drum: {meshes: [pinion, wheel], teeth: [18, 54], module: 0.5 mm, "
+    "made: set in mesh}   # each shaft in a bracket of its own",
+    "Bore one part for both shafts, or leave `made:` out and shift a bracket until they run.",
+)
 CODES = (
     MODULES_DIFFER,
     CENTRES_DISAGREE,
@@ -140,4 +149,5 @@ CODES = (
     SALVAGED_TAKEN,
     SALVAGED_DIFFERS,
     SALVAGED_UNKNOWN,
+    NO_BORE_TO_SET,
 )

@@ -22,6 +22,7 @@ from binder.api import (
     PlanStep,
     Reckoning,
     Section,
+    TogetherFact,
     hookimpl,
 )
 from binder_plugins.fits.codes import FIT_CODES
@@ -50,7 +51,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "settle fits",
             _settle,
             needs=(PlaceFact,),
-            gives=(FitFact, HalfFact, HardwareFact),
+            gives=(FitFact, HalfFact, HardwareFact, TogetherFact),
             after=(MaterialFact, NumberOff),
         )
     ]

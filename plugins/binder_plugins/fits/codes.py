@@ -145,6 +145,23 @@ QUESTION_UNREAD = Code(
     'Write the size with its unit first, then class or duty: `binder reckon fit "12 mm" H7/g6`.',
 )
 
+MASTER_MADE_TO_SUIT = Code(
+    "master-made-to-suit",
+    W,
+    "The half that is named as master is the one that has to be made to the other.",
+    "A reamed hole and a rod as bought come as they come: the build order begins with that half.",
+    f"{_JOINT}{{slides: [pin.rod, arm.bore], master: pin.rod}}   # arm.bore is reamed",
+    "Name the other half, leave `master:` out, or write the hole as bored.",
+)
+NOTHING_TO_TURN = Code(
+    "nothing-to-turn",
+    W,
+    "A shaft that is turned to a fit, from a bar of its own nominal size.",
+    "The fit wants a few hundredths less, and no tool takes so little off a bar that is not true.",
+    f"stock: 12 mm round bar\n{_JOINT}{{runs_in: [pin.rod, arm.bore]}}   # a rod of 12 mm",
+    "Take the next larger bar, or drawn rod as bought and a bore that is made to suit it.",
+)
+
 FIT_CODES = (
     CLASS_UNDEFINED,
     FIT_UNREADABLE,
@@ -163,4 +180,6 @@ FIT_CODES = (
     COATING_EATS_CLEARANCE,
     FIT_NOT_SAID,
     QUESTION_UNREAD,
+    MASTER_MADE_TO_SUIT,
+    NOTHING_TO_TURN,
 )

@@ -9,6 +9,8 @@ GAPPED = ("retained", "glued", "soft_soldered", "silver_soldered")
 BONDED = ("retained", "glued")
 HOT = ("soft_soldered", "silver_soldered", "shrunk")
 SEATED = ("seated",)
+# The bore is made first, since it comes as the reamer leaves it: common practice, no source.
+BORE_FIRST = (*MOVING, "pressed", "retained")
 # What other plugins hold by a screw or a key is a hub on a shaft, and fits it.
 HUBS = ("clamped", "keyed", "pinned")
 

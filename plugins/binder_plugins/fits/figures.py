@@ -92,6 +92,8 @@ def how(fit: MadeFit, which: str) -> str:
     half = fit.hole if which == "hole" else fit.shaft
     if fit.suit == which:
         other = "bore" if which == "shaft" else "shaft"
+        if half.is_fixed:
+            return f"eased only where it is tight in the measured {other}"
         return f"to suit the measured {other}"
     if half.way == "bought" or half.way not in _VERBS:
         return "as it comes: measure it"

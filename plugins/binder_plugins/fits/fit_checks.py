@@ -20,6 +20,7 @@ from binder_plugins.fits.families import GAPPED, MOVING, PRESSED
 from binder_plugins.fits.figures import range_of, with_unit
 from binder_plugins.fits.press_checks import check_presses
 from binder_plugins.fits.reamer_checks import check_reamers
+from binder_plugins.fits.turned_checks import check_turned
 from binder_trade.explained import NotDefined
 from binder_trade.fits.finish import Finish, coated, finish
 
@@ -39,6 +40,7 @@ def check_fits(design: Design) -> Iterator[Diagnostic]:
         yield from _coated(fit, design)
     yield from check_presses(design)
     yield from check_reamers(design)
+    yield from check_turned(design)
     yield from _sintered(design)
     yield from _unsaid(design)
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from binder.api import Design
 
 
@@ -14,3 +16,9 @@ def title_of(name: str, design: Design) -> str:
     """The title of an item, its name where it has none."""
     item = design.item(name)
     return item.title if item is not None else name
+
+
+def listed(words: Iterable[str]) -> str:
+    """`a, b and c`."""
+    *most, last = words
+    return f"{', '.join(most)} and {last}" if most else last

@@ -3,72 +3,105 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
 from itertools import combinations
 
-from binder.api import Before, Design, Joint, Task, TaskKind
+from binder.api import Before, Design, Joint, Task, TaskKind, TogetherFact
 from binder_plugins.fits.facts import MadeFit
 from binder_plugins.fits.families import BONDED, HOT, MOVING
 from binder_plugins.fits.figures import with_unit
-from binder_plugins.fits.lining import Lining, hot_on, lining_befores, lining_task, linings
+from binder_plugins.fits.lining import (
+    Lining,
+    hot_on,
+    lining_befores,
+    lining_fact,
+    lining_task,
+    linings,
+)
 from binder_plugins.fits.naming import is_made, title_of
 from binder_plugins.fits.pressing import Pressing
 
 _COOL_FIRST = "compound lets go near a flame, so solder first"
+_BUSH_FIRST = "the bush is in before it is reamed"
 _HEAT_FIRST = "heat loosens a press fit and moves a bore, so solder first"
 
 
-def ordered_work(
-    fits: list[MadeFit], pressed: list[Pressing], design: Design
-) -> tuple[list[Task], list[Before]]:
+@dataclass(frozen=True, slots=True)
+class JoiningWork:
+    """Tasks by their ids, what comes before what, and what is done in each task."""
+
+    tasks: dict[str, Task] = field(default_factory=dict)
+    befores: list[Before] = field(default_factory=list)
+    facts: list[TogetherFact] = field(default_factory=list)
+
+    def add(self, task: Task, fact: TogetherFact) -> None:
+        """A task with what is done in it, once."""
+        if task.id not in self.tasks:
+            self.facts.append(fact)
+        self.tasks[task.id] = task
+
+
+def ordered_work(fits: list[MadeFit], pressed: list[Pressing], design: Design) -> JoiningWork:
     """The tasks that joining asks for, and what comes before what."""
-    tasks: dict[str, Task] = {}
-    befores: list[Before] = []
+    work = JoiningWork()
     lined = list(linings(fits, design))
     for pressing in pressed:
         for shaft in shafts_in(pressing, fits):
-            is_lined = any(one.fit is shaft for one in lined)
+            is_lined = any(shaft in one.fits for one in lined)
             task = _sizing(pressing, shaft, design, is_lined=is_lined)
-            tasks[task.id] = task
-            befores += _around(task, pressing, shaft, design)
-            hot = hot_on(pressing.fit.joint.items, shaft.shaft.end.item, design)
-            befores += _flames(hot, task.id, tasks, design)
+            work.add(task, _pressed(task, pressing, shaft, is_lined=is_lined))
+            work.befores.extend(_around(task, pressing, shaft, design))
+            hot = hot_on(pressing.fit.joint.items, (shaft.shaft.end.item,), design)
+            _flames(hot, task.id, work, design)
     for one in lined:
-        befores += _lined(one, tasks, design)
+        _lined(one, work, design)
     for flame, cool in _hot_and_cool(design):
         for joint in (flame, cool):
-            task = _joining(joint)
-            tasks[task.id] = task
-            befores += _join_befores(task, joint, design)
-        befores.append(Before(_joining(flame).id, _joining(cool).id, _COOL_FIRST, at=flame.at))
-    return list(tasks.values()), befores
+            _join(joint, work, design)
+        work.befores.append(Before(_joining(flame).id, _joining(cool).id, _COOL_FIRST, at=flame.at))
+    return work
 
 
-def _flames(
-    joints: Iterable[Joint], later: str, tasks: dict[str, Task], design: Design
-) -> Iterator[Before]:
+def _flames(joints: Iterable[Joint], later: str, work: JoiningWork, design: Design) -> None:
     """Joints made in a flame, as tasks of their own before another."""
     for joint in joints:
-        task = _joining(joint)
-        tasks[task.id] = task
-        yield from _join_befores(task, joint, design)
-        yield Before(task.id, later, _HEAT_FIRST, is_must=False, at=joint.at)
+        task = _join(joint, work, design)
+        work.befores.append(Before(task.id, later, _HEAT_FIRST, is_must=False, at=joint.at))
 
 
-def _lined(one: Lining, tasks: dict[str, Task], design: Design) -> Iterator[Before]:
+def _join(joint: Joint, work: JoiningWork, design: Design) -> Task:
+    """A bond or a flame as a task of its own."""
+    task = _joining(joint)
+    work.add(task, TogetherFact(task.id, joint.kind, (joint.name,)))
+    work.befores.extend(_join_befores(task, joint, design))
+    return task
+
+
+def _lined(one: Lining, work: JoiningWork, design: Design) -> None:
     task = lining_task(one, design)
-    hot = hot_on(one.items, one.fit.shaft.end.item, design)
-    yield from _flames(hot, task.id, tasks, design)
+    hot = hot_on(one.items, one.shafts, design)
+    _flames(hot, task.id, work, design)
     for joint in one.sunk:
         if joint.kind in BONDED:
-            bond = _joining(joint)
-            tasks[bond.id] = bond
-            yield from _join_befores(bond, joint, design)
-            yield Before(bond.id, task.id, "the bush is in before it is reamed", at=joint.at)
-        yield Before(
-            f"size {joint.name}", task.id, "the bush is in before it is reamed", at=joint.at
-        )
-    tasks[task.id] = task
-    yield from lining_befores(one, design)
+            bond = _join(joint, work, design)
+            work.befores.append(Before(bond.id, task.id, _BUSH_FIRST, at=joint.at))
+        work.befores.append(Before(f"size {joint.name}", task.id, _BUSH_FIRST, at=joint.at))
+    work.add(task, lining_fact(one, design))
+    work.befores.extend(lining_befores(one, design))
+
+
+def _pressed(task: Task, pressing: Pressing, shaft: MadeFit, *, is_lined: bool) -> TogetherFact:
+    """What is pressed, and whether the bore is finished there and then."""
+    bore = pressing.bore.subject if pressing.bore is not None else ""
+    is_sized = pressing.is_sized_in_place and not is_lined
+    return TogetherFact(
+        task.id,
+        "sized in place" if is_sized else "pressed",
+        (pressing.subject, shaft.subject),
+        ((bore,),) if bore else (),
+        (bore,) if is_sized else (),
+        note=task.detail,
+    )
 
 
 def shafts_in(pressing: Pressing, fits: Iterable[MadeFit]) -> Iterator[MadeFit]:
@@ -84,7 +117,8 @@ def _sizing(pressing: Pressing, shaft: MadeFit, design: Design, *, is_lined: boo
     bush = title_of(pressing.fit.shaft.end.item, design)
     closes = with_unit(pressing.closes_mm, design.units)
     then = ", then make the shaft to it" if shaft.suit == "shaft" and not is_lined else ""
-    press = "press in" if is_lined else "press in and size"
+    is_sized = pressing.is_sized_in_place and not is_lined
+    press = "press in and size" if is_sized else "press in"
     advice = "press it in; it is finished in line when it stands" if is_lined else pressing.advice
     return Task(
         f"size {pressing.subject}",

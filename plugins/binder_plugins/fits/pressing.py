@@ -12,7 +12,7 @@ from binder_plugins.fits.facts import Half, MadeFit
 from binder_plugins.fits.families import PRESSED
 from binder_plugins.fits.figures import with_unit
 from binder_trade.explained import NotDefined, Step
-from binder_trade.fits.bush import bush_advice
+from binder_trade.fits.bush import bush_advice, is_sized_in_place
 from binder_trade.fits.cylinders import Joint, joint
 from binder_trade.fits.metals import friction, metal
 from binder_trade.fits.press import Grip, grip, hold, most_interference_mm
@@ -53,6 +53,13 @@ class Pressing(Fact):
     heat: Heat | None
     working: Working
 
+    @property
+    def is_sized_in_place(self) -> bool:
+        """Whether the bush gets its bore when it is in: its own leaf leaves metal for that."""
+        if self.bore is None or self.bore.kind not in ("reamed", "bored"):
+            return False
+        return is_sized_in_place(self.closes_mm, porous=self.cylinders.shaft.porous)
+
 
 def pressings(fits: Iterable[MadeFit], design: Design) -> Iterator[Pressing]:
     """What each press fit does, where its metals are known; nothing for wood and plastics."""
@@ -81,7 +88,11 @@ def _pressing(fit: MadeFit, design: Design, settled: Mapping[str, Fraction]) -> 
     except NotDefined:
         return None
     closes = tightest.bore_closes_mm
-    advice = bush_advice(closes, porous=made.shaft.porous) if bore is not None else ""
+    advice = (
+        bush_advice(closes, porous=made.shaft.porous, bored=bore.kind == "bored")
+        if bore is not None
+        else ""
+    )
     push = held.force_n if held is not None else None
     steps = (*tightest.steps, *(held.steps[:1] if held else ()), *(heat.steps if heat else ()))
     return Pressing(

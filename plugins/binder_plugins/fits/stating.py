@@ -32,7 +32,7 @@ from binder_plugins.fits.pressing import pressings
 from binder_plugins.fits.running import bearings
 from binder_plugins.fits.safe_nips import eased_presses
 from binder_plugins.fits.settling import settle
-from binder_plugins.fits.suiting import first_end
+from binder_plugins.fits.suiting import master_of
 from binder_plugins.fits.tapers import taper_fits, tapered
 
 _REAMABLE = ("reamed", "bored", "drilled")
@@ -69,14 +69,16 @@ def state_fits(design: Design) -> Contribution:
     facts: list[Fact] = [*fits, *pressed, *running, *plain]
     for fit in fits:
         facts += [_fit(fit), *_halves(fit, design), *_settled(fit, features)]
-    tasks, befores = ordered_work(fits, pressed, design)
+    work = ordered_work(fits, pressed, design)
+    facts += work.facts
     workings = [one for fit in fits for one in _workings(fit, design)]
     workings += [one.working for one in pressed]
     workings += [one.working for one in running]
     pins = [hinge_pin(one, design) for one in hinges]
     told = tapered(cones, design)
     return Contribution(
-        [*facts, *told.facts], [*features, *told.features], pins, tasks, befores,
+        [*facts, *told.facts], [*features, *told.features], pins, list(work.tasks.values()),
+        work.befores,
         [*workings, *told.workings], [*findings, *told.findings],
     )  # fmt: skip
 
@@ -107,7 +109,7 @@ def _fit(fit: MadeFit) -> FitFact:
 
 
 def _halves(fit: MadeFit, design: Design) -> Iterator[HalfFact]:
-    first = str(first_end(fit.joint))
+    first = master_of(fit)
     for which, half, mate in (("hole", fit.hole, fit.shaft), ("shaft", fit.shaft, fit.hole)):
         low, high = limits_of(fit, half)
         is_made = half.way != "bought" and half.has_limits
@@ -119,7 +121,7 @@ def _halves(fit: MadeFit, design: Design) -> Iterator[HalfFact]:
             what=to_size(fit, half, design.units),
             mate=mate.title,
             how=how(fit, which),
-            is_master=str(half.end) == first,
+            is_master=half is first,
             lower=low if is_made else None,
             upper=high if is_made else None,
         )

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from binder.api import Joint
 from binder_plugins.fits.facts import Half, MadeFit, Wish
-from binder_plugins.fits.families import GAPPED, PRESSED
+from binder_plugins.fits.families import BORE_FIRST, GAPPED, PRESSED
 from binder_trade.limits import limits
 
 # What is polished off a rod with a stick and abrasive, on diameter, and the least room between
@@ -31,11 +31,35 @@ def suit_of(joint: Joint, hole: Half, shaft: Half, *, apart: bool) -> str:
         return "shaft" if hole.is_fixed else "hole"
     if joint.entry.made == "to drawing":
         return ""
-    return "hole" if str(first_end(joint)) == str(shaft.end) else "shaft"
+    return "hole" if usual_of(joint, hole, shaft) is shaft else "shaft"
+
+
+def usual_of(joint: Joint, hole: Half, shaft: Half) -> Half | None:
+    """The half that is named as master, else the trade's usual one; None where neither is.
+
+    Where a bore comes first it is told by its shape, not by the order of the ends.
+    """
+    if joint.master is None and joint.kind in BORE_FIRST:
+        return hole
+    first = str(first_end(joint))
+    return next((half for half in (hole, shaft) if str(half.end) == first), None)
+
+
+def master_of(fit: MadeFit) -> Half | None:
+    """The half that is made, or measured, first, as every page and the build order have it.
+
+    What the other is made to suit; where neither suits, the one that is named or usual, and
+    none where both come as they come and the maker names none.
+    """
+    if fit.suit:
+        return fit.hole if fit.suit == "shaft" else fit.shaft
+    if fit.joint.master is None and fit.hole.is_fixed and fit.shaft.is_fixed:
+        return None
+    return usual_of(fit.joint, fit.hole, fit.shaft)
 
 
 def first_end(joint: Joint) -> object:
-    """The half that is made first: the master, or the trade's usual one."""
+    """The end that is named as master, or the usual one by its position."""
     meeting = joint.entry.meeting
     if joint.master is not None:
         return joint.master

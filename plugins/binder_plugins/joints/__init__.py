@@ -4,7 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from binder.api import Check, Code, JointFact, Kind, Page, PlaceFact, PlanStep, hookimpl
+from binder.api import (
+    Check,
+    Code,
+    FitFact,
+    HalfFact,
+    HardwareFact,
+    JointFact,
+    Kind,
+    Page,
+    PlaceFact,
+    PlanStep,
+    TogetherFact,
+    hookimpl,
+)
 from binder_plugins.joints.checks import check_joints
 from binder_plugins.joints.codes import CODES
 from binder_plugins.joints.kinds import kinds
@@ -27,7 +40,14 @@ def binder_codes() -> Sequence[Code]:
 @hookimpl
 def binder_steps() -> Sequence[PlanStep]:
     """What is said and done at each joint, and which half is made first."""
-    return [PlanStep("settle joints", state_joints, after=(PlaceFact,), gives=(JointFact,))]
+    return [
+        PlanStep(
+            "settle joints",
+            state_joints,
+            gives=(JointFact, TogetherFact),
+            after=(FitFact, HalfFact, HardwareFact, PlaceFact),
+        )
+    ]
 
 
 @hookimpl

@@ -16,7 +16,8 @@ from binder.api import (
     Part,
 )
 from binder_plugins.joints import codes
-from binder_plugins.joints.order import meeting_of, met
+from binder_plugins.joints.first import meeting_of
+from binder_plugins.joints.order import met
 
 _BORES = ("drilled", "reamed", "bored")
 

@@ -9,7 +9,8 @@ from binder.api import (
     Contribution,
     Design,
     End,
-    FitFact,
+    Fact,
+    HalfFact,
     HardwareFact,
     Joint,
     JointFact,
@@ -17,82 +18,51 @@ from binder.api import (
     PlaceFact,
     Working,
 )
+from binder_plugins.joints.first import (
+    first_half,
+    fitted_in,
+    halves_of,
+    meeting_of,
+    why_first,
+)
+from binder_plugins.joints.together import TOGETHER, drillings
 
 _TOGETHER = {
     "spotted through": "its holes are spotted through the other half",
-    "drilled together": "the two are drilled together",
-    "reamed in line": "the two are reamed in line",
+    "reamed in line": "its bearings are reamed in line",
     "lapped together": "the two are lapped together",
     "set in mesh": "the second bore is put where the two run",
 }
 SOURCE = "common practice, no source"
-Fitted = frozenset[frozenset[str]]
-_ANY = Meeting("meets", "fixing", "put {a} and {b} together")
 
 
 def state_joints(design: Design) -> Contribution:
     """The facts of all joints, and the order of making that follows from their masters."""
-    joints, fitted = met(design), fitted_in(design)
+    joints, fitted, halves = met(design), fitted_in(design), halves_of(design)
     hardware: dict[str, list[HardwareFact]] = {}
     for one in design.facts.all(HardwareFact):
         hardware.setdefault(one.joint, []).append(one)
-    firsts = {joint.name: first_half(joint, design, fitted) for joint in joints}
+    befores: list[Before] = []
+    workings: list[Working] = []
+    for joint in joints:
+        mine = halves.get(joint.name, [])
+        first = first_half(joint, design, fitted, mine)
+        if first is not None and joint.made != TOGETHER:
+            reason = _reason(joint, first, mine)
+            befores += _befores(joint, first, reason, design)
+            workings.append(_working(joint, first, reason, design))
+    facts: list[Fact] = [_fact(joint, design, hardware.get(joint.name, [])) for joint in joints]
+    drilled = list(drillings(joints, design))
+    befores += [before for one in drilled for before in one.befores]
+    facts += [one.fact for one in drilled]
     return Contribution(
-        facts=[_fact(joint, design, hardware.get(joint.name, [])) for joint in joints],
-        befores=[one for joint in joints for one in _befores(joint, firsts[joint.name], design)],
-        workings=[
-            _working(joint, first, design) for joint in joints if (first := firsts[joint.name])
-        ],
-    )
-
-
-def fitted_in(design: Design) -> Fitted:
-    """The parts that some joint fits to one another."""
-    return frozenset(
-        frozenset(joint.items)
-        for joint in design.joints.values()
-        if meeting_of(joint).group == "fit"
+        facts=facts, tasks=[one.task for one in drilled], befores=befores, workings=workings
     )
 
 
 def met(design: Design) -> list[Joint]:
     """The joints of which their kind says how the halves meet."""
     return [joint for joint in design.joints.values() if joint.entry.meeting is not None]
-
-
-def meeting_of(joint: Joint) -> Meeting:
-    """How the halves of a joint meet."""
-    return joint.entry.meeting or _ANY
-
-
-def first_half(joint: Joint, design: Design, fitted: Fitted) -> End | None:
-    """The half that is made first.
-
-    The master where one is named; else what is not made here, the half that a fit does not
-    make to suit, or the trade's usual one. A fixing beside a fit of the same two parts
-    leaves the order to the fit.
-    """
-    if joint.master is not None:
-        return joint.master
-    row = meeting_of(joint)
-    if row.group == "fixing" and frozenset(joint.items) in fitted:
-        return None
-    fact = design.facts.about(FitFact, joint.name)
-    if fact is not None and fact.suit:
-        return _other_than(fact, joint)
-    bought = [end for end in joint.ends if end.item in design.bought]
-    if bought and row.first:
-        return bought[0]
-    is_free = row.through and joint.made == "to drawing"
-    if not row.first or is_free:
-        return None
-    return joint.ends[row.first - 1]
-
-
-def _other_than(fact: FitFact, joint: Joint) -> End | None:
-    """The half that the one made to suit is measured against."""
-    first = fact.shaft if fact.suit in ("hole", fact.hole) else fact.hole
-    return next((end for end in joint.ends if str(end) == first), None)
 
 
 def title_of(end: End, design: Design) -> str:
@@ -136,11 +106,8 @@ def _hardware(joint: Joint, chosen: list[HardwareFact], design: Design) -> str:
     return item.title if item is not None else ""
 
 
-def _befores(joint: Joint, first: End | None, design: Design) -> Iterator[Before]:
+def _befores(joint: Joint, first: End, reason: str, design: Design) -> Iterator[Before]:
     """The item of the first half is made before those of the others."""
-    if first is None:
-        return
-    reason = _reason(joint, first)
     for item in joint.items:
         if item != first.item:
             yield from _between(first.item, item, reason, joint, design)
@@ -160,24 +127,16 @@ def _between(
     yield Before(f"{kind} {earlier}", f"make {later}", reason, is_must=True, at=joint.at)
 
 
-def _reason(joint: Joint, first: End) -> str:
-    return f"{joint.name}: {_TOGETHER.get(joint.made) or why_first(joint, first)}"
+def _reason(joint: Joint, first: End, halves: list[HalfFact]) -> str:
+    return f"{joint.name}: {_TOGETHER.get(joint.made) or why_first(joint, first, halves)}"
 
 
-def why_first(joint: Joint, first: End) -> str:
-    """Why a half is made first, at most ten words: the trade's reason, or another's choice."""
-    row = meeting_of(joint)
-    usual = joint.ends[row.first - 1] if row.first else None
-    chosen = usual is None or str(first) != str(usual)
-    return "measured first, the other half is made to it" if chosen else row.why
-
-
-def _working(joint: Joint, first: End, design: Design) -> Working:
-    row = meeting_of(joint)
+def _working(joint: Joint, first: End, reason: str, design: Design) -> Working:
+    is_named = joint.master is not None and str(joint.master) == str(first)
     named = (
         "named as master"
-        if joint.master is not None
-        else f"the usual first half where one {row.says} another"
+        if is_named
+        else f"the first half where one {meeting_of(joint).says} another"
     )
     return Working(
         id=f"{joint.name.replace(' ', '_')}.master",
@@ -185,7 +144,7 @@ def _working(joint: Joint, first: End, design: Design) -> Working:
         given=(),
         formula=named,
         result=title_of(first, design),
-        because=_reason(joint, first),
-        source="the spec" if joint.master is not None else SOURCE,
+        because=reason,
+        source="the spec" if is_named else SOURCE,
         span=joint.at,
     )

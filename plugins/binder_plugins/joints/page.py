@@ -9,6 +9,7 @@ from binder.api import (
     Column,
     Design,
     Diagnostic,
+    HalfFact,
     Joint,
     JointFact,
     Paragraph,
@@ -18,15 +19,16 @@ from binder.api import (
     Table,
     Text,
 )
-from binder_plugins.joints.order import (
+from binder_plugins.joints.first import (
     Fitted,
     first_half,
     fitted_in,
+    halves_of,
     meeting_of,
-    met,
-    title_of,
     why_first,
 )
+from binder_plugins.joints.order import met, title_of
+from binder_plugins.joints.together import TOGETHER
 
 _COLUMNS = (
     Column("Joint", 3),
@@ -39,7 +41,7 @@ _COLUMNS = (
 
 def joint_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
     """One table of all joints."""
-    joints, fitted = met(design), fitted_in(design)
+    joints, fitted, halves = met(design), fitted_in(design), halves_of(design)
     if joints:
         words = (
             "The half named under `made first` is the master: finish it, write its size down, "
@@ -51,18 +53,30 @@ def joint_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
             place=Place.JOINTS,
             blocks=(
                 Paragraph((words.replace("`", ""),)),
-                Table(_COLUMNS, tuple(_row(joint, fitted, design) for joint in joints)),
+                Table(
+                    _COLUMNS,
+                    tuple(
+                        _row(joint, fitted, halves.get(joint.name, []), design) for joint in joints
+                    ),
+                ),
             ),
         )
 
 
-def _row(joint: Joint, fitted: Fitted, design: Design) -> tuple[Text, ...]:
+def _row(joint: Joint, fitted: Fitted, halves: list[HalfFact], design: Design) -> tuple[Text, ...]:
     fact = design.facts.about(JointFact, joint.name)
-    first = first_half(joint, design, fitted)
-    master: Text = ("either",)
+    first = first_half(joint, design, fitted, halves)
+    master: Text = ("both at once" if joint.made == TOGETHER else "either",)
     if first is not None:
-        master = (Reckoned(title_of(first, design), why_first(joint, first)),)
+        master = (Reckoned(title_of(first, design), why_first(joint, first, halves)),)
     blank: Text = ("",)
     if first is not None and meeting_of(joint).group == "fit":
         blank = (Blank(f"joint {joint.name} {first.place}", design.units),)
-    return ((joint.name,), (fact.phrase if fact else "",), master, (joint.made,), blank)
+    phrase = fact.phrase if fact else ""
+    return ((joint.name,), (phrase,), master, (_how_made(joint, halves),), blank)
+
+
+def _how_made(joint: Joint, halves: list[HalfFact]) -> str:
+    """As the joint says; `to suit` where it says nothing and one half is made to the other."""
+    is_suited = any("to suit" in half.how for half in halves)
+    return "to suit" if joint.made == "to drawing" and is_suited else str(joint.made)

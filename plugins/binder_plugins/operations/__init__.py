@@ -17,6 +17,7 @@ from binder.api import (
     MaterialFact,
     Page,
     PlanStep,
+    TogetherFact,
     hookimpl,
     late,
 )
@@ -68,7 +69,7 @@ def binder_steps() -> Sequence[PlanStep]:
             plan_routes,
             needs=(FormFact,),
             gives=(Route, BarUse),
-            after=(FitFact, HalfFact, HardwareFact, JointFact, MaterialFact),
+            after=(FitFact, HalfFact, HardwareFact, JointFact, MaterialFact, TogetherFact),
         ),
         PlanStep(
             "plan the evenings",
@@ -85,5 +86,6 @@ def binder_pages() -> Sequence[Page]:
     """The operations on each part's leaf, and the evenings."""
     return [
         Page("operations", late(f"{_HERE}.leaf", "operation_pages")),
+        Page("work on parts together", late(f"{_HERE}.together_pages", "together_pages")),
         Page("evenings", late(f"{_HERE}.evening_pages", "evening_pages")),
     ]

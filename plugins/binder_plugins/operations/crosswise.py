@@ -22,12 +22,10 @@ from binder_plugins.operations.lengthwise import grips, is_marred, is_spoiled
 from binder_plugins.operations.teeth import tooth_setups
 from binder_plugins.operations.turning import Turning, breaking_in
 from binder_plugins.operations.words import holding_min
-from binder_plugins.operations.work import TOGETHER
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
-    from binder_plugins.operations.work import Work
     from binder_solid.facts import Located, Stretch
 
 # A shorter step does not lie still in a V-block; common practice, no source.
@@ -67,7 +65,7 @@ def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
     work, form = turning.work, turning.form
     sides: dict[tuple[float, ...], list[Located]] = {}
     for one in _across(turning):
-        if one.kind in HOLES | SINKS.keys() and not _is_left(work, one):
+        if one.kind in HOLES | SINKS.keys() and not work.is_wholly_left(one.name):
             sides.setdefault(tuple(round(way, 3) for way in one.frame.z), []).append(one)
     for found in sides.values():
         largest = max(one.diameter or 0.0 for one in found)
@@ -87,11 +85,6 @@ def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
             number, place, machine, grip, "along from the right-hand end, square to the axis", acts
         )
         number += 1
-
-
-def _is_left(work: Work, one: Located) -> bool:
-    """Whether a hole is drilled with its mate, once the joint goes together."""
-    return one.kind == "drilled" and work.made(one.name) in TOGETHER
 
 
 def _threads(turning: Turning, one: Located) -> tuple[str, ...]:
@@ -280,13 +273,8 @@ def _rings(turning: Turning, number: int) -> Iterator[SetUp]:
 def _late(turning: Turning, number: int) -> Iterator[SetUp]:
     """Bores that are reamed after a cross hole has thrown its burr into them."""
     work = turning.work
-    late = [
-        one
-        for one in turning.axial
-        if one.kind == "reamed"
-        and work.made(one.name) not in TOGETHER
-        and breaking_in(one, turning.form)
-    ]
+    postponed = turning.postponed()
+    late = [one for one in turning.axial if one.name in postponed]
     acts = [
         ream(
             work,

@@ -66,7 +66,8 @@ class SetUp:
     """One gripping: machine (nothing at the bench), grip, datum, what must be true, and the acts.
 
     `place` is lathe, mill, drill, saw or bench; `until` says when it may be taken out;
-    `minutes` is for mounting it.
+    `minutes` is for mounting it. `at_once` pieces are worked in one gripping; in a stick the
+    bar stays in the lathe while one piece after another is parted off it.
     """
 
     number: int
@@ -78,6 +79,8 @@ class SetUp:
     true: str = ""
     until: str = ""
     minutes: float = 0.0
+    at_once: int = 1
+    is_stick: bool = False
 
     @property
     def name(self) -> str:
@@ -86,8 +89,24 @@ class SetUp:
 
 
 @dataclass(frozen=True, slots=True)
+class Left:
+    """What a part leaves for a joint: `said` with how, the `title` of that work, and its leaf."""
+
+    said: str
+    title: str
+    leaf: str
+
+
+def leaf_id(task: str) -> str:
+    """The id of the section that tells the work of a task on parts put together."""
+    return f"together-{'-'.join(task.split())}"
+
+
+@dataclass(frozen=True, slots=True)
 class Route(Fact):
     """How an item is made: its set-ups in order; `left` is what waits for a joint.
+
+    The subject is the item, or the task in which parts are worked together.
 
     `count` is how many are made for one model; `trouble` are codes and reasons for the whole.
     """
@@ -95,7 +114,7 @@ class Route(Fact):
     title: str
     setups: tuple[SetUp, ...]
     count: int = 1
-    left: tuple[str, ...] = ()
+    left: tuple[Left, ...] = ()
     trouble: tuple[tuple[str, str], ...] = ()
     at: Span = NOWHERE
 

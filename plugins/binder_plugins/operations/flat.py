@@ -107,7 +107,11 @@ class Flat:
 
     def _face(self, face: str, found: Sequence[Located]) -> None:
         milled = [one for one in found if one.kind in _MILLED]
-        holes = [one for one in found if one.kind in HOLES | SINKS.keys()]
+        holes = [
+            one
+            for one in found
+            if one.kind in HOLES | SINKS.keys() and not self.work.is_wholly_left(one.name)
+        ]
         edges = [one for one in found if one.kind in {"rounded", "chamfered", "bevelled"}]
         if milled:
             faces.milled(self, face, milled)
@@ -141,11 +145,13 @@ class Flat:
         acts: Sequence[Act],
         *,
         true: str = "",
+        at_once: int = 1,
     ) -> None:
         """One more set-up."""
         mount = holding_min(grip.kind) + (_TURNING_OVER if "turned" in grip.on else 0.0)
+        number = len(self.setups) + 1
         self.setups.append(
-            SetUp(len(self.setups) + 1, place, machine, grip, datum, tuple(acts), true, "", mount)
+            SetUp(number, place, machine, grip, datum, tuple(acts), true, "", mount, at_once)
         )
 
 

@@ -15,8 +15,15 @@ from binder_plugins.operations.bench import (
 )
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
+from binder_plugins.operations.several import (
+    clamped,
+    gripped,
+    in_stack,
+    is_stacked,
+    stacked,
+    taken_apart,
+)
 from binder_plugins.operations.sides import SAID, SHEET_MM, datum
-from binder_plugins.operations.work import TOGETHER
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -41,18 +48,17 @@ def drilled(flat: Flat, face: str, found: Sequence[Located]) -> None:
         for one in found
         if flat.work.made(one.name) == "spotted through" and one.kind == "tapped"
     ]
-    plain = [one for one in found if one not in together and not _is_left(flat, one)]
+    stack = stacked(flat, [one for one in found if one not in together])
+    plain = [one for one in found if one not in together and one not in stack]
+    if stack:
+        _holes(flat, face, stack, is_stack=True)
     if plain:
         _holes(flat, face, plain)
     for one in together:
-        _spotted(flat, one)
+        _spotted(flat, face, one)
 
 
-def _is_left(flat: Flat, one: Located) -> bool:
-    return one.kind == "drilled" and flat.work.made(one.name) in TOGETHER
-
-
-def _holes(flat: Flat, face: str, found: Sequence[Located]) -> None:
+def _holes(flat: Flat, face: str, found: Sequence[Located], *, is_stack: bool = False) -> None:
     largest = (
         max(one.diameter or 0.0 for one in found if one.kind not in SINKS)
         if any(one.kind not in SINKS for one in found)
@@ -77,11 +83,16 @@ def _holes(flat: Flat, face: str, found: Sequence[Located]) -> None:
         )
     for one in sorted(found, key=lambda one: one.kind in SINKS):
         more = ("master",) if flat.work.made(one.name) == "spotted through" else ()
-        deep = through(one, flat.form.size)
-        acts += hole_acts(flat.work, one, Where(machine, deep, tags=(*tags, *more)))
+        where = Where(machine, through(one, flat.form.size), tags=(*tags, *more))
+        acts += hole_acts(flat.work, one, in_stack(flat, where) if is_stack else where)
     _too_large(flat, found)
-    grip = _upright(flat) if _is_tall(flat, face) else flat.vice()
-    flat.add(place, machine, grip, datum(face), acts)
+    vice = _upright(flat) if _is_tall(flat, face) else flat.vice()
+    if not is_stack:
+        flat.add(place, machine, vice, datum(face), acts)
+        return
+    acts = [clamped(flat, found, "their made edges level"), *acts, taken_apart(flat)]
+    grip = gripped(flat, vice)
+    flat.add(place, machine, grip, datum(face), acts, at_once=flat.work.count)
 
 
 def _is_tall(flat: Flat, face: str) -> bool:
@@ -115,24 +126,25 @@ def _too_large(flat: Flat, found: Sequence[Located]) -> None:
             flat.trouble.append(("hole-too-large", words))
 
 
-def _spotted(flat: Flat, one: Located) -> None:
+def _spotted(flat: Flat, face: str, one: Located) -> None:
     mate = _mate(flat, one.name)
     machine = drill_for(flat.workshop, one.diameter or 0.0)
+    count = len(one.spots)
     spot = flat.work.act(
         "spot-through",
-        f"clamp the {mate} on, spot {len(one.spots)} through",
+        f"clamp the {mate} on where it will stand, spot {count} through its holes with their own "
+        "drill, take it off",
         machine=machine,
         feature=one.name,
-        times=len(one.spots),
+        times=count,
     )
     where = Where(machine, through(one, flat.form.size), tags=("later",), is_started=True)
-    acts = [spot, *hole_acts(flat.work, one, where)]
     flat.add(
         place_of(flat.workshop, machine),
         machine,
         flat.vice(),
-        f"the holes of the {mate}",
-        acts,
+        f"{SAID[face]} up; the holes of the {mate}",
+        [spot, *hole_acts(flat.work, one, where)],
     )
 
 
@@ -159,9 +171,14 @@ def tapped_in_place(flat: Flat) -> None:
 
 
 def _mate(flat: Flat, place: str) -> str:
-    half = flat.work.half(place)
-    item = flat.work.design.item(half.mate.partition(".")[0]) if half is not None else None
-    return item.title if item is not None else "mate"
+    """The title of the part whose holes are spotted through."""
+    design, own = flat.work.design, flat.work.name
+    for joint in flat.work.joints_at(place):
+        others = (item for item in design.joints[joint].items if item != own)
+        found = next((item for name in others if (item := design.item(name)) is not None), None)
+        if found is not None:
+            return found.title
+    return "mate"
 
 
 def is_bored_in_lathe(flat: Flat, one: Located) -> bool:
@@ -204,19 +221,31 @@ def bored(flat: Flat, face: str, one: Located) -> None:
     )
     vice = bench_vice(flat.workshop)
     flat.add("bench", "", Grip(vice or "surface plate", "bench", "its base"), datum(face), [mark])
-    deep = through(one, flat.form.size)
-    acts = list(hole_acts(flat.work, one, Where(lathe, deep, end=face, is_lathe=True)))
+    where = Where(lathe, through(one, flat.form.size), end=face, is_lathe=True)
     grip = Grip(
         holder,
         kind,
         "its edges" if kind == "four-jaw" else "its face, clamped and balanced",
         across,
     )
+    true = "the pop mark within 0.05 mm, the face square"
+    if not is_stacked(flat, one):
+        acts = list(hole_acts(flat.work, one, where))
+        count = flat.work.count
+        alike = f"; the {count} at one height: the same packing under each" if count > 1 else ""
+        flat.add("lathe", lathe, grip, "the centre pop, clocked true", acts, true=f"{true}{alike}")
+        return
+    acts = [
+        clamped(flat, [one], "their made edges level, pegged where a hole is there"),
+        *hole_acts(flat.work, one, in_stack(flat, where)),
+        taken_apart(flat),
+    ]
     flat.add(
         "lathe",
         lathe,
-        grip,
-        "the centre pop, clocked true",
+        gripped(flat, grip),
+        "the centre pop of the first, clocked true",
         acts,
-        true="the pop mark within 0.05 mm, the face square",
+        true=true,
+        at_once=flat.work.count,
     )

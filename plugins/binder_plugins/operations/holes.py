@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from binder.api import HalfFact, ThreadFact, exact
 from binder_making.cutting import drills_in_order, pecks
 from binder_plugins.operations.hole_tools import drill_name, sinker
-from binder_plugins.operations.work import TOGETHER, Work, hole_volume
+from binder_plugins.operations.work import Work, hole_volume
 from binder_trade.explained import NotDefined
 
 if TYPE_CHECKING:
@@ -20,6 +20,8 @@ if TYPE_CHECKING:
 # Common practice, no source: what is left for the reamer on the diameter, in mm.
 _FOR_REAMER = 0.2
 _FOR_BORING = 1.0
+# And for the last cut in a bush that is bored again when it is pressed in.
+_LEFT_MM = 0.3
 _SMALL = 3.0
 _SHORT_NOTE = 40
 # A bar goes into a hole that is so much smaller than it is told for, in mm: rounding of inches.
@@ -35,7 +37,8 @@ class Where:
     """Where a hole is made: on which machine, at which end or face, and so deep in mm.
 
     `meets` are features that it breaks into; `is_started` is true where a centre is there;
-    `first` is the size of a hole that is there already; `is_open` where it ends in a bore.
+    `first` is the size of a hole that is there already; `is_open` where it ends in a bore;
+    `is_together` where its parts are put together for it, so that nothing is left to be done.
     """
 
     machine: str
@@ -47,6 +50,7 @@ class Where:
     first: float = 0.0
     is_lathe: bool = False
     is_open: bool = False
+    is_together: bool = False
 
 
 def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
@@ -55,14 +59,14 @@ def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
     if one.kind in SINKS:
         yield _sink(work, one, where)
         return
-    if across <= 0:
+    if across <= 0 or (work.is_wholly_left(one.name) and not where.is_together):
         return
     where = replace(where, deep=_drill_depth(work, one, where))
     if not where.is_started and not where.first:
         yield _start(work, one, where)
     to = _drilled_to(work, one, where)
     yield from _drills(work, one, where, to)
-    yield from _finished(work, one, where, to)
+    yield from finished(work, one, where, to)
     counterbore = getattr(_entry(work, one), "counterbore", None)
     if counterbore is not None:
         yield _sunk(work, one, where, "counterbore", counterbore.mm)
@@ -91,7 +95,7 @@ def _entry(work: Work, one: Located) -> object:
 
 
 def _start(work: Work, one: Located, where: Where) -> Act:
-    if where.is_lathe and not where.tags:
+    if where.is_lathe and set(where.tags) <= {"stacked"}:
         words, act = "centre for the drill", "centre"
     else:
         words, act = f"spot for {_of(one, f'⌀{work.mm(one.diameter or 0.0)} hole')}", "spot"
@@ -185,6 +189,8 @@ def _what(
         return half.what.removeprefix("drill ")
     deep = "through" if one.depth is None else f"{work.mm(where.deep)} deep"
     ending = f", {_pecked(size, where.deep)}" if _pecked(size, where.deep) else ""
+    if one.kind == "reamed" and not where.is_together and size > 0.8 * (one.diameter or 0.0):
+        ending += _left(work, one, size)  # Not beside the pilot.
     return f"⌀{work.mm(size)}, {deep}{ending}"
 
 
@@ -203,9 +209,12 @@ def _with_reach(act: Act, one: Located, size: float, deep: float) -> Act:
     return replace(act, trouble=(*act.trouble, ("drill-cannot-reach", words)))
 
 
-def _finished(work: Work, one: Located, where: Where, to: float) -> Iterator[Act]:
+def finished(work: Work, one: Located, where: Where, to: float) -> Iterator[Act]:
+    """What leaves the size: reamed, bored or tapped; what is left for later under its size."""
     across = one.diameter or 0.0
-    if work.made(one.name) in TOGETHER:
+    if not where.is_together and work.waits(one.name) is not None:
+        if one.kind == "bored":
+            yield _under(work, one, where, to)
         return
     if one.kind == "reamed":
         yield ream(work, one, where)
@@ -213,6 +222,32 @@ def _finished(work: Work, one: Located, where: Where, to: float) -> Iterator[Act
         yield _bore(work, one, where, to)
     elif one.kind == "tapped":
         yield from _tap(work, one, where)
+
+
+def _under(work: Work, one: Located, where: Where, start: float) -> Act:
+    """A bore short of its size: true, with a light cut left for when its parts are together."""
+    across = max((one.diameter or 0.0) - _LEFT_MM, start)
+    return work.act(
+        "bore",
+        f"{_many(one)}bore to ⌀{work.mm(across)}{_depth(work, one)}{_left(work, one, across)}",
+        machine=where.machine,
+        feature=one.name,
+        tool=_bar_name(work, across, where),
+        size=across,
+        deep=where.deep,
+        start=start,
+        times=len(one.spots),
+        tags=(*where.tags, "rough"),
+        meets=where.meets,
+        end=where.end,
+    )
+
+
+def _left(work: Work, one: Located, across: float) -> str:
+    """`, 0.2 mm left: reamed in line later` for what gets its size with other parts."""
+    fact = work.waits(one.name)
+    left = (one.diameter or 0.0) - across
+    return f", {work.mm(left)} left: {fact.how} later" if fact is not None and left > 0 else ""
 
 
 def ream(work: Work, one: Located, where: Where) -> Act:

@@ -11,6 +11,7 @@ from binder.api import (
     Design,
     Diagnostic,
     Inset,
+    Link,
     Paragraph,
     Picture,
     Strong,
@@ -41,7 +42,7 @@ _BARE = tuple(replace(one, title="") for one in _COLUMNS)
 def operation_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Inset]:
     """The operations of every part and fabrication."""
     for route in design.facts.all(Route):
-        if route.setups:
+        if route.setups and route.subject not in design.tasks:
             yield Inset(f"part-{route.subject}", tuple(_blocks(route, design)))
 
 
@@ -52,18 +53,32 @@ def _blocks(route: Route, design: Design) -> Iterator[Block]:
     drawing = strip(route.setups, form)
     if drawing is not None:
         yield Picture(drawing, "how it is gripped, by the number of the set-up")
+    yield from operations(route)
+    if route.left:
+        yield Paragraph((Strong("Left for its joint: "), *_left(route)))
+
+
+def operations(route: Route) -> Iterator[Block]:
+    """A heading and ticked rows for each set-up."""
     for setup in route.setups:
-        yield Paragraph(tuple(_heading(setup)))
+        yield Paragraph(tuple(_heading(setup, route.count)))
         columns = _COLUMNS if setup is route.setups[0] else _BARE
         yield Table(columns, tuple(_row(act) for act in setup.acts))
-    if route.left:
-        yield Paragraph((Strong("Left for its joint: "), "; ".join(route.left), "."))
 
 
-def _heading(setup: SetUp) -> Iterator[Strong | str]:
+def _left(route: Route) -> Iterator[Link | str]:
+    for number, one in enumerate(route.left):
+        yield f"{'; ' if number else ''}{one.said}, see "
+        yield Link(one.title, one.leaf)
+    yield "."
+
+
+def _heading(setup: SetUp, count: int) -> Iterator[Strong | str]:
     where = setup.machine or {"saw": "saw", "bench": "bench"}.get(setup.place, "bench")
     yield Strong(f"Set-up {setup.number}, {where}")
     yield f": {', '.join(_held(setup))}. "
+    if setup.is_stick:
+        yield f"{count} in a stick: set the stop once, part off, draw the bar out, and again. "
     if setup.datum:
         yield f"Datum: {setup.datum}. "
     if setup.true:

@@ -15,10 +15,14 @@ PREPARE = 5.0
 
 
 def setup_minutes(setup: SetUp, count: int = 1) -> float:
-    """Minutes of a set-up for so many pieces: mounted for each, half the run for further ones."""
+    """Minutes of a set-up for so many pieces: mounted for each, half the run for further ones.
+
+    A stack counts as one piece; a bar from which one after another is parted is mounted once.
+    """
     ready = sum(act.ready for act in _tools(setup.acts))
     run = sum(act.run for act in setup.acts)
-    return ready + (setup.minutes + run) * (1 + 0.5 * (count - 1))
+    times = 1 + 0.5 * (-(-count // setup.at_once) - 1)
+    return ready + setup.minutes * (1 if setup.is_stick else times) + run * times
 
 
 def _tools(acts: Iterable[Act]) -> list[Act]:

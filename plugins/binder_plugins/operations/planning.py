@@ -89,6 +89,13 @@ def _of_task(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operation
         acts = [operation(task.item, first, act) for act in first.acts]
         yield Piece(f"{task.item} {first.number}", route.title, route.count, first), acts
         return
+    together = design.facts.about(Route, task.id)
+    if together is not None:
+        for setup in together.setups:
+            acts = [operation(task.id, setup, act) for act in setup.acts]
+            name = f"{task.id} {setup.number}"
+            yield Piece(name, together.title, together.count, setup), acts
+        return
     minutes = _TASKS.get(kind, 10.0)
     piece = Piece(task.id, task.title, 1, None, minutes=minutes)
     yield piece, [Operation(id=task.id, act="gauge", minutes=minutes)]

@@ -5,20 +5,24 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import Contribution, Design, Fabrication, Feature, HalfFact, Size
+from binder.api import Contribution, Design, Fabrication, Feature, HalfFact
 from binder_plugins.operations import words
 from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
 from binder_plugins.operations.crosswise import cross_setups
 from binder_plugins.operations.disc import disc_setups
-from binder_plugins.operations.facts import Act, Grip, Route, SetUp
+from binder_plugins.operations.easing import eased
+from binder_plugins.operations.facts import Act, Grip, Left, Route, SetUp, leaf_id
 from binder_plugins.operations.flat import Flat
 from binder_plugins.operations.holes import HOLES, Where, hole_acts
+from binder_plugins.operations.joined import JOINED
 from binder_plugins.operations.lengthwise import is_thrown
 from binder_plugins.operations.ordered import ordered
+from binder_plugins.operations.rows import hole_in_words
+from binder_plugins.operations.several import in_a_stick
+from binder_plugins.operations.together import plan_together
 from binder_plugins.operations.turning import Turning
-from binder_plugins.operations.work import TOGETHER, Work, works
+from binder_plugins.operations.work import Work, works
 from binder_solid.facts import FormFact, JoinedFact, Located, Stretch
-from binder_solid.forms import Frame
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -26,31 +30,22 @@ if TYPE_CHECKING:
 _LENGTHS = frozenset({"wire", "spring"})
 _DISCS = frozenset({"plate", "sheet"})
 _SAWN = frozenset({"cut", "tube"})
-_JOINED = {
-    "silver_soldered": "silver-solder",
-    "soft_soldered": "soft-solder",
-    "brazed": "braze",
-    "welded": "weld",
-    "riveted": "rivet",
-    "pressed": "press",
-    "bonded": "bond",
-    "retained": "bond",
-    "glued": "glue",
-    "pinned": "pin",
-}
 
 
 def plan_routes(design: Design) -> Contribution:
-    """A route for each part and fabrication that is made."""
-    planned = [(route_of(work), work.use) for work in works(design)]
-    uses = [use for _, use in planned if use is not None and use.length > 0]
-    return Contribution(facts=[*(route for route, _ in planned), *uses])
+    """A route for each part and fabrication that is made, and for what is done on them together."""
+    items = list(works(design))
+    routes = [route_of(work) for work in items]
+    uses = [work.use for work in items if work.use is not None and work.use.length > 0]
+    together = plan_together({work.name: work for work in items}, design)
+    return Contribution(facts=[*routes, *uses, *together])
 
 
 def route_of(work: Work) -> Route:
     """The set-ups of one item, each with its acts in order."""
     planned, trouble = _setups(work)
-    setups = _numbered([*planned, *_by_words(work), *_cleaned(work, planned)])
+    done = [*planned, *_by_words(work), *_cleaned(work, planned), *eased(work)]
+    setups = _numbered(in_a_stick(work, done))
     found = ordered(work.name, setups)
     return Route(
         work.name,
@@ -277,7 +272,7 @@ def _cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
     made = {act.feature: act for setup in setups for act in setup.acts if act.lower is not None}
     for place, halves in work.halves.items():
         master = next((one for one in halves if one.is_master), None)
-        if master is None or place in seen or _is_left(work, place):
+        if master is None or place in seen or work.waits(place) is not None:
             continue
         seen.add(place)
         mine = tuple(one.joint for one in halves if one.is_master)
@@ -298,57 +293,32 @@ def _gate(work: Work, master: HalfFact, made: Act | None) -> Act:
     return replace(act, tool=known or work.read_with(master))
 
 
-def _left(work: Work) -> Iterator[str]:
-    """What waits until both parts are there."""
-    for place in work.halves:
-        if _is_left(work, place):
-            how = work.made(place)
-            names = ", ".join(f"'{one}'" for one in work.joints_at(place))
-            yield f"{place.replace('_', ' ')}: {how} when {names} goes together"
-
-
-def _is_left(work: Work, place: str) -> bool:
-    feature = work.feature(place)
-    return work.made(place) in TOGETHER and feature is not None and feature.kind in HOLES
+def _left(work: Work) -> Iterator[Left]:
+    """What waits until other parts are there, and where that is told."""
+    for place, facts in work.left.items():
+        for fact in facts:
+            task = work.design.tasks.get(fact.subject)
+            if task is not None:
+                said = f"{place.replace('_', ' ')}: {fact.how}"
+                yield Left(said, task.title, leaf_id(fact.subject))
 
 
 def _joined(work: Work, one: Fabrication) -> list[SetUp]:
     """The joining of the pieces, and what is cut in them as one."""
     how = one.joined.replace("-", "_").replace(" ", "_")
     act = work.act(
-        _JOINED.get(how, "assemble"),
+        JOINED.get(how, "assemble"),
         f"{one.joined.replace('_', ' ')}: all pieces, held in place",
         feature="joint",
     )
     setups = [_at_bench(work, "the pieces, clamped or pinned in place", "", [act])]
-    holes = [found for feature in one.features if (found := _hole(work, feature)) is not None]
     holes = [
-        one for one in holes if not (one.kind == "drilled" and work.made(one.name) in TOGETHER)
+        found for feature in one.features if (found := hole_in_words(work, feature)) is not None
     ]
+    holes = [one for one in holes if not work.is_wholly_left(one.name)]
     if holes:
         setups.append(_drilled(work, holes))
     return setups
-
-
-def _hole(work: Work, feature: Feature) -> Located | None:
-    """A hole of a fabrication, whose place is told in words."""
-    size = getattr(feature.entry, feature.kind, None)
-    if feature.kind not in HOLES or not isinstance(size, Size):
-        return None
-    depth = getattr(feature.entry, "depth", None)
-    deep = depth.mm if isinstance(depth, Size) else None
-    return Located(
-        feature.name,
-        feature.kind,
-        "top",
-        Frame(),
-        ((0.0, 0.0, 0.0),),
-        (),
-        f"{feature.kind} ⌀{work.mm(size.mm)}",
-        diameter=size.mm,
-        depth=deep,
-        at=feature.at,
-    )
 
 
 __all__ = ["plan_routes", "route_of"]

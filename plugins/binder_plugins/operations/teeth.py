@@ -165,9 +165,22 @@ def _act(
         "cut-teeth", words, machine=machine, feature=one.feature, tool=tool, size=one.across,
         tags=tags,
     )  # fmt: skip
+    act = _in_mesh(act, work)
     steel = "steel" in (work.group.name if work.group is not None else "")
     each = _STEEL_MIN if steel else _SOFT_MIN
     return replace(act, run=(each if machine else _FILED_MIN) * one.count, deep=one.depth)
+
+
+def _in_mesh(act: Act, work: Work) -> Act:
+    """Teeth by which a centre distance is set are cut before it is."""
+    joints = tuple(
+        joint.name
+        for joint in work.design.joints.values()
+        if joint.made == "set in mesh" and work.name in joint.items
+    )
+    if not joints:
+        return act
+    return replace(act, joints=(*act.joints, *joints), tags=act.tags | {"mesh"})
 
 
 def rack_setup(work: Work, form: FormFact) -> tuple[SetUp | None, tuple[tuple[str, str], ...]]:

@@ -183,7 +183,10 @@ class Turning:
         return frozenset(
             one.name
             for one in self.axial
-            if one.kind == "reamed" and self.work.feature(one.name) and breaking_in(one, self.form)
+            if one.kind == "reamed"
+            and self.work.feature(one.name)
+            and self.work.waits(one.name) is None
+            and breaking_in(one, self.form)
         )
 
     def face(self, end: str, words: str, tags: tuple[str, ...]) -> Act:

@@ -18,6 +18,7 @@ from binder.api import (
     NumberOff,
     Part,
     Span,
+    TogetherFact,
     exact,
     shown_length,
 )
@@ -38,7 +39,8 @@ if TYPE_CHECKING:
 _SAME = 1e-6
 _ALONG = frozenset({"turn", "taper"})
 _UNDER_POWER = frozenset({"turn", "face", "bore", "drill", "taper"})
-TOGETHER = ("drilled together", "reamed in line", "lapped together", "reamed together")
+# What is not even drilled before its parts are put together.
+_WHOLLY = ("drilled together", "set in mesh")
 
 
 class Asked(TypedDict, total=False):
@@ -79,6 +81,7 @@ class Work:
     group: Group | None
     halves: Mapping[str, tuple[HalfFact, ...]]
     tools: tuple[Instrument, ...]
+    left: Mapping[str, tuple[TogetherFact, ...]]
     numbered: int = 0
     use: BarUse | None = None
     machines: dict[str, Machine | None] = field(default_factory=dict)
@@ -114,8 +117,19 @@ class Work:
         return next((one for one in found if one.lower is not None), found[0] if found else None)
 
     def joints_at(self, place: str) -> tuple[str, ...]:
-        """The joints that meet at a place."""
-        return tuple(dict.fromkeys(one.joint for one in self.halves.get(place, ())))
+        """The joints that meet at a place, or the one that makes its hole there."""
+        feature = self.feature(place)
+        implied = (feature.implied_by,) if feature is not None and feature.implied_by else ()
+        met = (one.joint for one in self.halves.get(place, ()))
+        return tuple(dict.fromkeys((*met, *implied)))
+
+    def waits(self, place: str) -> TogetherFact | None:
+        """The work on parts put together in which a place gets its size, None where on its own."""
+        return next(iter(self.left.get(place, ())), None)
+
+    def is_wholly_left(self, place: str) -> bool:
+        """Whether a hole is not even drilled before its parts are put together."""
+        return any(one.how in _WHOLLY for one in self.left.get(place, ()))
 
     def made(self, place: str) -> str:
         """How the joint at a place says that it is made, as `drilled together`."""
@@ -273,6 +287,7 @@ def works(design: Design) -> Iterator[Work]:
         halves.setdefault(one.item, {}).setdefault(one.place, []).append(one)
     tools = instruments(design.workshop)
     machines: dict[str, Machine | None] = {}
+    left = _left(design)
     made: list[Part | Fabrication] = [*design.parts.values(), *design.fabrications.values()]
     for item in made:
         at = {place: tuple(found) for place, found in halves.get(item.name, {}).items()}
@@ -284,8 +299,20 @@ def works(design: Design) -> Iterator[Work]:
             _group(design, item),
             at,
             tools,
+            left.get(item.name, {}),
             machines=machines,
         )
+
+
+def _left(design: Design) -> dict[str, dict[str, tuple[TogetherFact, ...]]]:
+    """By item and place the work in which it gets its size, what is wholly left first."""
+    found: dict[str, dict[str, tuple[TogetherFact, ...]]] = {}
+    for fact in sorted(design.facts.all(TogetherFact), key=lambda one: one.how not in _WHOLLY):
+        for place in fact.left:
+            item, _, name = place.partition(".")
+            at = found.setdefault(item, {})
+            at[name] = (*at.get(name, ()), fact)
+    return found
 
 
 def _group(design: Design, item: Part | Fabrication) -> Group | None:

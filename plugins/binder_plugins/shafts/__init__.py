@@ -10,6 +10,7 @@ from binder.api import (
     Code,
     Contribution,
     Design,
+    FitFact,
     Kind,
     Page,
     PlaceFact,
@@ -41,7 +42,13 @@ def binder_codes() -> Sequence[Code]:
 def binder_steps() -> Sequence[PlanStep]:
     """The pieces of each shaft, added up."""
     return [
-        PlanStep("stack the shafts", stack_shafts, needs=(PlaceFact,), gives=(ShaftFact,)),
+        PlanStep(
+            "stack the shafts",
+            stack_shafts,
+            needs=(PlaceFact,),
+            after=(FitFact,),
+            gives=(ShaftFact,),
+        ),
         PlanStep("chain the shafts", _chain, needs=(ShaftFact,), gives=(ChainFact,)),
     ]
 

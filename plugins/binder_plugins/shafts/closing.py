@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Before, Design, Role, ShaftFact
+from binder.api import Before, Design, Role, ShaftFact, TogetherFact
 
 _PIECE = "its length is what the measured row leaves"
 _GAP = "the gap is measured while the housings stand for the reamer"
+_IN_LINE = ("reamed in line", "lapped together")
 # Held up by screws, or fixed for good: what carries a bearing sets the gap as well.
 _CARRYING = ("screwed", "bolted", "studded", "pressed", "retained")
 
@@ -22,8 +23,10 @@ def made_last(fact: ShaftFact, design: Design) -> Iterator[Before]:
     for name in _row(fact, closing, design):
         kind = "measure" if name in design.bought else "make"
         yield _wish(f"{kind} {name}", closing, _PIECE, fact)
-    for joint in dict.fromkeys(one.joint for one in fact.pieces if one.role is Role.BEARING):
-        yield _wish(f"line up {joint}", closing, _GAP, fact)
+    bearings = {one.joint for one in fact.pieces if one.role is Role.BEARING}
+    for task in design.facts.all(TogetherFact):
+        if task.how in _IN_LINE and bearings & set(task.joints):
+            yield _wish(task.subject, closing, _GAP, fact)
 
 
 def _wish(earlier: str, closing: str, reason: str, fact: ShaftFact) -> Before:

@@ -22,9 +22,9 @@ from binder.api import (
 )
 from binder_plugins.shapes import codes
 from binder_plugins.shapes.faults import feature_faults
+from binder_plugins.shapes.fit_metal import with_metal
 from binder_plugins.shapes.flat import laid_flat
 from binder_plugins.shapes.needed import Needed, needed_of
-from binder_plugins.shapes.nips import with_nip
 from binder_plugins.shapes.shape_faults import shape_faults
 from binder_plugins.shapes.sold import sold_section
 from binder_plugins.shapes.turned import measured
@@ -64,7 +64,7 @@ def size_parts(design: Design) -> Contribution:
             continue
         findings.extend(feature_faults(part, needed))
         if part.stock is None or not part.stock.sizes:
-            needed = with_nip(part, needed, design)
+            needed = with_metal(part, needed, design)
         fact, faults = _from_stock(part, needed, design)
         findings.extend(faults)
         if fact is not None:

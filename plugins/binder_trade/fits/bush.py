@@ -49,13 +49,21 @@ def press_bush(made: Joint, interference_mm: float) -> PressedBush:
     return PressedBush(pressed, left, closes, advice, steps)
 
 
-def bush_advice(closes_mm: float, *, porous: bool) -> str:
-    """What to do with a pressed bush whose bore closed by so many mm; common practice."""
+def bush_advice(closes_mm: float, *, porous: bool, bored: bool = False) -> str:
+    """What to do with a pressed bush whose bore closed by so many mm; common practice.
+
+    A bush that is `bored` is bored again, since no reamer of its size is there.
+    """
     if porous:
         return "never ream it: press it in on a mandrel, or size it with a ball"
     if closes_mm < _FELT_MM:
         return "press it in, then try the shaft"
-    return "press it in, then ream it in line"
+    return f"press it in, then {'bore it to size there' if bored else 'ream it in line'}"
+
+
+def is_sized_in_place(closes_mm: float, *, porous: bool) -> bool:
+    """Whether a bush's bore gets its size after pressing, since it closes by so many mm."""
+    return not porous and closes_mm >= _FELT_MM
 
 
 def bush_wall_is_thin(bore_mm: float, outside_mm: float) -> bool:

@@ -55,6 +55,10 @@ CASES = {
         spec("a b", HAND, "x: {meshes: [⟪a⟫, b], teeth: [3, 54], module: 1 mm}"),
         spec("a b", HAND, GEARS),
     ),
+    "no-bore-to-set": (
+        spec("a b", HAND, GEARS.replace("x:", "⟪x⟫:").replace("}", ", made: set in mesh}")),
+        spec("a b", HAND, GEARS),
+    ),
     "centres-disagree": (
         spec("a b", HAND, GEARS.replace("}", ", centres: ⟪36 mm⟫}")),
         spec("a b", HAND, GEARS.replace("}", ", centres: 36.05 mm}")),

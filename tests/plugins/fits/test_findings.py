@@ -94,6 +94,14 @@ CASES: dict[str, tuple[str, str]] = {
         spec("⟪a⟫: {pressed: [rod.end, arm.bore]}", ROD + ARM),
         spec("a: {pressed: [axle.journal, arm.bore]}"),
     ),
+    "master-made-to-suit": (
+        spec("a: {slides: [axle.journal, arm.bore], master: ⟪axle.journal⟫}"),
+        spec("a: {slides: [axle.journal, arm.bore], master: arm.bore}"),
+    ),
+    "nothing-to-turn": (
+        spec(RUNS, AXLE.replace("stock: round bar", "stock: ⟪6 mm round bar⟫") + ARM),
+        spec(RUNS, AXLE.replace("stock: round bar", "stock: 7 mm round bar") + ARM),
+    ),
     "reamer-not-owned": (
         spec(RUNS, AXLE + ARM.replace("reamed: 6 mm", "reamed: ⟪7 mm⟫")).replace(
             "diameter: 6 mm", "diameter: 7 mm"

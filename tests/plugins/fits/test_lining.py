@@ -66,7 +66,7 @@ def test_housings_are_screwed_up_and_reamed_in_line_before_the_shaft(
     assert [task for task in order if task in wanted] == wanted
     detail = design.tasks["line up axle in bushes"].detail
     for words in (
-        "the bush fixed in its place",
+        "the bush fixed in place",
         "the lug screwed to the bed",
         "with one 6 mm reamer",
         "write it down, then finish the axle to it",

@@ -103,7 +103,7 @@ def test_nothing_is_centred_wider_than_its_end(name: str) -> None:
 def test_what_is_left_for_a_joint_is_not_made_before(name: str) -> None:
     """A hole drilled together is not there on the leaf, nor its size written down."""
     for route in design(name).facts.all(Route):
-        places = [one.split(":")[0].replace(" ", "_") for one in route.left]
+        places = [one.said.split(":")[0].replace(" ", "_") for one in route.left]
         for act in route.acts:
             if act.feature in places:
                 assert act.act not in {"ream", "measure"}, (route.subject, act.what)

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from dataclasses import dataclass
 
 from binder.api import Design, Joint
 from binder_solid.facts import FormFact, Located
 
 _TURNING = frozenset(("runs_in", "swivels", "hinged"))
+_SAME_AXIS_MM = 1e-6
 _MOST_DEEP = 3  # a bush in a housing in a plate
 
 
@@ -24,6 +26,29 @@ def centres_in_frame(a: tuple[str, ...], b: tuple[str, ...], design: Design) -> 
                 apart = _apart(item, place, name, design)
                 if apart is not None:
                     return apart
+    return None
+
+
+@dataclass(frozen=True, slots=True)
+class Seat:
+    """A hole that carries a shaft: of which part, which hole, and under how many bushes."""
+
+    item: str
+    place: str
+    deep: int
+
+
+def seats_in_one_part(
+    a: tuple[str, ...], b: tuple[str, ...], design: Design
+) -> tuple[Seat, Seat] | None:
+    """The holes of two bodies in the part that carries both, None where no one part does."""
+    found = [[Seat(*seat, deep) for seat, deep in _seats(items, design)] for items in (a, b)]
+    for one in found[0]:
+        for other in found[1]:
+            if one.item == other.item and one.place != other.place:
+                apart = _apart(one.item, one.place, other.place, design)
+                if apart is not None and apart > _SAME_AXIS_MM:
+                    return one, other
     return None
 
 

@@ -1,0 +1,69 @@
+"""Joints that are drilled together to the task in which one drill goes through both."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from binder.api import Before, Design, End, Joint, Task, TaskKind, TogetherFact
+
+TOGETHER = "drilled together"
+_THERE = "both are there to be drilled as one"
+_BEFORE = "it is drilled and washed before it goes in"
+
+
+@dataclass(frozen=True, slots=True)
+class Drilling:
+    """One task, what is done in it, and what comes before what."""
+
+    task: Task
+    fact: TogetherFact
+    befores: tuple[Before, ...]
+
+
+def drillings(joints: list[Joint], design: Design) -> Iterator[Drilling]:
+    """A task for each joint whose holes are drilled in both parts at once."""
+    for joint in joints:
+        items = [name for name in joint.items if _is_made(name, design)]
+        places = tuple(place for end in joint.ends for place in _places(end, joint, design))
+        if joint.made == TOGETHER and len(items) > 1 and len(places) > 1:
+            yield _drilling(joint, items, places, design)
+
+
+def _is_made(name: str, design: Design) -> bool:
+    return name in design.parts or name in design.fabrications
+
+
+def _places(end: End, joint: Joint, design: Design) -> Iterator[str]:
+    """The hole of an end: the feature that it names, or that the joint makes there."""
+    owner = design.parts.get(end.item) or design.fabrications.get(end.item)
+    for feature in owner.features if owner is not None else ():
+        if feature.name == end.place or feature.implied_by == joint.name:
+            yield f"{end.item}.{feature.name}"
+            return
+
+
+def _drilling(joint: Joint, items: list[str], places: tuple[str, ...], design: Design) -> Drilling:
+    names = [item.title for name in items if (item := design.item(name)) is not None]
+    said = f"the {names[0]} and {' and '.join(f'the {name}' for name in names[1:])}"
+    task = Task(
+        f"drill {joint.name}",
+        f"drill {said} together",
+        TaskKind.JOIN,
+        items[0],
+        "put together as they will stand and clamped; one drill through both, then marked",
+        joint.at,
+    )
+    fact = TogetherFact(
+        task.id, TOGETHER, (joint.name,), (places,), places,
+        f"{said} put together as they will stand, and clamped",
+    )  # fmt: skip
+    return Drilling(task, fact, tuple(_befores(task, joint, items, design)))
+
+
+def _befores(task: Task, joint: Joint, items: list[str], design: Design) -> Iterator[Before]:
+    for name in items:
+        yield Before(f"make {name}", task.id, _THERE, at=joint.at)
+    for name, assembly in design.assemblies.items():
+        if any(member.item in items for member in assembly.members):
+            yield Before(task.id, f"assemble {name}", _BEFORE, at=joint.at)

@@ -1,0 +1,99 @@
+"""Bearings finished in line: put up, one tool through each row of bores, measured, marked."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from binder_plugins.operations.bench import bench_vice
+from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.holes import Where, finished
+from binder_plugins.operations.rows import Hole, holes_of, mate_of, running_half
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from binder.api import TogetherFact
+    from binder_plugins.operations.work import Work
+
+_TRUE = "every bore of a row to the others: one tool, through all before it is drawn back"
+# What a bore that is finished in line was left under its size, in mm: common practice.
+_LEFT_MM = 0.2
+_UNTIL = "every row is through and marked"
+
+
+def lined(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
+    """One set-up at the bench, all screws down, with a tool through each row of bores."""
+    rows = [found for line in fact.lines if (found := list(holes_of(line, works)))]
+    if not rows:
+        return
+    work = rows[0][0].work
+    acts = [
+        work.act(
+            "clamp-stack",
+            f"put up: {fact.up}; all down evenly, tried with a rod",
+            tool="screwdriver or key, square",
+            spoils="a bearing that is forced into line",
+        )
+    ]
+    for found in rows:
+        acts += _row(fact, found)
+    acts += _ended(work, fact)
+    vice = bench_vice(work.design.workshop)
+    grip = Grip(vice or "by hand", "bench", "what carries the bearings")
+    yield SetUp(1, "bench", "", grip, "the first bore of each row", tuple(acts), _TRUE, _UNTIL)
+
+
+def _row(fact: TogetherFact, row: Sequence[Hole]) -> Iterator[Act]:
+    hole = row[0]
+    work, count = hole.work, sum(one.work.count for one in row)
+    mate = mate_of(fact, hole)
+    of = f"for the {mate}: " if mate else ""
+    through = f", through {count} bores at one go" if count > 1 else ""
+    for act in _cuts(fact, hole, count):
+        yield replace(
+            act,
+            what=f"{of}{act.what}{through}",
+            joints=fact.joints,
+            speed="by hand" if act.act in {"ream", "lap"} else act.speed,
+            feed="",
+        )
+    half = running_half(fact, hole)
+    if half is not None and half.is_master:
+        each = "each bore" if count > 1 else "the bore"
+        measure = work.act(
+            "measure",
+            f"measure {each} of the {mate or work.item.title}, write it down: its mate is made "
+            "to it",
+            feature=hole.one.name,
+            tool="a plug turned to size",
+            times=count,
+            tags=("master",),
+        )
+        yield replace(measure, joints=(half.joint,))
+
+
+def _cuts(fact: TogetherFact, hole: Hole, count: int) -> Iterator[Act]:
+    work, one = hole.work, hole.one
+    tags = ("in-line", "later")
+    if fact.how == "lapped together":
+        yield work.act(
+            "lap",
+            f"lap {work.mm(one.diameter or 0.0)}",
+            feature=one.name,
+            times=count,
+            tags=(*tags, "finish", "fit"),
+            half=work.half(one.name),
+        )
+        return
+    where = Where("", hole.deep * count, tags=tags, is_started=True, is_together=True)
+    for act in finished(work, one, where, (one.diameter or 0.0) - _LEFT_MM):
+        hand = act.tool.removesuffix(" reamer").removesuffix(" hand")
+        tool = f"{hand} reamer in a tap wrench" if act.act == "ream" else act.tool
+        yield replace(act, tool=tool)
+
+
+def _ended(work: Work, fact: TogetherFact) -> Iterator[Act]:
+    yield work.act("separate", f"{fact.note}, then take it apart")
+    yield work.act("deburr", "wash out the chips, take the burrs off inside", amount=1.0)

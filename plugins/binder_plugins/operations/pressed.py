@@ -1,0 +1,115 @@
+"""A bush that is pressed in: the press, and where it closes in its bore to size afterwards."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from binder.api import JointFact
+from binder_plugins.operations.bench import bench_vice, flat_holder, lathe_for
+from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.holes import Where, finished
+from binder_plugins.operations.rows import Hole, holes_of, running_half
+from binder_plugins.operations.words import holding_min
+
+if TYPE_CHECKING:
+    from binder.api import Design, TogetherFact
+    from binder_plugins.operations.work import Work
+
+_HOT = frozenset({"silver_soldered", "soft_soldered", "brazed", "welded"})
+_SPOILS = "a bush that starts askew scores its seat"
+
+
+def pressed(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
+    """Pressed in at the bench vice, then reamed there or bored in the lathe, and measured."""
+    hole = next((one for line in fact.lines for one in holes_of(line, works)), None)
+    if hole is None:
+        return
+    acts = [_press(fact, hole)]
+    sizing = _sizing(fact, hole) if fact.left else []
+    bench = Grip(_jaws(hole.work), "bench", "the housing, the bush against a flat pad")
+    if hole.one.kind != "bored" or not sizing:
+        yield SetUp(1, "bench", "", bench, "the housing's face, square", (*acts, *sizing))
+        return
+    yield SetUp(1, "bench", "", bench, "the housing's face, square", tuple(acts))
+    across = _swung(fact, hole, works)
+    workshop = hole.work.design.workshop
+    holder, kind = flat_holder(workshop, across)
+    yield SetUp(
+        2,
+        "lathe",
+        lathe_for(workshop, across),
+        Grip(holder or "four-jaw chuck, not owned", kind or "four-jaw", "the housing", across),
+        "the bore of the bush itself, clocked true",
+        tuple(sizing),
+        "the bore to the outside of the bush: both were turned in one grip, so what is clocked "
+        "is both",
+        "the shaft goes in",
+        holding_min(kind or "four-jaw"),
+    )
+
+
+def _jaws(work: Work) -> str:
+    vice = bench_vice(work.design.workshop)
+    return f"{vice}, soft pads" if vice else "a drawbolt and washers"
+
+
+def _press(fact: TogetherFact, hole: Hole) -> Act:
+    work = hole.work
+    said = work.design.facts.about(JointFact, fact.joints[0])
+    words = said.step if said is not None else "press it in, square"
+    form = work.form
+    has_oil = form is not None and any(
+        one.face == "across" and one.kind == "drilled" for one in form.located
+    )
+    oil = "; its oil hole towards that of the housing" if has_oil else ""
+    act = work.act("press", f"{words}{oil}", tags=("bush",), spoils=_SPOILS)
+    return replace(act, joints=fact.joints)
+
+
+def _sizing(fact: TogetherFact, hole: Hole) -> list[Act]:
+    """The last cut in the bore, now that it has closed, and its size in the box."""
+    work, one = hole.work, hole.one
+    across = one.diameter or 0.0
+    is_bored = one.kind == "bored"
+    turned = max(work.form.size[1:]) if work.form is not None else across
+    machine = lathe_for(work.design.workshop, turned) if is_bored else ""
+    where = Where(
+        machine,
+        hole.deep,
+        tags=("bush", "later"),
+        is_lathe=is_bored,
+        is_started=True,
+        is_together=True,
+    )
+    cuts = [
+        replace(act, joints=fact.joints, measure=act.measure or "its shaft, which goes in by hand")
+        for act in finished(work, one, where, across - 0.3)
+    ]
+    half = running_half(fact, hole)
+    if half is None or not half.is_master:
+        return cuts
+    measure = work.act(
+        "measure",
+        f"measure the {hole.title}, write it down: its mate is made to it",
+        feature=one.name,
+        tool=cuts[-1].measure if cuts else "",
+        tags=("master",),
+    )
+    return [*cuts, replace(measure, joints=(half.joint,))]
+
+
+def _swung(fact: TogetherFact, hole: Hole, works: Mapping[str, Work]) -> float:
+    """The widest of the housing and of what a flame has fixed to it, in mm."""
+    design = hole.work.design
+    housing = [one for one in design.joints[fact.joints[0]].items if one != hole.work.name]
+    fixed = [item for item in _fixed(housing, design) if item != hole.work.name]
+    forms = (works[name].form for name in (*housing, *fixed) if name in works)
+    return max((max(form.size[:2]) for form in forms if form is not None), default=0.0)
+
+
+def _fixed(items: list[str], design: Design) -> Iterator[str]:
+    for joint in design.joints.values():
+        if joint.kind in _HOT and set(items) & set(joint.items):
+            yield from joint.items

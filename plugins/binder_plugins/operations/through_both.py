@@ -1,0 +1,87 @@
+"""Holes drilled together: the parts clamped as they will stand, one drill through them all."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
+from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.holes import Where, hole_acts
+from binder_plugins.operations.rows import Hole, holes_of
+from binder_plugins.operations.words import holding_min
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from binder.api import TogetherFact
+    from binder_plugins.operations.work import Work
+
+
+def drilled(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
+    """Clamped and drilled through at one setting, then marked, parted and cleaned."""
+    for line in fact.lines:
+        holes = list(holes_of(line, works))
+        if holes:
+            yield _through(fact, holes)
+            yield parted(holes[0].work, fact)
+
+
+def _through(fact: TogetherFact, holes: Sequence[Hole]) -> SetUp:
+    lead = _lead(holes)
+    work, deep = lead.work, sum(one.deep for one in holes)
+    across = lead.one.diameter or 1.0
+    workshop = work.design.workshop
+    machine = drill_for(workshop, min(across, 13.0))
+    where = Where(machine, deep, tags=("stacked",), is_together=True)
+    clamp = work.act("clamp-stack", f"{fact.up}; tried with a square", feature=lead.one.name)
+    acts = [clamp, *(replace(act, joints=fact.joints) for act in hole_acts(work, lead.one, where))]
+    return SetUp(
+        1,
+        place_of(workshop, machine),
+        machine,
+        _grip(holes),
+        "where they will stand",
+        tuple(replace(act, joints=fact.joints) for act in acts),
+        "the holes to one another: one drill through both",
+        "all are through",
+        holding_min("vee"),
+    )
+
+
+def _lead(holes: Sequence[Hole]) -> Hole:
+    """The hole by which it is drilled: a reamed one, in a known metal, the smallest."""
+    return min(
+        holes,
+        key=lambda one: (
+            one.one.kind != "reamed",
+            one.work.group is None,
+            one.one.diameter or 0.0,
+        ),
+    )
+
+
+def _grip(holes: Sequence[Hole]) -> Grip:
+    """On a V-block where one of the parts is round, else in the vice."""
+    work = holes[0].work
+    vice = vice_for(work.design.workshop)
+    round_one = next((one for one in holes if one.work.form and one.work.form.stretches), None)
+    if round_one is None:
+        return Grip(vice or "clamps on the table", "vice", "both, with packing under the drill")
+    holder = f"V-block in the {vice}" if vice else "V-block, clamped"
+    return Grip(holder, "vee", f"the {round_one.work.item.title}, the other clamped to it")
+
+
+def parted(work: Work, fact: TogetherFact) -> SetUp:
+    """Marked for the way round, taken apart, and the burrs between the pieces taken off."""
+    marks = "mark both for the way round, then take them apart"
+    acts: list[Act] = [
+        replace(work.act("separate", marks), joints=fact.joints),
+        replace(
+            work.act("deburr", "take off the burrs between them, wash", amount=1.0),
+            joints=fact.joints,
+        ),
+    ]
+    vice = bench_vice(work.design.workshop)
+    return SetUp(2, "bench", "", Grip(vice or "by hand", "bench", "by hand"), "", tuple(acts))

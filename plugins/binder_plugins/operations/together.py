@@ -1,0 +1,65 @@
+"""Work on parts that are put together to routes of its own: pressed, in line, through both."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from binder.api import JointFact, TogetherFact
+from binder_plugins.operations.bench import bench_vice
+from binder_plugins.operations.facts import Grip, Route, SetUp
+from binder_plugins.operations.in_line import lined
+from binder_plugins.operations.in_mesh import meshed
+from binder_plugins.operations.joined import JOINED
+from binder_plugins.operations.ordered import ordered
+from binder_plugins.operations.pressed import pressed
+from binder_plugins.operations.through_both import drilled
+from binder_plugins.operations.work import Work
+
+if TYPE_CHECKING:
+    from binder.api import Design
+
+Works = Mapping[str, Work]
+Planner = Callable[[TogetherFact, Works], Iterator[SetUp]]
+_PLANNERS: Mapping[str, Planner] = {
+    "pressed": pressed,
+    "sized in place": pressed,
+    "reamed in line": lined,
+    "lapped together": lined,
+    "drilled together": drilled,
+    "set in mesh": meshed,
+}
+
+
+def plan_together(works: Works, design: Design) -> Iterator[Route]:
+    """A route for each task in which parts are worked together; its subject is the task."""
+    for fact in design.facts.all(TogetherFact):
+        task = design.tasks.get(fact.subject)
+        if task is None or task.item not in works:
+            continue
+        planner = _PLANNERS.get(fact.how)
+        found = planner(fact, works) if planner is not None else _joined(fact, works[task.item])
+        setups = tuple(replace(one, number=number) for number, one in enumerate(found, 1))
+        if setups:
+            acts = ordered(task.id, setups)
+            count = _count(fact, works) if planner in (None, pressed) else 1
+            yield Route(task.id, task.title, acts.setups, count, trouble=acts.trouble, at=task.at)
+
+
+def _count(fact: TogetherFact, works: Works) -> int:
+    """How often it is done for one model: once for each of the halves of which there are fewer."""
+    work = next(iter(works.values()))
+    items = work.design.joints[fact.joints[0]].items
+    return min((works[name].count for name in items if name in works), default=1)
+
+
+def _joined(fact: TogetherFact, work: Work) -> Iterator[SetUp]:
+    """A bond or a flame."""
+    said = work.design.facts.about(JointFact, fact.joints[0])
+    act = JOINED.get(fact.how)
+    if said is None or act is None:
+        return
+    vice = bench_vice(work.design.workshop)
+    grip = Grip(vice or "by hand", "bench", "the larger half")
+    yield SetUp(1, "bench", "", grip, "", (work.act(act, said.step),))

@@ -1,0 +1,78 @@
+"""Work on parts put together to its leaves: operations with boxes to tick, one for each task."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from binder.api import (
+    Block,
+    BuildSequence,
+    Design,
+    Diagnostic,
+    Link,
+    Paragraph,
+    Place,
+    Section,
+    Strong,
+    TogetherFact,
+)
+from binder_plugins.operations.facts import Route, leaf_id
+from binder_plugins.operations.leaf import operations
+from binder_plugins.operations.minutes import route_text
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+_WORDS = (
+    "What is pressed, bonded, soldered, drilled through both or finished in line, in the places "
+    "that the build order gives it. The leaves of the parts leave it for here."
+)
+
+
+def together_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
+    """One section, a leaf for each task in which parts are worked together."""
+    leaves = [
+        _leaf(fact, route, design)
+        for fact in _in_order(design)
+        if (route := design.facts.about(Route, fact.subject)) is not None
+    ]
+    if leaves:
+        blocks = (Paragraph((_WORDS,)),)
+        yield Section(
+            "together", "Work on parts put together", Place.TOGETHER, blocks, sections=tuple(leaves)
+        )
+
+
+def _in_order(design: Design) -> list[TogetherFact]:
+    """The tasks as the build order has them."""
+    sequence = design.facts.about(BuildSequence, "")
+    steps = sequence.steps if sequence is not None else ()
+    place = {step.task: number for number, step in enumerate(steps)}
+    facts = design.facts.all(TogetherFact)
+    return sorted(facts, key=lambda fact: place.get(fact.subject, len(place)))
+
+
+def _leaf(fact: TogetherFact, route: Route, design: Design) -> Section:
+    blocks: list[Block] = [Paragraph(tuple(_head(fact, route, design)))]
+    blocks += operations(route)
+    title = route.title[0].upper() + route.title[1:]
+    return Section(leaf_id(fact.subject), title, Place.TOGETHER, tuple(blocks), starts_page=False)
+
+
+def _head(fact: TogetherFact, route: Route, design: Design) -> Iterator[Strong | str | Link]:
+    """The time, and the parts that lie ready."""
+    yield Strong(f"{route_text(route)}. ")
+    items = dict.fromkeys(
+        item
+        for name in fact.joints
+        if name in design.joints
+        for item in design.joints[name].items
+        if item in design.parts or item in design.fabrications
+    )
+    if items:
+        yield "On the bench: "
+        for number, name in enumerate(items):
+            item = design.item(name)
+            yield ", " if number else ""
+            yield Link(item.title if item is not None else name, f"part-{name}")
+        yield "."
