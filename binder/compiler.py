@@ -112,6 +112,10 @@ def _designed(job: Job, host: Host, outcome: Outcome, upto: Phase) -> Outcome:
     findings = (*findings, *check_structure(design))
     if any(finding.is_error for finding in findings):
         return replace(outcome, design=design, findings=findings)
+    design, found = host.settle(design)
+    findings = (*findings, *found)
+    if any(finding.is_error for finding in found):
+        return replace(outcome, design=design, findings=findings)
     design, found = host.expand(design, for_pages=job.for_files or upto is Phase.COMPOSE)
     findings = (*findings, *found, *host.check(design))
     findings = accepted(findings, design.departures)

@@ -20,7 +20,10 @@ INCH = ROOT / "specs" / "workshops" / "inch.yaml"
 # What another workshop may lack, each with a way out: nothing else changes for the worse.
 LACKING = {
     "dovetail-cutter-not-owned",
+    "drill-not-owned",
+    "gib-screws-have-no-room",
     "hardware-not-listed",
+    "knurl-not-owned",
     "lookalike-thread",
     "reamer-not-owned",
     "tap-or-die-not-owned",

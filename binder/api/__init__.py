@@ -2,6 +2,7 @@
 
 from binder.api.answers import Answer, Reason, Result
 from binder.api.asked import COMMAND_LINE, NotSizeError, asked_size, said_back, with_point
+from binder.api.cautioned import CautionLines, cautions_at
 from binder.api.contributions import Check, Export, ExportFile, Page, PlanStep, Reckoning
 from binder.api.data import load_data
 from binder.api.hooks import GROUP, hookimpl
@@ -9,6 +10,7 @@ from binder.api.late import late
 from binder.api.lengths import lengths_in, parse_size, shown_length, size_text
 from binder.api.named_sizes import Asked, NotAskedError, asked, unread, with_nothing_loose
 from binder.design import (
+    ActsFact,
     Assembly,
     BarCut,
     BarPlan,
@@ -48,11 +50,17 @@ from binder.design import (
     Role,
     ShaftFact,
     Step,
+    StepSizeFact,
     Task,
     TaskKind,
+    TaskTime,
     ThreadFact,
+    TimeLine,
     TogetherFact,
+    TraceFact,
     TrainFact,
+    TreatmentFact,
+    TreatmentStep,
     TurningFact,
     exact,
     implied_feature,
@@ -64,6 +72,7 @@ from binder.design import (
 from binder.diagnostics import NOWHERE, Code, Diagnostic, Labelled, Severity, Span
 from binder.pages import (
     Anchor,
+    Beside,
     Blank,
     Block,
     Checklist,
@@ -71,6 +80,7 @@ from binder.pages import (
     Drawing,
     Facts,
     Follows,
+    Group,
     Inset,
     Line,
     Link,
@@ -112,6 +122,7 @@ from binder.spec.fields import (
     LengthOrRest,
     LengthOrSuit,
     LengthOrThrough,
+    LengthToCome,
     Mass,
     MemberOf,
     Name,

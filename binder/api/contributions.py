@@ -18,7 +18,8 @@ class PlanStep:
 
     It runs after every step that gives a fact type in `needs`; `after` are fact types of
     which it uses what there is, without needing them. A step `for_pages` is slow and serves
-    the binder alone: it is left out where a spec is only checked.
+    the binder alone: it is left out where a spec is only checked. One that `settles_shapes`
+    runs before all others, and an error that it finds ends the phase: nobody may guess a size.
     """
 
     name: str
@@ -27,6 +28,7 @@ class PlanStep:
     gives: tuple[type[Fact], ...] = ()
     after: tuple[type[Fact], ...] = ()
     for_pages: bool = False
+    settles_shapes: bool = False
 
 
 @dataclass(frozen=True, slots=True)

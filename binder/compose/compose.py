@@ -31,21 +31,25 @@ def compose(
         the_spec(design),
     )
     whole = (one for one in of_plugins if isinstance(one, Section))
-    insets: dict[str, list[Block]] = {}
+    insets: dict[tuple[str, bool], list[Block]] = {}
     for one in of_plugins:
         if isinstance(one, Inset):
-            insets.setdefault(one.section, []).extend(one.blocks)
+            insets.setdefault((one.section, one.is_foot), []).extend(one.blocks)
     sections = [_with(section, insets) for section in sorted((*own, *whole), key=_place)]
     return _binder(design, tuple(sections)), faults
 
 
-def _with(section: Section, insets: Mapping[str, Sequence[Block]]) -> Section:
+def _with(section: Section, insets: Mapping[tuple[str, bool], Sequence[Block]]) -> Section:
     """A section with the blocks that plugins set in it and in what it holds."""
     if not insets:
         return section
     return replace(
         section,
-        blocks=(*insets.get(section.id, ()), *section.blocks),
+        blocks=(
+            *insets.get((section.id, False), ()),
+            *section.blocks,
+            *insets.get((section.id, True), ()),
+        ),
         sections=tuple(_with(one, insets) for one in section.sections),
     )
 

@@ -65,17 +65,23 @@ def sources(design: Design, host: Host) -> Section:
     used = {working.source for working in design.workings.values() if working.source}
     used |= {source for gauge in _named_sources(design) for source in (gauge,)}
     rows = tuple(((source,),) for source in sorted(used))
-    plugins: tuple[tuple[Text, ...], ...] = tuple(
-        ((Code(plugin.name),), (plugin.distribution,), (plugin.version,)) for plugin in host.plugins
+    plugins: dict[tuple[str, str], list[str]] = {}
+    for plugin in host.plugins:
+        plugins.setdefault((plugin.distribution, plugin.version), []).append(plugin.name)
+    columns = (Column("Distribution", 3), Column("Version", 1.5), Column("Plugins", 12))
+    reckoned: tuple[tuple[Text, ...], ...] = tuple(
+        ((distribution,), (version,), (Code(", ".join(names)),))
+        for (distribution, version), names in plugins.items()
     )
     return Section(
         id="sources",
         title="Sources",
         place=Place.SOURCES,
+        starts_page=False,
         blocks=(
             *((Table((Column("Standard, handbook or rule"),), rows),) if rows else ()),
             Subheading("Reckoned by"),
-            Table((Column("Plugin", 2), Column("Distribution", 3), Column("Version", 1)), plugins),
+            Table(columns, reckoned),
         ),
     )
 
@@ -101,5 +107,6 @@ def the_spec(design: Design) -> Section:
         id="spec",
         title="The spec",
         place=Place.SPEC,
+        starts_page=False,
         blocks=(Paragraph((words, Code(document.digest[:16]), ".")), *blocks),
     )

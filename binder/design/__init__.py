@@ -4,6 +4,7 @@ from binder.design.chain_facts import ChainFact, ChainLink
 from binder.design.contribution import Contribution
 from binder.design.design import Design
 from binder.design.facts import (
+    ActsFact,
     BarCut,
     BarPlan,
     BarUse,
@@ -52,9 +53,11 @@ from binder.design.meeting_facts import (
     metal_at,
 )
 from binder.design.shaft_facts import Located, Piece, Role, ShaftFact
-from binder.design.turning_facts import LoadFact, Passed, TrainFact, TurningFact
+from binder.design.turning_facts import LoadFact, Passed, StepSizeFact, TrainFact, TurningFact
+from binder.design.work_facts import TaskTime, TimeLine, TraceFact, TreatmentFact, TreatmentStep
 
 __all__ = [
+    "ActsFact",
     "Assembly",
     "BarCut",
     "BarPlan",
@@ -96,11 +99,17 @@ __all__ = [
     "Role",
     "ShaftFact",
     "Step",
+    "StepSizeFact",
     "Task",
     "TaskKind",
+    "TaskTime",
     "ThreadFact",
+    "TimeLine",
     "TogetherFact",
+    "TraceFact",
     "TrainFact",
+    "TreatmentFact",
+    "TreatmentStep",
     "TurningFact",
     "WorkedOut",
     "exact",

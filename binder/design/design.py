@@ -71,13 +71,22 @@ class Design:
         return replace(
             self,
             facts=self.facts.plus(more.facts) if more.facts else self.facts,
-            parts=_with_features(self.parts, more.features),
+            parts=_with_features(_shaped(self.parts, more.shapes), more.features),
             fabrications=_with_features(self.fabrications, more.features),
             bought={**self.bought, **{item.name: item for item in more.bought}},
             tasks={**self.tasks, **{task.id: task for task in more.tasks}},
             befores=(*self.befores, *more.befores),
             workings={**self.workings, **{working.id: working for working in more.workings}},
         )
+
+
+def _shaped(parts: Mapping[str, Part], shapes: Mapping[str, object]) -> Mapping[str, Part]:
+    if not shapes:
+        return parts
+    return {
+        name: replace(part, shape=shapes[name]) if name in shapes else part
+        for name, part in parts.items()
+    }
 
 
 Owner = TypeVar("Owner", Part, Fabrication)

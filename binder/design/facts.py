@@ -129,13 +129,28 @@ class BarPlan(Fact):
 
 @dataclass(frozen=True, slots=True)
 class CautionFact(Fact):
-    """A usual published caution that applies: `title` and `text` come from cited data."""
+    """A usual published caution that applies: `title` and `text` come from cited data.
+
+    `where` are the items that call for it, () for the whole model. `short` is the same in a line,
+    for the place where the work is done; `at` says where that is, in acts, machines (`at the
+    lathe`), joints, finishes and `first run`. `asks` is who is asked first, where it defers.
+    """
 
     hazard: str
     title: str
     text: str
     source: str
     where: tuple[str, ...] = ()
+    short: str = ""
+    at: frozenset[str] = frozenset()
+    asks: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class ActsFact(Fact):
+    """How an item is made: the words of each of its acts, as `drill`, `at the drill`."""
+
+    acts: tuple[tuple[str, ...], ...]
 
 
 @dataclass(frozen=True, slots=True)

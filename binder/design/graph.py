@@ -16,6 +16,8 @@ class TaskKind(StrEnum):
     JOIN = "join"
     ASSEMBLE = "assemble"
     TEST = "test"
+    STRIP = "strip"
+    FINISH = "finish"
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from binder.design.facts import Fact
+from binder.spec.values import Size
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +59,19 @@ class TrainFact(Fact):
     mover_bodies: tuple[str, ...]
     strength: tuple[float | None, ...]
     is_relative: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class StepSizeFact(Fact):
+    """The diameter of a step that its part leaves to suit, as a drive wants it.
+
+    The subject is the part and its step; `number` counts the steps of `item` from nothing.
+    """
+
+    item: str
+    number: int
+    size: Size
+    joint: str
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from importlib.metadata import EntryPoint, entry_points
+from functools import cache
+from importlib.metadata import Distribution, EntryPoint, entry_points
 from typing import Any
 
 import pluggy
@@ -40,7 +41,13 @@ def _rank(point: EntryPoint) -> tuple[bool, str, str]:
 
 def distribution_of(point: EntryPoint) -> str:
     """The name of the distribution that an entry point belongs to."""
-    return point.dist.name if point.dist is not None else "an unknown distribution"
+    return _told(point.dist)[0] if point.dist is not None else "an unknown distribution"
+
+
+@cache
+def _told(distribution: Distribution) -> tuple[str, str]:
+    """Name and version; the standard library reads the whole file anew for each of them."""
+    return distribution.name, distribution.version
 
 
 def place_of(point: EntryPoint) -> Span:
@@ -88,7 +95,7 @@ def _load_one(point: EntryPoint) -> Plugin:
     manager.add_hookspecs(hooks)
     manager.register(point.load(), name=point.name)
     manager.check_pending()
-    version = point.dist.version if point.dist is not None else "?"
+    version = _told(point.dist)[1] if point.dist is not None else "?"
     given = {short: _collected(manager, short, types) for short, types in _HOOKS.items()}
     given["kinds"] = tuple(_signed(kind, point.name) for kind in given["kinds"])
     return Plugin(point.name, distribution_of(point), version, **given)

@@ -61,14 +61,27 @@ class Host:
         """The one-off questions that can be asked, by name."""
         return {one.name: bounded(one) for plugin in self.plugins for one in plugin.reckonings}
 
+    def settle(self, design: Design) -> tuple[Design, tuple[Diagnostic, ...]]:
+        """The design with the sizes of shapes that were left to suit."""
+        return self._run(design, [one for one in self.steps if one[1].settles_shapes])
+
     def expand(
         self, design: Design, *, for_pages: bool = False
     ) -> tuple[Design, tuple[Diagnostic, ...]]:
-        """The design after every step; a step that fails is a finding and is left out."""
+        """The design after every other step."""
+        steps = [
+            (plugin, step)
+            for plugin, step in self.steps
+            if not step.settles_shapes and (for_pages or not step.for_pages)
+        ]
+        return self._run(design, steps)
+
+    def _run(
+        self, design: Design, steps: Iterable[tuple[Plugin, PlanStep]]
+    ) -> tuple[Design, tuple[Diagnostic, ...]]:
+        """One step after the other; one that fails is a finding and is left out."""
         findings: list[Diagnostic] = []
-        for plugin, step in self.steps:
-            if step.for_pages and not for_pages:
-                continue
+        for plugin, step in steps:
             try:
                 more = step.run(design)
                 design = design.with_contribution(more)

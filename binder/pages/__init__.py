@@ -1,11 +1,13 @@
 """Printable structure: what a binder's sections consist of, with no word of HTML."""
 
 from binder.pages.blocks import (
+    Beside,
     Block,
     Check,
     Checklist,
     Column,
     Facts,
+    Group,
     Listing,
     Notice,
     NoticeKind,
@@ -46,6 +48,7 @@ __all__ = [
     "Arc",
     "Area",
     "Attachment",
+    "Beside",
     "Binder",
     "Blank",
     "Block",
@@ -58,6 +61,7 @@ __all__ = [
     "Drawing",
     "Facts",
     "Follows",
+    "Group",
     "Inset",
     "Label",
     "Line",

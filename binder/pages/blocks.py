@@ -34,16 +34,29 @@ class Column:
 
 
 @dataclass(frozen=True, slots=True)
+class Group:
+    """The heading over the next `count` rows of a table, a small picture at its right end."""
+
+    title: Text
+    count: int
+    picture: Picture | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Table:
     """Rows under headings; a row has as many cells as there are columns.
 
     `ids` names rows that links may point at ('' for none), one for each row or none at all.
+    `groups`, where there are any, head all rows in turn. One of `is_whole` waits for the next
+    page, its heading with it, where it does not fit on what is left of this one.
     """
 
     columns: tuple[Column, ...]
     rows: tuple[tuple[Text, ...], ...]
     caption: str = ""
     ids: tuple[str, ...] = ()
+    groups: tuple[Group, ...] = ()
+    is_whole: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,4 +123,12 @@ class Picture:
     is_true_size: bool = False
 
 
-Block = Paragraph | Subheading | Table | Facts | Checklist | Notice | Listing | Picture
+@dataclass(frozen=True, slots=True)
+class Beside:
+    """Words or a few facts with a small picture at their right; they stay together."""
+
+    block: Paragraph | Facts | Table
+    picture: Picture
+
+
+Block = Paragraph | Subheading | Table | Facts | Checklist | Notice | Listing | Picture | Beside

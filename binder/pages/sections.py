@@ -41,7 +41,10 @@ class Place(IntEnum):
 
 @dataclass(frozen=True, slots=True)
 class Section:
-    """One section: `id` is its link target, `starts_page` puts it on a fresh leaf."""
+    """One section: `id` is its link target.
+
+    One that `starts_page` stands on a fresh leaf, unless all of it fits on what is left of one.
+    """
 
     id: str
     title: str
@@ -53,10 +56,11 @@ class Section:
 
 @dataclass(frozen=True, slots=True)
 class Inset:
-    """Blocks of one plugin for the head of another's section, named by its `id`."""
+    """Blocks of one plugin for the head, or the foot, of another's section, named by its `id`."""
 
     section: str
     blocks: tuple[Block, ...]
+    is_foot: bool = False
 
 
 @dataclass(frozen=True, slots=True)

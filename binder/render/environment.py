@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from functools import cache
+from itertools import islice
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
 
-from binder.pages import Block, Column, Run, Table, text_of
+from binder.pages import Block, Column, Group, Run, Table, Text, text_of
 from binder.render import trusted
 from binder.render.anchors import safe_key
 
@@ -22,7 +24,7 @@ def environment() -> Environment:
         lstrip_blocks=True,
     )
     made.filters.update(kind=kind, key=safe_key, words=text_of)
-    made.globals.update(shares=shares, row_ids=row_ids, trusted=trusted)
+    made.globals.update(shares=shares, grouped=grouped, trusted=trusted)
     return made
 
 
@@ -37,6 +39,14 @@ def shares(columns: tuple[Column, ...]) -> tuple[str, ...]:
     return tuple(f"{100 * column.share / whole:.3f}%" for column in columns)
 
 
-def row_ids(table: Table) -> tuple[str, ...]:
-    """One id for each row, '' where it has none."""
-    return table.ids or ("",) * len(table.rows)
+def grouped(table: Table) -> Iterator[tuple[Group | None, list[tuple[tuple[Text, ...], str]]]]:
+    """Each group with its rows, all rows under none where there are no groups; a row with its id.
+
+    Rows that no group counted come last, under none.
+    """
+    rows = zip(table.rows, table.ids or ("",) * len(table.rows), strict=True)
+    for group in table.groups:
+        yield group, list(islice(rows, group.count))
+    left = list(rows)
+    if left or not table.groups:
+        yield None, left

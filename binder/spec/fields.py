@@ -10,10 +10,10 @@ from pydantic import WithJsonSchema
 from binder.source import Written
 from binder.spec.read_by import ReadBy
 from binder.spec.readers import (
-    SUIT,
     read_count,
     read_flag,
     read_length_or,
+    read_length_to_come,
     read_member,
     read_name,
     read_position,
@@ -26,7 +26,7 @@ from binder.spec.readers import (
     read_words,
 )
 from binder.spec.reading import LEAST_LENGTH, MOST_LENGTH, size_reader
-from binder.spec.values import Member, Position, Reference, Size, Stock, Taper
+from binder.spec.values import SUIT, Member, Position, Reference, Size, Stock, Taper
 from binder.units import ANGLE, FORCE, LENGTH, MASS, NUMBER, POWER, SPEED, TORQUE, ThreadName
 
 
@@ -93,6 +93,11 @@ LengthOrSuit = Annotated[
     Size | Written,
     ReadBy(read_length_or(SUIT)),
     _text_schema("a length, or `to suit` where a joint says it"),
+]
+LengthToCome = Annotated[
+    Size,
+    ReadBy(read_length_to_come),
+    _text_schema("a length, or `to suit` where a drive says it"),
 ]
 At = Annotated[Position, ReadBy(read_position), _text_schema("6 mm from flange")]
 Thread = Annotated[ThreadName, ReadBy(read_thread_name), _text_schema("M3, 2 BA")]

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from dataclasses import replace
+from fractions import Fraction
 
 from pydantic import ValidationInfo
 
@@ -15,8 +16,8 @@ from binder.spec.forms import FORMS
 from binder.spec.pieces import Piece, read_piece, split_at
 from binder.spec.reading import LEAST_LENGTH, MOST_LENGTH, size_reader, written
 from binder.spec.refusal import refused
-from binder.spec.values import Member, Position, Reference, Size, Stock, Taper
-from binder.units import LENGTH, Misread, ThreadName, read_thread
+from binder.spec.values import SUIT, Member, Position, Reference, Size, Stock, Taper
+from binder.units import LENGTH, Misread, Quantity, ThreadName, read_thread
 
 _NAME = re.compile(r"[A-Za-z][A-Za-z0-9_-]*")
 _REFERENCE = re.compile(r"([A-Za-z][A-Za-z0-9_-]*)(?:\.([A-Za-z][A-Za-z0-9_-]*))?")
@@ -26,7 +27,6 @@ _ALONG = re.compile(
 )
 _WHOLE = re.compile(r"[0-9]{1,6}")
 MOST_WORDS = 4000
-SUIT = "to suit"
 MOST_PIECES = 999
 
 
@@ -170,6 +170,13 @@ def read_length_or(word: str) -> Callable[[object, ValidationInfo], Size | Writt
         return value if isinstance(value, Written) and value == word else read(value, info)
 
     return read_either
+
+
+def read_length_to_come(value: object, info: ValidationInfo) -> Size:
+    """A length, or `to suit`: nothing yet, until a drive settles it."""
+    if isinstance(value, Written) and value == SUIT:
+        return Size(Quantity(Fraction(0), LENGTH), value)
+    return size_reader(LENGTH, LEAST_LENGTH, MOST_LENGTH)(value, info)
 
 
 def read_thread_or_suit(value: object) -> ThreadName | Written:

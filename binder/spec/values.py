@@ -9,10 +9,15 @@ from binder.diagnostics import Span
 from binder.source.tree import Written
 from binder.units import Quantity
 
+SUIT = "to suit"
+
 
 @dataclass(frozen=True, slots=True)
 class Size:
-    """A quantity with the author's own text and its place."""
+    """A quantity with the author's own text and its place.
+
+    One that `is_to_suit` is nothing until a drive settles it, before any step reads a shape.
+    """
 
     quantity: Quantity
     text: Written
@@ -26,6 +31,11 @@ class Size:
     def mm(self) -> float:
         """A length in millimetres."""
         return float(self.quantity.amount)
+
+    @property
+    def is_to_suit(self) -> bool:
+        """Whether the maker left it for a drive to say."""
+        return self.text == SUIT
 
     @property
     def span(self) -> Span:

@@ -44,6 +44,9 @@ class Machine(Model):
     """What may be said of every machine."""
 
     power: PowerOf | None = Field(default=None, description="of its motor, in W")
+    reverses: Flag = Field(
+        default=False, description="true where its spindle runs both ways, as power tapping wants"
+    )
     note: Words | None = Field(default=None, description="anything worth knowing of it")
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from fractions import Fraction
@@ -85,7 +86,8 @@ class Workshop:
 
     def owns_drill(self, mm: Fraction) -> Drill | None:
         """The drill of exactly this diameter in mm."""
-        return next((drill for drill in self.drills() if drill.mm == mm), None)
+        place = bisect_left(self.drills(), mm, key=_size)
+        return next((drill for drill in self.drills()[place : place + 1] if drill.mm == mm), None)
 
     def nearest_drill(
         self, mm: Fraction, below: Fraction = NOTHING, above: Fraction = NOTHING
@@ -94,7 +96,9 @@ class Workshop:
 
         Of two equally near the smaller is taken: a hole can be opened out.
         """
-        inside = [drill for drill in self.drills() if mm - below <= drill.mm <= mm + above]
+        drills = self.drills()
+        first = bisect_left(drills, mm - below, key=_size)
+        inside = drills[first : bisect_right(drills, mm + above, lo=first, key=_size)]
         return min(inside, key=lambda drill: (abs(drill.mm - mm), drill.mm), default=None)
 
     def owns_reamer(self, mm: Fraction) -> Reamer | None:
@@ -238,6 +242,10 @@ class Workshop:
         """How long an evening lasts, door to door, in hours."""
         evening = self.entry.evening
         return evening.exact / 3600 if evening is not None else None
+
+
+def _size(one: Drill) -> Fraction:
+    return one.mm
 
 
 def _slowest(one: Range) -> Fraction:

@@ -18,7 +18,7 @@ from binder_drafting.views import View
 _LONGEST_ENLARGED = 125.0
 _SHORTEST = 90.0
 # A small room is left for the next one rather than draw so small what would do this large.
-_SMALL = 50.0
+_SMALL = 30.0
 _LARGE = 95.0
 _ENLARGED_ENOUGH = 5.0
 _LEAST = 25.0

@@ -19,7 +19,7 @@ from binder_drafting.style import STYLES, TIGHT, Style
 from binder_drafting.title_block import title_block
 
 _MARGIN = 1.0
-_APART = 6.0
+_APART = 4.5
 # So many layouts that fit are looked at for one without a flaw; then the best of them is taken.
 _TRIED = 8
 # Half a wide line: the frame of the title block is not cut off at the edge.

@@ -10,12 +10,13 @@ from binder_drafting.paper import Paper
 from binder_drafting.plane import Rectangle
 from binder_drafting.request import Fields
 from binder_drafting.symbols import projection_symbol, symbol_width
-from binder_drafting.words import FIGURE, SMALL, lines_of_words, wrapped
+from binder_drafting.words import SMALL, lines_of_words, wrapped
 
 _PAD = 1.5
-_TITLE = 5.0
+_TITLE = 4.0
+_VALUE = 3.0
 _SYMBOL = 5.5
-_LEAST = 10.0
+_LEAST = 8.0
 _FULL_ROW = 11.0
 _LEGEND = "◆ fits here; holes as the tool leaves; else free"
 
@@ -30,7 +31,7 @@ class _Cell:
     caption: str
     value: str
     share: float
-    height: float = FIGURE
+    height: float = _VALUE
 
 
 def title_block(fields: Fields, scale: str, width: float, *, first_angle: bool) -> Paper:
@@ -93,13 +94,13 @@ def _draw_row(
         lines_of_words(wrapped([cell.value], wide - 2 * _PAD, cell.height), height=cell.height)
         for cell, wide in zip(cells, widths, strict=True)
     ]
-    head = 1.0 + SMALL + 1.2
-    bottom = top + max(_LEAST, *(head + words.height + 1.2 for words in filled))
+    head = 0.8 + SMALL + 0.8
+    bottom = top + max(_LEAST, *(head + words.height + 1.0 for words in filled))
     left = 0.0
     for cell, wide, words in zip(cells, widths, filled, strict=True):
         if cell.caption:
             caption = lines_of_words([cell.caption], height=SMALL)
-            paper.write(caption, (left + _PAD, top + 1.0 + SMALL))
+            paper.write(caption, (left + _PAD, top + 0.8 + SMALL))
             paper.write(words, (left + _PAD, top + head - words.extent.top))
         else:
             at = (left + (wide - symbol_width(_SYMBOL)) / 2, (top + bottom) / 2)

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from binder.api import NOWHERE, Fact, Span
 from binder_solid.flats import Flat
-from binder_solid.forms import Form, Frame, Vector
+from binder_solid.forms import Form, Frame, Outline, Vector
 from binder_solid.views import View
 
 
@@ -62,7 +62,10 @@ class Located:
 
 @dataclass(frozen=True, slots=True)
 class Stretch:
-    """A step of turned work along x: `across` is a diameter or a size across flats."""
+    """A step of turned work along x: `across` is a diameter or a size across flats.
+
+    `aside` are y and z of its own axis, where it is thrown off that of the work.
+    """
 
     name: str
     start: float
@@ -73,6 +76,7 @@ class Stretch:
     ids: tuple[str, ...]
     text: str
     length_text: str
+    aside: tuple[float, float] = (0.0, 0.0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,6 +106,22 @@ class FormFact(Fact):
     words: tuple[str, ...] = ()
     data: tuple[Datum, ...] = ()
     at: Span = NOWHERE
+
+
+@dataclass(frozen=True, slots=True)
+class ContourFact(Fact):
+    """The contour that a drive gives a part which leaves it open; the subject is the part.
+
+    The outline lies round the part's axis, in mm; `reach_mm` is its largest radius, `data` what
+    a drawing tells of it in a table. `cutter` says how it is milled by a table of settings, ''
+    where no cutter has the follower's form.
+    """
+
+    outline: Outline
+    reach_mm: float
+    data: tuple[Datum, ...]
+    joint: str
+    cutter: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -60,18 +60,18 @@ def test_every_speed_of_line_shaft_and_cam_shaft() -> None:
 
 def test_the_belt_is_of_one_length_on_every_step() -> None:
     lengths = [run.length_mm for run in belt().runs]
-    assert lengths == pytest.approx([205.7642, 205.7562, 205.7642], abs=2e-4)
+    assert lengths == pytest.approx([205.7642, 205.7656, 205.7642], abs=2e-4)
     assert max(lengths) - min(lengths) < 0.01
-    assert belt().apart == pytest.approx(0.0080, abs=2e-4)
+    assert belt().apart == pytest.approx(0.0014, abs=2e-4)
 
 
 def test_the_pulleys_run_at_their_rims() -> None:
     pairs = [(run.first_mm, run.second_mm) for run in belt().runs]
-    assert pairs == [(24, 40), (32.39, 32.39), (40, 24)]
+    assert pairs == [(24, 40), (32.393, 32.393), (40, 24)]
 
 
 def test_the_middle_step_is_the_one_that_suits() -> None:
-    assert belt().suited == pytest.approx((40, 32.395, 24), abs=1e-3)
+    assert belt().suited == pytest.approx((40, 32.392, 24), abs=1e-3)
 
 
 def test_the_wrap_and_the_cord() -> None:

@@ -41,8 +41,9 @@ from binder_trade.mechanisms.step_motion import geneva, pawl_load, ratchet_feed,
 from binder_trade.mechanisms.tappets import blows, gravity_share_of, trip
 from binder_trade.mechanisms.yoke import eccentric, scotch_yoke
 from binder_trade.screws.handwheel import differential_screw, handwheel, screw_force
-from binder_trade.shafting.beam import Load, bend, round_piece, spread
+from binder_trade.shafting.beam import Load, bend, spread
 from binder_trade.shafting.critical import Mass, critical_speeds, single_disc
+from binder_trade.shafting.line import round_piece
 from binder_trade.shafting.twist import belt_load, least_diameter, shaft_stress, torque_nmm, twist
 
 WILD = (math.nan, math.inf, -math.inf, -1.0, 0.0, 1e-300, 1e300, 1e6)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from binder_making.cutting.drilling import carried_feed, drilling_load
+from binder_making.cutting.drilling import carried_feed, deep_hole, drilling_load
 from binder_making.cutting.feed import (
     drill_feed,
     finish_depth,
@@ -40,7 +40,8 @@ class Cut:
     `feed_mm` is for a turn, or for a tooth where `is_per_tooth`; 0 where the feed is by feel.
     `depth_mm` is on the radius, 0 where it does not apply. `speed_mpm` is what the set speed
     gives. `load` is None where the motor or the cut is not known. `fluid` is what it is cut
-    with.
+    with. `by_motor` is true where depth or feed is less than the metal would bear, since the
+    motor carries no more.
     """
 
     turning: Turning
@@ -51,6 +52,7 @@ class Cut:
     load: Load | None
     fluid: str
     steps: tuple[Step, ...]
+    by_motor: bool = False
 
 
 def advise(
@@ -61,41 +63,55 @@ def advise(
     *,
     tool: str = "hss",
     finish: bool = False,
+    deep_mm: float = 0.0,
 ) -> Cut:
     """What to set for an act at a diameter in mm (of the work in a lathe, else of the cutter).
 
     A roughing cut is made shallower, and a drill fed more lightly, where the motor would not
     carry it; a drill that it does not carry at any feed is left with `load.is_carried` False,
-    and wants smaller drills first. Raises `NotDefined` for an act, a tool or a size that is
-    none, and for a machine without speeds.
+    and wants smaller drills first. A hole `deep_mm` deep is drilled slower and more lightly.
+    Raises `NotDefined` for an act, a tool or a size that is none, and for a machine without
+    speeds.
     """
     speed = cutting_speed(material, act, tool)
-    wanted = rpm(speed.mpm, diameter_mm)
+    is_deep = act == "drill" and deep_mm > 0
+    slower, lighter = deep_hole(deep_mm, diameter_mm) if is_deep else (1.0, 1.0)
+    wanted = rpm(speed.mpm, diameter_mm) * slower
     capped = min(wanted, speed.cap_rpm) if speed.cap_rpm else wanted
     turning = spindle(capped, machine.speeds)
     reached = mpm(turning.rpm, diameter_mm) if turning.rpm else 0.0
-    feed = _feed(material, act, diameter_mm, machine, finish=finish)
-    depth = _depth(material, act, machine, finish=finish)
+    fed = _feed(material, act, diameter_mm, machine, finish=finish) * lighter
     load: Load | None
     if act == "drill" and turning.rpm and machine.motor_w:
-        carried = carried_feed(material, diameter_mm, turning.rpm, machine.motor_w)
-        feed = min(feed, carried) or feed
-        load = drilling_load(material, diameter_mm, feed, turning.rpm, machine.motor_w)
+        depth, wished = 0.0, fed
+        fed = min(fed, carried_feed(material, diameter_mm, turning.rpm, machine.motor_w)) or fed
+        load = drilling_load(material, diameter_mm, fed, turning.rpm, machine.motor_w)
+        by_motor = fed < wished
     else:
-        load = _load(material, depth, feed, reached, machine)
-    if load is not None and depth and not load.is_carried:
-        depth = load.depth_mm
-        load = _load(material, depth, feed, reached, machine)
+        depth, load, by_motor = _carried(material, act, fed, reached, machine, finish=finish)
     return Cut(
         turning,
         reached,
-        feed,
+        fed,
         act in _MILLS,
         depth,
         load,
         material.cuts,
         (*speed.steps, *turning.steps, *(load.steps if load else ())),
+        by_motor,
     )
+
+
+def _carried(
+    material: Group, act: str, feed: float, speed: float, machine: Machine, *, finish: bool
+) -> tuple[float, Load | None, bool]:
+    """The depth that the motor carries, its load, and whether it holds the cut back."""
+    depth = _depth(material, act, machine, finish=finish)
+    load = _load(material, depth, feed, speed, machine)
+    if load is None or not depth or load.is_carried:
+        return depth, load, False
+    depth = load.depth_mm
+    return depth, _load(material, depth, feed, speed, machine), True
 
 
 def _feed(material: Group, act: str, size: float, machine: Machine, *, finish: bool) -> float:

@@ -144,28 +144,36 @@ class Pecks:
     source: str
 
 
+def deep_hole(depth_mm: float, diameter_mm: float) -> tuple[float, float]:
+    """The shares of speed and feed that are left in a hole so deep; 1 and 1 in a shallow one.
+
+    Source: published guide to drilling, reductions for deep holes.
+    """
+    ratio = positive(depth_mm, "a depth") / positive(diameter_mm, "a drill")
+    rows = [row for row in tables()["deep_holes"]["rows"] if row[0] <= ratio + 1e-9]
+    return (1 - rows[-1][1], 1 - rows[-1][2]) if rows else (1.0, 1.0)
+
+
 def pecks(depth_mm: float, diameter_mm: float) -> Pecks:
     """The pecks of a hole: none up to three diameters, then two, then one by one, then halves.
 
     Raises `NotDefined` for a hole that no twist drill reaches. Source: reductions as
     published; the pecks are common practice, no source.
     """
-    depth, size = positive(depth_mm, "a depth"), positive(diameter_mm, "a drill")
+    speed, feed = deep_hole(depth_mm, diameter_mm)
+    depth, size, source = depth_mm, diameter_mm, tables()["deep_holes"]["source"]
     ratio = depth / size
     if ratio > _REACH:
         raise NotDefined(
             f"no twist drill goes {ratio:.0f} diameters deep", "drill from both ends, or larger"
         )
-    data = tables()["deep_holes"]
-    rows = [row for row in data["rows"] if row[0] <= ratio + 1e-9]
-    speed, feed = (1 - rows[-1][1], 1 - rows[-1][2]) if rows else (1.0, 1.0)
     if ratio <= _NO_PECK + 1e-9:
-        return Pecks((depth,), speed, feed, data["source"])
+        return Pecks((depth,), speed, feed, source)
     found = [_FIRST_PECK * size]
     while found[-1] < depth - 1e-9:
         step = _PECK if found[-1] < _DEEP * size - 1e-9 else _DEEP_PECK
         found.append(min(found[-1] + step * size, depth))
-    return Pecks(tuple(found), speed, feed, data["source"])
+    return Pecks(tuple(found), speed, feed, source)
 
 
 def point_length(diameter_mm: float, angle_deg: float = _POINT_DEG) -> float:

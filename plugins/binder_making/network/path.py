@@ -63,23 +63,29 @@ def critical_path(activities: Sequence[Activity]) -> Network:
     Raises `NotDefined` for a duration that is none, an id twice, a wait for something
     unknown, or a ring. Cost: linear in activities and waits.
     """
-    by_id = _checked(activities)
-    order = _ordered(by_id)
-    early: dict[str, float] = {}
-    for name in order:
-        start = max((early[one] for one in by_id[name].after), default=0.0)
-        early[name] = start + by_id[name].duration
-    length = max(early.values(), default=0.0)
-    late = dict.fromkeys(order, length)
-    follows = dict.fromkeys(order, length)
-    for name in reversed(order):
-        one = by_id[name]
-        for earlier in one.after:
-            late[earlier] = min(late[earlier], late[name] - one.duration)
-            follows[earlier] = min(follows[earlier], early[name] - one.duration)
-    times = {name: _times(by_id[name], early[name], late[name], follows[name]) for name in by_id}
-    critical = tuple(name for name in order if times[name].is_critical)
-    return Network(times, length, critical, _one_path(by_id, times, critical, length))
+    waits = _checked(activities)
+    order = _ordered(activities, waits)
+    early = [0.0] * len(order)
+    for number in order:
+        start = max((early[one] for one in waits[number]), default=0.0)
+        early[number] = start + activities[number].duration
+    length = max(early, default=0.0)
+    late = [length] * len(order)
+    follows = [length] * len(order)
+    for number in reversed(order):
+        duration = activities[number].duration
+        must, can = late[number] - duration, early[number] - duration
+        for one in waits[number]:
+            late[one] = min(late[one], must)
+            follows[one] = min(follows[one], can)
+    times = list(map(_times, activities, early, late, follows))
+    critical = [number for number in order if times[number].is_critical]
+    return Network(
+        {one.id: found for one, found in zip(activities, times, strict=True)},
+        length,
+        tuple(activities[number].id for number in critical),
+        tuple(activities[number].id for number in _one_path(waits, times, critical, length)),
+    )
 
 
 def _times(one: Activity, early: float, late: float, follows: float) -> Times:
@@ -87,57 +93,64 @@ def _times(one: Activity, early: float, late: float, follows: float) -> Times:
     return Times(start, early, late - one.duration, late, late - early, follows - early)
 
 
-def _checked(activities: Sequence[Activity]) -> dict[str, Activity]:
-    by_id = {one.id: one for one in activities}
-    if len(by_id) < len(activities):
+def _checked(activities: Sequence[Activity]) -> list[list[int]]:
+    """The places of those that each one waits for."""
+    place = {one.id: number for number, one in enumerate(activities)}
+    if len(place) < len(activities):
         raise NotDefined("two activities have the same name", "name each one by itself")
+    waits: list[list[int]] = []
     for one in activities:
         if not math.isfinite(one.duration) or one.duration < 0:
             raise NotDefined(
                 f"'{one.id}' takes {one.duration:g}, which is no time", "give nothing or more"
             )
-        for name in one.after:
-            if name not in by_id:
+        after = dict.fromkeys(one.after)
+        for name in after:
+            if name not in place:
                 raise NotDefined(f"'{one.id}' waits for '{name}', which is unknown", "name it")
-    return by_id
+        waits.append([place[name] for name in after])
+    return waits
 
 
-def _ordered(by_id: Mapping[str, Activity]) -> list[str]:
-    waits = {name: len(set(one.after)) for name, one in by_id.items()}
-    later: dict[str, list[str]] = {name: [] for name in by_id}
-    for name, one in by_id.items():
-        for earlier in dict.fromkeys(one.after):
-            later[earlier].append(name)
-    order = [name for name, count in waits.items() if not count]
-    for name in order:
-        for other in later[name]:
-            waits[other] -= 1
-            if not waits[other]:
+def _ordered(activities: Sequence[Activity], waits: Sequence[Sequence[int]]) -> list[int]:
+    """The places of the activities, each behind all that it waits for."""
+    left = [len(row) for row in waits]
+    later: list[list[int]] = [[] for _ in waits]
+    for number, row in enumerate(waits):
+        for earlier in row:
+            later[earlier].append(number)
+    order = [number for number, count in enumerate(left) if not count]
+    for number in order:
+        for other in later[number]:
+            left[other] -= 1
+            if not left[other]:
                 order.append(other)
-    if len(order) < len(by_id):
-        stuck = next(name for name, count in waits.items() if count)
-        raise NotDefined(f"'{stuck}' waits in a ring", "drop one of the waits of the ring")
+    if len(order) < len(waits):
+        stuck = next(number for number, count in enumerate(left) if count)
+        raise NotDefined(
+            f"'{activities[stuck].id}' waits in a ring", "drop one of the waits of the ring"
+        )
     return order
 
 
 def _one_path(
-    by_id: Mapping[str, Activity],
-    times: Mapping[str, Times],
-    critical: tuple[str, ...],
+    waits: Sequence[Sequence[int]],
+    times: Sequence[Times],
+    critical: Sequence[int],
     length: float,
-) -> tuple[str, ...]:
+) -> list[int]:
     """Back from the critical activity that ends last, one without duration if there is one."""
-    last = [name for name in critical if abs(times[name].early_finish - length) <= _SAME]
+    last = [one for one in critical if abs(times[one].early_finish - length) <= _SAME]
     if not last:
-        return ()
+        return []
     path = [last[-1]]
     while True:
         start = times[path[-1]].early_start
         before = [
-            name
-            for name in by_id[path[-1]].after
-            if times[name].is_critical and abs(times[name].early_finish - start) <= _SAME
+            one
+            for one in waits[path[-1]]
+            if times[one].is_critical and abs(times[one].early_finish - start) <= _SAME
         ]
         if not before:
-            return tuple(reversed(path))
+            return path[::-1]
         path.append(before[0])

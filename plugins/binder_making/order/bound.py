@@ -9,7 +9,7 @@ next at most once for each mounting.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
 from binder_making.operation import Operation
@@ -20,7 +20,8 @@ from binder_making.order.graph import Graph
 # what each set-up asks for says more.
 _LONG = 1000
 Key = tuple[str, str]
-Naming = Callable[[Operation], Key | None]
+# What each operation, by its place, has mounted; None for what needs nothing.
+Names = Sequence[Key | None]
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,9 +47,9 @@ def _tool(one: Operation) -> Key | None:
 
 def least(web: Graph, sequence: list[int], prices: Prices) -> Spent:
     """The lower bound: each count by itself, and the minutes, hold for every order."""
-    setups = _needed(web, sequence, _setup)
-    holdings = _needed(web, sequence, _holding)
-    tools = _needed(web, sequence, _tool, _LONG)
+    setups = _needed(web, sequence, _names(web, _setup))
+    holdings = _needed(web, sequence, _names(web, _holding))
+    tools = _needed(web, sequence, _names(web, _tool), _LONG)
     minutes = sum(count * prices.of_setup(*key) for key, count in setups.items())
     minutes += prices.holding_min * sum(holdings.values())
     count = sum(tools.values())
@@ -56,39 +57,42 @@ def least(web: Graph, sequence: list[int], prices: Prices) -> Spent:
     return Spent(sum(setups.values()), sum(holdings.values()), count, minutes)
 
 
-def _needed(web: Graph, sequence: list[int], naming: Naming, longest: int = 0) -> dict[Key, int]:
+def _names(web: Graph, naming: Callable[[Operation], Key | None]) -> Names:
+    return [naming(one) for one in web.operations]
+
+
+def _needed(web: Graph, sequence: list[int], names: Names, longest: int = 0) -> dict[Key, int]:
     """How often each name has to be mounted at least; 1 is said in lists over `longest`, if any."""
     is_short = not longest or len(sequence) <= longest
     return {
-        key: _forced(web, sequence[one.first : one.last + 1], key, naming)
+        key: _forced(web, sequence[one.first : one.last + 1], key, names)
         if one.count > 1 and is_short
         else 1
-        for key, one in _visits(web, sequence, naming).items()
+        for key, one in _visits(sequence, names).items()
     }
 
 
-def _visits(web: Graph, sequence: list[int], naming: Naming) -> dict[Key, _Visits]:
-    found: dict[Key, _Visits] = {}
+def _visits(sequence: list[int], names: Names) -> dict[Key, _Visits]:
+    places: dict[Key, tuple[int, int, int]] = {}
     there: dict[str, Key] = {}
     for number, place in enumerate(sequence):
-        one = web.operations[place]
-        key = naming(one)
+        key = names[place]
         if key is None:
             continue
-        old = found.get(key, _Visits(number, number, 0))
-        again = there.get(one.machine) != key
-        found[key] = _Visits(old.first, number, old.count + again)
-        there[one.machine] = key
-    return found
+        machine = key[0]
+        first, _, count = places.get(key, (number, number, 0))
+        places[key] = (first, number, count + (there.get(machine) != key))
+        there[machine] = key
+    return {key: _Visits(*found) for key, found in places.items()}
 
 
-def _forced(web: Graph, stretch: Iterable[int], key: Key, naming: Naming) -> int:
+def _forced(web: Graph, stretch: Iterable[int], key: Key, names: Names) -> int:
     """The most mountings of a name on one way through the stretch of the sequence."""
     here: dict[int, int] = {}
     away: dict[int, int] = {}
     most = 1
     for place in stretch:
-        name = naming(web.operations[place])
+        name = names[place]
         earlier = web.before[place]
         on = max((here[one] for one in earlier if one in here), default=0)
         off = max((away[one] for one in earlier if one in away), default=0)
@@ -141,12 +145,13 @@ def _asked(web: Graph, sequence: list[int]) -> dict[str, int]:
         key = _setup(web.operations[place])
         if key is not None:
             stretches.setdefault(key, []).append(place)
+    tools = _names(web, _tool)
     asked: dict[str, int] = {}
     for (machine, _), stretch in stretches.items():
-        named = [_tool(web.operations[place]) for place in stretch]
+        named = [tools[place] for place in stretch]
         for tool in dict.fromkeys(one for one in named if one):
             again = named.count(tool) > 1
-            times = _forced(web, stretch, tool, _tool) if again else 1
+            times = _forced(web, stretch, tool, tools) if again else 1
             asked[machine] = asked.get(machine, 0) + times
     return asked
 

@@ -8,43 +8,39 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+# Places in the order in which they came, each once.
+Row = dict[int, None]
+
 
 class Growing:
-    """An order of places, and its edges, of which `add` takes more."""
+    """A graph in rows, and an order of its places that keeps it; `add` puts more into the rows."""
 
-    def __init__(self, order: Sequence[int], pairs: Iterable[tuple[int, int]]) -> None:
-        self.after: list[list[int]] = [[] for _ in order]
-        self.before: list[list[int]] = [[] for _ in order]
-        self._pairs: set[tuple[int, int]] = set()
+    def __init__(self, order: Sequence[int], after: list[Row], before: list[Row]) -> None:
+        self._after = after
+        self._before = before
         self._rank = [0] * len(order)
         for rank, place in enumerate(order):
             self._rank[place] = rank
-        for earlier, later in pairs:
-            self._link(earlier, later)
 
     def add(self, earlier: int, later: int) -> bool:
         """Takes an edge; False, and nothing is changed, where it would close a ring."""
-        if (earlier, later) in self._pairs:
+        if later in self._after[earlier]:
             return True
         if earlier == later:
             return False
         if self._rank[later] < self._rank[earlier] and not self._make_room(earlier, later):
             return False
-        self._link(earlier, later)
+        self._after[earlier][later] = None
+        self._before[later][earlier] = None
         return True
-
-    def _link(self, earlier: int, later: int) -> None:
-        self._pairs.add((earlier, later))
-        self.after[earlier].append(later)
-        self.before[later].append(earlier)
 
     def _make_room(self, earlier: int, later: int) -> bool:
         """Moves what hangs on `later` behind what `earlier` hangs on; False for a ring."""
         low, high = self._rank[later], self._rank[earlier]
-        ahead = self._reached(later, self.after, low, high)
+        ahead = self._reached(later, self._after, low, high)
         if earlier in ahead:
             return False
-        behind = self._reached(earlier, self.before, low, high)
+        behind = self._reached(earlier, self._before, low, high)
         moved = sorted(behind, key=self._rank.__getitem__)
         moved += sorted(ahead, key=self._rank.__getitem__)
         ranks = sorted(self._rank[one] for one in moved)
@@ -52,11 +48,11 @@ class Growing:
             self._rank[one] = rank
         return True
 
-    def _reached(self, start: int, edges: list[list[int]], low: int, high: int) -> set[int]:
+    def _reached(self, start: int, rows: Sequence[Iterable[int]], low: int, high: int) -> set[int]:
         found = {start}
         waiting = [start]
         while waiting:
-            for one in edges[waiting.pop()]:
+            for one in rows[waiting.pop()]:
                 if one not in found and low <= self._rank[one] <= high:
                     found.add(one)
                     waiting.append(one)

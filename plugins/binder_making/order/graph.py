@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from binder_making.operation import Operation
-from binder_making.order.dynamic import Growing
+from binder_making.order.dynamic import Growing, Row
 from binder_making.order.loop import Loop
 from binder_making.precedence import Edge
 
@@ -25,59 +25,66 @@ class Graph:
     gave_way: tuple[Edge, ...]
 
 
-def known(operations: Sequence[Operation], edges: Sequence[Edge]) -> list[Edge]:
-    """The edges of which both ends stand in the list.
-
-    Raises ValueError where two operations have one id, which is a fault of the caller.
-    """
-    ids = {one.id for one in operations}
-    if len(ids) < len(operations):
-        raise ValueError("two operations have the same id")
-    return [edge for edge in edges if edge.before in ids and edge.after in ids]
-
-
 def graph(
     operations: Sequence[Operation], edges: Sequence[Edge], *, without: Sequence[Edge] = ()
 ) -> Graph | Loop:
     """The graph of operations; or the shortest ring of musts that was found.
 
-    Preferences enter by priority, then by the order of the operations, each one only where it
-    closes no ring with what is in already; those of `without` stay out.
+    Edges to operations that are not in the list are left out. Preferences enter by priority,
+    then by the order of the operations, each one only where it closes no ring with what is in
+    already; those of `without` stay out. Raises ValueError where two operations have one id,
+    which is a fault of the caller.
     """
-    place = {one.id: number for number, one in enumerate(operations)}
-    found = known(operations, edges)
-    musts = dict.fromkeys((place[e.before], place[e.after]) for e in found if e.is_must)
-    order = topological(len(operations), list(musts))
+    place = _places(operations)
+    after: list[Row] = [{} for _ in operations]
+    before: list[Row] = [{} for _ in operations]
+    wishes: list[tuple[Edge, int, int]] = []
+    for edge in edges:
+        earlier, later = place.get(edge.before), place.get(edge.after)
+        if earlier is None or later is None:
+            continue
+        if edge.is_must:
+            after[earlier][later] = None
+            before[later][earlier] = None
+        else:
+            wishes.append((edge, earlier, later))
+    order = topological(after, before)
     if len(order) < len(operations):
         from binder_making.order.rings import shortest_loop
 
-        return shortest_loop([edge for edge in found if edge.is_must], set(order), operations)
-    growing = Growing(order, musts)
+        return shortest_loop([edge for edge in edges if edge.is_must], set(order), operations)
+    growing = Growing(order, after, before)
+    gave_way = _granted(growing, wishes, without)
+    return Graph(tuple(operations), tuple(map(tuple, after)), tuple(map(tuple, before)), gave_way)
+
+
+def _places(operations: Sequence[Operation]) -> dict[str, int]:
+    place = {one.id: number for number, one in enumerate(operations)}
+    if len(place) < len(operations):
+        raise ValueError("two operations have the same id")
+    return place
+
+
+def _granted(
+    growing: Growing, wishes: Sequence[tuple[Edge, int, int]], without: Sequence[Edge]
+) -> tuple[Edge, ...]:
+    """Takes one preference after another into the graph; gives those that have no place in it."""
     left_out = {(edge.before, edge.after, edge.rule) for edge in without}
     gave_way = []
-    for edge in sorted((e for e in found if not e.is_must), key=lambda e: e.priority):
+    for edge, earlier, later in sorted(wishes, key=lambda wish: wish[0].priority):
         is_out = (edge.before, edge.after, edge.rule) in left_out
-        if is_out or not growing.add(place[edge.before], place[edge.after]):
+        if is_out or not growing.add(earlier, later):
             gave_way.append(edge)
-    return Graph(
-        tuple(operations),
-        tuple(tuple(row) for row in growing.after),
-        tuple(tuple(row) for row in growing.before),
-        tuple(gave_way),
-    )
+    return tuple(gave_way)
 
 
-def topological(count: int, pairs: Sequence[tuple[int, int]]) -> list[int]:
-    """An order of 0 … count−1 that respects the pairs; what is in or behind a ring is left out.
+def topological(after: Sequence[Row], before: Sequence[Row]) -> list[int]:
+    """An order of places that respects the rows; what is in or behind a ring is left out.
 
     Of those that are free the lowest comes first.
     """
-    after: list[list[int]] = [[] for _ in range(count)]
-    waits = [0] * count
-    for earlier, later in pairs:
-        after[earlier].append(later)
-        waits[later] += 1
-    free = [one for one in range(count) if not waits[one]]
+    waits = [len(row) for row in before]
+    free = [one for one, count in enumerate(waits) if not count]
     order: list[int] = []
     while free:
         one = heapq.heappop(free)

@@ -16,6 +16,7 @@ from binder_making.order.shop import shop
 from binder_making.precedence import Edge, Priority
 
 _LONG = 1000
+_SAME = 1e-9
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +35,7 @@ class Order:
     @property
     def is_proved_best(self) -> bool:
         """Whether no order can be cheaper."""
-        return self.spent.minutes <= self.bound.minutes + 1e-9
+        return self.spent.minutes <= self.bound.minutes + _SAME
 
 
 def in_order(
@@ -63,21 +64,27 @@ def in_order(
 def _best(web: Graph, prices: Prices) -> Order:
     tables = shop(web, prices)
     styles = (Style.SAME_TOOL,) if len(web.operations) > _LONG else tuple(Style)
-    found = [Improving(web, Dispatch(tables, style).run(), prices) for style in styles]
-    found.sort(key=lambda one: one.minutes)
-    goal = least(web, found[0].sequence, prices).minutes
+    tries = (Improving(web, Dispatch(tables, style).run(), prices) for style in styles)
+    first = next(tries)
+    bound = least(web, first.sequence, prices)
+    if first.minutes <= bound.minutes + _SAME:
+        return _order(web, first.sequence, prices, bound)
+    found = sorted([first, *tries], key=lambda one: one.minutes)
+    if found[0] is not first:
+        bound = least(web, found[0].sequence, prices)
+    bounded = found[0].sequence
     for one in found:
-        one.run(goal)
-        if one.minutes <= goal + 1e-9:
+        one.run(bound.minutes)
+        if one.minutes <= bound.minutes + _SAME:
             break
-    best = min(found, key=lambda one: one.minutes)
-    chosen = [web.operations[place] for place in best.sequence]
-    return Order(
-        tuple(one.id for one in chosen),
-        spent(chosen, prices),
-        least(web, best.sequence, prices),
-        web.gave_way,
-    )
+    best = min(found, key=lambda one: one.minutes).sequence
+    return _order(web, best, prices, bound if best is bounded else least(web, best, prices))
+
+
+def _order(web: Graph, sequence: list[int], prices: Prices, bound: Spent) -> Order:
+    chosen = [web.operations[place] for place in sequence]
+    names = tuple(one.id for one in chosen)
+    return Order(names, spent(chosen, prices), bound, web.gave_way)
 
 
 def _with_broken(order: Order, weak: Sequence[Edge]) -> Order:

@@ -13,6 +13,8 @@ from binder_making.precedence.scopes import SCOPES, Key
 from binder_trade.explained import NotDefined
 
 _MOST_EDGES: Final = 1_000_000
+# An act and its tags.
+_Said = tuple[str, frozenset[str]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,12 +69,7 @@ def edges(
             f"{pairs:,} reasons why one operation comes before another are too many to weigh",
             "split the part that has so many features",
         )
-    return tuple(
-        edge
-        for number, rule in enumerate(chosen)
-        if number in roles
-        for edge in _edges(rule, roles[number])
-    )
+    return tuple(edge for number in roles for edge in _edges(chosen[number], roles[number]))
 
 
 def _pairs(sides: _Sides) -> int:
@@ -81,24 +78,36 @@ def _pairs(sides: _Sides) -> int:
 
 
 def _roles(operations: Sequence[Operation], chosen: Sequence[Rule]) -> dict[int, _Sides]:
-    """For each rule the operations on either side; equal words are looked at once."""
-    known: dict[tuple[str, frozenset[str]], tuple[list[int], list[int]]] = {}
-    found: dict[int, _Sides] = {}
+    """For each rule that has operations on both sides these; equal words are looked at once."""
+    known = _spoken(operations, chosen)
+    earlier = {number for befores, _ in known.values() for number in befores}
+    found = {
+        number: _Sides({}, {})
+        for number in sorted({number for _, afters in known.values() for number in afters})
+        if number in earlier
+    }
     shared = _Shared()
     for one in operations:
-        signature = (one.act, one.tags)
-        if signature not in known:
-            is_all = chosen is rules()
-            known[signature] = _known(*signature) if is_all else _sides(*signature, chosen)
         keys: dict[str, list[int]] = {}
-        befores, afters = known[signature]
+        befores, afters = known[one.act, one.tags]
         for number in befores:
-            side = found.setdefault(number, _Sides({}, {})).before
-            _put(one, chosen[number].scopes, side, keys, shared)
+            if number in found:
+                _put(one, chosen[number].scopes, found[number].before, keys, shared)
         for number in afters:
-            side = found.setdefault(number, _Sides({}, {})).after
-            _put(one, chosen[number].scopes, side, keys, shared)
+            if number in found:
+                _put(one, chosen[number].scopes, found[number].after, keys, shared)
     return found
+
+
+def _spoken(
+    operations: Sequence[Operation], chosen: Sequence[Rule]
+) -> dict[_Said, tuple[list[int], list[int]]]:
+    """The rules that speak of each act with its tags: those that it comes before, and after."""
+    is_all = chosen is rules()
+    return {
+        (act, tags): _known(act, tags) if is_all else _sides(act, tags, chosen)
+        for act, tags in dict.fromkeys((one.act, one.tags) for one in operations)
+    }
 
 
 @lru_cache(maxsize=4096)

@@ -7,11 +7,15 @@ from enum import StrEnum
 
 
 class Day(StrEnum):
-    """Work that has a day of its own: it scales, smells, or must not meet swarf."""
+    """Work that has a day of its own: it scales, smells, or must not meet swarf.
+
+    What is put together, bonded or tried makes no swarf and stands beside any of them.
+    """
 
     ORDINARY = "ordinary"
     HEAT = "heat"
     PAINT = "paint"
+    ANY = "any"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

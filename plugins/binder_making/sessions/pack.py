@@ -7,7 +7,7 @@ evening may jobs change their turn. What waits for a cure is never done on the s
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 from typing import Final
@@ -59,13 +59,14 @@ def evenings(jobs: Sequence[Job], lengths: Lengths | None = None) -> tuple[Eveni
 
 def _best_cuts(jobs: Sequence[Job], useful: float) -> list[_Cut]:
     cuts = [_Cut(0.0, 0)]
+    waiting = _waiting_for_cures(jobs)
     for end in range(1, len(jobs) + 1):
         end_cost = _end_cost(jobs, end)
         best: _Cut | None = None
         chunk = _Growing()
         for start in range(end - 1, max(end - 1 - _MOST_JOBS, -1), -1):
             job = jobs[start]
-            if not chunk.takes(job, useful):
+            if not chunk.takes(job, useful) or waiting.get(start, end) < end:
                 break
             faults = chunk.faults(useful) + end_cost
             if chunk.cures or jobs[end - 1].is_risky:
@@ -77,10 +78,22 @@ def _best_cuts(jobs: Sequence[Job], useful: float) -> list[_Cut]:
     return cuts
 
 
+def _waiting_for_cures(jobs: Sequence[Job]) -> dict[int, int]:
+    """The place of each job that cures, with that of the first which waits for it."""
+    cures = {job.id: place for place, job in enumerate(jobs) if job.cure_minutes}
+    first: dict[int, int] = {}
+    if cures:
+        for place, job in enumerate(jobs):
+            for name in job.after:
+                if name in cures:
+                    first.setdefault(cures[name], place)
+    return first
+
+
 class _Growing:
     """The jobs of an evening as it grows from its end to its beginning."""
 
-    __slots__ = ("_count", "_days", "_family", "_runs", "_waits", "cures", "minutes")
+    __slots__ = ("_count", "_days", "_family", "_runs", "cures", "minutes")
 
     def __init__(self) -> None:
         self.minutes = 0.0
@@ -89,13 +102,10 @@ class _Growing:
         self._runs = 0
         self._family = ""
         self._days: list[Day] = []
-        self._waits: set[str] = set()
 
     def takes(self, job: Job, useful: float) -> bool:
-        """Puts a job in front; False where it has no room, or cures too late for the rest."""
+        """Puts a job in front; False where it has no room."""
         if self._count and self.minutes + job.minutes > useful:
-            return False
-        if job.cure_minutes and job.id in self._waits:
             return False
         self._count += 1
         self.minutes += job.minutes
@@ -105,15 +115,13 @@ class _Growing:
             self._family = job.family
         if job.day not in self._days:
             self._days.append(job.day)
-        if job.after:
-            self._waits.update(job.after)
         return True
 
     def faults(self, useful: float) -> float:
         """What all but the end weighs, where no job changes its turn."""
         spare = useful - self.minutes
         cost = _EVENING + (_TOO_LONG if spare < 0 else 0.1 * spare)
-        return cost + _FAMILY * max(self._runs - 1, 0) + _DAYS_MIXED * (len(self._days) - 1)
+        return cost + _FAMILY * max(self._runs - 1, 0) + _mixed(self._days)
 
 
 def _end_cost(jobs: Sequence[Job], end: int) -> float:
@@ -134,8 +142,13 @@ def _cost(jobs: Sequence[Job], start: int, end: int, spare: float) -> float:
     cost += _stop_cost(last, jobs[end] if end < len(jobs) else None)
     cost += _RISKY_LAST if last.is_risky and len(chunk) > 1 else 0.0
     cost += _FAMILY * max(len(_families(chunk)) - 1, 0)
-    cost += _DAYS_MIXED * (len({job.day for job in chunk}) - 1)
+    cost += _mixed({job.day for job in chunk})
     return cost + _CURE_NOT_LAST * _cures_not_last(chunk)
+
+
+def _mixed(days: Collection[Day]) -> float:
+    """What it weighs that work which wants a day of its own shares an evening."""
+    return _DAYS_MIXED * max(len([day for day in days if day is not Day.ANY]) - 1, 0)
 
 
 def _cures_not_last(chunk: Sequence[Job]) -> int:

@@ -2,15 +2,29 @@
 
 from binder_making.times.acts import ActTime, act_time, acts
 from binder_making.times.estimate import Estimate, Maker, Work, estimate, in_range, learned
+from binder_making.times.joining import (
+    Joined,
+    in_place,
+    joining,
+    joining_table,
+    reading,
+    trying,
+)
 
 __all__ = [
     "ActTime",
     "Estimate",
+    "Joined",
     "Maker",
     "Work",
     "act_time",
     "acts",
     "estimate",
+    "in_place",
     "in_range",
+    "joining",
+    "joining_table",
     "learned",
+    "reading",
+    "trying",
 ]

@@ -16,7 +16,7 @@ from binder_solid.views import Projection
 from binder_solid.views import View as SolidView
 
 SIDES: tuple[Projection, ...] = ("isometric", "front", "top")
-_PICTURE_ROOMS = ((178.0, 150.0),)
+_PICTURE_ROOMS = ((178.0, 215.0),)
 _VIEW_ROOMS = ((178.0, 110.0), (178.0, 232.0))
 _ROUND = 1e-6
 

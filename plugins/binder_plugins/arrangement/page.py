@@ -3,17 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from math import ceil
 
-from binder.api import Design, Diagnostic, Inset, Paragraph, Picture, Place, Section
+from binder.api import Design, Diagnostic, Inset, JointFact, Paragraph, Picture, Place, Section
 from binder_drafting import Request, Sheet, draft
 from binder_plugins.arrangement.gathering import PictureFact
 from binder_plugins.arrangement.general import picture_sheet, views_sheet
 from binder_plugins.arrangement.sheets import PICTURE_SCALES, balloons_of, view_of
 from binder_solid.placed import PlacedFact
 
-_ROOM = (178.0, 125.0)
-_TALL_ROOM = (178.0, 190.0)
-_MANY = 6
+_WIDE = 178.0
+# What a sheet has room for, in mm: a page less its headings; and what its rows and steps take.
+_PAGE = 218.0
+_ROW, _STEP, _LINE, _TEST = 6.2, 2.0, 5.0, 16.0
+_LETTERS, _PREFACE = 82, 45
+_LEAST, _MOST = 90.0, 190.0
 
 
 def arrangement_pages(
@@ -54,18 +58,32 @@ def exploded_sheet(fact: PictureFact, design: Design) -> Sheet:
         Request(
             (view_of(fact, 0),),
             balloons=balloons_of(fact, design, (0,), names),
-            rooms=(_room(fact, names),),
+            rooms=(_room(name, owners, design),),
             scales=PICTURE_SCALES,
         )
     )
 
 
-def _room(fact: PictureFact, names: list[str]) -> tuple[float, float]:
-    """Many parts, and what stands high, have most of a page."""
-    seen = [one.views[0].bounds for one in fact.shown if one.views[0].edges]
-    wide = max(most[0] for _, most in seen) - min(least[0] for least, _ in seen)
-    high = max(most[1] for _, most in seen) - min(least[1] for least, _ in seen)
-    return _TALL_ROOM if len(set(names)) > _MANY or high > wide else _ROOM
+def _room(name: str, owners: dict[str, str], design: Design) -> tuple[float, float]:
+    """All that the rows, steps and test leave of a page.
+
+    Where they leave too little the steps go on to the next page.
+    """
+    one = design.assemblies[name]
+    above = _PAGE - _ROW * len(one.members)
+    below = _steps(name, owners, design) + (_TEST if one.test else 0.0)
+    return (_WIDE, min(_MOST, above - below if above - below > _LEAST else max(above, _LEAST)))
+
+
+def _steps(name: str, owners: dict[str, str], design: Design) -> float:
+    """How far down the page the steps reach, mm."""
+    letters = [len(words) for words in design.assemblies[name].steps]
+    for joint in design.joints.values():
+        members = {owners.get(item, "") for item in joint.items}
+        fact = design.facts.about(JointFact, joint.name)
+        if fact is not None and len(members) > 1 and "" not in members:
+            letters.append(len(fact.step) + _PREFACE + (_LETTERS if joint.entry.feel else 0))
+    return sum(_STEP + _LINE * ceil(count / _LETTERS) for count in letters)
 
 
 def _owners(name: str, design: Design) -> dict[str, str]:

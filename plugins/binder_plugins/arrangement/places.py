@@ -220,7 +220,7 @@ def plug_of(fact: FormFact, step: Stretch, start: float, end: float) -> Spot:
     is_end = not is_open or not before or not behind
     return Spot(
         "plug",
-        (seat, 0.0, 0.0),
+        (seat, *step.aside),
         way,
         end - start,
         is_open=is_open,

@@ -8,13 +8,18 @@ from binder.api import (
     BuildSequence,
     Code,
     FitFact,
+    HardwareFact,
     ItemNumber,
     JointFact,
+    NumberOff,
     Page,
     PlanStep,
     ShaftFact,
+    TaskTime,
     TogetherFact,
+    TreatmentFact,
     hookimpl,
+    late,
 )
 from binder_plugins.buildorder.assembly import assembly_pages
 from binder_plugins.buildorder.codes import CODES
@@ -22,6 +27,8 @@ from binder_plugins.buildorder.facts import TasksKnown
 from binder_plugins.buildorder.pages import order_pages
 from binder_plugins.buildorder.sequence import put_in_order
 from binder_plugins.buildorder.tasks import plan_tasks
+
+_HERE = "binder_plugins.buildorder"
 
 
 @hookimpl
@@ -34,13 +41,27 @@ def binder_codes() -> Sequence[Code]:
 def binder_steps() -> Sequence[PlanStep]:
     """Tasks from parts and assemblies, then their order once all reasons are known."""
     return [
-        PlanStep("plan the tasks", plan_tasks, needs=(JointFact,), gives=(TasksKnown,)),
+        PlanStep(
+            "plan the tasks",
+            plan_tasks,
+            needs=(JointFact,),
+            after=(TreatmentFact,),
+            gives=(TasksKnown,),
+        ),
         PlanStep(
             "put the tasks in order",
             put_in_order,
             needs=(TasksKnown,),
             gives=(BuildSequence,),
             after=(FitFact, JointFact, ShaftFact, ItemNumber, TogetherFact),
+        ),
+        PlanStep(
+            "time the tasks",
+            late(f"{_HERE}.timing", "time_tasks"),
+            needs=(BuildSequence,),
+            after=(HardwareFact, NumberOff),
+            gives=(TaskTime,),
+            for_pages=True,
         ),
     ]
 

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from binder.api import (
     Assembly,
     Block,
+    CautionLines,
     Checklist,
     Column,
     Design,
@@ -20,6 +21,7 @@ from binder.api import (
     Place,
     Section,
     Table,
+    Task,
     Text,
     Tick,
 )
@@ -72,19 +74,24 @@ def _steps(one: Assembly, design: Design) -> Iterator[Tick]:
     """The maker's own steps, then the joints that close here."""
     for number, words in enumerate(one.steps, 1):
         yield Tick(f"{one.name} step {number}", (words,))
+    lines = CautionLines(design)
     for joint in joints_closed_in(one, design):
         fact = design.facts.about(JointFact, joint.name)
         if fact is not None:
-            feel: tuple[Text, ...] = ()
+            more = [lines.at((joint.kind,), joint.items)]
             if joint.entry.feel:
-                feel = ((f"should feel: {joint.entry.feel}",),)
-            step = _done_before(joint, design) + fact.step + beside(joint, one, design)
+                more.append((f"should feel: {joint.entry.feel}",))
+            step = _said_done(joint, design) + fact.step + beside(joint, one, design)
             words = step[0].upper() + step[1:]
-            yield Tick(f"{one.name} {joint.name}", (words,), feel)
+            yield Tick(f"{one.name} {joint.name}", (words,), tuple(filter(None, more)))
 
 
-def _done_before(joint: Joint, design: Design) -> str:
-    """What an own task of the build order did already, '' where the joint is made here."""
-    ids = (f"{verb} {joint.name}" for verb in ("solder", "bond", "size"))
-    task = next((design.tasks[one] for one in ids if one in design.tasks), None)
+def _said_done(joint: Joint, design: Design) -> str:
+    task = done_before(joint, design)
     return f"done before ({task.title}): " if task is not None else ""
+
+
+def done_before(joint: Joint, design: Design) -> Task | None:
+    """The own task of the build order that made a joint already; None where it is made here."""
+    ids = (f"{verb} {joint.name}" for verb in ("solder", "bond", "size"))
+    return next((design.tasks[one] for one in ids if one in design.tasks), None)

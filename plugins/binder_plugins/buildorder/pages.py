@@ -22,7 +22,7 @@ from binder.api import (
     Text,
     Tick,
 )
-from binder_plugins.buildorder.picture import picture
+from binder_plugins.buildorder.picture import is_after_trial, picture
 
 _MOST_IN_PICTURE = 120
 
@@ -39,6 +39,8 @@ def order_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
             "What comes before what: left to right. A box without a verb is a part to make; "
             "boxes in one column may come in any order."
         )
+        if any(is_after_trial(step.task, design) for step in sequence.steps):
+            words += " What is finished after that stands in the list."
         blocks.append(Picture(drawing, "the build order as a graph in layers", words))
     else:
         words = "The order is too wide to be drawn on one page; the list below has every reason."

@@ -27,7 +27,16 @@ _LINE = 3.4
 _ROOMY = 13.0
 _TIGHT = 6.0
 _SHARE = 0.78
-_TINTS = {"measure": 0.0, "make": 0.06, "join": 0.12, "assemble": 0.2, "test": 0.0}
+_TAIL = (TaskKind.STRIP, TaskKind.FINISH)
+_TINTS = {
+    "measure": 0.0,
+    "make": 0.06,
+    "join": 0.12,
+    "assemble": 0.2,
+    "test": 0.0,
+    "strip": 0.0,
+    "finish": 0.12,
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,17 +65,23 @@ class Grid:
 
 def picture(sequence: BuildSequence, design: Design) -> Drawing | None:
     """The drawing; None where it would not fit a page at a readable size."""
-    edges = [(earlier, step.task) for step in sequence.steps for earlier, _ in step.after]
-    columns = arranged({step.task: step.layer for step in sequence.steps}, needed_edges(edges))
+    steps = [step for step in sequence.steps if not is_after_trial(step.task, design)]
+    edges = [(earlier, step.task) for step in steps for earlier, _ in step.after]
+    columns = arranged({step.task: step.layer for step in steps}, needed_edges(edges))
     row = min(_ROOMY, HEIGHT / max(columns.height, 1))
     if columns.width > MOST_COLUMNS or row < _TIGHT:
         return None
     grid = Grid(columns, WIDTH / max(columns.width, 3), row)
     shapes = [
         *(_arrow(path, grid) for path in columns.paths),
-        *(shape for step in sequence.steps for shape in _box(step, grid, design)),
+        *(shape for step in steps for shape in _box(step, grid, design)),
     ]
     return Drawing(WIDTH, columns.height * row + 2, tuple(shapes))
+
+
+def is_after_trial(task: str, design: Design) -> bool:
+    """Whether it is of the tail, one after the other, when all has gone together once."""
+    return design.tasks[task].kind in _TAIL or task.startswith("close ")
 
 
 def needed_edges(edges: list[tuple[str, str]]) -> list[tuple[str, str]]:

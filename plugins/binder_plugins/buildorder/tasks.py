@@ -20,15 +20,16 @@ from binder.api import (
 )
 from binder_plugins.buildorder import codes
 from binder_plugins.buildorder.facts import TasksKnown
+from binder_plugins.buildorder.stripping import finish_befores, finish_tasks
 
 
 def plan_tasks(design: Design) -> Contribution:
-    """A task for each thing to measure, make, join, assemble and test."""
-    tasks = list(_tasks(design))
+    """A task for each thing to measure, make, join, assemble, test and finish."""
+    tasks = [*_tasks(design), *finish_tasks(design)]
     return Contribution(
         facts=[TasksKnown("", len(tasks))],
         tasks=tasks,
-        befores=list(_befores(design)),
+        befores=[*_befores(design), *finish_befores(design)],
         findings=list(_unmeasured(design)),
     )
 

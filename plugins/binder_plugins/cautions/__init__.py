@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from binder.api import (
+    ActsFact,
     CautionFact,
     Check,
     Code,
@@ -15,7 +16,7 @@ from binder.api import (
     PlanStep,
     hookimpl,
 )
-from binder_plugins.cautions.checks import check_pressure
+from binder_plugins.cautions.checks import check_pressure, check_trades
 from binder_plugins.cautions.codes import CODES
 from binder_plugins.cautions.facts import state_cautions
 from binder_plugins.cautions.kinds import section_kinds
@@ -37,14 +38,17 @@ def binder_codes() -> Sequence[Code]:
 @hookimpl
 def binder_steps() -> Sequence[PlanStep]:
     """The facts about cautions, once materials and joints are settled."""
-    needed = (MaterialFact, JointFact)
+    needed = (MaterialFact, JointFact, ActsFact)
     return [PlanStep("state cautions", state_cautions, gives=(CautionFact,), after=needed)]
 
 
 @hookimpl
 def binder_checks() -> Sequence[Check]:
-    """Does anything hold pressure."""
-    return [Check("pressure is left to an inspector", check_pressure)]
+    """Does anything hold pressure, and is anything no work for a home workshop."""
+    return [
+        Check("pressure is left to an inspector", check_pressure),
+        Check("trades keep what is theirs", check_trades),
+    ]
 
 
 @hookimpl

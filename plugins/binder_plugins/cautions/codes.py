@@ -15,4 +15,14 @@ PRESSURE_NEEDS_INSPECTOR = Code(
     "where it is only for looks, say `dummy: true`.",
 )
 
-CODES = (PRESSURE_NEEDS_INSPECTOR,)
+NOT_AT_HOME = Code(
+    "not-at-home",
+    Severity.WARNING,
+    "Work that a home workshop leaves to a trade: plating, two-pack spraying, beryllium, asbestos.",
+    "Its bath, mist or dust harms for good, and what holds it back stands in no shed.",
+    "bonnet: {finish: sprayed with two pack paint, ...}",
+    "Take the other finish or metal that its caution names; or send it out, and say so under "
+    "`because`.",
+)
+
+CODES = (PRESSURE_NEEDS_INSPECTOR, NOT_AT_HOME)

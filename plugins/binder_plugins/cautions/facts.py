@@ -42,6 +42,9 @@ def _fact(one: Applied) -> CautionFact:
         text=caution.printed_text,
         source=caution.printed_source,
         where=one.items,
+        short=caution.short,
+        at=caution.at,
+        asks=caution.defers_to,
     )
 
 

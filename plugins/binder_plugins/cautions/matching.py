@@ -16,6 +16,7 @@ ANSWERED: Mapping[SignKind, str] = {
     SignKind.FEATURE: "Feature",
     SignKind.JOINT: "Joint",
     SignKind.FINISH: "Finish",
+    SignKind.ACT: "Act",
 }
 
 

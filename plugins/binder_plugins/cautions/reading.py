@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Assembly, Bought, Design, Fabrication, Item, MaterialFact, Part
+from binder.api import ActsFact, Assembly, Bought, Design, Fabrication, Item, MaterialFact, Part
 from binder_plugins.cautions.signs import Sign, SignKind, key_sign
 from binder_plugins.cautions.words import phrases
 
@@ -24,6 +24,8 @@ def signs_of(design: Design) -> Iterator[Sign]:
     for item in design.items():
         yield from (_said(SignKind.WORDS, text, item.name) for text in texts_of(item) if text)
     yield from _of_joints(design)
+    for fact in design.facts.all(ActsFact):
+        yield from (Sign(SignKind.ACT, act[0], fact.subject, frozenset(act)) for act in fact.acts)
     yield from _of_machines(design)
 
 

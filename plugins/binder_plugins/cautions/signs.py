@@ -19,6 +19,7 @@ class SignKind(StrEnum):
     WORDS = "words"
     DRIVEN_BY = "driven_by"
     TOOL = "tools"
+    ACT = "acts"
 
 
 @dataclass(frozen=True, slots=True)

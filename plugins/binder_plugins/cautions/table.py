@@ -11,6 +11,7 @@ from binder_plugins.cautions.signs import SignKind
 NO_SOURCE = "common practice, no source"
 FROM_MEMORY = "from memory"
 ALWAYS = "always"
+_DONE = (SignKind.ACT, SignKind.JOINT, SignKind.FINISH)
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,20 +20,24 @@ class Caution:
 
     `is_whole` is one about the model as a whole, whatever part of it calls for it. `verified`
     is the day on which its source was read (YYYY-MM-DD), or one of the two marks
-    FROM_MEMORY and NO_SOURCE. `triggers` is empty where it always applies.
+    FROM_MEMORY and NO_SOURCE. `triggers` is empty where it always applies. `short` is printed
+    where the work is done: at the acts, joints and finishes in `at`.
     """
 
     id: str
     hazard: str
     title: str
     text: str
+    short: str
     source: str
     edition: str
     verified: str
     defers_to: str
     is_general: bool
     is_whole: bool
+    is_elsewhere: bool
     triggers: Mapping[SignKind, frozenset[str]]
+    at: frozenset[str]
 
     @property
     def printed_text(self) -> str:
@@ -80,19 +85,28 @@ def read_table(data: Mapping[str, Any]) -> CautionTable:
 def _caution(row: Mapping[str, Any]) -> Caution:
     triggers = row["triggers"]
     is_general = triggers == ALWAYS
+    called = {} if is_general else _triggers(triggers)
     return Caution(
         id=row["id"],
         hazard=row["hazard"],
         title=row["title"],
         text=row["text"],
+        short=row["short"],
         source=row["source"],
         edition=row["edition"],
         verified=row["verified"],
         defers_to=row.get("defers_to", ""),
         is_general=is_general,
         is_whole=row.get("whole", False),
-        triggers={} if is_general else _triggers(triggers),
+        is_elsewhere=row.get("elsewhere", False),
+        triggers=called,
+        at=frozenset(row["at"]) if "at" in row else _where_it_is_done(called),
     )
+
+
+def _where_it_is_done(called: Mapping[SignKind, frozenset[str]]) -> frozenset[str]:
+    """The acts, joints and finishes that call for it, where the row names no others."""
+    return frozenset().union(*(called.get(kind, frozenset()) for kind in _DONE))
 
 
 def _triggers(written: Mapping[str, list[str]]) -> Mapping[SignKind, frozenset[str]]:

@@ -12,6 +12,8 @@ from binder_plugins.chains.reckoning import closing_range, printed, reckoned
 # A washer that can be turned, faced and held: common practice, no source.
 THINNEST_MM = 0.5
 _NEAR = 1e-9
+# With so few sizes the worst case is met often enough: common practice, no source.
+_FEW = 3
 
 
 def check_chains(design: Design) -> Iterator[Diagnostic]:
@@ -29,6 +31,9 @@ def check_chains(design: Design) -> Iterator[Diagnostic]:
 
 
 def _jams(fact: ChainFact, chain: Chain, units: str) -> Diagnostic:
+    """Few sizes go by the worst case; of many it is told which band it is that jams."""
+    if len(fact.links) > _FEW and chain.likely_least_mm >= fact.jams - _NEAR:
+        return _at_worst(fact, chain, units)
     spare = printed(fact.least - chain.least_mm, units)
     is_loose = fact.kind == "shoulders" and chain.nominal_mm > fact.most
     wanted = f"{printed(fact.least, units)} to {printed(fact.most, units)}"
@@ -40,6 +45,16 @@ def _jams(fact: ChainFact, chain: Chain, units: str) -> Diagnostic:
         help=f"measure one half first, and make the other to it with {wanted} of play"
         if is_loose
         else f"{fact.way_out}; or leave {spare} more",
+    )
+
+
+def _at_worst(fact: ChainFact, chain: Chain, units: str) -> Diagnostic:
+    likely = f"{printed(chain.likely_least_mm, units)} to {printed(chain.likely_most_mm, units)}"
+    return codes.STACK_JAMS_AT_WORST.at(
+        fact.at,
+        f"the {_named(fact)} is likely to come out at {likely}, and at "
+        f"{printed(chain.least_mm, units)} where all {len(fact.links)} sizes are at their worst",
+        help=f"{fact.way_out}; or measure them as they are made, and the last one to the sum",
     )
 
 

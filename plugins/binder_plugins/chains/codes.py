@@ -12,6 +12,15 @@ STACK_MAY_JAM = Code(
     "shafts:\n  axle: {along: [cheek.bore, drum, cheek.bore], apart: 24 mm}   # drum 23.8 mm",
     "Name a piece `to_suit:` and make it last, to the others as measured; or leave more play.",
 )
+STACK_JAMS_AT_WORST = Code(
+    "stack-jams-at-worst",
+    Severity.ADVICE,
+    "More than three sizes along an axis that leave play as they usually fall (root sum square), "
+    "and none where each of them lies at its worst limit.",
+    "Most go together, and the one that is stiff shows no part that is wrong.",
+    "shafts:\n  axle: {along: [cheek.bore, drum, hub, boss, cheek.bore], apart: 40 mm}   # 39.4 mm",
+    "Measure them as they are made, and let the last one take up what the others left.",
+)
 CLOSING_PIECE_THIN = Code(
     "closing-piece-thin",
     Severity.WARNING,
@@ -37,4 +46,10 @@ MESH_MAY_PART = Code(
     "Add `made: set in mesh`, drill the bores to coordinates, or take coarser teeth.",
 )
 
-CODES = (STACK_MAY_JAM, CLOSING_PIECE_THIN, MESH_MAY_BIND, MESH_MAY_PART)
+CODES = (
+    STACK_MAY_JAM,
+    STACK_JAMS_AT_WORST,
+    CLOSING_PIECE_THIN,
+    MESH_MAY_BIND,
+    MESH_MAY_PART,
+)

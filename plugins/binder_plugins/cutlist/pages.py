@@ -106,7 +106,7 @@ def _tick(plan: BarPlan, index: int, design: Design) -> Tick:
     more = [f"finished {shown_length(cut.length, design.units)}"] if cut is not None else []
     if piece.over:
         more.append(f"{shown_length(piece.over, design.units)} to hold it by")
-    return Tick(f"saw {piece.item}", (text,), ((", ".join(more),),) if more else ())
+    return Tick(f"saw {piece.item}", (", ".join((text, *more)),))
 
 
 def _numbered(name: str, design: Design) -> str:

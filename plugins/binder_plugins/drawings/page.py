@@ -26,10 +26,11 @@ from binder_plugins.drawings.sizes import sizes_of
 from binder_plugins.drawings.views import sheets_of
 from binder_solid.facts import FormFact, JoinedFact, SolidFact, ViewsFact
 
-# What a leaf has room for beside its tables; the last fills a page by itself, and a part with
-# many sizes goes there at once, rather than to a scale at which nothing can be read.
-ROOMS = ((178.0, 110.0), (178.0, 150.0), (178.0, 205.0), (178.0, 238.0))
-MANY = 14
+# What a leaf has room for beside its tables, on one page where the part is simple; the last fills
+# a page by itself, and a part with many sizes goes there at once, rather than to a scale at which
+# nothing can be read.
+ROOMS = ((178.0, 88.0), (178.0, 110.0), (178.0, 150.0), (178.0, 205.0), (178.0, 238.0))
+MANY, FEW = 14, 6
 TOLERANCE = "ISO 2768-1 m"
 
 
@@ -59,7 +60,7 @@ def request_for(fact: FormFact, found: ViewsFact, design: Design) -> Request:
     views = sheets_of(fact, found)
     names = tuple(view.name for view in views)
     sizes = sizes_of(fact, names, design)
-    rooms = ROOMS if len(sizes) <= MANY else ROOMS[-2:]
+    rooms = ROOMS[-2:] if len(sizes) > MANY else ROOMS[1:] if len(sizes) > FEW else ROOMS
     return Request(
         views,
         sizes,

@@ -21,8 +21,11 @@ from binder.api import (
     PlanStep,
     Reckoning,
     Section,
+    ShaftFact,
+    StepSizeFact,
     ThreadFact,
     TogetherFact,
+    TraceFact,
     TrainFact,
     TurningFact,
     hookimpl,
@@ -34,13 +37,15 @@ from binder_plugins.drive import (
     feed_codes,
     gear_codes,
     question_codes,
+    shaft_codes,
 )
 from binder_plugins.drive.asking.questions import RECKONINGS
+from binder_plugins.drive.carrying.facts import CarriedFact, InertiaFact
 from binder_plugins.drive.duties.duty import DutyFact
 from binder_plugins.drive.kinds import kinds
 from binder_plugins.drive.motion.told import TurnFact
 from binder_plugins.drive.pairs.facts import BeltFact, FoundFact, MeshFact, ToothFact
-from binder_solid.facts import FormFact
+from binder_solid.facts import ContourFact, FormFact
 from binder_solid.placed import MotionFact, PlacedFact
 
 
@@ -60,6 +65,7 @@ def binder_codes() -> Sequence[Code]:
         *duty_codes.CODES,
         *feed_codes.CODES,
         *question_codes.CODES,
+        *shaft_codes.CODES,
     ]
 
 
@@ -67,6 +73,10 @@ def binder_codes() -> Sequence[Code]:
 def binder_steps() -> Sequence[PlanStep]:
     """Speeds, ways round and torques of all that turns."""
     return [
+        PlanStep(
+            "settle stepped pulleys", _settle_stepped, gives=(StepSizeFact,), settles_shapes=True
+        ),
+        PlanStep("settle cams", _settle_contours, gives=(ContourFact,), settles_shapes=True),
         PlanStep(
             "settle the drive",
             _settle,
@@ -99,19 +109,46 @@ def binder_steps() -> Sequence[PlanStep]:
             after=(
                 PlaceFact,
                 FormFact,
-                PlacedFact,
                 MaterialFact,
                 ThreadFact,
                 TurningFact,
                 TrainFact,
+                PlacedFact,
+                MotionFact,
             ),
             gives=(DutyFact,),
+        ),
+        PlanStep(
+            "load the shafts of the drive",
+            _settle_shafts,
+            needs=(TrainFact,),
+            after=(
+                TurningFact,
+                LoadFact,
+                ToothFact,
+                BeltFact,
+                PlaceFact,
+                FormFact,
+                MaterialFact,
+                PlacedFact,
+                MotionFact,
+                ShaftFact,
+                FitFact,
+            ),
+            gives=(CarriedFact, InertiaFact),
         ),
         PlanStep(
             "turn the drive once",
             _turn_once,
             after=(TurningFact, TrainFact, PlacedFact, MotionFact),
             gives=(TurnFact,),
+            for_pages=True,
+        ),
+        PlanStep(
+            "tell what faults are traced by",
+            _trace,
+            after=(ToothFact, MeshFact, BeltFact, DutyFact),
+            gives=(TraceFact,),
             for_pages=True,
         ),
     ]
@@ -138,6 +175,22 @@ def binder_reckonings() -> Sequence[Reckoning]:
 # A model without a drive never loads the sums.
 def _has_drive(design: Design) -> bool:
     return bool(design.spec.written.drive)
+
+
+def _settle_stepped(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.pairs.stepped import settle_stepped
+
+    return settle_stepped(design)
+
+
+def _settle_contours(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.cams.contours import settle_contours
+
+    return settle_contours(design)
 
 
 def _settle(design: Design) -> Contribution:
@@ -181,6 +234,14 @@ def _settle_duties(design: Design) -> Contribution:
     return settle_duties(design)
 
 
+def _settle_shafts(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.carrying.settling import settle_shafts
+
+    return settle_shafts(design)
+
+
 def _turn_once(design: Design) -> Contribution:
     if not _has_drive(design):
         return Contribution()
@@ -189,27 +250,47 @@ def _turn_once(design: Design) -> Contribution:
     return turn_once(design)
 
 
+def _trace(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.tracing import trace_drive
+
+    return trace_drive(design)
+
+
 def _check(design: Design) -> Iterator[Diagnostic]:
     if not _has_drive(design):
         return
+    from binder_plugins.drive.duties.worm_hand import check_hands
     from binder_plugins.drive.judging.belts import check_belts
     from binder_plugins.drive.judging.gears import check_gears
+    from binder_plugins.drive.judging.in_line import check_in_line
+    from binder_plugins.drive.judging.in_way import check_in_way
     from binder_plugins.drive.judging.ropes import check_ropes
     from binder_plugins.drive.judging.running import check_running
     from binder_plugins.drive.judging.salvage import check_salvaged
+    from binder_plugins.drive.judging.shafts import check_shafts
+    from binder_plugins.drive.motion.agreeing import check_linkages
 
     yield from check_running(design)
     yield from check_ropes(design)
     yield from check_gears(design)
     yield from check_salvaged(design)
     yield from check_belts(design)
+    yield from check_shafts(design)
+    yield from check_in_line(design)
+    yield from check_in_way(design)
+    yield from check_hands(design)
+    yield from check_linkages(design)
 
 
 def _pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator[Section | Inset]:
     if not _has_drive(design):
         return
     from binder_plugins.drive.page import drive_pages
+    from binder_plugins.drive.pages_cams import cam_leaves
     from binder_plugins.drive.pages_gears import gear_leaves
 
     yield from drive_pages(design)
     yield from gear_leaves(design)
+    yield from cam_leaves(design)

@@ -100,7 +100,18 @@ GUARD_WANTED = Code(
     "Guard it on every side that can be reached, and follow the rules of the place.",
 )
 
+PULLEY_DIFFERS = Code(
+    "pulley-differs",
+    E,
+    "A step of a pulley that is another size than its belt says.",
+    "The belt hangs slack on one step or is torn on the next, and the speed is another.",
+    "drive:\n  belt: {belted: [a, b], ratios: [0.6, 1], smallest: 24 mm, centres: 90 mm}"
+    "   # a step of `a` is 30 mm",
+    "Turn the step as the remark says, or leave its diameter `to suit`.",
+)
+
 CODES = (
+    PULLEY_DIFFERS,
     SHAFTS_STAND_OTHERWISE,
     BELT_LENGTHS_DIFFER,
     BELT_SLIPS,

@@ -103,6 +103,39 @@ CAM_TOO_STEEP = Code(
     "drive:\n  valve: {cams: [cam, rod], lift: 10 mm, base: 12 mm, rise: 45 deg, follower: roller}",
     "A larger base circle, a longer rise, or a smaller lift.",
 )
+CHAIN_TEETH_FEW = Code(
+    "chain-teeth-few",
+    W,
+    "A wheel of so few teeth that its chain runs over corners.",
+    "The chain jerks at every tooth, wears its pins, and jumps when it has stretched.",
+    "drive:\n  chain: {chained: [a, b], teeth: [6, 30], pitch: 8 mm, centres: 120 mm}",
+    "More teeth on both wheels, or a chain of a smaller pitch.",
+)
+LINKAGE_STANDS_OTHERWISE = Code(
+    "linkage-stands-otherwise",
+    W,
+    "A link that is written of one length, or at one angle, and stands in the model at another.",
+    "Stroke and dead points are reckoned from the one, and the parts are made to the other.",
+    "drive:\n  ram: {cranks: [disc, ram], throw: 12 mm, rod: 40 mm}   # its pin stands 10 mm out",
+    "Write what the parts have, or move the hole for the pin.",
+)
+CAM_IMPOSSIBLE = Code(
+    "cam-impossible",
+    E,
+    "A cam that says too little, or what cannot be cut.",
+    "Nothing tells the maker where to file to.",
+    "drive:\n  valve: {cams: [cam, rod], lift: 6 mm, base: 20 mm, nose: 18 mm}"
+    "   # rounder than the cam",
+    "Tell it one way: by `lift:`, `base:` and angles, by a `nose:`, or by its `radii:`.",
+)
+CAM_STRIKES = Code(
+    "cam-strikes",
+    A,
+    "A cam whose follower jumps from one speed to another.",
+    "It strikes at every turn: it is heard at once, and in an hour it is seen.",
+    "drive:\n  valve: {cams: [cam, rod], lift: 6 mm, base: 40 mm, nose: 6 mm, follower: flat}",
+    "Bow the flanks, put a roller under it, or take another law than the uniform one.",
+)
 CAM_UNDERCUT = Code(
     "cam-undercut",
     W,
@@ -168,6 +201,10 @@ CODES = (
     LINKAGE_CANNOT_TURN,
     TRANSMISSION_POOR,
     CAM_TOO_STEEP,
+    CHAIN_TEETH_FEW,
+    LINKAGE_STANDS_OTHERWISE,
+    CAM_IMPOSSIBLE,
+    CAM_STRIKES,
     CAM_UNDERCUT,
     WORM_IMPOSSIBLE,
     WORM_DOES_NOT_HOLD,

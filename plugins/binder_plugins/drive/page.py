@@ -8,6 +8,7 @@ from binder.api import (
     Block,
     Column,
     Design,
+    Joint,
     Paragraph,
     Place,
     Section,
@@ -17,10 +18,12 @@ from binder.api import (
     TrainFact,
     TurningFact,
 )
+from binder_plugins.drive.duties.shown import figure
 from binder_plugins.drive.pages_belts import belt_blocks
 from binder_plugins.drive.pages_duties import duty_blocks
 from binder_plugins.drive.pages_gears import gear_blocks
 from binder_plugins.drive.pages_salvage import salvage_blocks
+from binder_plugins.drive.pages_shafts import shaft_blocks
 from binder_plugins.drive.pages_turn import turn_blocks
 from binder_plugins.drive.pictures.diagram import diagram_of
 from binder_plugins.drive.pictures.ladder import ladder_of
@@ -48,6 +51,7 @@ def drive_pages(design: Design) -> Iterator[Section]:
         *salvage_blocks(design),
         *belt_blocks(design),
         *duty_blocks(design),
+        *shaft_blocks(design),
         *turn_blocks(design),
     )
     if blocks:
@@ -70,9 +74,14 @@ def _introduction(train: TrainFact, design: Design) -> Iterator[Block]:
     if not movers:
         yield Paragraph(("Speeds are told for one turn of the first shaft.",))
         return
-    names = "; ".join(f"{joint.name}, by {getattr(joint.entry, 'by', '')}" for joint in movers)
+    names = "; ".join(_mover(joint) for joint in movers)
     seen = "Ways round are those of the mover, all shafts looked at from one side."
     yield Paragraph((f"Turned by: {names}. {seen}",))
+
+
+def _mover(joint: Joint) -> str:
+    by = str(getattr(joint.entry, "by", ""))
+    return joint.name if by in joint.name else f"{joint.name}, by {by}"
 
 
 def _speeds(train: TrainFact, design: Design) -> Iterator[Block]:
@@ -92,11 +101,6 @@ def _speeds(train: TrainFact, design: Design) -> Iterator[Block]:
     if any(torque is not None for body in bodies for torque in body.torques):
         yield Subheading("What has to be put in")
         yield _torques(bodies)
-
-
-def figure(value: float) -> str:
-    """Three figures, or all before the point, and never as a power of ten."""
-    return f"{value:.3g}" if 0.001 <= value < 1000 else f"{value:.0f}" if value else "0"
 
 
 def speed_text(body: TurningFact, number: int) -> str:

@@ -15,9 +15,6 @@ def duty_blocks(design: Design) -> Iterator[Block]:
         same = duty.title.lower() == duty.subject.replace("_", " ").lower()
         yield Subheading(duty.title if same else f"{duty.title}: {duty.subject}")
         yield Facts(tuple((name, (value,)) for name, value in duty.rows))
-        for name, heights in duty.curves:
-            yield Picture(
-                turn_of(name, heights),
-                f"how far the {name} has moved, over one turn of the driving shaft",
-                f"The {name} over one turn of the driving shaft",
-            )
+        for curve in duty.curves:
+            words = f"{curve.words}, over one turn of the driving shaft"
+            yield Picture(turn_of(curve), words, words[0].upper() + words[1:])

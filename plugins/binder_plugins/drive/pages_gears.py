@@ -17,6 +17,7 @@ from binder.api import (
     exact,
     shown_length,
 )
+from binder_plugins.drive.pages_dividing import dial_blocks
 from binder_plugins.drive.pairs.facts import MeshFact, ToothFact
 
 
@@ -148,4 +149,5 @@ def gear_leaves(design: Design) -> Iterator[Inset]:
             ("Measure", measure_words(one, design)),
         )
         told = tuple((name, (value,)) for name, value in rows if value)
-        yield Inset(f"part-{one.subject}", (Subheading("Teeth"), Facts(told)))
+        places = dial_blocks(one.gear.teeth, design.workshop)
+        yield Inset(f"part-{one.subject}", (Subheading("Teeth"), Facts(told), *places))

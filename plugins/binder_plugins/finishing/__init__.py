@@ -4,14 +4,32 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from binder.api import Check, Code, Design, Diagnostic, Page, Section, hookimpl
-from binder_plugins.finishing.codes import CODES
+from binder.api import (
+    Check,
+    Code,
+    Contribution,
+    Design,
+    Diagnostic,
+    MaterialFact,
+    Page,
+    PlanStep,
+    Section,
+    TreatmentFact,
+    hookimpl,
+)
+from binder_plugins.finishing import coat_codes, codes, heat_codes
 
 
 @hookimpl
 def binder_codes() -> Sequence[Code]:
     """A finish on the wrong metal, and heat that spoils or does nothing."""
-    return CODES
+    return [*codes.CODES, *heat_codes.CODES, *coat_codes.CODES]
+
+
+@hookimpl
+def binder_steps() -> Sequence[PlanStep]:
+    """What heat and finish are done to each item, for its route and the evenings."""
+    return [PlanStep("tell the treatments", _treat, after=(MaterialFact,), gives=(TreatmentFact,))]
 
 
 @hookimpl
@@ -24,6 +42,15 @@ def binder_checks() -> Sequence[Check]:
 def binder_pages() -> Sequence[Page]:
     """How each finish is done, what is masked, and the heat for each material."""
     return [Page("finishing", _pages)]
+
+
+def _treat(design: Design) -> Contribution:
+    parts, wholes = design.parts.values(), design.fabrications.values()
+    if not any(one.finish for one in parts) and not any(one.finish for one in wholes):
+        return Contribution()
+    from binder_plugins.finishing.treatments import treatments
+
+    return treatments(design)
 
 
 def _check(design: Design) -> Iterator[Diagnostic]:

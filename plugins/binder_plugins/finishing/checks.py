@@ -6,6 +6,8 @@ from collections.abc import Iterator
 
 from binder.api import Design, Diagnostic
 from binder_plugins.finishing import codes
+from binder_plugins.finishing.coat_checks import check_coats
+from binder_plugins.finishing.heat_checks import check_heat
 from binder_plugins.finishing.processes import processes
 from binder_plugins.finishing.treated import Treated, treated
 
@@ -19,6 +21,8 @@ def check_finishes(design: Design) -> Iterator[Diagnostic]:
         yield from _metal(one)
         yield from _hardening(one)
         yield from _flame(one, design)
+        yield from check_heat(one, design)
+        yield from check_coats(one, design)
         if not one.processes:
             yield codes.FINISH_UNKNOWN.at(
                 one.at,

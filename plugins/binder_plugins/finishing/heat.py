@@ -27,6 +27,7 @@ class Heat:
     quench: str
     soak: int
     temper: str
+    tempers: Range | None
     case: Range | None
     case_how: str
     anneal: Range | None
@@ -57,6 +58,11 @@ def colours() -> tuple[Colour, ...]:
     """The table of colours, coolest first."""
     rows = load_data(PACKAGE, "tempering.yaml")["colours"]
     return tuple(Colour(row["celsius"], row["colour"], row["for"]) for row in rows)
+
+
+def said(found: Range) -> str:
+    """`770 to 790 °C`."""
+    return f"{found[0]} to {found[1]} °C"
 
 
 def heat_source() -> str:
@@ -93,6 +99,7 @@ def _heat(row: Mapping[str, Any]) -> Heat:
         row.get("quench", ""),
         row.get("soak", 0),
         row.get("temper", ""),
+        _range(row, "tempers"),
         _range(row, "case"),
         row.get("case_how", ""),
         _range(row, "anneal"),

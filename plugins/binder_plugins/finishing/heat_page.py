@@ -24,12 +24,12 @@ from binder.api import (
 from binder_plugins.finishing.heat import (
     Colour,
     Heat,
-    Range,
     colour_in,
     colour_source,
     colours,
     heat_for,
     heat_source,
+    said,
 )
 from binder_plugins.finishing.treated import Treated
 
@@ -76,14 +76,10 @@ def heat_section(found: tuple[Treated, ...], design: Design) -> Section | None:
 def _row(heat: Heat) -> tuple[Text, ...]:
     return (
         (heat.name,),
-        (_at(heat.anneal) if heat.anneal else "",),
+        (said(heat.anneal) if heat.anneal else "",),
         (heat.anneal_how,),
-        (_at(heat.stress) if heat.stress else "",),
+        (said(heat.stress) if heat.stress else "",),
     )
-
-
-def _at(found: Range) -> str:
-    return f"{found[0]} to {found[1]} °C"
 
 
 def _hardened(one: Treated) -> Iterator[Block]:
@@ -102,13 +98,13 @@ def _steps(one: Treated) -> Iterator[str]:
         return
     yield "All holes, threads, flats and marks are done; no sharp inside corner is left."
     if one.is_case and heat.case is not None:
-        yield f"Heat to {_at(heat.case)}; {heat.case_how}."
+        yield f"Heat to {said(heat.case)}; {heat.case_how}."
         yield "A new file skates over it: the case is hard. Its core stays soft."
         return
     if heat.harden is None:
         return
     yield "Coat it with soft soap or chalk against scale."
-    yield f"Heat it evenly to {_at(heat.harden)}, {heat.glow}."
+    yield f"Heat it evenly to {said(heat.harden)}, {heat.glow}."
     yield f"Hold it there {heat.soak} minutes for each 25 mm of thickness, no longer."
     yield "Quench at once, straight in along its axis, and move it about until it is cold."
     yield "A new file skates over it: it is hard. If it bites, heat and quench again."

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from binder.api import (
     Block,
+    CautionLines,
     Checklist,
     Design,
     Facts,
@@ -55,6 +56,11 @@ def _sheets(found: tuple[Treated, ...], design: Design) -> Iterator[Section]:
 
 def _sheet(number: int, process: Process, parts: list[Treated], design: Design) -> Section:
     blocks: list[Block] = [Facts(tuple(_facts(process, parts)))]
+    caution = CautionLines(design).at(
+        {process.name, *process.words}, [one.item.name for one in parts]
+    )
+    if caution:
+        blocks.append(Paragraph(caution))
     key = f"finish {process.name}"
     ticks = (Tick(f"{key} {n}", (step,)) for n, step in enumerate(process.steps, 1))
     blocks.append(Checklist(tuple(ticks)))

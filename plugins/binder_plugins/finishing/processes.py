@@ -8,7 +8,8 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
-from binder.api import load_data
+from binder.api import TreatmentStep, load_data
+from binder_making.times import act_time
 from binder_trade.explained import NotDefined
 from binder_trade.fits.finish import Finish, finish
 
@@ -20,7 +21,9 @@ _MOST_WORDS = 200
 class Process:
     """How a finish is done: `next_h`, `handle_h`, `hard_h` are hours to wait.
 
-    `on` are the groups of material that take it, () for all.
+    `on` are the groups of material that take it, () for all. `acts` are its evenings in order; a
+    `is_bright` one is done to the metal before any coat. `heat` is what the part comes to in it,
+    in °C, 0 where it stays cool.
     """
 
     name: str
@@ -34,6 +37,9 @@ class Process:
     hard_h: int
     steps: tuple[str, ...]
     coat: Finish | None
+    acts: tuple[TreatmentStep, ...] = ()
+    is_bright: bool = False
+    heat: int = 0
 
     def takes(self, group: str) -> bool:
         """Whether a material of the group takes it; one that is not known is let pass."""
@@ -92,6 +98,25 @@ def _process(row: Mapping[str, Any]) -> Process:
         row["waits"]["hard"],
         tuple(row["steps"]),
         _coat(row["coat"]),
+        tuple(_act(one, row) for one in row.get("acts", ())),
+        bool(row.get("bright", False)),
+        int(row.get("heat", 0)),
+    )
+
+
+def _act(one: Mapping[str, Any], row: Mapping[str, Any]) -> TreatmentStep:
+    """One evening's act; those of one name and process are done at one go."""
+    wait = one.get("wait", 0)
+    time = act_time(one["time"]) if "time" in one else None
+    return TreatmentStep(
+        one["act"],
+        one["what"],
+        one["tool"],
+        time.set_min if time is not None else one["ready"],
+        time.run_min if time is not None else one["run"],
+        float(row["waits"].get(wait, wait)),
+        f"{row['name']}: {one['what']}",
+        one["spoils"],
     )
 
 

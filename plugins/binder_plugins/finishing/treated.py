@@ -33,6 +33,16 @@ class Treated:
         return bool(re.search(r"\bcase[- ]harden", self.text.lower()))
 
     @property
+    def is_softened(self) -> bool:
+        """Whether its stock is softened before it is cut."""
+        return any(_says(self.text, word) for word in ("annealed", "softened"))
+
+    @property
+    def is_eased(self) -> bool:
+        """Whether the stress is let out of it."""
+        return "stress relieved" in self.text.lower().replace("-", " ")
+
+    @property
     def is_tempered(self) -> bool:
         """Whether tempering is said."""
         return "temper" in self.text.lower()
@@ -43,11 +53,23 @@ def treated(design: Design) -> Iterator[Treated]:
     items: list[Part | Fabrication] = [*design.parts.values(), *design.fabrications.values()]
     for item in items:
         if item.finish:
-            material = design.facts.about(MaterialFact, item.name)
+            material = material_of(item, design)
             at = _place(item, design)
             yield Treated(
                 item, item.finish, at, processes_in(item.finish), material, heat_for(material)
             )
+
+
+def material_of(item: Part | Fabrication, design: Design) -> MaterialFact | None:
+    """Its material; that of a fabrication where all its made pieces are of one."""
+    if isinstance(item, Part):
+        return design.facts.about(MaterialFact, item.name)
+    found = [
+        fact
+        for piece in item.pieces
+        if (fact := design.facts.about(MaterialFact, piece.item)) is not None
+    ]
+    return found[0] if len({fact.id for fact in found}) == 1 else None
 
 
 def bare_places(item: str, design: Design) -> tuple[str, ...]:

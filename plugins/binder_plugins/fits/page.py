@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from binder.api import (
+    Beside,
     Blank,
     Block,
     Column,
@@ -65,9 +66,11 @@ def _sheet(fit: MadeFit, design: Design) -> Section:
     rows = tuple(_row(name, half, fit, units) for name, half in _halves(fit))
     words = f"hole {_limits(fit, fit.hole, units)}, shaft {_limits(fit, fit.shaft, units)}"
     blocks: list[Block] = [
-        Facts(tuple(_facts(fit, design))),
+        Beside(
+            Facts(tuple(_facts(fit, design))),
+            Picture(zones(fit, units), f"zones of hole and shaft to scale: {words}"),
+        ),
         Table(_COLUMNS, rows),
-        Picture(zones(fit, units), f"zones of hole and shaft to scale: {words}"),
     ]
     name = fit.subject.replace(" ", "-")
     title = f"{fit.subject}: {nominal(fit.nominal, units)}"

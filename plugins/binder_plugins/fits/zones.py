@@ -6,11 +6,11 @@ from binder.api import Anchor, Drawing, DrawnBox, DrawnLabel, Line, Stroke
 from binder_plugins.fits.facts import Half, MadeFit
 from binder_plugins.fits.figures import size
 
-_WIDTH = 110.0
+_WIDTH = 72.0
 _TALL = 26.0
 _LETTER = 2.5
 _TOP = 4.0
-_HOLE_X, _SHAFT_X, _ZONE = 40.0, 70.0, 16.0
+_HOLE_X, _SHAFT_X, _ZONE = 27.0, 45.0, 13.0
 _LEAST_UM = 5.0
 _THIN = 0.4
 
@@ -22,8 +22,8 @@ def zones(fit: MadeFit, units: str) -> Drawing:
     scale = _TALL / max(high - low, _LEAST_UM)
     zero = _TOP + high * scale
     shapes = (
-        Line(22.0, zero, _WIDTH - 2, zero, Stroke.CENTRE),
-        DrawnLabel(20.0, zero + _LETTER / 2, size(fit.mm, units), _LETTER, Anchor.END),
+        Line(12.0, zero, _WIDTH - 2, zero, Stroke.CENTRE),
+        DrawnLabel(11.0, zero + _LETTER / 2, size(fit.mm, units), _LETTER, Anchor.END),
         *_zone(fit.hole, _HOLE_X, "hole", 0.1, zero, scale, units),
         *_zone(fit.shaft, _SHAFT_X, "shaft", 0.35, zero, scale, units),
     )

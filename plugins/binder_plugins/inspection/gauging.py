@@ -8,8 +8,8 @@ from __future__ import annotations
 
 from binder.api import HalfFact, Workshop, exact
 
-_BEST = 10
-_LEAST = 5
+BEST = 10
+LEAST = 5
 
 
 def tool_for(half: HalfFact, workshop: Workshop) -> str:
@@ -23,13 +23,13 @@ def tool_for(half: HalfFact, workshop: Workshop) -> str:
     width = float(exact(half.upper) - exact(half.lower))
     way = "inside" if is_hole(half) else "outside"
     tool = workshop.finest(exact(half.lower), exact(half.upper), way)
-    if tool is None or float(tool.resolution) * _LEAST > width:
+    if tool is None or float(tool.resolution) * LEAST > width:
         if is_hole(half):
             return "a plug turned to size"
         if not half.is_master:
             return "its own mate"
         return f"{tool.name}, as near as it reads" if tool is not None else "a borrowed instrument"
-    doubt = "" if float(tool.resolution) * _BEST <= width else ", read twice"
+    doubt = "" if float(tool.resolution) * BEST <= width else ", read twice"
     return f"{tool.name}{doubt}"
 
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from binder.api import (
     Blank,
+    Block,
     Column,
     Design,
     Diagnostic,
@@ -19,6 +20,7 @@ from binder.api import (
     Typed,
 )
 from binder_plugins.inspection.gauging import if_out, tool_for
+from binder_plugins.inspection.truing import alignment_blocks
 
 _COLUMNS = (
     Column("Item", 1.4, is_figure=True),
@@ -36,11 +38,12 @@ _WORDS = (
 
 
 def inspection_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
-    """One list, in the order of the parts."""
+    """Sizes in the order of the parts, then what must be true to what."""
     rows = tuple(_row(half, design) for half in _measured(design))
-    if rows:
-        blocks = (Paragraph((_WORDS,)), Table(_COLUMNS, rows))
-        yield Section("inspection", "Inspection", Place.INSPECTION, blocks)
+    blocks: list[Block] = [Paragraph((_WORDS,)), Table(_COLUMNS, rows)] if rows else []
+    blocks += alignment_blocks(design)
+    if blocks:
+        yield Section("inspection", "Inspection", Place.INSPECTION, tuple(blocks))
 
 
 def _measured(design: Design) -> Iterator[HalfFact]:

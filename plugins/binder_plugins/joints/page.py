@@ -51,6 +51,7 @@ def joint_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
             id="joints",
             title="Joints",
             place=Place.JOINTS,
+            starts_page=False,
             blocks=(
                 Paragraph((words.replace("`", ""),)),
                 Table(

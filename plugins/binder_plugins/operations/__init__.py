@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from binder.api import (
+    ActsFact,
     BarUse,
     BuildSequence,
     Check,
@@ -17,7 +18,9 @@ from binder.api import (
     MaterialFact,
     Page,
     PlanStep,
+    TaskTime,
     TogetherFact,
+    TreatmentFact,
     hookimpl,
     late,
 )
@@ -31,6 +34,10 @@ from binder_plugins.operations.checks import (
 )
 from binder_plugins.operations.codes import CODES
 from binder_plugins.operations.facts import Route
+from binder_plugins.operations.judging.metals import check_metals
+from binder_plugins.operations.judging.reach import check_reach
+from binder_plugins.operations.judging.room import check_room
+from binder_plugins.operations.judging.tools import check_tools
 from binder_plugins.operations.planning import WorkPlan, plan_work
 from binder_plugins.operations.routes import plan_routes
 from binder_solid.facts import FormFact
@@ -57,6 +64,10 @@ def binder_checks() -> Sequence[Check]:
         Check("bars can be cut", check_bars),
         Check("floors of holes are flat", check_floors),
         Check("thin pieces stay flat", check_warping),
+        Check("tools are owned", check_tools),
+        Check("tools reach the bottom", check_reach),
+        Check("there is room for work and tool", check_room),
+        Check("metals bear what is done to them", check_metals),
     ]
 
 
@@ -68,13 +79,22 @@ def binder_steps() -> Sequence[PlanStep]:
             "plan the routes",
             plan_routes,
             needs=(FormFact,),
-            gives=(Route, BarUse),
-            after=(FitFact, HalfFact, HardwareFact, JointFact, MaterialFact, TogetherFact),
+            gives=(Route, ActsFact, BarUse),
+            after=(
+                FitFact,
+                HalfFact,
+                HardwareFact,
+                JointFact,
+                MaterialFact,
+                TogetherFact,
+                TreatmentFact,
+            ),
         ),
         PlanStep(
             "plan the evenings",
             plan_work,
             needs=(Route, BuildSequence),
+            after=(TaskTime, TreatmentFact),
             gives=(WorkPlan, HoursFact),
             for_pages=True,
         ),
@@ -88,4 +108,5 @@ def binder_pages() -> Sequence[Page]:
         Page("operations", late(f"{_HERE}.leaf", "operation_pages")),
         Page("work on parts together", late(f"{_HERE}.together_pages", "together_pages")),
         Page("evenings", late(f"{_HERE}.evening_pages", "evening_pages")),
+        Page("holding up", late(f"{_HERE}.holding_page", "holding_pages")),
     ]

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 from binder.api import Code, Severity
+from binder_plugins.operations.judging.metal_codes import METAL_CODES
+from binder_plugins.operations.judging.reach_codes import REACH_CODES
+from binder_plugins.operations.judging.tool_codes import TOOL_CODES
 
 E, W, A = Severity.ERROR, Severity.WARNING, Severity.ADVICE
 
@@ -162,5 +165,6 @@ KNURL_BENDS_IT = Code(
     "Knurl thicker bar and turn it down beside the knurl, or clamp-type wheels from both sides.",
 )
 
-CODES = tuple(value for value in list(globals().values()) if isinstance(value, Code))
+_OWN = tuple(value for value in list(globals().values()) if isinstance(value, Code))
+CODES = (*_OWN, *TOOL_CODES, *REACH_CODES, *METAL_CODES)
 BY_NAME = {code.name: code for code in CODES}

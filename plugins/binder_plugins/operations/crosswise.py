@@ -15,6 +15,7 @@ from binder_plugins.operations.bench import (
     round_holder,
     vice_for,
 )
+from binder_plugins.operations.contours import contour_setups
 from binder_plugins.operations.faces import widened
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, ream, through
@@ -38,7 +39,7 @@ _MILLED = frozenset(
 def cross_setups(turning: Turning) -> Iterator[SetUp]:
     """The set-ups after the lathe, numbered on from those before."""
     number = len(turning.setups)
-    for build in (_flats, tooth_setups, _slits, _holes, _rings, _milled, _late):
+    for build in (_flats, tooth_setups, contour_setups, _slits, _holes, _rings, _milled, _late):
         for setup in build(turning, number + 1):
             number += 1
             yield setup

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
 
 _COLUMNS = (Column("", 0.45), Column("", 4), Column("", 8), Column("", 1.4, is_figure=True))
 _MOST_TOOLS = 14
+_VERBS = ("assemble", "bond", "put")
 
 
 def evening_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
@@ -57,12 +58,12 @@ def _evening(evening: Evening, plan: WorkPlan) -> Iterator[Block]:
     time = in_range(evening.minutes)
     yield Subheading(f"Evening {evening.number}: {time.least_min:.0f} to {time.most_min:.0f} min")
     yield Table(_COLUMNS, tuple(_rows(evening, plan)))
-    yield Paragraph(tuple(_foot(evening)))
+    yield Paragraph(tuple(_foot(evening, plan)))
 
 
 def _rows(evening: Evening, plan: WorkPlan) -> Iterator[tuple[Text, ...]]:
     for name in evening.jobs:
-        piece = plan.pieces[name.split(", part ")[0]]
+        piece = plan.pieces[piece_id(name)]
         part = f", {name.split(', ')[-1]}" if ", part " in name else ""
         share = piece.takes / (int(name.rsplit(" ", 1)[-1]) if part else 1)
         yield ((TickBox(f"evening {name}"),), _who(piece), (f"{_what(piece)}{part}",),
@@ -79,26 +80,46 @@ def _who(piece: Piece) -> Text:
 def _what(piece: Piece) -> str:
     setup = piece.setup
     if setup is None:
-        return ""
+        return piece.what
     where = f"{setup.machine}: " if setup.machine else ""
     acts = list(dict.fromkeys(act.act for act in setup.acts))
     shown = ", ".join(acts[:6]) + (" …" if len(acts) > 6 else "")
     return f"{where}{shown.replace('-', ' ')}"
 
 
-def _foot(evening: Evening) -> Iterator[Strong | str]:
+def _foot(evening: Evening, plan: WorkPlan) -> Iterator[Strong | str]:
     if evening.gates:
         yield Strong("Measure and write down: ")
         yield f"{'; '.join(evening.gates)}. "
     for remark in evening.remarks:
         yield f"{remark[0].upper()}{remark[1:]}. "
     if evening.cures:
-        yield "Leave it to cure until the next evening. "
+        yield Strong("Not to be touched before the next evening: ")
+        yield f"{'; '.join(_resting(evening, plan))}. "
     if evening.next_tools:
         tools = evening.next_tools[:_MOST_TOOLS]
         more = f" and {len(evening.next_tools) - len(tools)} more" if len(tools) < len(
             evening.next_tools) else ""  # fmt: skip
         yield Strong("Lay out for the next: ")
         yield f"{'; '.join(tools)}{more}."
-    elif not evening.gates and not evening.remarks:
+    elif evening.number == len(plan.evenings):
         yield "The last one."
+
+
+def _resting(evening: Evening, plan: WorkPlan) -> Iterator[str]:
+    """What cures, dries or is away, and for how long."""
+    for name in evening.cures:
+        piece = plan.pieces[piece_id(name)]
+        verb, _, rest = piece.title.partition(" the ")
+        is_task = piece.setup is None and verb in _VERBS
+        yield f"{f'the {rest}' if is_task else piece.title} ({rest_text(piece.rests_h)})"
+
+
+def rest_text(hours: float) -> str:
+    """`12 h`, or days beyond two."""
+    return f"{hours / 24:.0f} days" if hours > 48 else f"{hours:.0f} h"
+
+
+def piece_id(job: str) -> str:
+    """The piece of a job, which may be a part of it."""
+    return job.split(", part ", maxsplit=1)[0]

@@ -13,7 +13,8 @@ class Act:
 
     `act`, `tags`, `meets` and `end` are in the words of `binder_making.operation`. `ready`,
     `run` and `alone` are minutes: getting ready, doing it, and passing by itself. `lower` and
-    `upper` are limits in mm, `size` the diameter that is cut, `deep` how deep, both in mm.
+    `upper` are limits in mm, `size` the diameter that is cut, `deep` how deep, both in mm; `cuts`
+    in how many it is done, 0 where that is not known, `by_motor` whether the motor holds it back.
     `trouble` names a code of the plugin and says why it is reported.
     """
 
@@ -37,6 +38,8 @@ class Act:
     upper: float | None = None
     size: float = 0.0
     deep: float = 0.0
+    cuts: int = 0
+    by_motor: bool = False
     trouble: tuple[tuple[str, str], ...] = ()
     at: Span = NOWHERE
 

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
 _SAME_DRILL = 0.02
 _OVER = 0.1
 _WIDE = 6.0
+NOT_OWNED = "not owned"
 
 
 def drill_name(work: Work, size: float, *, fitted: bool) -> str:
@@ -24,7 +25,7 @@ def drill_name(work: Work, size: float, *, fitted: bool) -> str:
         found = workshop.nearest_drill(exact(size), exact(0), exact(_OVER))
         more = ", the next above"
     if found is None:
-        return f"{work.mm(size)} drill, not owned"
+        return f"{work.mm(size)} drill, {NOT_OWNED}"
     name = found.name if "drill" in found.name else f"{found.name} drill"
     return f"{name}{more}"
 

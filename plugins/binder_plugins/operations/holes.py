@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from binder.api import HalfFact, ThreadFact, exact
 from binder_making.cutting import drills_in_order, pecks
 from binder_plugins.operations.hole_tools import drill_name, sinker
+from binder_plugins.operations.tapped import tap_rpm
 from binder_plugins.operations.work import Work, hole_volume
 from binder_trade.explained import NotDefined
 
@@ -341,7 +342,7 @@ def _tap(work: Work, one: Located, where: Where) -> Iterator[Act]:
         kinds = f"{', '.join(tap.kinds)}"
     half = work.half(one.name)
     words = f"tap {thread}{_depth(work, one)}"
-    yield work.act(
+    act = work.act(
         "tap",
         f"{_many(one)}{half.what if half is not None and half.what.startswith('tap') else words}",
         feature=one.name,
@@ -352,6 +353,8 @@ def _tap(work: Work, one: Located, where: Where) -> Iterator[Act]:
         end=where.end,
         spoils="a blind hole full of chips breaks the tap" if is_blind else "",
     )
+    rpm = tap_rpm(work, one, where.machine)
+    yield replace(act, speed=f"{rpm:g}") if rpm else act
 
 
 def _sink(work: Work, one: Located, where: Where) -> Act:

@@ -7,54 +7,96 @@ from itertools import groupby
 from typing import TYPE_CHECKING
 
 from binder_making.sessions import Day, Job
+from binder_making.times import joining
 from binder_plugins.operations.minutes import setup_minutes
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Mapping, Sequence
+    from collections.abc import Iterator, Sequence
 
     from binder_plugins.operations.facts import SetUp
+    from binder_plugins.operations.whole import Whole
 
-_RISKY = frozenset({"tap", "part-off", "cut-teeth", "silver-solder", "braze", "weld"})
-_HOT = frozenset({"silver-solder", "braze", "soft-solder", "weld"})
-_BONDED = frozenset({"bond", "glue"})
+_RISKY = frozenset({"tap", "part-off", "cut-teeth", "silver-solder", "braze", "weld", "harden"})
+_HOT = frozenset(
+    {
+        "silver-solder",
+        "braze",
+        "soft-solder",
+        "weld",
+        "anneal",
+        "stress-relieve",
+        "harden",
+        "temper",
+    }
+)
+_COATED = frozenset({"mask", "paint", "plate", "blacken"})
+_CLEAN = frozenset({"bond", "glue", "assemble", "dry-assemble", "strip", "gauge", "measure"})
+_BONDED = {"bond": "retained", "glue": "glued"}
+_HOUR = 60.0
 
 
 @dataclass(frozen=True, slots=True)
 class Piece:
-    """One set-up of an item, or one task of the build order without any."""
+    """One set-up of an item, or one task of the build order without any.
+
+    Without a set-up `minutes`, `what`, `acts` and `tools` tell of it, and `wait_h` how many hours
+    pass by themselves afterwards.
+    """
 
     id: str
     title: str
     count: int
     setup: SetUp | None
     minutes: float = 0.0
+    what: str = ""
+    acts: frozenset[str] = frozenset()
+    tools: tuple[str, ...] = ()
+    wait_h: float = 0.0
 
     @property
     def takes(self) -> float:
         """Minutes for all that are made."""
         return setup_minutes(self.setup, self.count) if self.setup is not None else self.minutes
 
+    @property
+    def done(self) -> frozenset[str]:
+        """The acts of it."""
+        if self.setup is None:
+            return self.acts
+        return frozenset(act.act for act in self.setup.acts)
 
-def jobs_of(
-    sequence: Sequence[str],
-    piece_of: Mapping[str, str],
-    pieces: Mapping[str, Piece],
-    useful: float,
-) -> list[Job]:
+    @property
+    def rests_h(self) -> float:
+        """Hours before anything else is done to it; an hour or less passes within an evening."""
+        if self.setup is None:
+            return self.wait_h
+        cures = [joining(kind).wait_h for act, kind in _BONDED.items() if act in self.done]
+        alone = [act.alone / _HOUR for act in self.setup.acts if act.alone > _HOUR]
+        return max([*cures, *alone], default=0.0)
+
+    @property
+    def laid_out(self) -> tuple[str, ...]:
+        """What lies on the bench beforehand."""
+        if self.setup is None:
+            return self.tools
+        return tuple(dict.fromkeys(act.tool for act in self.setup.acts if _is_laid_out(act.tool)))
+
+
+def jobs_of(sequence: Sequence[str], whole: Whole, useful: float) -> list[Job]:
     """The jobs in order; a piece longer than an evening comes in several parts."""
-    runs = [name for name, _ in groupby(piece_of[one] for one in sequence)]
+    runs = dict.fromkeys(name for name, _ in groupby(whole.piece_of[one] for one in sequence))
     jobs: list[Job] = []
-    seen: dict[str, int] = {}
+    ends: dict[str, str] = {}
+    waits = whole.waits
     for name in runs:
-        seen[name] = seen.get(name, 0) + 1
-        if seen[name] == 1:
-            jobs += _parts(pieces[name], useful, jobs[-1:])
+        earlier = tuple(ends[one] for one in waits[name] if one in ends)
+        jobs += _parts(whole.pieces[name], useful, earlier)
+        ends[name] = jobs[-1].id
     return jobs
 
 
-def _parts(piece: Piece, useful: float, before: Sequence[Job]) -> Iterator[Job]:
+def _parts(piece: Piece, useful: float, earlier: tuple[str, ...]) -> Iterator[Job]:
     count = max(-(-int(piece.takes) // max(int(useful), 1)), 1)
-    earlier = tuple(one.id for one in before)
     for number in range(1, count + 1):
         name = piece.id if count == 1 else f"{piece.id}, part {number} of {count}"
         yield _job(piece, name, piece.takes / count, earlier, is_last=number == count)
@@ -62,23 +104,33 @@ def _parts(piece: Piece, useful: float, before: Sequence[Job]) -> Iterator[Job]:
 
 
 def _job(piece: Piece, name: str, minutes: float, after: tuple[str, ...], *, is_last: bool) -> Job:
-    setup = piece.setup
-    if setup is None:
-        return Job(id=name, minutes=minutes, family="bench", after=after)
-    acts = {act.act for act in setup.acts}
+    setup, acts = piece.setup, piece.done
     return Job(
         id=name,
         minutes=minutes,
-        family=f"{setup.machine} {setup.grip.kind}" if setup.machine else "bench",
-        setup=piece.id if setup.machine else "",
-        tools=tuple(dict.fromkeys(act.tool for act in setup.acts if _is_laid_out(act.tool))),
+        family=_family(piece),
+        setup=piece.id if setup is not None and setup.machine else "",
+        tools=piece.laid_out,
         is_risky=bool(acts & _RISKY),
-        is_safe_after=is_last,
-        cure_minutes=60.0 if acts & _BONDED and is_last else 0.0,
+        is_safe_after=is_last or setup is None or not setup.machine,
+        cure_minutes=_HOUR * piece.rests_h if is_last else 0.0,
         gate=_gate(piece) if is_last else "",
-        day=Day.HEAT if acts & _HOT else Day.ORDINARY,
-        after=after if acts & _HOT else (),
+        day=_day(acts),
+        after=after,
     )
+
+
+def _family(piece: Piece) -> str:
+    setup = piece.setup
+    return f"{setup.machine} {setup.grip.kind}" if setup is not None and setup.machine else "bench"
+
+
+def _day(acts: frozenset[str]) -> Day:
+    if acts & _COATED:
+        return Day.PAINT
+    if acts & _HOT:
+        return Day.HEAT
+    return Day.ANY if acts <= _CLEAN else Day.ORDINARY
 
 
 def _is_laid_out(tool: str) -> bool:

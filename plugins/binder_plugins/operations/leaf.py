@@ -1,8 +1,7 @@
-"""Routes to the operations on each part's leaf: a heading, a sketch and ticked rows a set-up."""
+"""Routes to the operations on each part's leaf: one table, a heading and a sketch a set-up."""
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import (
@@ -10,6 +9,7 @@ from binder.api import (
     Column,
     Design,
     Diagnostic,
+    Group,
     Inset,
     Link,
     Paragraph,
@@ -20,50 +20,61 @@ from binder.api import (
     Text,
     TickBox,
 )
+from binder_plugins.operations.cautioned import cautioned
 from binder_plugins.operations.facts import Act, Route, SetUp
 from binder_plugins.operations.minutes import route_text, setup_minutes
-from binder_plugins.operations.sketch import strip
+from binder_plugins.operations.sketch import sketch
+from binder_plugins.operations.told import minded, turns
 from binder_solid.facts import FormFact
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
 _COLUMNS = (
-    Column("", 0.45),
-    Column("Do", 6.2),
+    Column("", 0.5),
+    Column("Do", 7),
     Column("With", 3.6),
-    Column("r/min", 1.3, is_figure=True),
-    Column("Feed", 1.4, is_figure=True),
-    Column("Gauge", 2.4),
+    Column("r/min", 1.1, is_figure=True),
+    Column("Feed", 1.3, is_figure=True),
+    Column("Gauge", 2.2),
 )
-_BARE = tuple(replace(one, title="") for one in _COLUMNS)
 
 
 def operation_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Inset]:
     """The operations of every part and fabrication."""
     for route in design.facts.all(Route):
         if route.setups and route.subject not in design.tasks:
-            yield Inset(f"part-{route.subject}", tuple(_blocks(route, design)))
+            yield Inset(f"part-{route.subject}", tuple(_blocks(route, design)), is_foot=True)
 
 
 def _blocks(route: Route, design: Design) -> Iterator[Block]:
     off = f", {route.count} off" if route.count > 1 else ""
     yield Subheading(f"Operations: {route_text(route)}{off}")
-    form = design.facts.about(FormFact, route.subject)
-    drawing = strip(route.setups, form)
-    if drawing is not None:
-        yield Picture(drawing, "how it is gripped, by the number of the set-up")
-    yield from operations(route)
     if route.left:
         yield Paragraph((Strong("Left for its joint: "), *_left(route)))
+    yield operations(route, design)
 
 
-def operations(route: Route) -> Iterator[Block]:
-    """A heading and ticked rows for each set-up."""
-    for setup in route.setups:
-        yield Paragraph(tuple(_heading(setup, route.count)))
-        columns = _COLUMNS if setup is route.setups[0] else _BARE
-        yield Table(columns, tuple(_row(act) for act in setup.acts))
+def operations(route: Route, design: Design) -> Table:
+    """Ticked rows under a heading for each set-up, with its cautions and its grip."""
+    form = design.facts.about(FormFact, route.subject)
+    return Table(
+        _COLUMNS,
+        tuple(_row(act) for setup in route.setups for act in setup.acts),
+        groups=tuple(
+            _group(setup, caution, route.count, form) for setup, caution in cautioned(route, design)
+        ),
+        is_whole=True,
+    )
+
+
+def _group(setup: SetUp, caution: Text, count: int, form: FormFact | None) -> Group:
+    drawing = sketch(setup, form)
+    picture = None
+    if drawing is not None:
+        picture = Picture(drawing, f"how it is gripped in set-up {setup.number}")
+    words = (*_heading(setup, count), *((" ", *caution) if caution else ()))
+    return Group(words, len(setup.acts), picture)
 
 
 def _left(route: Route) -> Iterator[Link | str]:
@@ -102,7 +113,6 @@ def _on(words: str) -> str:
 
 
 def _row(act: Act) -> tuple[Text, ...]:
-    what: Text = (act.what[0].upper() + act.what[1:],)
-    if act.lower is not None:
-        what = (Strong(act.what[0].upper() + act.what[1:]),)
-    return ((TickBox(act.id),), what, (act.tool,), (act.speed,), (act.feed,), (act.measure,))
+    said = act.what[0].upper() + act.what[1:]
+    what: Text = (Strong(said) if act.lower is not None else said, minded(act))
+    return ((TickBox(act.id),), what, (act.tool,), (turns(act),), (act.feed,), (act.measure,))

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from binder.api import BuildSequence, Contribution, Design, Fact, HoursFact, Task
+from binder.api import BuildSequence, Contribution, Design, Fact, HoursFact, Task, TaskTime
 from binder_making.operation import Operation
 from binder_making.order import Loop, Order, in_order
 from binder_making.order import graph as graph_of
@@ -16,35 +16,29 @@ from binder_plugins.operations.facts import Route, SetUp
 from binder_plugins.operations.jobs import Piece, jobs_of
 from binder_plugins.operations.minutes import route_estimate
 from binder_plugins.operations.ordered import operation
+from binder_plugins.operations.tasks import task_pieces
+from binder_plugins.operations.whole import Whole
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
 _ON_ITS_LEAF = "the order on its leaf"
-# Minutes of what is no cutting: to measure an item, to put together, to try. Common practice.
-_TASKS = {"measure": 6.0, "assemble": 25.0, "test": 15.0, "join": 10.0, "make": 10.0}
 
 
 @dataclass(frozen=True, slots=True)
 class WorkPlan(Fact):
-    """The whole work in order: pieces by their ids, evenings, and what the order spends."""
+    """The whole work in order: pieces by their ids, evenings, and what the order spends.
+
+    `waits` names for each piece those that it waits for.
+    """
 
     pieces: dict[str, Piece]
+    waits: dict[str, tuple[str, ...]]
     evenings: tuple[Evening, ...]
     spent_min: float
     least_min: float
     setups: int
     minutes: float
-
-
-@dataclass(frozen=True, slots=True)
-class Whole:
-    """All operations with the reasons between them, and the piece that each belongs to."""
-
-    operations: tuple[Operation, ...]
-    reasons: tuple[Edge, ...]
-    pieces: dict[str, Piece]
-    piece_of: dict[str, str]
 
 
 def whole(design: Design) -> Whole:
@@ -91,14 +85,24 @@ def _of_task(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operation
         return
     together = design.facts.about(Route, task.id)
     if together is not None:
-        for setup in together.setups:
-            acts = [operation(task.id, setup, act) for act in setup.acts]
-            name = f"{task.id} {setup.number}"
-            yield Piece(name, together.title, together.count, setup), acts
+        yield from _put_together(task, together, design)
         return
-    minutes = _TASKS.get(kind, 10.0)
-    piece = Piece(task.id, task.title, 1, None, minutes=minutes)
-    yield piece, [Operation(id=task.id, act="gauge", minutes=minutes)]
+    yield from task_pieces(task, design)
+
+
+def _put_together(
+    task: Task, route: Route, design: Design
+) -> Iterator[tuple[Piece, list[Operation]]]:
+    """The set-ups in which parts are worked on together; what cures waits after the last."""
+    time = design.facts.about(TaskTime, task.id)
+    wait = time.wait_h if time is not None else 0.0
+    for setup in route.setups:
+        acts = [operation(task.id, setup, act) for act in setup.acts]
+        cures = wait if setup is route.setups[-1] else 0.0
+        yield (
+            Piece(f"{task.id} {setup.number}", route.title, route.count, setup, wait_h=cures),
+            acts,
+        )
 
 
 def _own(route: Route, task: Task, design: Design) -> Sequence[SetUp]:
@@ -120,13 +124,14 @@ def plan_work(design: Design) -> Contribution:
     order = in_order(found.operations, found.reasons)
     if not isinstance(order, Order) or not order.sequence:
         return Contribution()
-    jobs = jobs_of(order.sequence, found.piece_of, found.pieces, _useful(design))
+    jobs = jobs_of(order.sequence, found, useful_minutes(design))
     packed = evenings(jobs, Lengths(_whole(design)))
     minutes = sum(job.minutes for job in jobs)
     hours = HoursFact("", route_estimate(minutes).text, len(packed))
     plan = WorkPlan(
         "",
         found.pieces,
+        found.waits,
         packed,
         order.spent.minutes,
         order.bound.minutes,
@@ -141,5 +146,6 @@ def _whole(design: Design) -> float:
     return max(float(hours) * 60, 40.0) if hours is not None else 120.0
 
 
-def _useful(design: Design) -> float:
+def useful_minutes(design: Design) -> float:
+    """What an evening of this workshop leaves for work."""
     return Lengths(_whole(design)).useful_min

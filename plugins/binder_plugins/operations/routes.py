@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from binder.api import Contribution, Design, Fabrication, Feature, HalfFact
 from binder_plugins.operations import words
 from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
+from binder_plugins.operations.cautioned import acts_fact
 from binder_plugins.operations.crosswise import cross_setups
 from binder_plugins.operations.disc import disc_setups
 from binder_plugins.operations.easing import eased
@@ -20,6 +21,7 @@ from binder_plugins.operations.ordered import ordered
 from binder_plugins.operations.rows import hole_in_words
 from binder_plugins.operations.several import in_a_stick
 from binder_plugins.operations.together import plan_together
+from binder_plugins.operations.treating import brightened, hardened, softened
 from binder_plugins.operations.turning import Turning
 from binder_plugins.operations.work import Work, works
 from binder_solid.facts import FormFact, JoinedFact, Located, Stretch
@@ -38,13 +40,14 @@ def plan_routes(design: Design) -> Contribution:
     routes = [route_of(work) for work in items]
     uses = [work.use for work in items if work.use is not None and work.use.length > 0]
     together = plan_together({work.name: work for work in items}, design)
-    return Contribution(facts=[*routes, *uses, *together])
+    return Contribution(facts=[*routes, *map(acts_fact, routes), *uses, *together])
 
 
 def route_of(work: Work) -> Route:
     """The set-ups of one item, each with its acts in order."""
     planned, trouble = _setups(work)
-    done = [*planned, *_by_words(work), *_cleaned(work, planned), *eased(work)]
+    cut = [*planned, *_by_words(work)]
+    done = [*_softened(work, cut), *_cleaned(work, planned), *eased(work)]
     setups = _numbered(in_a_stick(work, done))
     found = ordered(work.name, setups)
     return Route(
@@ -56,6 +59,15 @@ def route_of(work: Work) -> Route:
         (*trouble, *found.trouble),
         work.item.at,
     )
+
+
+def _softened(work: Work, cut: Sequence[SetUp]) -> Iterator[SetUp]:
+    """Heat that softens goes between the sawing, or the joining, and the first other cut."""
+    is_first = bool(cut) and {act.act for act in cut[0].acts} == {"saw"}
+    sawn = 1 if is_first or isinstance(work.item, Fabrication) else 0
+    yield from cut[:sawn]
+    yield from softened(work)
+    yield from cut[sawn:]
 
 
 def _setups(work: Work) -> tuple[list[SetUp], list[tuple[str, str]]]:
@@ -266,8 +278,19 @@ def _words_of(one: Feature) -> str:
 
 
 def _cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
-    """Burrs off and, where another part is made to it, the size written down."""
+    """Burrs off, heat and polish, and, where another part is made to it, the size written down."""
     acts = [work.act("deburr", "take off all burrs, break sharp edges 0.2 mm", amount=1.0)]
+    heat = list(hardened(work))
+    if heat:
+        yield _at_bench(work, "by hand", "", acts)
+        yield from heat
+        acts = []
+    acts += brightened(work)
+    yield _at_bench(work, "by hand", "", [*acts, *_gates(work, setups)])
+
+
+def _gates(work: Work, setups: Sequence[SetUp]) -> Iterator[Act]:
+    """The sizes to which others are made."""
     seen: set[str] = set()
     made = {act.feature: act for setup in setups for act in setup.acts if act.lower is not None}
     for place, halves in work.halves.items():
@@ -276,8 +299,7 @@ def _cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
             continue
         seen.add(place)
         mine = tuple(one.joint for one in halves if one.is_master)
-        acts.append(replace(_gate(work, master, made.get(place)), joints=mine))
-    yield _at_bench(work, "by hand", "", acts)
+        yield replace(_gate(work, master, made.get(place)), joints=mine)
 
 
 def _gate(work: Work, master: HalfFact, made: Act | None) -> Act:

@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from dataclasses import replace
+from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from binder.api import (
     Drawing,
-    DrawnArea,
     DrawnBox,
     DrawnDisc,
     DrawnLabel,
@@ -23,42 +21,14 @@ if TYPE_CHECKING:
     from binder_solid.facts import FormFact
 
 Along = Callable[[float], float]
-WIDTH = 58.0
-HEIGHT = 22.0
-_JAW = 9.0
-_IN_ROW = 3
-_GAP = 2.0
+WIDTH = 52.0
+HEIGHT = 11.5
+_LOW = 9.5
+_JAW = 7.0
 _MARGIN = 3.0
-_TALL = 13.0
+_TALL = 7.0
 _TINT = 0.14
 _ROUND = frozenset({"chuck", "collet", "four-jaw", "centres", "mandrel"})
-
-
-def strip(setups: Sequence[SetUp], form: FormFact | None) -> Drawing | None:
-    """The sketches of a route side by side, numbered, three to a row."""
-    found = [(one.number, drawn) for one in setups if (drawn := sketch(one, form)) is not None]
-    if not found:
-        return None
-    shapes: list[DrawnShape] = []
-    for place, (number, drawing) in enumerate(found):
-        right, down = place % _IN_ROW * WIDTH, place // _IN_ROW * (HEIGHT + _GAP)
-        shapes += [moved(one, right, down) for one in drawing.shapes]
-        shapes.append(DrawnLabel(right + 1.0, down + 4.0, str(number), 3.5))
-    rows = -(-len(found) // _IN_ROW)
-    return Drawing(_IN_ROW * WIDTH, rows * (HEIGHT + _GAP), tuple(shapes))
-
-
-def moved(shape: DrawnShape, right: float, down: float) -> DrawnShape:
-    """A shape of a sketch in its place on the strip."""
-    if isinstance(shape, Polyline):
-        return replace(shape, points=tuple((x + right, y + down) for x, y in shape.points))
-    if isinstance(shape, Line):
-        return Line(
-            shape.x1 + right, shape.y1 + down, shape.x2 + right, shape.y2 + down, shape.stroke
-        )
-    if isinstance(shape, DrawnArea):
-        return shape
-    return replace(shape, x=shape.x + right, y=shape.y + down)
 
 
 def sketch(setup: SetUp, form: FormFact | None) -> Drawing | None:
@@ -91,7 +61,8 @@ def _in_the_lathe(grip: Grip, form: FormFact) -> Drawing:
     if grip.support.startswith("tailstock"):
         end = at(0.0 if flip else length)
         shapes += [Polyline(((end + 7, middle - 3), (end, middle), (end + 7, middle + 3)))]
-    shapes.append(Line(1.0, middle, WIDTH - 1.0, middle, Stroke.CENTRE))
+    far = min(max(at(low), at(high)) + _MARGIN + _JAW, WIDTH - 1.0)
+    shapes.append(Line(1.0, middle, far, middle, Stroke.CENTRE))
     return Drawing(WIDTH, HEIGHT, tuple(shapes))
 
 
@@ -140,20 +111,20 @@ def _mandrel(form: FormFact, at: Along, middle: float, scale: float) -> list[Dra
 def _in_the_vice(setup: SetUp, form: FormFact) -> Drawing:
     """The end of a block between two jaws, on parallels, its made face up."""
     wide, high = _seen(setup.datum, form)
-    scale = min((WIDTH - 30) / max(wide, 1e-3), (HEIGHT - 8) / max(high, 1e-3))
+    scale = min((WIDTH - 24) / max(wide, 1e-3), (_LOW - 5) / max(high, 1e-3))
     w, h = wide * scale, max(high * scale, 0.8)
-    left, floor = (WIDTH - w) / 2, HEIGHT - 5.5
+    left, floor = (WIDTH - w) / 2, _LOW - 4.5
     jaw = max(h * 0.7, 3.0)
     return Drawing(
         WIDTH,
-        HEIGHT,
+        _LOW,
         (
-            DrawnBox(left - 8, floor - jaw, 8, jaw + 4.5, _TINT),
-            DrawnBox(left + w, floor - jaw, 8, jaw + 4.5, _TINT),
-            DrawnBox(left - 8, floor + 2.5, w + 16, 2.5, _TINT),
+            DrawnBox(left - 7, floor - jaw, 7, jaw + 4.0, _TINT),
+            DrawnBox(left + w, floor - jaw, 7, jaw + 4.0, _TINT),
+            DrawnBox(left - 7, floor + 2.0, w + 14, 2.0, _TINT),
             DrawnBox(left, floor - h, w, h),
-            DrawnBox(left, floor, min(2.0, w / 3), 2.5, 0.0, Stroke.THIN),
-            DrawnBox(left + w - min(2.0, w / 3), floor, min(2.0, w / 3), 2.5, 0.0, Stroke.THIN),
+            DrawnBox(left, floor, min(2.0, w / 3), 2.0, 0.0, Stroke.THIN),
+            DrawnBox(left + w - min(2.0, w / 3), floor, min(2.0, w / 3), 2.0, 0.0, Stroke.THIN),
         ),
     )
 
@@ -170,21 +141,21 @@ def _seen(datum: str, form: FormFact) -> tuple[float, float]:
 
 def _in_a_vee(grip: Grip, form: FormFact) -> Drawing:
     """A round bar end on in a V-block, the drill above."""
-    middle, radius = WIDTH / 2, 5.0
-    floor = HEIGHT - 2
-    top = floor - 9
+    middle, radius = WIDTH / 2 - 8, 3.0
+    floor = HEIGHT - 0.5
+    top = floor - 6.5
     vee = (
-        (middle - 12, floor), (middle - 12, top), (middle - 7, top), (middle, top + 7),
-        (middle + 7, top), (middle + 12, top), (middle + 12, floor), (middle - 12, floor),
+        (middle - 9, floor), (middle - 9, top), (middle - 5, top), (middle, top + 5),
+        (middle + 5, top), (middle + 9, top), (middle + 9, floor), (middle - 9, floor),
     )  # fmt: skip
-    centre = top + 7 - radius * 1.414
+    centre = top + 5 - radius * 1.414
     return Drawing(
         WIDTH,
         HEIGHT,
         (
             Polyline(vee),
             DrawnDisc(middle, centre, radius),
-            Line(middle, 0.5, middle, centre - radius, Stroke.ARROW),
-            DrawnLabel(middle + 7, centre - 1, grip.on, 2.5),
+            Line(middle, 0.3, middle, centre - radius, Stroke.ARROW),
+            DrawnLabel(middle + 10, centre + 1, grip.on, 2.5),
         ),
     )

@@ -54,7 +54,7 @@ def _in_order(design: Design) -> list[TogetherFact]:
 
 def _leaf(fact: TogetherFact, route: Route, design: Design) -> Section:
     blocks: list[Block] = [Paragraph(tuple(_head(fact, route, design)))]
-    blocks += operations(route)
+    blocks.append(operations(route, design))
     title = route.title[0].upper() + route.title[1:]
     return Section(leaf_id(fact.subject), title, Place.TOGETHER, tuple(blocks), starts_page=False)
 

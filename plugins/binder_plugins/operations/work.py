@@ -39,6 +39,8 @@ if TYPE_CHECKING:
 _SAME = 1e-6
 _ALONG = frozenset({"turn", "taper"})
 _UNDER_POWER = frozenset({"turn", "face", "bore", "drill", "taper"})
+# Common practice, no source: a drill so small, in mm, and so many times too slow, snaps.
+_TINY_MM, _FAR = 0.8, 4.0
 # What is not even drilled before its parts are put together.
 _WHOLLY = ("drilled together", "set in mesh")
 
@@ -173,6 +175,7 @@ class Work:
             max(size, start),
             machine,
             finish=asked.get("finish", False),
+            deep=deep,
         )
         finer = None
         if known.get("speed") in _ALONG and size < start:
@@ -201,6 +204,8 @@ class Work:
             upper=upper,
             size=size,
             deep=deep,
+            cuts=_cuts(known.get("speed", ""), cut, size, start),
+            by_motor=cut is not None and cut.by_motor,
             trouble=wrong,
             at=self._at(feature),
         )
@@ -210,13 +215,13 @@ class Work:
         return found.at if found is not None else self.item.at
 
     def _cut(
-        self, act: str, size: float, machine: str, *, finish: bool
+        self, act: str, size: float, machine: str, *, finish: bool, deep: float = 0.0
     ) -> tuple[Cut | None, tuple[tuple[str, str], ...]]:
         there = self.machine(machine) if machine else None
         if not act or self.group is None or there is None or size <= 0:
             return None, ()
         try:
-            cut = advise(self.group, act, size, there, finish=finish)
+            cut = advise(self.group, act, size, there, finish=finish, deep_mm=deep)
         except NotDefined:
             return None, ()
         return cut, tuple(_troubles(cut, act, size, machine))
@@ -241,10 +246,9 @@ class Work:
         """Minutes of the cut by geometry, where speed and feed are known."""
         if cut is None or not cut.turning.rpm or not cut.feed_mm or deep <= 0:
             return None
-        if act in {"turn", "bore", "taper"} and start > 0:
-            depth = cut.depth_mm or 0.5
-            count = max(passes(start, size, depth), 1)
-            return max(turn_minutes(deep, cut.feed_mm, cut.turning.rpm, min(count, 400)), 1.0)
+        count = _cuts(act, cut, size, start)
+        if count:
+            return max(turn_minutes(deep, cut.feed_mm, cut.turning.rpm, count), 1.0)
         if act == "drill":
             return max(drill_min(deep, size, cut.feed_mm, cut.turning.rpm), 0.8)
         return None
@@ -336,6 +340,10 @@ def _troubles(cut: Cut, act: str, size: float, machine: str) -> list[tuple[str, 
     if cut.turning.way is Way.BY_HAND and act in _UNDER_POWER:
         words_of = f"{act} at ⌀{size:g} mm wants {cut.turning.wanted_rpm:.0f} r/min"
         found.append(("lowest-speed-too-fast", f"{words_of}, which the {machine} does not have"))
+    if act == "drill" and size < _TINY_MM and cut.turning.wanted_rpm > _FAR * cut.turning.rpm > 0:
+        words_of = f"a ⌀{size:g} mm drill wants {cut.turning.wanted_rpm:.0f} r/min"
+        has = f"the {machine} turns {cut.turning.rpm:g} at most"
+        found.append(("drill-turns-too-slowly", f"{words_of}; {has}"))
     if act == "drill" and cut.load is not None and not cut.load.is_carried:
         words_of = f"a ⌀{size:g} mm drill wants {cut.load.asked_w:.0f} W of the {machine}"
         found.append(("motor-too-weak", f"{words_of}; its motor has {cut.load.motor_w:.0f} W"))
@@ -346,6 +354,13 @@ def _speeds(cut: Cut | None, last: Cut | None) -> str:
     """The speed of the first cut, and that of the last where the work is thinner by then."""
     first, then = _speed(cut), _speed(last)
     return f"{first} to {then}" if then and then != first else first
+
+
+def _cuts(act: str, cut: Cut | None, size: float, start: float) -> int:
+    """In how many cuts a diameter is brought to another; 0 where it is not, or not known."""
+    if cut is None or act not in {"turn", "bore", "taper"} or start <= 0:
+        return 0
+    return min(max(passes(start, size, cut.depth_mm or 0.5), 1), 400)
 
 
 def _speed(cut: Cut | None) -> str:

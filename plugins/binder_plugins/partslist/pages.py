@@ -37,13 +37,13 @@ from binder.api import (
 from binder_plugins.partslist.counting import members_of
 
 _MADE = (
-    Column("Item", 1.5, is_figure=True),
-    Column("Off", 1.3, is_figure=True),
-    Column("Designation", 4.5),
-    Column("Reference", 4),
-    Column("Material", 4),
-    Column("Stock, finished length", 5),
-    Column("Remarks", 4),
+    Column("Item", 1.1, is_figure=True),
+    Column("Off", 0.9, is_figure=True),
+    Column("Designation", 4.4),
+    Column("Reference", 3.4),
+    Column("Material", 4.4),
+    Column("Stock, finished length", 5.9),
+    Column("Remarks", 3),
 )
 _OTHERS = (
     Column("Item", 1.5, is_figure=True),

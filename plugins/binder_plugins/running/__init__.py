@@ -40,7 +40,7 @@ def _care(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section
     yield from care_pages(design)
 
 
-def _first_run(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
+def _first_run(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
     from binder_plugins.running.first_page import first_run_pages
 
-    yield from first_run_pages(design)
+    yield from first_run_pages(design, findings)

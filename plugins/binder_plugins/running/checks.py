@@ -7,10 +7,11 @@ from collections.abc import Iterator
 from binder.api import Assembly, Design, Diagnostic
 from binder_plugins.running import codes
 from binder_plugins.running.moving import Moving, moving
-from binder_plugins.running.oiling import says_dry, says_oil
+from binder_plugins.running.oiling import says_dry, says_grease, says_oil
 
 _WOOD = ("hardwood", "softwood", "plywood")
 _RUNS_DRY = ("sintered-bronze", "ptfe", "nylon", "acetal", "cotton-phenolic-laminate")
+_FRICTION = ("belted", "rubs")
 _SOFT = ("plastic", "laminate", *_WOOD)
 # Unoiled metal on metal, m/s: common practice, no source.
 _DRY_MS = 0.1
@@ -32,6 +33,18 @@ def _oil(one: Moving) -> Iterator[Diagnostic]:
             one.joint.at,
             f"'{one.joint.name}' is oiled, and a half of it is wood",
             help="bush it with metal, or say `duty: dry`",
+        )
+    if says_grease(one) and any(fact.id == "sintered-bronze" for fact in one.materials):
+        yield codes.GREASE_ON_SINTERED.at(
+            one.joint.at,
+            f"'{one.joint.name}' runs in sintered bronze, and is greased",
+            help="soak the bush in warm oil instead",
+        )
+    if one.joint.kind in _FRICTION and (says_oil(one) or says_grease(one)):
+        yield codes.OIL_ON_FRICTION.at(
+            one.joint.at,
+            f"'{one.joint.name}' drives by friction, and is oiled",
+            help="keep it dry",
         )
     bears = any(fact.id in _RUNS_DRY or fact.group in _SOFT for fact in one.materials)
     if says_dry(one) and not bears and one.rubbing is not None and one.rubbing > _DRY_MS:

@@ -28,5 +28,28 @@ TEST_MISSING = Code(
     "assemblies:\n  winch: {of: [cheek, axle]}",
     "Write what it must do by itself: `test: the axle spins by two fingers`.",
 )
+GREASE_ON_SINTERED = Code(
+    "grease-on-sintered",
+    Severity.WARNING,
+    "A bush of sintered bronze that is to be greased.",
+    "Grease closes the pores; the oil in them no longer comes to the shaft, and it runs dry.",
+    "joints:\n  shaft: {runs_in: [shaft.journal, bush.bore], duty: slow and greased}"
+    "   # sintered bronze",
+    "Soak it in warm oil and say `duty: slow and oiled`, or make the bush of solid bronze.",
+)
+OIL_ON_FRICTION = Code(
+    "oil-on-friction",
+    Severity.WARNING,
+    "A drive that holds by friction, of which it is said that it is oiled or greased.",
+    "It slips under the first load, and rubber swells and rots in it.",
+    "drive:\n  pulleys: {belted: [one, other], belt: round, note: oil the belt}",
+    "Keep it dry; oil the bearings beside it sparingly.",
+)
 
-CODES = (OIL_SWELLS_WOOD, DRY_AND_FAST, TEST_MISSING)
+CODES = (
+    OIL_SWELLS_WOOD,
+    DRY_AND_FAST,
+    TEST_MISSING,
+    GREASE_ON_SINTERED,
+    OIL_ON_FRICTION,
+)

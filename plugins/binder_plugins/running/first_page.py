@@ -9,11 +9,13 @@ from binder.api import (
     Assembly,
     Blank,
     Block,
+    CautionLines,
     Checklist,
     Column,
     Design,
-    FitFact,
-    Joint,
+    Diagnostic,
+    Notice,
+    NoticeKind,
     Paragraph,
     Place,
     Section,
@@ -24,8 +26,8 @@ from binder.api import (
     TurningFact,
     load_data,
 )
+from binder_plugins.running.fault_page import fault_sections
 from binder_plugins.running.moving import Moving, moving
-from binder_plugins.running.tracing import Cause, fault_source, faults, numbered
 
 PACKAGE = "binder_plugins.running"
 _TURNS = (
@@ -34,32 +36,14 @@ _TURNS = (
     Column("Way round, seen from one side", 4),
     Column("Counted", 2.4),
 )
-_JOINTS = (
-    Column("No.", 0.8, is_figure=True),
-    Column("Joint", 4),
-    Column("Clearance", 3),
-    Column("Hole measured", 3),
-    Column("Shaft measured", 3),
-)
-_FAULTS = (
-    Column("Look at no.", 2.4),
-    Column("It is that one if", 4),
-    Column("Then", 6),
-)
 _WORDS = (
     "Only one thing is new at a time: by hand, then slowly, then longer, then with load. At the "
     "first tight place stop, and find it; nothing that binds runs itself free."
 )
-_TRACING = (
-    "Halve the way: take the drive apart in the middle of its numbers, and turn both halves by "
-    "hand. The half that has the fault is halved again. The numbers run outwards from what drives "
-    "the model, and then over what stands still. Measure the joint, write it down, and hold it "
-    "against its clearance."
-)
 _AIR = ("air", "steam")
 
 
-def first_run_pages(design: Design) -> Iterator[Section]:
+def first_run_pages(design: Design, findings: tuple[Diagnostic, ...] = ()) -> Iterator[Section]:
     """The checklist, and a section on faults."""
     found = moving(design)
     if not found:
@@ -68,14 +52,22 @@ def first_run_pages(design: Design) -> Iterator[Section]:
     tests = [one for one in design.assemblies.values() if one.test]
     before, *after = load_data(PACKAGE, "first_run.yaml")["stages"]
     # Each assembly is tried by hand before it goes into the next; the whole at its work comes last.
-    blocks: list[Block] = [Paragraph((_WORDS,)), *_stage(before, found, design)]
+    caution = CautionLines(design).at(("first run",))
+    blocks: list[Block] = [Paragraph((_WORDS,))]
+    if caution:
+        blocks.append(Notice(NoticeKind.CAUTION, "Before it runs", caution[1:]))
+    blocks += _stage(before, found, design)
     blocks += _tests("Each by itself", [one for one in tests if one.name in inner])
     for stage in after:
         blocks += _stage(stage, found, design)
     blocks += _tests("At its work", [one for one in tests if one.name not in inner])
     blocks += _turns(design)
     yield Section(
-        "first-run", "First run", Place.FIRST_RUN, tuple(blocks), sections=tuple(_tracing(design))
+        "first-run",
+        "First run",
+        Place.FIRST_RUN,
+        tuple(blocks),
+        sections=tuple(fault_sections(design, findings)),
     )
 
 
@@ -133,39 +125,3 @@ def _turn(fact: TurningFact) -> tuple[Text, ...]:
         (way if fact.has_way else "its axis lies across",),
         (Blank(f"counted {fact.subject}", "r/min"),),
     )
-
-
-def _tracing(design: Design) -> Iterator[Section]:
-    joints = numbered(design)
-    found = faults(joints)
-    if found:
-        rows = tuple(_joint(n, one, design) for n, one in enumerate(joints, 1))
-        blocks: list[Block] = [Paragraph((_TRACING,)), Table(_JOINTS, rows)]
-        for fault in found:
-            causes = tuple(_cause(one) for one in fault.causes)
-            blocks += [Subheading(fault.sign), Table(_FAULTS, causes)]
-        blocks.append(Paragraph((f"After: {fault_source()}.",)))
-        yield Section("faults", "If it will not run", Place.FIRST_RUN, tuple(blocks))
-
-
-def _cause(one: Cause) -> tuple[Text, ...]:
-    return ((", ".join(map(str, one.numbers)),), (one.look,), (one.cure,))
-
-
-def _joint(number: int, joint: Joint, design: Design) -> tuple[Text, ...]:
-    fit = design.facts.about(FitFact, joint.name)
-    if fit is None:
-        return ((str(number),), (joint.name,), ("",), ("",), ("",))
-    places = [end.partition(".")[2] or end for end in (fit.hole, fit.shaft)]
-    hole, shaft = (Blank(f"joint {joint.name} {place}", design.units) for place in places)
-    return ((str(number),), (joint.name,), (_limits(fit),), (hole,), (shaft,))
-
-
-def _limits(fit: FitFact) -> str:
-    least, most = fit.clearance_min_um / 1000, fit.clearance_max_um / 1000
-    if fit.suit:
-        aim = fit.wanted_um / 1000
-        return f"{aim:.3f} mm, by making" if aim >= 0 else f"{-aim:.3f} mm of nip, by making"
-    if most <= 0:
-        return f"{-most:.3f} to {-least:.3f} mm of nip"
-    return f"{least:.3f} to {most:.3f} mm"

@@ -41,6 +41,11 @@ def says_oil(one: Moving) -> bool:
     return bool(re.search(r"\boil", one.words))
 
 
+def says_grease(one: Moving) -> bool:
+    """Whether its duty or note asks for grease."""
+    return bool(re.search(r"\bgreas", one.words))
+
+
 def says_dry(one: Moving) -> bool:
     """Whether its duty or note asks for none."""
     return bool(re.search(r"\b(dry|graphite)\b", one.words))

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
+from string import ascii_lowercase
 from typing import Any
 
-from binder.api import Design, Joint, load_data
+from binder.api import Design, Diagnostic, Joint, TraceFact, load_data
 from binder_plugins.running.moving import moving
 
 PACKAGE = "binder_plugins.running"
@@ -15,11 +16,23 @@ PACKAGE = "binder_plugins.running"
 
 @dataclass(frozen=True, slots=True)
 class Cause:
-    """The joints that may be at fault by their numbers, how to tell that one is, and the cure."""
+    """The joints that may be at fault by their numbers, how to tell that one is, and the cure.
+
+    `figures` are the marks of the drive's figures to look at (`3a`).
+    """
 
     numbers: tuple[int, ...]
     look: str
     cure: str
+    figures: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A figure of the drive with its mark: the number of its joint, and a letter."""
+
+    mark: str
+    fact: TraceFact
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,9 +52,38 @@ def numbered(design: Design) -> tuple[Joint, ...]:
     return (*along, *still)
 
 
-def faults(joints: tuple[Joint, ...]) -> tuple[Fault, ...]:
+def figures(joints: tuple[Joint, ...], design: Design) -> tuple[Figure, ...]:
+    """What the drive should measure, joint by joint."""
+    found = []
+    for number, joint in enumerate(joints, 1):
+        own = [one for one in design.facts.all(TraceFact) if one.joint == joint.name]
+        found += [Figure(f"{number}{_letter(n)}", one) for n, one in enumerate(own)]
+    return tuple(found)
+
+
+def _letter(place: int) -> str:
+    """a, b ... z, then aa."""
+    return ascii_lowercase[place % 26] * (place // 26 + 1)
+
+
+def remarked(
+    joints: tuple[Joint, ...], findings: Sequence[Diagnostic]
+) -> tuple[tuple[int, Diagnostic], ...]:
+    """What the checks have said already of a joint, by its number: the first place to look."""
+    return tuple(
+        (number, one)
+        for number, joint in enumerate(joints, 1)
+        for one in findings
+        if (one.span.file, one.span.line) == (joint.at.file, joint.at.line)
+        or f"'{joint.name}'" in one.message
+    )
+
+
+def faults(joints: tuple[Joint, ...], traced: Sequence[Figure] = ()) -> tuple[Fault, ...]:
     """Those that the joints can have."""
-    found = [Fault(row["sign"], tuple(_causes(row, joints))) for row in _rows()]
+    kinds = {joint.kind for joint in joints}
+    rows = [row for row in _rows() if "needs" not in row or not kinds.isdisjoint(row["needs"])]
+    found = [Fault(row["sign"], tuple(_causes(row, joints, traced))) for row in rows]
     return tuple(one for one in found if one.causes)
 
 
@@ -50,11 +92,20 @@ def fault_source() -> str:
     return str(load_data(PACKAGE, "faults.yaml")["source"])
 
 
-def _causes(row: Mapping[str, Any], joints: tuple[Joint, ...]) -> Iterator[Cause]:
+def _causes(
+    row: Mapping[str, Any], joints: tuple[Joint, ...], traced: Sequence[Figure]
+) -> Iterator[Cause]:
     for cause in row["causes"]:
         numbers = [n for n, joint in enumerate(joints, 1) if joint.kind in cause["kinds"]]
         if numbers:
-            yield Cause(tuple(numbers), cause["look"], cause["cure"])
+            names = {joints[n - 1].name for n in numbers}
+            words = tuple(cause.get("figures", ()))
+            marks = [
+                one.mark
+                for one in traced
+                if one.fact.joint in names and words and one.fact.what.startswith(words)
+            ]
+            yield Cause(tuple(numbers), cause["look"], cause["cure"], tuple(marks))
 
 
 @cache

@@ -15,6 +15,7 @@ from binder.api import (
     Page,
     PlaceFact,
     PlanStep,
+    StepSizeFact,
     ThreadFact,
     hookimpl,
 )
@@ -33,11 +34,12 @@ from binder_plugins.shapes.kinds import shape_kinds
 from binder_plugins.shapes.laying.flats import lay_flat
 from binder_plugins.shapes.leaves import part_leaves
 from binder_plugins.shapes.placing import place_surfaces
+from binder_plugins.shapes.settling import settle_shapes
 from binder_plugins.shapes.shape_codes import SHAPE_CODES
 from binder_plugins.shapes.sizing import size_parts
 from binder_plugins.shapes.sold import check_sections
 from binder_plugins.shapes.suiting import check_suited
-from binder_solid.facts import FlatFact, FormFact, JoinedFact
+from binder_solid.facts import ContourFact, FlatFact, FormFact, JoinedFact
 
 
 @hookimpl
@@ -56,6 +58,12 @@ def binder_codes() -> Sequence[Code]:
 def binder_steps() -> Sequence[PlanStep]:
     """What each part needs of stock, and what is known of its places."""
     return [
+        PlanStep(
+            "settle shapes",
+            settle_shapes,
+            after=(StepSizeFact, ContourFact),
+            settles_shapes=True,
+        ),
         PlanStep("size the parts", size_parts, gives=(CutSize,)),
         PlanStep("place the surfaces", place_surfaces, needs=(CutSize,), gives=(PlaceFact,)),
         PlanStep(

@@ -6,6 +6,7 @@ import math
 from fractions import Fraction
 
 from binder.api import Part, Size, exact
+from binder_plugins.shapes.vocabulary.cams import Cam
 from binder_plugins.shapes.vocabulary.rods import Sheet, Tube, Wire
 from binder_plugins.shapes.vocabulary.toothed import Gear, Rack, Ratchet, Sprocket
 from binder_plugins.shapes.vocabulary.wheels import Profile, Pulley, Spring, Wheel
@@ -24,7 +25,7 @@ def round_size(part: Part, shape: object) -> Round | None:
     if isinstance(shape, Pulley):
         widest = max(size.exact for size in shape.diameters)
         return _with_hub(shape, widest, len(shape.diameters) * shape.width.exact)
-    if isinstance(shape, (Gear, Ratchet, Sprocket)):
+    if isinstance(shape, (Gear, Ratchet, Sprocket, Cam)):
         across = _over_teeth(shape)
         return _with_hub(shape, across, shape.width.exact) if across is not None else None
     return None
@@ -55,12 +56,14 @@ def _with_hub(shape: object, across: Fraction, long: Fraction) -> Round:
     return across, long
 
 
-def _over_teeth(shape: Gear | Ratchet | Sprocket) -> Fraction | None:
-    """The outside diameter: as written, or over the teeth."""
+def _over_teeth(shape: Gear | Ratchet | Sprocket | Cam) -> Fraction | None:
+    """The outside diameter: as written, over the teeth, or twice the reach of a cam."""
     from binder_plugins.shapes.forming.toothed import reckoned, teeth_of
     from binder_solid.faults import Unbuildable
     from binder_solid.lines import least_and_most
 
+    if isinstance(shape, Cam):
+        return exact(2 * shape.contour.reach_mm) if shape.contour is not None else None
     if isinstance(shape, (Ratchet, Gear)) and shape.outside is not None:
         return shape.outside.exact
     if isinstance(shape, Gear):

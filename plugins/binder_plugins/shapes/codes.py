@@ -55,7 +55,7 @@ STOCK_WRONG_FORM = Code(
 STILL_TO_SUIT = Code(
     "still-to-suit",
     Severity.ERROR,
-    "A feature is left to suit, and no joint says what it has to suit.",
+    "A feature or step is left to suit, and no joint says what it has to suit.",
     "It cannot be drilled: nobody knows how large.",
     "features:\n  bore: {reamed: to suit, on: boss, depth: through}   # and no joint names it",
     "Write its size, or the joint in which it meets another part.",

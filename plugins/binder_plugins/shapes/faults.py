@@ -30,6 +30,7 @@ _PARTS_OF = {
     "gear": ["hub"],
     "ratchet": ["hub"],
     "sprocket": ["hub"],
+    "cam": ["hub"],
     "pulley": ["hub", *(f"step{n}" for n in range(1, 9))],
     "flywheel": ["hub"],
     "handwheel": ["hub"],

@@ -11,12 +11,14 @@ from binder.api import (
     Kind,
     Length,
     LengthOrRest,
+    LengthToCome,
     Model,
     Name,
     Slot,
     TaperOf,
     Words,
 )
+from binder_plugins.shapes.vocabulary.cams import Cam
 from binder_plugins.shapes.vocabulary.rods import Sheet, Tube, Wire
 from binder_plugins.shapes.vocabulary.toothed import Gear, Rack, Ratchet, Sprocket
 from binder_plugins.shapes.vocabulary.wheels import Profile, Pulley, Spring, Wheel
@@ -32,7 +34,7 @@ class TurnedStep(Model):
 
     name: Name | None = None
     length: LengthOrRest
-    diameter: Length | None = None
+    diameter: LengthToCome | None = None
     taper: TaperOf | None = None
     hexagon: Length | None = None
     square: Length | None = None
@@ -93,6 +95,7 @@ def shape_kinds() -> list[Kind]:
         Kind(Slot.SHAPE, "gear", Gear, "a spur gear: module or dp, teeth, width"),
         Kind(Slot.SHAPE, "rack", Rack, "a rack: module or dp, teeth, width, height"),
         Kind(Slot.SHAPE, "ratchet", Ratchet, "a ratchet wheel: teeth, outside, depth, width"),
+        Kind(Slot.SHAPE, "cam", Cam, "a plate cam: its width; its drive says the contour"),
         Kind(Slot.SHAPE, "sprocket", Sprocket, "a sprocket: pitch, roller, teeth, width"),
         Kind(Slot.SHAPE, "pulley", Pulley, "a pulley: groove, diameters, width, belt"),
         Kind(Slot.SHAPE, "flywheel", Wheel, "a flywheel: outside, rim, width, hub, spokes"),

@@ -50,10 +50,7 @@ def part_leaves(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
 def _leaf(part: Part, design: Design) -> Section:
     is_drawn = design.facts.about(ViewsFact, part.name) is not None
     blocks: list[Block] = [] if is_drawn else list(_told(part, design))
-    units = design.units
-    if part.features:
-        blocks.append(_features(part.name, part.features, units))
-    blocks += _halves(part.name, design)
+    blocks += _features(part.name, part.features, design)
     if part.note:
         blocks.append(Paragraph((Strong("Note: "), part.note)))
     if part.because:
@@ -143,27 +140,48 @@ def _section(step: TurnedStep, units: str) -> str:
     return f"{words}, thrown {size_text(step.throw, units)}{clock}"
 
 
-def _features(owner: str, features: tuple[Feature, ...], units: str) -> Table:
-    columns = (
-        Column("Feature", 2),
-        Column("What", 4),
-        Column("Where", 4),
-        Column("Measured", 2),
-    )
-    rows = tuple(_feature(owner, feature, units) for feature in features)
-    return Table(columns, rows, caption="Cut or formed in it")
+_CUT = (
+    Column("Feature", 2.2),
+    Column("To size", 4.6),
+    Column("Where", 3.4),
+    Column("Meets", 5),
+    Column("Measured", 2.7),
+)
+
+
+def _features(owner: str, features: tuple[Feature, ...], design: Design) -> Iterator[Table]:
+    """What is cut in a part, and what its joints ask of it, each place said once."""
+    halves = [half for half in design.facts.all(HalfFact) if half.item == owner]
+    met = {half.place for half in halves} | {half.joint for half in halves}
+    rows = [
+        _feature(owner, one, design.units)
+        for one in features
+        if one.name not in met and one.implied_by not in met
+    ]
+    rows += [_half(half, _cut_for(half, features), design) for half in halves]
+    if rows:
+        yield Table(_CUT, tuple(rows), caption="Cut in it, and what it meets")
+
+
+def _cut_for(half: HalfFact, features: tuple[Feature, ...]) -> Feature | None:
+    """The feature that is a half of a joint: of the name of its place, or the joint's own."""
+    named = (one for one in features if one.name == half.place)
+    return next(named, next((one for one in features if one.implied_by == half.joint), None))
 
 
 def _feature(owner: str, feature: Feature, units: str) -> tuple[Text, ...]:
-    notes = [note for note in (feature.entry.note, feature.entry.because) if note]
-    dummy = " (dummy)" if feature.is_dummy else ""
-    note = f"; {'; '.join(notes)}" if notes else ""
     return (
         (_name(feature),),
-        (what(feature, units) + dummy + note,),
+        (what(feature, units) + _remarks(feature),),
         (where(feature, units),),
+        (),
         (Blank(f"{owner} {feature.name}", units),),
     )
+
+
+def _remarks(feature: Feature) -> str:
+    notes = [note for note in (feature.entry.note, feature.entry.because) if note]
+    return (" (dummy)" if feature.is_dummy else "") + "".join(f"; {note}" for note in notes)
 
 
 def _name(feature: Feature) -> Typed | str:
@@ -173,26 +191,16 @@ def _name(feature: Feature) -> Typed | str:
     return Typed(feature.name)
 
 
-def _halves(owner: str, design: Design) -> Iterator[Block]:
-    """What the joints ask of this part: the size, what it meets, how the half is made."""
-    columns = (
-        Column("Place", 2),
-        Column("To size", 5),
-        Column("Meets", 4),
-        Column("How", 3.4),
-        Column("Measured", 3),
-    )
-    halves = [half for half in design.facts.all(HalfFact) if half.item == owner]
-    if halves:
-        rows = tuple(_half(half, design) for half in halves)
-        yield Table(columns, rows, caption="Where it meets other parts")
-
-
-def _half(half: HalfFact, design: Design) -> tuple[Text, ...]:
-    units = design.units
+def _half(half: HalfFact, feature: Feature | None, design: Design) -> tuple[Text, ...]:
+    """What a joint asks of a place: the size, what it meets, how the half is made."""
     how = f"{half.how}; make this half first" if half.is_master else half.how
-    blank: Text = (Blank(f"joint {half.joint} {half.place}", units),)
-    return ((Typed(half.place),), (half.what,), (_mate(half.mate, design),), (how,), blank)
+    return (
+        (Typed(half.place),),
+        (half.what + (_remarks(feature) if feature else ""),),
+        (where(feature, design.units) if feature else "",),
+        (f"{_mate(half.mate, design)}: {how}" if how else _mate(half.mate, design),),
+        (Blank(f"joint {half.joint} {half.place}", design.units),),
+    )
 
 
 def _mate(mate: str, design: Design) -> str:
@@ -208,14 +216,11 @@ def _joined(one: Fabrication, design: Design) -> Section:
     pieces = ", ".join(
         f"{member.count} off {_item_title(member.item, design)}" for member in one.pieces
     )
-    units = design.units
     joined = one.joined.replace("_", " ")
     blocks: list[Block] = [
         Facts((("Pieces", (pieces,)), ("Joined", (f"{joined}, then machined as one",))))
     ]
-    if one.features:
-        blocks.append(_features(one.name, one.features, units))
-    blocks += _halves(one.name, design)
+    blocks += _features(one.name, one.features, design)
     if one.note:
         blocks.append(Paragraph((Strong("Note: "), one.note)))
     return _as_leaf(one, design, blocks)

@@ -45,6 +45,7 @@ _USUAL_FORM = {
     "rack": "flat bar",
     "ratchet": "round bar",
     "sprocket": "round bar",
+    "cam": "round bar",
     "pulley": "round bar",
     "flywheel": "round bar",
     "handwheel": "round bar",

@@ -7,9 +7,17 @@ from collections.abc import Iterator, Sequence
 
 from binder.api import Answer, Asked, Result, Workshop, asked, unread
 from binder_plugins.slides.answering import reasons
-from binder_trade.tapers import Taper, from_angle, from_diameters, from_ratio, morse, set_over
+from binder_trade.tapers import (
+    Taper,
+    from_angle,
+    from_diameters,
+    from_ratio,
+    morse,
+    set_over,
+    sine_packing,
+)
 
-_NAMES = ("large", "small", "length", "angle", "between")
+_NAMES = ("large", "small", "length", "angle", "between", "sine_bar")
 _RATIO = re.compile(r"1 ?(?::|in) ?([0-9]+(?:\.[0-9]+)?)")
 _MORSE = re.compile(r"(?:morse|mt)(?: taper)? ?(?:no\.? ?)?([0-9])", re.IGNORECASE)
 _SAYS = {
@@ -60,3 +68,7 @@ def _results(cone: Taper, given: Asked) -> Iterator[Result]:
     between = given.mm("between")
     if between is not None:
         yield Result("set_over", set_over(cone, between), "mm", "tailstock over by")
+    bar = given.mm("sine_bar")
+    if bar is not None:
+        packing = sine_packing(cone.included_deg, bar)
+        yield Result("sine_packing", packing, "mm", "packing under the sine bar")

@@ -71,9 +71,9 @@ def _sides(fact: FormFact) -> Iterator[Projection]:
 
 
 def _needs_end_view(fact: FormFact) -> bool:
-    """What is not round about the axis, or stands on a pitch circle; the teeth of a ratchet."""
+    """What is not round about the axis, or stands on a pitch circle; a ratchet, a cam."""
     return (
-        fact.shape == "ratchet"
+        fact.shape in ("ratchet", "cam")
         or any(one.corners for one in fact.stretches)
         or any(one.face == "axis" and len(one.spots) > 1 for one in fact.located)
     )

@@ -41,7 +41,7 @@ def workshop_pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator
         _named("Measuring tools", workshop.entry.measuring),
         stock(design),
     )
-    yield Section("workshop", "The workshop", Place.WORKSHOP, tuple(blocks))
+    yield Section("workshop", "The workshop", Place.WORKSHOP, tuple(blocks), starts_page=False)
 
 
 def _head(design: Design) -> Iterator[Block]:

@@ -5,16 +5,15 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from itertools import pairwise
 from typing import Final
 
 from binder_trade.explained import NotDefined, Step, amount, not_negative, positive, within
 from binder_trade.fits.printed import figures
+from binder_trade.shafting.line import Line, Piece
 from binder_trade.shafting.twist import STEEL_E
 
 BENDING: Final = "y'' = −M / E I, integrated piece by piece; strength of materials"
 STATICS: Final = "moments about the other bearing"
-_SAMPLES: Final = 24
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,14 +22,6 @@ class Load:
 
     at_mm: float
     force_n: float
-
-
-@dataclass(frozen=True, slots=True)
-class Piece:
-    """A length of the shaft from its left end on, and its second moment of area; mm, mm⁴."""
-
-    length_mm: float
-    inertia_mm4: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,14 +39,6 @@ class Bent:
     slopes_rad: tuple[float, float]
     at_loads_mm: tuple[float, ...]
     steps: tuple[Step, ...]
-
-
-def round_piece(length_mm: float, diameter_mm: float, bore_mm: float = 0.0) -> Piece:
-    """A round length of shaft; mm."""
-    size, bore = positive(diameter_mm, "the diameter"), not_negative(bore_mm, "the bore")
-    if bore >= size:
-        raise NotDefined("the bore is as large as the shaft", "give a smaller bore")
-    return Piece(positive(length_mm, "the length"), math.pi / 64 * (size**4 - bore**4))
 
 
 def spread(force_n: float, from_mm: float, to_mm: float, parts: int = 40) -> tuple[Load, ...]:
@@ -81,13 +64,27 @@ def bend(
 
     Places in mm from the left end. Raises NotDefined. Source: `STATICS`, `BENDING`.
     """
+    line, ends, carried = held_line(pieces, bearings_mm, loads, modulus_mpa)
+    return _bent(line, carried, ends, loads)
+
+
+def held_line(
+    pieces: Sequence[Piece],
+    bearings_mm: tuple[float, float],
+    loads: Sequence[Load],
+    modulus_mpa: float = STEEL_E,
+) -> tuple[Line, tuple[float, float], tuple[float, float]]:
+    """The bent line of a shaft, where its two bearings stand in mm, and what they carry in N.
+
+    Raises NotDefined. Source: `STATICS`, `BENDING`.
+    """
     _beside(pieces, loads)
     left, right = _bearings(pieces, bearings_mm)
     carried = _carried(left, right, loads)
     forces = [(load.at_mm, load.force_n) for load in loads]
     forces += [(left, -carried[0]), (right, -carried[1])]
-    line = _Line.of(pieces, forces, amount(modulus_mpa, "the modulus")).held(left, right)
-    return _bent(line, carried, (left, right), loads)
+    line = Line.of(pieces, forces, amount(modulus_mpa, "the modulus")).held(left, right)
+    return line, (left, right), carried
 
 
 def bend_overhung(
@@ -102,7 +99,7 @@ def bend_overhung(
     total = sum(load.force_n for load in loads)
     start = -sum(load.force_n * load.at_mm for load in loads)
     forces = [(load.at_mm, load.force_n) for load in loads] + [(0.0, -total)]
-    line = _Line.of(pieces, forces, amount(modulus_mpa, "the modulus"), start)
+    line = Line.of(pieces, forces, amount(modulus_mpa, "the modulus"), start)
     return _bent(line, (total, 0.0), (0.0, line.end), loads)
 
 
@@ -113,7 +110,7 @@ def both_planes(one: Bent, two: Bent) -> tuple[float, float]:
 
 
 def _bent(
-    line: _Line,
+    line: Line,
     carried: tuple[float, float],
     ends: tuple[float, float],
     loads: Sequence[Load],
@@ -162,87 +159,3 @@ def _carried(left: float, right: float, loads: Sequence[Load]) -> tuple[float, f
     total = sum(load.force_n for load in loads)
     second = sum(load.force_n * (load.at_mm - left) for load in loads) / (right - left)
     return total - second, second
-
-
-@dataclass(frozen=True, slots=True)
-class _Knot:
-    """The state at the left end of a stretch in which nothing changes but by its polynomial."""
-
-    at: float
-    moment: float
-    shear: float
-    stiffness: float
-    slope: float
-    sag: float
-
-    def after(self, along: float) -> tuple[float, float, float]:
-        """Moment, slope and deflection at a distance from the knot."""
-        moment = self.moment + self.shear * along
-        turned = (self.moment * along + self.shear * along**2 / 2) / self.stiffness
-        sunk = (self.moment * along**2 / 2 + self.shear * along**3 / 6) / self.stiffness
-        return moment, self.slope - turned, self.sag + self.slope * along - sunk
-
-
-@dataclass(frozen=True, slots=True)
-class _Line:
-    """The bent line as knots; `tilt` and `shift` set it on its bearings."""
-
-    knots: tuple[_Knot, ...]
-    end: float
-    tilt: float = 0.0
-    shift: float = 0.0
-
-    @classmethod
-    def of(
-        cls,
-        pieces: Sequence[Piece],
-        forces: Sequence[tuple[float, float]],
-        modulus: float,
-        moment: float = 0.0,
-    ) -> _Line:
-        ends = [0.0]
-        for piece in pieces:
-            ends.append(ends[-1] + piece.length_mm)
-        places = sorted({*ends, *(min(max(at, 0.0), ends[-1]) for at, _ in forces)})
-        knots: list[_Knot] = []
-        shear = slope = sag = 0.0
-        for start, stop in pairwise(places):
-            shear -= sum(force for at, force in forces if min(max(at, 0.0), ends[-1]) == start)
-            here = (start + stop) / 2
-            inertia = next(
-                p.inertia_mm4
-                for p, low, high in zip(pieces, ends, ends[1:], strict=False)
-                if low <= here <= high
-            )
-            knots.append(_Knot(start, moment, shear, modulus * inertia, slope, sag))
-            moment, slope, sag = knots[-1].after(stop - start)
-        return cls(tuple(knots), ends[-1])
-
-    def held(self, left: float, right: float) -> _Line:
-        low, high = self.deflection(left), self.deflection(right)
-        tilt = -(high - low) / (right - left)
-        return _Line(self.knots, self.end, tilt, -low - tilt * left)
-
-    @property
-    def moments(self) -> tuple[tuple[float, float], ...]:
-        return tuple((knot.at, knot.moment) for knot in self.knots)
-
-    def deflection(self, at: float) -> float:
-        knot = self._before(at)
-        return knot.after(at - knot.at)[2] + self.shift + self.tilt * at
-
-    def slope(self, at: float) -> float:
-        knot = self._before(at)
-        return knot.after(at - knot.at)[1] + self.tilt
-
-    def samples(self) -> tuple[tuple[float, float], ...]:
-        stops = [knot.at for knot in self.knots[1:]] + [self.end]
-        places = [
-            knot.at + (stop - knot.at) * each / _SAMPLES
-            for knot, stop in zip(self.knots, stops, strict=True)
-            for each in range(_SAMPLES + 1)
-        ]
-        return tuple((at, self.deflection(at)) for at in places)
-
-    def _before(self, at: float) -> _Knot:
-        return max((knot for knot in self.knots if knot.at <= max(at, 0.0)), key=lambda k: k.at)

@@ -8,8 +8,9 @@ from dataclasses import dataclass
 from typing import Final, Literal
 
 from binder_trade.explained import NotDefined, Step, amount, positive, within
-from binder_trade.shafting.beam import Load, Piece, bend, bend_overhung
+from binder_trade.shafting.beam import Load, bend_overhung, held_line
 from binder_trade.shafting.eigen import eigenvalues
+from binder_trade.shafting.line import Piece
 from binder_trade.shafting.twist import STEEL_E
 
 INFLUENCE: Final = (
@@ -140,7 +141,8 @@ def _unit(
     loads = [Load(each.at_mm, float(i == pulled)) for i, each in enumerate(masses)]
     if bearings is None:
         return bend_overhung(pieces, loads, modulus).at_loads_mm
-    return bend(pieces, bearings, loads, modulus).at_loads_mm
+    line, _, _ = held_line(pieces, bearings, loads, modulus)
+    return tuple(line.deflection(each.at_mm) for each in masses)
 
 
 def _rayleigh(unit: Sequence[Sequence[float]], kilos: Sequence[float]) -> float:

@@ -20,6 +20,7 @@ from binder_trade.tapers.taper import (
     interference_at,
     press_on,
     set_over,
+    sine_packing,
 )
 
 __all__ = [
@@ -42,4 +43,5 @@ __all__ = [
     "morse",
     "press_on",
     "set_over",
+    "sine_packing",
 ]

@@ -14,6 +14,8 @@ JUDGEMENT: Final = "half angle against the friction angle, friction 0.06 oiled t
 _INCH: Final = 25.4
 _OILED: Final = 0.06
 _DRY: Final = 0.14
+# Over 60° a sine bar tells little: common practice, no source.
+_STEEPEST_SINE: Final = 60.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,6 +145,19 @@ def set_over(taper: Taper, between_centres_mm: float) -> float:
     Source: geometry, half of the taper over the whole length between centres.
     """
     return positive(between_centres_mm, "the length between centres") / (2 * taper.one_in)
+
+
+def sine_packing(angle_deg: float, bar_mm: float) -> float:
+    """The packing under one roller of a sine bar that stands at an angle; mm.
+
+    `bar_mm` is between its rollers. Raises `NotDefined` for an angle that is none up to 60°,
+    where the packing tells little of the angle any more. Source: geometry, L sin α.
+    """
+    if positive(angle_deg, "the angle") > _STEEPEST_SINE:
+        raise NotDefined(
+            f"a sine bar is not set to {angle_deg:g}°", "set up the other angle, from upright"
+        )
+    return positive(bar_mm, "the sine bar") * math.sin(math.radians(angle_deg))
 
 
 def press_on(taper: Taper, interference_mm: float) -> float:

@@ -145,6 +145,27 @@ def test_pecks_of_a_deep_hole() -> None:
     assert cutting.pecks(14, 3).depths_mm == (6, 9, 12, 14)
 
 
+def test_a_deep_hole_is_drilled_slower_and_lighter() -> None:
+    # Published guide to drilling: 10 and 10 % at three diameters, 37.5 and 20 % at six.
+    machine = Machine(Speeds.between(1, 100_000))
+    flat = cutting.advise(STEEL, "drill", 5, machine)
+    for deep, speed, feed in ((10, 1, 1), (15, 0.9, 0.9), (30, 0.625, 0.8), (60, 0.625, 0.8)):
+        cut = cutting.advise(STEEL, "drill", 5, machine, deep_mm=deep)
+        assert cut.turning.wanted_rpm == pytest.approx(flat.turning.wanted_rpm * speed)
+        assert cut.feed_mm == pytest.approx(flat.feed_mm * feed)
+    assert (
+        cutting.advise(STEEL, "turn", 5, machine, deep_mm=60).turning
+        == cutting.advise(STEEL, "turn", 5, machine).turning
+    )
+
+
+def test_it_is_told_where_the_motor_holds_the_cut_back() -> None:
+    for act, watts in (("turn", 40), ("drill", 250)):
+        weak, strong = (Machine(Speeds((400,)), motor_w=w, swing_mm=200) for w in (watts, 2000))
+        assert cutting.advise(STEEL, act, 12, weak).by_motor
+        assert not cutting.advise(STEEL, act, 12, strong).by_motor
+
+
 def test_a_hole_that_no_drill_reaches() -> None:
     with pytest.raises(NotDefined):
         cutting.pecks(200, 3)

@@ -47,3 +47,22 @@ def test_every_kind_of_the_built_in_plugins_has_an_answer(slot: Slot, kind: Sign
     host = Host.load()
     keys = [one.key for plugin in host.plugins for one in plugin.kinds if one.slot is slot]
     assert not _unanswered(kind, keys)
+
+
+def test_every_act_has_an_answer_wherever_it_is_done() -> None:
+    """At a machine by what stands at the machine, at the bench by its own word."""
+    acts = [str(act) for act in _data("binder_plugins.operations", "acts.yaml")["acts"]]
+    powered = {
+        act
+        for act, row in _data("binder_plugins.operations", "acts.yaml")["acts"].items()
+        if row.get("speed")
+    }
+    by_hand = set(acts) - powered - {"part-off", "chamfer"}
+    assert not _unanswered(SignKind.ACT, by_hand)
+    assert not _unanswered(SignKind.ACT, [f"at the {one}" for one in ("lathe", "mill", "drill")])
+
+
+def test_every_act_that_rules_speak_of_has_an_answer() -> None:
+    words = _data("binder_making.precedence", "words.yaml")
+    at_machines = set(words["groups"]["machining"]) | {"part-off", "unchuck"}
+    assert not _unanswered(SignKind.ACT, set(words["acts"]) - at_machines)

@@ -183,3 +183,26 @@ def test_a_dummy_is_let_off_the_finding_and_not_the_caution(
     body = "parts:\n  boiler: {material: copper, dummy: true}\n"
     assert "pressure-needs-inspector" not in {one.code.name for one in outcome_of(body).findings}
     assert {"pressure", "pressure-test"} <= cautions_of(body).keys()
+
+
+@pytest.mark.parametrize(
+    "entry",
+    [
+        "{material: mild steel, finish: nickel plated}",
+        "{material: mild steel, finish: sprayed with two pack paint}",
+        "{material: beryllium copper}",
+        "{material: mild steel, note: with a strip of asbestos}",
+    ],
+)
+def test_work_for_a_trade_is_found_at_its_part(entry: str, outcome_of: Compile) -> None:
+    outcome = outcome_of(f"parts:\n  x: {entry}\n")
+    (found,) = (one for one in outcome.findings if one.code.name == "not-at-home")
+    span = found.span
+    assert outcome.document is not None
+    line = outcome.document.texts[span.file].splitlines()[span.line - 1]
+    assert line[span.column - 1 : span.end_column - 1] == "x"
+
+
+def test_what_is_painted_at_home_is_not_found(outcome_of: Compile) -> None:
+    outcome = outcome_of("parts:\n  x: {material: mild steel, finish: painted grey}\n")
+    assert "not-at-home" not in {one.code.name for one in outcome.findings}

@@ -8,6 +8,8 @@ from datetime import UTC, date, datetime
 
 import pytest
 
+from binder.api import Slot, load_data
+from binder.host import Host
 from binder_plugins.cautions.facts import caution_table
 from binder_plugins.cautions.matching import ANSWERED
 from binder_plugins.cautions.signs import SignKind
@@ -16,6 +18,9 @@ from binder_plugins.cautions.words import LONGEST_PHRASE, phrases
 
 ROWS = caution_table().cautions
 MOST_WORDS = 60
+MOST_IN_LINE = 16
+# What is about the shop as a whole, and read before any work: on the page of cautions alone.
+ON_THE_PAGE = {"manual", "alone", "cutting-fluid"}
 # A source that was looked up longer ago than this is looked up again before a release.
 MOST_YEARS = 5
 DAY = re.compile(r"20[0-9]{2}-[0-9]{2}-[0-9]{2}")
@@ -44,9 +49,11 @@ def _today() -> date:
 
 @each_row
 def test_a_row_is_whole_and_short(row: Caution) -> None:
-    texts = (row.id, row.title, row.text, row.source, row.edition, row.verified)
+    texts = (row.id, row.title, row.text, row.short, row.source, row.edition, row.verified)
     assert all(text.strip() for text in texts)
     assert len(row.text.split()) <= MOST_WORDS
+    assert len(row.short.split()) <= MOST_IN_LINE
+    assert not row.short.endswith(".")
     assert row.hazard in caution_table().hazards
     assert row.is_general or row.triggers
     assert not row.defers_to.endswith(".")
@@ -85,13 +92,13 @@ def test_no_source_is_too_old(row: Caution) -> None:
 @each_row
 def test_figures_stand_only_where_the_source_was_read(row: Caution) -> None:
     if not DAY.fullmatch(row.verified):
-        assert not re.search(r"[0-9]", row.title + row.text)
+        assert not re.search(r"[0-9]", row.title + row.text + row.short)
 
 
 @each_row
 def test_no_row_promises(row: Caution) -> None:
     promised = {"safe", "complies", "comply", "compliant", "certified safe"}
-    assert not phrases(f"{row.title} {row.printed_text}") & promised
+    assert not phrases(f"{row.title} {row.printed_text} {row.short}") & promised
 
 
 @each_row
@@ -100,6 +107,30 @@ def test_words_are_written_as_they_are_searched(row: Caution) -> None:
         for word in row.triggers.get(kind, ()):
             assert word in phrases(word.removeprefix("=")), word
             assert len(word.split()) <= LONGEST_PHRASE
+
+
+def test_every_row_is_printed_where_its_work_is_done() -> None:
+    """Not only on the page of cautions: an act, a joint, a finish or the first run carries it."""
+    assert {row.id for row in ROWS if not row.at} == ON_THE_PAGE
+
+
+@each_row
+def test_where_a_row_is_printed_is_a_word_of_the_work(row: Caution) -> None:
+    acts = set(load_data("binder_making.precedence", "words.yaml")["acts"])
+    acts |= set(load_data("binder_plugins.operations", "acts.yaml")["acts"])
+    joints = {
+        kind.key
+        for plugin in Host.load().plugins
+        for kind in plugin.kinds
+        if kind.slot in {Slot.JOINT, Slot.DRIVE}
+    }
+    places = {f"at the {one}" for one in ("lathe", "mill", "drill", "saw", "bench")}
+    # How a fabrication is joined, where that is no joint of its own.
+    joints |= {"brazed", "welded"}
+    known = (
+        acts | joints | places | {"drill at the mill", "in a chuck", "out of the bar", "first run"}
+    )
+    assert row.at - known <= row.triggers.get(SignKind.FINISH, frozenset())
 
 
 def test_ids_are_unique_and_every_hazard_is_used() -> None:

@@ -179,6 +179,10 @@ CASES = {
         spec("a b", HAND, "x: {chained: [a, b], teeth: [21, 63], pitch: 12.7 mm, "
              "centres: 500 mm}"),
     ),
+    "chain-teeth-few": (
+        spec("a b", HAND, "x: {chained: [⟪a⟫, b], teeth: [8, 30], pitch: 8 mm, centres: 120 mm}"),
+        spec("a b", HAND, "x: {chained: [a, b], teeth: [9, 30], pitch: 8 mm, centres: 120 mm}"),
+    ),
     "tackle-impossible": (
         spec("a", HAND, "⟪x⟫: {winds: [a, cord], rope: 1 mm, diameter: 20 mm, load: 1 kg, "
              "lines: 40}", more=CORD),
@@ -221,6 +225,16 @@ CASES = {
     "cam-undercut": (
         spec("a b", HAND, CAM.replace("x:", "⟪x⟫:") % ("10 mm", "30 deg", "flat", "")),
         spec("a b", HAND, CAM % ("60 mm", "120 deg", "flat", "")),
+    ),
+    "cam-impossible": (
+        spec("a b", HAND, "⟪x⟫: {cams: [a, b], lift: 6 mm, base: 20 mm, nose: 18 mm}"),
+        spec("a b", HAND, "x: {cams: [a, b], lift: 6 mm, base: 20 mm, nose: 4 mm}"),
+    ),
+    "cam-strikes": (
+        spec("a b", HAND, "⟪x⟫: {cams: [a, b], lift: 6 mm, base: 40 mm, nose: 6 mm, "
+             "follower: flat}"),
+        spec("a b", HAND, "x: {cams: [a, b], lift: 6 mm, base: 40 mm, nose: 6 mm, flank: 90 mm, "
+             "follower: flat}"),
     ),
     "worm-impossible": (
         spec("a b", HAND, "⟪x⟫: {worms: [a, b], teeth: 6, module: 1 mm, diameter: 12 mm}"),
@@ -300,7 +314,9 @@ def test_every_code_has_a_case() -> None:
     codes = (*gear_codes.CODES, *belt_codes.CODES, *duty_codes.CODES, *feed_codes.CODES)
     assert {one.name for one in codes} - {
         "cannot-divide",
+        "linkage-stands-otherwise",
         "motion-clash",
+        "pulley-differs",
         "shafts-stand-otherwise",
         "rope-too-short",
     } == set(CASES)

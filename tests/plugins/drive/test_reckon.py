@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from functools import cache
-from math import degrees
+from math import degrees, radians
 from typing import Any
 
 import pytest
@@ -212,6 +212,40 @@ def test_simple_indexing(asked: str, turns: int, move: set[tuple[int, int]]) -> 
     assert (found["holes"], found["circle"]) in move
 
 
+# 360° / 7 = 51.4286°. On 1 : 90 a turn is 4°, and a mark of 5′ is the 48th of it: 51.4286° are 12
+# turns and 3.4286°, 41.14 marks, so 41: 0.14 × 5′ = 0.71′ too near; 3 × that is the worst, 2.14′.
+def test_a_rotary_table_divides_by_its_dial() -> None:
+    found = answer("divide", "7 ratio 90 mark 5 min")
+    sizes = {one.name: one.value for one in found.results}
+    assert sizes["turn"] == 4
+    assert sizes["worst"] == pytest.approx(15 / 7)
+    # 15 / 7 minutes on a radius of 50 mm: geometry.
+    assert sizes["worst_on_100_mm"] == pytest.approx(50 * radians(15 / 7 / 60))
+    assert "2: 51°25.7′, 12 turns and 41 marks, 0.71′ too near" in found.notes
+    assert len([one for one in found.notes if one[0].isdigit()]) == 7
+
+
+@pytest.mark.parametrize(
+    ("asked", "turn", "first"),
+    [
+        ("11 ratio 72 mark 0.1 deg", 5, "2: 32°43.6′, 6 turns and 27 marks, 1.6′ too near"),
+        ("11 ratio 60 mark 1 min", 6, "2: 32°43.6′, 5 turns and 164 marks, 0.36′ too far"),
+        ("11 ratio 40 mark 2 min", 9, "2: 32°43.6′, 3 turns and 172 marks, 0.36′ too far"),
+    ],
+)
+def test_tables_of_other_worms(asked: str, turn: float, first: str) -> None:
+    """360° / 11 = 32°43.636′ (division): by a mark of 6′ 32°42′, of 1′ 32°44′, of 2′ 32°44′."""
+    found = answer("divide", asked)
+    assert {one.name: one.value for one in found.results}["turn"] == turn
+    assert first in found.notes
+
+
+def test_the_table_of_the_workshop_is_taken_where_it_has_no_head() -> None:
+    """The built-in one: 1 : 72. 72 / 18 = 4 turns; 54 is not whole, and goes by the dial."""
+    assert results("divide", "18")["turns"] == 4
+    assert results("divide", "54")["worst"] == pytest.approx(2)
+
+
 # The shape of the answer
 
 ASKED = (
@@ -223,6 +257,7 @@ ASKED = (
     ("ratio", "pitch 1.5 mm leadscrew 8 tpi wheels 20 25 30 40 50 60 127"),
     ("screw-travel", "lead 2 mm divisions 100 travel 12.34 mm"),
     ("divide", "54 ratio 40 holes 27 33 39"),
+    ("divide", "7 ratio 90 mark 5 min"),
 )
 
 
@@ -297,6 +332,9 @@ REFUSED = (
     ("divide", "54 ratio 0 holes 27"),
     ("divide", "54 ratio 40 holes 0"),
     ("divide", "nan ratio 40 holes 27"),
+    ("divide", "54 ratio 90 mark 5 mm"),
+    ("divide", "54 ratio 90 mark 0 min"),
+    ("divide", "54 ratio 90 mark 7 min"),  # a turn of 4° is no whole number of them
     # No circle of the Brown and Sharpe plates divides by 127: published article on indexing.
     ("divide", "127 ratio 40 holes 15 16 17 18 19 20 21 23 27 29 31 33 37 39 41 43 47 49"),
 )

@@ -9,10 +9,11 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from binder.api import TrainFact, TurningFact
+from binder.api import DrawnLabel, Picture, TrainFact, TurningFact
 from binder.compiler import Outcome
 from binder_plugins.drive.duties.duty import DutyFact
 from binder_plugins.drive.pairs.facts import BeltFact, MeshFact, ToothFact
+from binder_plugins.drive.pictures.diagram import diagram_of
 from binder_plugins.drive.train.solving import Speeds
 from tests.plugins.drive.train import HAND, spec
 
@@ -280,3 +281,29 @@ def test_a_chain_of_whole_links(compile_text: Compile) -> None:
     rows = dict(duty.rows)
     assert rows["Links"].startswith("122; 121.8")
     assert rows["Centres for them"] == "500.8 mm"
+
+
+def test_the_speed_of_a_chain_and_its_corners(compile_text: Callable[..., Outcome]) -> None:
+    """12 teeth of 8 mm at 60 r/min run 12 × 8 × 60 / 60 000 = 0.096 m/s; 1 − cos(180° / 12) = 3.4 %
+    and 1 − cos(180° / 30) = 0.5 % (polygon effect, any handbook of chains)."""
+    outcome = compile_text(spec("a b", HAND, "y: {chained: [a, b], teeth: [12, 30], pitch: 8 mm}"))
+    assert outcome.design is not None
+    duty = outcome.design.facts.about(DutyFact, "y")
+    assert duty is not None
+    rows = dict(duty.rows)
+    assert rows["Chain runs"] == "0.096 m/s"
+    assert "3.4% over the corners of 12 teeth, by 0.5% over those of 30" in rows["Rises and falls"]
+
+
+def test_the_diagram_tells_the_ratio_of_every_step(compile_text: Callable[..., Outcome]) -> None:
+    line = "y: {belted: [a, b], ratios: [0.5, 1, 2], smallest: 20 mm, centres: 200 mm}"
+    design = compile_text(spec("a b", HAND, line)).design
+    assert design is not None
+    train = design.facts.about(TrainFact, "")
+    assert train is not None
+    (picture,) = diagram_of(train, design)
+    assert isinstance(picture, Picture)
+    words = [one.text for one in picture.drawing.shapes if isinstance(one, DrawnLabel)]
+    assert [one for one in words if one.startswith("step")] == [
+        "step 1   1 : 2", "step 2   1 : 1", "step 3   2 : 1",
+    ]  # fmt: skip

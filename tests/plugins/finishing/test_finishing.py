@@ -9,14 +9,14 @@ import pytest
 
 from binder.compiler import Outcome, Phase
 from binder.pages import Binder, Checklist, Section, text_of
-from binder_plugins.finishing import codes
+from binder_plugins.finishing import coat_codes, codes, heat_codes
 from binder_plugins.finishing.heat import colour_in, colours, heats
 from binder_plugins.finishing.processes import processes, processes_in
 from binder_plugins.materials.records import records
 from tests.plugins.drive.marks import marked
 
 Compile = Callable[..., Outcome]
-OWN = {code.name for code in codes.CODES}
+OWN = {code.name for table in (codes, heat_codes, coat_codes) for code in table.CODES}
 
 
 def spec(material: str, finish: str, more: str = "") -> str:
@@ -35,6 +35,34 @@ def spec(material: str, finish: str, more: str = "") -> str:
 PIN = "  pin: {material: brass, stock: 6 mm drawn rod, cut: 40 mm}\njoints:\n"
 HOT = f"{PIN}  a: {{silver_soldered: [pin, arm.bore]}}\n"
 COLD = f"{PIN}  a: {{retained: [pin, arm.bore]}}\n"
+SOFT = COLD.replace("retained", "soft_soldered")
+TOGETHER = (
+    f"{PIN}  a: {{pinned: [pin, arm.bore], fastener: 2 mm x 12 mm steel dowel pin,"
+    " made: drilled together}\n"
+)
+
+
+def spindle(finish: str, long: int) -> str:
+    """A spindle of 6 mm with a fit."""
+    return (
+        "format: 1\nmodel: {title: Trial, issue: A, units: mm}\nparts:\n  pin:\n"
+        f"    material: silver steel\n    finish: {finish}\n"
+        f"    stock: 6 mm drawn rod\n    cut: {long} mm\n"
+        "  arm: {material: brass, block: {length: 40 mm, width: 20 mm, height: 9 mm},"
+        " features: {bore: {reamed: 6 mm, on: top, depth: through}}}\n"
+        "joints: {a: {slides: [pin, arm.bore]}}\n"
+    )
+
+
+def joined(finish: str, how: str) -> str:
+    """Two pieces of one kind with a finish, put together as one."""
+    return (
+        "format: 1\nmodel: {title: Trial, issue: A, units: mm}\nparts:\n  side:\n"
+        f"    material: mild steel\n    finish: {finish}\n"
+        "    plate: {length: 40 mm, width: 20 mm, thickness: 2 mm}\n"
+        f"fabrications: {{frame: {{pieces: [2 off side], joined: {how}}}}}\n"
+    )
+
 
 CASES = {
     "finish-on-wrong-metal": (spec("brass", "⟪black oxide⟫"), spec("mild steel", "black oxide")),
@@ -49,6 +77,44 @@ CASES = {
     "flame-draws-temper": (
         spec("silver steel", "⟪hardened and tempered⟫", HOT),
         spec("silver steel", "hardened and tempered", COLD),
+    ),
+    "temper-does-nothing": (
+        spec("mild steel", "⟪tempered to dark straw⟫"),
+        spec("silver steel", "tempered to dark straw"),
+    ),
+    "temper-colour-wrong": (
+        spec("spring steel", "⟪hardened and tempered to dark straw⟫"),
+        spec("spring steel", "hardened and tempered to bright blue"),
+    ),
+    "hardened-too-soon": (
+        spec("silver steel", "⟪hardened and tempered⟫", TOGETHER),
+        spec(
+            "silver steel",
+            "hardened and tempered",
+            TOGETHER.replace(", made: drilled", "").replace(" together", ""),
+        ),
+    ),
+    "bends-in-the-quench": (spindle("⟪hardened and tempered⟫", 100), spindle("polished", 100)),
+    "heat-not-known": (spec("oak", "⟪annealed⟫"), spec("brass", "annealed")),
+    "finish-melts-solder": (
+        spec("brass", "⟪powder coated, pin masked⟫", SOFT),
+        spec("brass", "painted, pin masked", SOFT),
+    ),
+    "finish-loosens-bond": (
+        spec("mild steel", "⟪heat blued, pin masked⟫", COLD),
+        spec("mild steel", "chemically blacked, pin masked", COLD),
+    ),
+    "finish-before-joining": (
+        joined("⟪painted black⟫", "silver_soldered"),
+        joined("painted black", "screwed"),
+    ),
+    "plated-hard-steel": (
+        spec("silver steel", "⟪hardened and tempered, zinc plated, bore masked⟫"),
+        spec("silver steel", "hardened and tempered, zinc plated and baked, bore masked"),
+    ),
+    "finish-locked-in": (
+        spec("mild steel", "⟪painted black⟫", COLD),
+        spec("mild steel", "painted black, the pin masked", COLD),
     ),
     "finish-unknown": (spec("brass", "⟪like the old one⟫"), spec("brass", "lacquered")),
 }

@@ -38,6 +38,20 @@ def without(*paths: str, **changed: str) -> str:
     return yaml.safe_dump(content, allow_unicode=True, sort_keys=False)
 
 
+def marked(text: str) -> tuple[str, tuple[int, int, int, int]]:
+    """The text without its marks, and the line and column of both."""
+    start = text.index("⟪")
+    plain = text.replace("⟪", "")
+    end = plain.index("⟫")
+    plain = plain.replace("⟫", "")
+    return plain, (*_place(plain, start), *_place(plain, end))
+
+
+def _place(text: str, offset: int) -> tuple[int, int]:
+    before = text[:offset]
+    return before.count("\n") + 1, offset - before.rfind("\n")
+
+
 @pytest.fixture
 def plan(host: Host, tmp_path: Path) -> Plan:
     """Compiles a spec in a workshop, both as texts."""

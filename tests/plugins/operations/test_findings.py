@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from binder_plugins.operations.codes import CODES
-from tests.plugins.operations.conftest import BUILT_IN, HEAD, Plan, without
+from tests.plugins.operations.conftest import BUILT_IN, HEAD, Plan, marked, without
+from tests.plugins.operations.test_judged import CASES as JUDGED
 
 BLOCK = "block: {length: 60 mm, width: 30 mm, height: 20 mm}"
 POCKET = "{pocketed: 20 mm, width: 12 mm, depth: 4 mm, corner: 5 mm, on: top}"
@@ -154,22 +155,9 @@ CASES: dict[str, tuple[str, str]] = {
 }
 
 
-def _marked(text: str) -> tuple[str, tuple[int, int, int, int]]:
-    start = text.index("⟪")
-    plain = text.replace("⟪", "")
-    end = plain.index("⟫")
-    plain = plain.replace("⟫", "")
-    return plain, (*_place(plain, start), *_place(plain, end))
-
-
-def _place(text: str, offset: int) -> tuple[int, int]:
-    before = text[:offset]
-    return before.count("\n") + 1, offset - before.rfind("\n")
-
-
 @pytest.mark.parametrize("code", sorted(CASES))
 def test_the_finding_points_at_the_mark(code: str, plan: Plan) -> None:
-    text, place = _marked(CASES[code][0])
+    text, place = marked(CASES[code][0])
     outcome = plan(text, CASES[code][1])
     found = [one for one in outcome.findings if one.code.name == code]
     assert found, [(one.code.name, one.message) for one in outcome.findings]
@@ -178,7 +166,7 @@ def test_the_finding_points_at_the_mark(code: str, plan: Plan) -> None:
 
 
 def test_every_code_has_its_case() -> None:
-    assert sorted([*CASES, "operations-loop"]) == sorted(code.name for code in CODES)
+    assert sorted([*CASES, *JUDGED, "operations-loop"]) == sorted(code.name for code in CODES)
 
 
 def test_the_same_parts_in_a_workshop_that_has_all(plan: Plan) -> None:
@@ -186,6 +174,6 @@ def test_the_same_parts_in_a_workshop_that_has_all(plan: Plan) -> None:
     mine = {code.name for code in CODES}
     for code in ("no-machine-for-it", "stands-out-too-far", "two-settings-for-true", "ream-blind",
                  "cannot-be-measured", "cannot-set-over"):  # fmt: skip
-        text, _ = _marked(CASES[code][0])
+        text, _ = marked(CASES[code][0])
         found = [one.code.name for one in plan(text).findings if one.code.name in mine]
         assert not found, code

@@ -12,6 +12,7 @@ from binder.api import Design
 from binder.compiler import Job, Phase, compiled
 from binder.host import Host
 from binder_making.order import Order, in_order
+from binder_plugins.buildorder.timing import time_tasks
 from binder_plugins.operations.checks import check_order
 from binder_plugins.operations.facts import Act, Grip, Route, SetUp
 from binder_plugins.operations.ordered import ordered
@@ -29,6 +30,14 @@ def design_of(model: str) -> Design:
     assert outcome.design is not None
     assert outcome.is_clean, [one.message for one in outcome.findings]
     return outcome.design
+
+
+@cache
+def plan_of(model: str) -> WorkPlan:
+    """The evenings of an example model, with its tasks timed."""
+    design = design_of(model)
+    timed = replace(design, facts=design.facts.plus(time_tasks(design).facts))
+    return next(one for one in plan_work(timed).facts if isinstance(one, WorkPlan))
 
 
 @pytest.mark.parametrize("model", MODELS)
@@ -63,7 +72,7 @@ def test_a_grip_is_never_left_and_taken_up_again(model: str) -> None:
 
 @pytest.mark.parametrize("model", MODELS)
 def test_every_job_stands_in_one_evening_and_none_is_overlong(model: str) -> None:
-    plan = next(one for one in plan_work(design_of(model)).facts if isinstance(one, WorkPlan))
+    plan = plan_of(model)
     jobs = [name for evening in plan.evenings for name in evening.jobs]
     assert len(jobs) == len(set(jobs))
     assert {name.split(", part ")[0] for name in jobs} == set(plan.pieces)

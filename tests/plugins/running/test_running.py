@@ -12,7 +12,7 @@ from binder.pages import Binder, Checklist, Section, Subheading, Table, text_of
 from binder_plugins.running import codes
 from binder_plugins.running.moving import Moving, moving
 from binder_plugins.running.oiling import oil_for
-from binder_plugins.running.tracing import faults, numbered
+from binder_plugins.running.tracing import faults, figures, numbered, remarked
 from tests.plugins.drive.marks import marked
 
 Compile = Callable[..., Outcome]
@@ -56,6 +56,20 @@ assemblies:
 """
 
 
+def belted(mark: str, note: str) -> str:
+    """The line with a belt to a second pulley on a shaft of its own."""
+    belt = (
+        f"  {mark}: {{belted: [pulley, other], belt: round, section: 3 mm, centres: 60 mm, "
+        f"diameters: [20 mm, 20 mm], note: {note!r}}}\nassemblies:"
+    )
+    other = (
+        "  other:\n    material: aluminium\n"
+        "    turned: [{name: rim, diameter: 20 mm, length: 8 mm}]\njoints:"
+    )
+    text = spec(test="it spins").replace("joints:", other).replace("assemblies:", belt)
+    return text.replace("frame, pulley]", "frame, pulley, other]")
+
+
 CASES = {
     "oil-swells-wood": (
         spec(wheel="oak", mark="⟪run⟫", test="it spins"),
@@ -65,6 +79,14 @@ CASES = {
     "dry-and-fast": (
         spec(wheel="mild steel", duty="runs dry", rpm=1200, mark="⟪run⟫", test="it spins"),
         spec(wheel="sintered bronze", duty="runs dry", rpm=1200, test="it spins"),
+    ),
+    "grease-on-sintered": (
+        spec(wheel="sintered bronze", duty="slow and greased", mark="⟪run⟫", test="it spins"),
+        spec(wheel="bronze", duty="slow and greased", test="it spins"),
+    ),
+    "oil-on-friction": (
+        belted("⟪belt⟫", "a drop of oil on the belt"),
+        belted("belt", "soiled belts slip: wipe it with spirit"),
     ),
     "test-missing": (spec().replace("  line:", "  ⟪line⟫:"), spec(test="it spins")),
 }
@@ -204,3 +226,67 @@ def test_an_oil_hole_that_ends_at_the_bush_is_no_way_in(
         "drive:\n", "  bush in frame: {pressed: [bush.outside, frame.bore]}\ndrive:\n"
     )
     assert joint_in(compile_text(text)).way_in == way
+
+
+def figures_of(text: str, compile_text: Compile) -> tuple[Outcome, dict[str, str]]:
+    """What the drive should measure, by joint and name."""
+    outcome = compile_text(text, Phase.COMPOSE)
+    assert outcome.design is not None
+    found = figures(numbered(outcome.design), outcome.design)
+    return outcome, {one.fact.what: one.fact.should for one in found}
+
+
+def test_a_belt_is_traced_by_its_length_and_wrap(compile_text: Compile) -> None:
+    """Two pulleys of 20 mm, 60 mm apart: 2 × 60 + 20 π = 182.8 mm, and half round each."""
+    outcome, found = figures_of(belted("belt", "dry"), compile_text)
+    assert found["length of the belt"] == "182.8 mm"
+    assert found["wrap on the small pulley"].startswith("180°")
+    page = section(outcome, "first-run")
+    (tracing,) = page.sections
+    (slips,) = (
+        row
+        for block in tracing.blocks
+        if isinstance(block, Table)
+        for row in block.rows
+        if "creeps" in text_of(row[1])
+    )
+    # The mark of the figure stands beside the joint that it belongs to.
+    joint = text_of(slips[0]).split(";")[0]
+    assert f"measure {joint}a" in text_of(slips[0])
+
+
+GEARS = """\
+format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  frame: {material: brass, block: {length: 60 mm, width: 20 mm, height: 9 mm}}
+  pinion: {material: brass, gear: {module: 1 mm, teeth: 20, width: 6 mm}}
+  wheel: {material: brass, gear: {module: 1 mm, teeth: 40, width: 6 mm}}
+drive:
+  hand: {turns: [pinion], by: hand, speeds: [40 r/min]}
+  mesh: {meshes: [pinion, wheel], teeth: [20, 40], module: 1 mm}
+"""
+
+
+def test_growling_gears_are_traced_by_their_centres(compile_text: Compile) -> None:
+    """1 × (20 + 40) / 2 = 30 mm (ISO 21771), and no play where none is told."""
+    outcome, found = figures_of(GEARS, compile_text)
+    assert outcome.design is not None
+    centre = next(value for name, value in found.items() if name.startswith("centre distance"))
+    play = next(value for name, value in found.items() if name.startswith("play of the teeth"))
+    # The centres are wider than 30 by what gives the play: play = 2 × tan 20° × the widening.
+    wider = float(centre.split(" ")[0]) - 30
+    assert float(play.split(" ")[0]) == pytest.approx(
+        2 * math.tan(math.radians(20)) * wider, abs=2e-3
+    )
+    signs = {one.sign for one in faults(numbered(outcome.design))}
+    assert "The gears growl or whine" in signs
+    assert "The hammer strikes weakly, or misses a blow" not in signs
+
+
+def test_what_has_been_remarked_of_a_joint_is_looked_at_first(compile_text: Compile) -> None:
+    text = belted("belt", "a drop of oil on the belt")
+    outcome = compile_text(text)
+    assert outcome.design is not None
+    found = remarked(numbered(outcome.design), outcome.findings)
+    assert "oil-on-friction" in {one.code.name for _, one in found}

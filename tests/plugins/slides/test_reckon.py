@@ -45,6 +45,12 @@ def test_a_taper() -> None:
     assert found["set_over"] == pytest.approx(2.5)
 
 
+# The same taper opens 2 atan(1/40); 100 mm of sine bar stand on 4.997 mm.
+def test_a_taper_on_a_sine_bar() -> None:
+    found = results("taper", "1:20", "large", "20 mm", "length", "40 mm", "sine_bar", "100 mm")
+    assert found["sine_packing"] == pytest.approx(4.99688, abs=1e-4)
+
+
 # ISO 296: Morse 2, 17.780 mm at the gauge line; 0.59941 in in a foot.
 def test_a_morse_taper() -> None:
     found = results("taper", "Morse", "2")

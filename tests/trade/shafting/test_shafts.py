@@ -8,17 +8,11 @@ from hypothesis import strategies as st
 
 from binder_trade.explained import NotDefined
 from binder_trade.fits.bearings import length_for_pv_mm, wear
-from binder_trade.shafting.beam import (
-    Load,
-    Piece,
-    bend,
-    bend_overhung,
-    both_planes,
-    round_piece,
-    spread,
-)
+from binder_trade.shafting.beam import Load, bend, bend_overhung, both_planes, spread
 from binder_trade.shafting.critical import Mass, critical_speeds, shaft_masses, single_disc
 from binder_trade.shafting.eigen import eigenvalues
+from binder_trade.shafting.influence import Push, borne
+from binder_trade.shafting.line import Piece, round_piece
 from binder_trade.shafting.twist import (
     belt_load,
     least_diameter,
@@ -112,6 +106,32 @@ def test_two_planes_and_a_belt() -> None:
     assert both_planes(down, aside) == pytest.approx((25, 25))
     assert belt_load(30, 10, math.pi) == pytest.approx(40)
     assert belt_load(30, 10, 2 * math.pi / 3) < 40
+
+
+# Closed forms of one load, added by hand: two pushes square to one another, and one of which
+# only the size is known, which is added to their sum.
+@settings(deadline=None)
+@given(one=st.floats(-50, 50), two=st.floats(-50, 50), loose=st.floats(0, 50))
+def test_pushes_from_all_sides(one: float, two: float, loose: float) -> None:
+    piece = round_piece(120, 6)
+    pushes = [Push(50, (one, 0.0)), Push(50, (0.0, two)), Push(120, loose)]
+    made = borne([piece], (0, 100), pushes, [50, 120])
+    both, stiff = math.hypot(one, two), 206_000 * piece.inertia_mm4
+    assert made.bearings_n[0] == pytest.approx(both / 2 + loose * 20 / 100, abs=1e-9)
+    assert made.bearings_n[1] == pytest.approx(both / 2 + loose * 120 / 100, abs=1e-9)
+    # y = F l³ / 48 E I in the middle; of the overhang there: F c x (l² − x²) / 6 E I l.
+    bow = both * 100**3 / (48 * stiff) + loose * 20 * 50 * (100**2 - 50**2) / (6 * stiff * 100)
+    assert made.sags_mm[0] == pytest.approx(bow, abs=1e-9)
+    # F l² / 16 E I at the bearings; F c l / 6 E I and F c l / 3 E I of the overhang.
+    assert made.leans_rad[0] == pytest.approx(
+        both * 100**2 / (16 * stiff) + loose * 20 * 100 / (6 * stiff), abs=1e-9
+    )
+    assert made.leans_rad[1] == pytest.approx(
+        both * 100**2 / (16 * stiff) + loose * 20 * 100 / (3 * stiff), abs=1e-9
+    )
+    assert made.moment_nmm == pytest.approx(
+        max(both * 25 + loose * 10, loose * 20), rel=1e-9, abs=1e-9
+    )
 
 
 # Sarkar, Theory of Machines, Ch 11, Illustration 13: 15 mm, 1 m, fixed ends, 15 kg in the middle.

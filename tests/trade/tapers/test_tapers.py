@@ -23,6 +23,7 @@ from binder_trade.tapers import (
     morse,
     press_on,
     set_over,
+    sine_packing,
 )
 
 INCH = 25.4
@@ -42,6 +43,22 @@ def test_set_over_of_the_tailstock() -> None:
     cone = from_diameters(3 * INCH, 2 * INCH, 12 * INCH)
     assert set_over(cone, 12 * INCH) / INCH == pytest.approx(0.5)
     assert set_over(cone, 6 * INCH) / INCH == pytest.approx(0.25)
+
+
+# Plane geometry, S = (D - d) / 2 · L / l: 20 to 18 over 50 on work of 200 mm.
+def test_set_over_of_longer_work() -> None:
+    assert set_over(from_diameters(20, 18, 50), 200) == pytest.approx(4.0, abs=1e-9)
+
+
+# Plane geometry, H = L sin α: 31.5° on a bar of 5 in.
+def test_packing_under_a_sine_bar() -> None:
+    assert sine_packing(31.5, 5 * INCH) / INCH == pytest.approx(2.61249, abs=2e-5)
+
+
+@pytest.mark.parametrize("angle", [0, -5, 61, 90, float("nan")])
+def test_angles_to_which_no_sine_bar_is_set(angle: float) -> None:
+    with pytest.raises(NotDefined):
+        sine_packing(angle, 100)
 
 
 # "Turning and boring tapers" (1902): whole angle in degrees to taper per foot in inches; the rows

@@ -35,9 +35,10 @@ Named = Callable[[str], Thread]
 Row = dict[str, Any]
 
 
-def rows(topic: str) -> pytest.MarkDecorator:
+def rows(*topics: str) -> pytest.MarkDecorator:
+    found = [row for topic in topics for row in TABLE[topic]["rows"]]
     return pytest.mark.parametrize(
-        "row", TABLE[topic]["rows"], ids=lambda row: " ".join(map(str, row["in"].values()))
+        "row", found, ids=lambda row: " ".join(map(str, row["in"].values()))
     )
 
 
@@ -121,7 +122,7 @@ def test_ba_by_number_drills(row: Row, named: Named) -> None:
     assert clearance_drill(thread, numbers, "fine").drill == drill_named(row["out"]["clear"])
 
 
-@rows("three_wire")
+@rows("three_wire", "three_wire_books")
 def test_size_over_three_wires(row: Row, named: Named) -> None:
     thread, given, out = named(row["in"]["thread"]), row["in"], row["out"]
     if "wire_in" in given:
@@ -165,3 +166,5 @@ def test_engagement_by_rule_of_thumb(row: Row) -> None:
 def test_the_best_wire_of_a_thread_is_in_its_own_pitch(named: Named) -> None:
     # 0.57735 P, handbook.
     assert best_wire(named("M6")) == pytest.approx(0.57735, abs=1e-5)
+    # P.C. Sharma, example 17.2: 1.444 mm for M20.
+    assert best_wire(named("M20")) == pytest.approx(1.444, abs=1e-3)

@@ -35,7 +35,7 @@ def _travel(words: Sequence[str], workshop: Workshop) -> Answer | Diagnostic:
 
 
 def _divide(words: Sequence[str], workshop: Workshop) -> Answer | Diagnostic:
-    return _tried("moves", "divide_answer", words, workshop)
+    return _tried("dividing", "divide_answer", words, workshop)
 
 
 def _tried(
@@ -79,8 +79,8 @@ RECKONINGS = (
     ),
     Reckoning(
         "divide",
-        "54 [ratio 40] [holes 27 33 39]",
-        "turns and holes of the dividing head",
+        "54 [ratio 40] [holes 27 33 39], or `54 ratio 90 mark 1 min`",
+        "turns and holes of the dividing head, or places by the dial of a rotary table",
         _divide,
     ),
 )

@@ -11,16 +11,31 @@ Rows = tuple[tuple[str, str], ...]
 
 
 @dataclass(frozen=True, slots=True)
-class DutyFact(Fact):
-    """What a drive does; the subject is its joint. `rows` are names and figures as printed.
+class Curve:
+    """A line over one turn of the driving shaft: heights at even steps of it, in `unit`.
 
-    `curves` are lines over one turn: a name, and heights in mm at even steps of the turn.
+    `says` is what is drawn, in words; without them, how far what has the name has moved.
     """
+
+    name: str
+    heights: tuple[float, ...]
+    unit: str = "mm"
+    says: str = ""
+
+    @property
+    def words(self) -> str:
+        """What the curve shows."""
+        return self.says or f"how far the {self.name} has moved"
+
+
+@dataclass(frozen=True, slots=True)
+class DutyFact(Fact):
+    """What a drive does; the subject is its joint. `rows` are names and figures as printed."""
 
     title: str
     rows: Rows
     steps: tuple[Step, ...] = ()
-    curves: tuple[tuple[str, tuple[float, ...]], ...] = ()
+    curves: tuple[Curve, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

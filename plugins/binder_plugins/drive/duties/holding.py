@@ -10,6 +10,7 @@ from binder_plugins.drive import duty_codes as codes
 from binder_plugins.drive.codes import TEETH_MISSING
 from binder_plugins.drive.duties.duty import DutyFact, Rows, Told
 from binder_plugins.drive.duties.shown import size
+from binder_plugins.drive.duties.worm_hand import turns_by
 from binder_plugins.drive.gear_codes import GEAR_IMPOSSIBLE
 from binder_plugins.drive.judging.running import turning_of
 from binder_plugins.drive.train.strength import drum_radius, load_of
@@ -47,6 +48,7 @@ def worming(joint: Joint, design: Design) -> Told:
         ("Centres", size(made.centres_mm, design)),
         ("Comes through", f"{made.efficiency:.0%}"),
         ("Driven back", made.holding),
+        ("Which way", turns_by(joint, design)),
     )  # fmt: skip
     duty = DutyFact(joint.name, "Worm", rows, made.steps)
     if not getattr(entry, "holds", False) or made.holding == "holds":

@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 
 from binder.api import Contribution, Design, Joint, Working
+from binder_plugins.drive.duties.camming import camming
 from binder_plugins.drive.duties.chaining import chaining
 from binder_plugins.drive.duties.duty import DutyFact, Told
 from binder_plugins.drive.duties.feeding import feeding
 from binder_plugins.drive.duties.holding import racking, ratcheting, scaled, worming
 from binder_plugins.drive.duties.lifting import lifting
-from binder_plugins.drive.duties.linking import camming, cranking, indexing, rocking
+from binder_plugins.drive.duties.linking import cranking, indexing, rocking
 from binder_plugins.drive.duties.steadying import steadying
 from binder_plugins.drive.duties.tripping import tripping
 

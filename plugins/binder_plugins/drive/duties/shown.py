@@ -1,4 +1,4 @@
-"""Lengths as a duty prints them: four figures, in the units of the model."""
+"""Figures as the drive prints them: lengths in the units of the model, and no powers of ten."""
 
 from __future__ import annotations
 
@@ -15,3 +15,13 @@ def is_inch(design: Design) -> bool:
 def size(mm: float, design: Design) -> str:
     """`12.3 mm` or `0.484 in`."""
     return f"{mm / INCH:.4g} in" if is_inch(design) else f"{mm:.4g} mm"
+
+
+def figure(value: float) -> str:
+    """Three figures, or all before the point, and never as a power of ten."""
+    return f"{value:.3g}" if 0.001 <= value < 1000 else f"{value:.0f}" if value else "0"
+
+
+def two_figures(value: float) -> str:
+    """A limit that is known no better, and never as a power of ten."""
+    return f"{float(f'{value:.2g}'):.0f}"

@@ -9,6 +9,7 @@ from binder.api import Design, Diagnostic, Joint, MaterialFact, Size
 from binder_plugins.drive import duty_codes as codes
 from binder_plugins.drive.duties.duty import DutyFact, Told
 from binder_plugins.drive.duties.rings import rings_of
+from binder_plugins.drive.duties.shown import two_figures
 from binder_plugins.drive.duties.tripping import head_lift
 from binder_plugins.drive.judging.running import turning_of
 from binder_solid.facts import FormFact
@@ -36,7 +37,7 @@ def steadying(joint: Joint, design: Design) -> Told:
         return Told()
     fastest = speeds[-1]
     made = _rim(item, design, outside, fastest)
-    most = f"{made.limit_ms:g} m/s is the customary most, {_hundreds(made.most_rpm)} r/min"
+    most = f"{made.limit_ms:g} m/s is the customary most, {two_figures(made.most_rpm)} r/min"
     rows = [
         ("Mass", f"{wheel.mass_kg * 1000:.3g} g"),
         ("Inertia", f"{wheel.inertia_kgmm2:.3g} kg·mm²"),
@@ -87,11 +88,6 @@ def _wheel(joint: Joint, design: Design) -> tuple[Wheel | None, float]:
         for step in one.steps
     )
     return Wheel(mass_kg, inertia, steps), max(one.across for one in rings)
-
-
-def _hundreds(rpm: float) -> str:
-    """A limit to two figures: it is known no better."""
-    return f"{float(f'{rpm:.2g}'):.0f}"
 
 
 def _rim(item: str, design: Design, outside: float, rpm: float) -> Rim:

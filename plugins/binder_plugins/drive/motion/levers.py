@@ -7,16 +7,16 @@ from collections.abc import Callable, Iterator, Mapping
 from functools import partial
 
 from binder.api import Design, Joint, Size
-from binder_plugins.drive.duties.linking import motion_of
+from binder_plugins.drive.cams.made import motion_of
 from binder_plugins.drive.motion.axes import Moving, at_angle, copies_of
+from binder_plugins.drive.motion.linkages import linkage_of, rods_of
+from binder_plugins.drive.motion.planes import away_from
 from binder_plugins.drive.standing import Axis, axis_of, slide_of
 from binder_plugins.drive.train.bodies import Body, bodies
-from binder_solid.forms import Frame
+from binder_solid.forms import Frame, Vector
 from binder_solid.placed import PlacedFact
-from binder_solid.space import cross, dot, minus, plus
+from binder_solid.space import cross, minus, plus
 from binder_trade.explained import NotDefined
-from binder_trade.mechanisms.crank_slider import crank_slider
-from binder_trade.mechanisms.four_bar import four_bar
 
 # The driver's angle in radians to a travel in mm, or to an angle of the lever.
 Law = Callable[[float], float]
@@ -27,33 +27,60 @@ def moved_bodies(design: Design, turning: list[Moving]) -> Iterator[Moving]:
     """Each body that a crank, cam, trip or four bars move, where its way or pivot is known."""
     of = bodies(design)
     for joint in design.joints.values():
-        law = _law(joint)
         drivers = [one for one in turning if joint.ends[0].item in one.items]
         last = joint.ends[-1].item
-        if law is None or not drivers or last not in of or last in drivers[0].items:
+        if not drivers or last not in of or last in drivers[0].items:
             continue
-        made = _moving(joint, law, of[last], drivers[0], design)
-        if made is not None:
-            yield made
+        try:
+            if joint.kind in _LINKED:
+                yield from _linked(joint, drivers[0], of[last], of, design)
+            elif joint.kind in _LAWS:
+                yield from _led(joint, drivers[0], of[last], design)
+        except NotDefined:
+            continue  # What cannot turn is told where its duty is reckoned.
 
 
-def _moving(joint: Joint, law: Law, body: Body, driver: Moving, design: Design) -> Moving | None:
-    copies = copies_of(body.items, design)
-    drawn = _drawn(joint)
-    from_drawn = partial(_since, law, drawn)
-    if joint.kind in ("rocks", "trips"):
+def _linked(
+    joint: Joint, driver: Moving, body: Body, of: Mapping[str, Body], design: Design
+) -> Iterator[Moving]:
+    """What a crank or four bars move, and the rod between."""
+    linkage = linkage_of(joint, driver, body, of, design)
+    if linkage is None:
+        return
+    copies, plane = copies_of(body.items, design), linkage.stood.plane
+    if joint.kind == "cranks":
+        frame: Callable[[PlacedFact, float], Frame] = partial(_slid, plane.along, linkage.travel)
+    else:
         pivot = axis_of(body.items, design)
         if pivot is None:
-            return None
-        way_round = _raises(pivot, driver.axis) if joint.kind == "trips" else pivot
-        frame: Callable[[PlacedFact, float], Frame] = partial(_rocked, way_round, from_drawn)
+            return
+        frame = partial(_rocked, Axis(pivot.origin, driver_way(driver, pivot)), linkage.travel)
+    yield Moving(body.name, body.items, copies, driver.name, driver.turns, frame)
+    yield from rods_of(linkage, driver, design)
+
+
+def driver_way(driver: Moving, pivot: Axis) -> Vector:
+    """The way of the driving shaft, by which the angles of its linkage are counted."""
+    return driver.axis.way if driver.axis is not None else pivot.way
+
+
+def _led(joint: Joint, driver: Moving, body: Body, design: Design) -> Iterator[Moving]:
+    """What a cam or a trip moves."""
+    copies = copies_of(body.items, design)
+    from_drawn = partial(_since, _LAWS[joint.kind](joint), _drawn(joint))
+    if joint.kind == "trips":
+        pivot = axis_of(body.items, design)
+        if pivot is None:
+            return
+        frame: Callable[[PlacedFact, float], Frame] = partial(
+            _rocked, _raises(pivot, driver.axis), from_drawn
+        )
     else:
         way = slide_of(body.items, design)
         if way is None or driver.axis is None:
-            return None
-        outward = _away(way, driver.axis, copies)
-        frame = partial(_slid, outward, from_drawn)
-    return Moving(body.name, body.items, copies, driver.name, driver.turns, frame)
+            return
+        frame = partial(_slid, away_from(driver.axis, way, copies), from_drawn)
+    yield Moving(body.name, body.items, copies, driver.name, driver.turns, frame)
 
 
 def _drawn(joint: Joint) -> float:
@@ -65,8 +92,8 @@ def _since(law: Law, drawn: float, turned: float) -> float:
     return law(turned + drawn) - law(drawn)
 
 
-def _slid(axis: Axis, travel: Law, copy: PlacedFact, turned: float) -> Frame:
-    origin = plus(copy.frame.origin, axis.way, travel(turned))
+def _slid(way: Vector, travel: Law, copy: PlacedFact, turned: float) -> Frame:
+    origin = plus(copy.frame.origin, way, travel(turned))
     return Frame(origin, copy.frame.z, copy.frame.x)
 
 
@@ -83,42 +110,9 @@ def _raises(pivot: Axis, wheel: Axis | None) -> Axis:
     return pivot if cross(pivot.way, beyond)[2] >= 0 else Axis(pivot.origin, (-x, -y, -z))
 
 
-def _away(way: Axis, crank: Axis, copies: tuple[PlacedFact, ...]) -> Axis:
-    """The way of a slide, pointed away from the crank."""
-    here = copies[0].frame.origin if copies else way.origin
-    is_away = dot(minus(here, crank.origin), way.way) >= 0
-    x, y, z = way.way
-    return way if is_away else Axis(way.origin, (-x, -y, -z))
-
-
-def _law(joint: Joint) -> Law | None:
-    """How far the driven half has gone, by the driver's angle."""
-    maker = _LAWS.get(joint.kind)
-    try:
-        return maker(joint) if maker is not None else None
-    except NotDefined:
-        return None
-
-
-def _crank(joint: Joint) -> Law:
-    throw = float(joint.entry.throw.mm)  # type: ignore[attr-defined]
-    rod, offset = (getattr(joint.entry, name, None) for name in ("rod", "offset"))
-    if not isinstance(rod, Size):
-        return lambda angle: throw * math.cos(angle)
-    made = crank_slider(throw, rod.mm, offset.mm if isinstance(offset, Size) else 0.0)
-    return lambda angle: made.at(angle).x_mm
-
-
 def _cam(joint: Joint) -> Law:
     motion = motion_of(joint)
     return lambda angle: motion.at(angle % (2 * math.pi))[0]
-
-
-def _bars(joint: Joint) -> Law:
-    bar = four_bar(
-        *(float(getattr(joint.entry, name).mm) for name in ("frame", "crank", "rod", "rocker"))
-    )
-    return lambda angle: bar.at(angle).rocker_rad
 
 
 def _trip(joint: Joint) -> Law:
@@ -139,9 +133,5 @@ def _trip(joint: Joint) -> Law:
     return risen
 
 
-_LAWS: Mapping[str, Callable[[Joint], Law]] = {
-    "cranks": _crank,
-    "cams": _cam,
-    "rocks": _bars,
-    "trips": _trip,
-}
+_LAWS: Mapping[str, Callable[[Joint], Law]] = {"cams": _cam, "trips": _trip}
+_LINKED = ("cranks", "rocks")

@@ -9,7 +9,7 @@ from binder_plugins.drive.pairs.facts import BeltFact
 from binder_plugins.drive.pairs.frame import centres_in_frame
 from binder_plugins.drive.standing import centres_as_placed
 from binder_plugins.drive.train.bodies import Body
-from binder_plugins.drive.train.cones import Steps
+from binder_plugins.drive.train.cones import Steps, layout_of
 from binder_plugins.drive.train.pulleys import belt_steps
 from binder_trade.belts.cone import cone_from_driver
 from binder_trade.belts.round_belt import cut_length
@@ -33,7 +33,7 @@ def belt_fact(joint: Joint, of: Mapping[str, Body], design: Design) -> BeltFact 
     kind = str(getattr(entry, "belt", None) or "flat")
     if kind == "toothed":
         steps = _pitch_circles(steps, thick)
-    layout = _layout(joint)
+    layout = layout_of(joint)
     try:
         runs = tuple(run(float(a), float(b), centres, layout) for a, b in steps)
     except NotDefined as refusal:
@@ -73,12 +73,6 @@ def _centres(joint: Joint, of: Mapping[str, Body], design: Design) -> float | No
         bodies = of[a.item].items, of[b.item].items
         return centres_in_frame(*bodies, design) or centres_as_placed(*bodies, design)
     return None
-
-
-def _layout(joint: Joint) -> Layout:
-    if getattr(joint.entry, "crossed", False):
-        return "crossed"
-    return "quarter-turn" if getattr(joint.entry, "quarter_turn", False) else "open"
 
 
 def _free(kind: str, runs: tuple[Run, ...], thick: float) -> float | None:

@@ -1,55 +1,83 @@
-"""How so many teeth are divided with what the workshop owns, in words."""
+"""How so many teeth are divided with what the workshop owns: by holes, by plates, by a dial."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Mapping
 from contextlib import suppress
+from dataclasses import dataclass
 from fractions import Fraction
 
 from binder.api import Workshop
 from binder_trade.explained import NotDefined
-from binder_trade.gears.dividing.dial import dial
+from binder_trade.gears.dividing.dial import Dial, Setting, dial
 from binder_trade.gears.dividing.simple import Indexing, index, nearest
+
+_MINUTES = 60
+
+
+@dataclass(frozen=True, slots=True)
+class Divider:
+    """A dividing head or rotary table: turns of its worm for one, its circles, and its dial.
+
+    `direct` are circles of holes on the spindle itself, `mark` a division of the dial in
+    degrees, None where it has none.
+    """
+
+    name: str
+    ratio: int
+    plates: Mapping[str, tuple[int, ...]]
+    direct: tuple[int, ...] = ()
+    mark: Fraction | None = None
+
+
+def dividers(workshop: Workshop) -> Iterator[Divider]:
+    """What the workshop owns that divides: heads first, then rotary tables."""
+    for name, head in workshop.entry.holding.dividing_heads.items():
+        direct = tuple(int(holes) for holes in head.direct or ())
+        yield Divider(name, int(head.ratio), _circles(head.plates), direct)
+    for name, table in workshop.entry.holding.rotary_tables.items():
+        mark = table.division.exact if table.division is not None else None
+        yield Divider(name, int(table.ratio), _circles(table.plates), (), mark)
+
+
+def _circles(plates: Mapping[str, object]) -> dict[str, tuple[int, ...]]:
+    return {name: tuple(int(one) for one in row) for name, row in plates.items()}  # type: ignore[attr-defined]
 
 
 def divided(teeth: int, workshop: Workshop) -> str:
-    """`0 turns and 20 holes of 27 on plate 2`, or why it cannot be done; '' with nothing owned.
-
-    A dividing head is taken first, then a rotary table.
-    """
-    said = _on_heads(teeth, workshop)
-    if said and not _is_refused(said):
-        return said
-    return _on_tables(teeth, workshop) or said
-
-
-def _on_heads(teeth: int, workshop: Workshop) -> str:
-    heads = workshop.entry.holding.dividing_heads
-    said = ""
-    for name, head in heads.items():
-        if head.direct and any(int(holes) % teeth == 0 for holes in head.direct):
-            every = next(int(holes) // teeth for holes in head.direct if int(holes) % teeth == 0)
-            return f"{name}: every {_ordinal(every)} of its direct holes"
-        plates = {plate: tuple(int(one) for one in row) for plate, row in head.plates.items()}
-        ratio = int(head.ratio)
-        try:
-            move = index(teeth, ratio, plates)
-        except NotDefined:
-            said = said or _near(name, teeth, ratio, plates)
-            continue
-        return f"{name}: {_moved(move)}"
-    return said
+    """`0 turns and 20 holes of 27 on plate 2`, or why it cannot be done; '' with nothing owned."""
+    owned = list(dividers(workshop))
+    for one in owned:
+        said = _exactly(teeth, one)
+        if said:
+            return f"{one.name}: {said}"
+    found = dial_for(teeth, workshop)
+    if found is not None:
+        return f"{found[0].name}: {_dialled(found[1])}"
+    heads = [one for one in owned if one.plates or one.direct]
+    return _near(teeth, heads[0]) if heads else ""
 
 
-def _on_tables(teeth: int, workshop: Workshop) -> str:
-    """By holes or whole turns where they go; else by the dial, each place from the first."""
-    for name, table in workshop.entry.holding.rotary_tables.items():
-        plates = {plate: tuple(int(one) for one in row) for plate, row in table.plates.items()}
-        with suppress(NotDefined):
-            return f"{name}: {_moved(index(teeth, int(table.ratio), plates))}"
-        if table.division is not None:
+def dial_for(teeth: int, workshop: Workshop) -> tuple[Divider, Dial] | None:
+    """The dial by which so many are divided, where nothing that is owned has them exactly."""
+    owned = list(dividers(workshop))
+    if any(_exactly(teeth, one) for one in owned):
+        return None
+    for one in owned:
+        if one.mark is not None:
             with suppress(NotDefined):
-                return f"{name}: {_dialled(teeth, int(table.ratio), table.division.exact)}"
-    return ""
+                return one, dial(teeth, one.ratio, one.mark)
+    return None
+
+
+def _exactly(teeth: int, one: Divider) -> str:
+    every = next((holes // teeth for holes in one.direct if holes % teeth == 0), 0)
+    if every:
+        return f"every {_ordinal(every)} of its direct holes"
+    try:
+        return _moved(index(teeth, one.ratio, one.plates))
+    except NotDefined:
+        return ""
 
 
 def _moved(move: Indexing) -> str:
@@ -57,32 +85,53 @@ def _moved(move: Indexing) -> str:
     return f"{move.turns} turns{part}"
 
 
-def _dialled(teeth: int, ratio: int, mark: Fraction) -> str:
+def _dialled(made: Dial) -> str:
     """The first step, and how far the worst place is off: steps that are added would stray."""
-    made = dial(teeth, ratio, mark)
-    first = made.settings[1 % teeth]
+    teeth, first = made.divisions, made.settings[1 % made.divisions]
     turn = f"{first.turns} turn{'' if first.turns == 1 else 's'}"
-    off = made.worst_deg
     each = f"tooth n at (n − 1) × 360° / {teeth} from the first, to the nearest mark"
-    worst = f", off by {off * 60:.2g}′ at the most" if off else ""
-    return f"{turn} and {first.marks} marks of {float(mark):g}°; {each}{worst}"
+    off = made.worst_deg * _MINUTES
+    worst = f", off by {off:.2g}′ at the most" if off else ""
+    return f"{turn} and {first.marks} marks of {made.mark_deg:g}°; {each}{worst}"
+
+
+def place_words(one: Setting) -> str:
+    """`6°40′, 1 turn and 17 marks, 2′ too far`: one place of a dial."""
+    turns = f"{one.turns} turn{'' if one.turns == 1 else 's'}"
+    return f"{minutes_text(one.angle_deg)}, {turns} and {one.marks} marks{off_words(one)}"
+
+
+def off_words(one: Setting) -> str:
+    """How far a place is from where it should be, '' where it is there."""
+    off = one.off_deg * _MINUTES
+    if abs(off) < 1e-9:
+        return ""
+    return f", {abs(off):.2g}′ too {'far' if off > 0 else 'near'}"
+
+
+def minutes_text(degrees: float) -> str:
+    """`6°40′`; tenths of a minute where there are any."""
+    minutes = round(degrees * _MINUTES, 1)
+    whole, rest = divmod(minutes, _MINUTES)
+    return f"{whole:.0f}°{rest:04.1f}′".replace(".0′", "′") if rest else f"{whole:.0f}°"
 
 
 def can_divide(teeth: int, workshop: Workshop) -> bool:
     """Whether what is owned divides into so many, or nothing is owned at all."""
-    return not _is_refused(divided(teeth, workshop))
+    owned = list(dividers(workshop))
+    return (
+        not any(one.plates or one.direct for one in owned)
+        or dial_for(teeth, workshop) is not None
+        or any(_exactly(teeth, one) for one in owned)
+    )
 
 
-def _is_refused(said: str) -> bool:
-    return said.endswith("not on its plates") or "nearest is" in said
-
-
-def _near(name: str, teeth: int, ratio: int, plates: dict[str, tuple[int, ...]]) -> str:
+def _near(teeth: int, one: Divider) -> str:
     try:
-        found = nearest(teeth, ratio, plates)
+        found = nearest(teeth, one.ratio, one.plates)
     except NotDefined:
-        return f"{name}: {teeth} is not on its plates"
-    return f"{name}: {teeth} is not on its plates, the nearest is {found.nearest}"
+        return f"{one.name}: {teeth} is not on its plates"
+    return f"{one.name}: {teeth} is not on its plates, the nearest is {found.nearest}"
 
 
 def _ordinal(number: int) -> str:

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator
 from binder.api import (
     Contribution,
     Design,
+    Diagnostic,
     Fact,
     Feature,
     Joint,
@@ -20,6 +21,7 @@ from binder_plugins.drive.pairs.facts import BeltFact, MeshFact, ToothFact
 from binder_plugins.drive.pairs.gears import mesh_facts, tooth_facts
 from binder_plugins.drive.pairs.grooves import grooves_of
 from binder_plugins.drive.pairs.salvage import found_facts
+from binder_plugins.drive.pairs.stepped import differing
 from binder_plugins.drive.train.bodies import bodies
 from binder_trade.explained import Step
 
@@ -31,6 +33,7 @@ def settle_pairs(design: Design) -> Contribution:
     """Facts, features and workings of gears and belts."""
     of = bodies(design)
     facts: list[Fact] = []
+    findings: list[Diagnostic] = []
     for joint in design.joints.values():
         if joint.kind in _GEARED:
             facts += found_facts(joint, design)
@@ -39,10 +42,12 @@ def settle_pairs(design: Design) -> Contribution:
         elif joint.kind == "belted":
             belt = belt_fact(joint, of, design)
             facts += [belt] if belt is not None else []
+            findings += differing(joint, design)
     return Contribution(
         facts=facts,
         features=[*_features(facts, design)],
         workings=[*_workings(facts, design)],
+        findings=findings,
     )
 
 

@@ -25,6 +25,7 @@ _MARGIN = 3.0
 _COLUMN, _WHEEL = 30.0, 5.0
 _MOST_COLUMNS = 4
 _FACING = ("meshes", "bevels", "worms", "skews", "rubs", "indexes", "orbits")
+_LINE, _MOST_LINES = 4.0, 5
 _SHARE = 0.32  # of the row, the two radii of a belt's wheels together
 _Shapes = list[Line | DrawnBox | DrawnLabel]
 
@@ -78,7 +79,6 @@ def _pair(
     radii: tuple[float, float],
 ) -> _Shapes:
     (y1, y2), (driver, driven) = levels, radii
-    ratio = abs(passed.ratios[0]) or 1.0
     shapes = [*_wheel(x, y1, driver), *_wheel(x, y2, driven)]
     if passed.kind not in _FACING:
         down = 1.0 if y2 > y1 else -1.0
@@ -88,8 +88,21 @@ def _pair(
                            y2 - down * driven))  # fmt: skip
         shapes.append(Line(right, y1 + down * driver, right if crossed > 0 else left,
                            y2 - down * driven))  # fmt: skip
-    shapes.append(DrawnLabel(x + _WHEEL, (y1 + y2) / 2 + 1.2, _ratio(ratio), 3.0))
-    return shapes
+    return [*shapes, *_ratios(passed, x + _WHEEL, (y1 + y2) / 2)]
+
+
+def _ratios(passed: Passed, x: float, middle: float) -> Iterator[DrawnLabel]:
+    """The ratio of every step, one under the other; of too many the ends alone."""
+    ratios = [abs(one) or 1.0 for one in passed.ratios]
+    if len(ratios) == 1:
+        words = [_ratio(ratios[0])]
+    elif len(ratios) <= _MOST_LINES:
+        words = [f"step {number}   {_ratio(one)}" for number, one in enumerate(ratios, 1)]
+    else:
+        words = [f"{len(ratios)} steps,", _ratio(min(ratios)), "to", _ratio(max(ratios))]
+    top = middle + 1.2 - _LINE * (len(words) - 1) / 2
+    for number, one in enumerate(words):
+        yield DrawnLabel(x, top + _LINE * number, one, 3.0)
 
 
 def _wheel(x: float, y: float, radius: float) -> _Shapes:

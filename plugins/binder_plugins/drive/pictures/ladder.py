@@ -6,7 +6,8 @@ Heights are the logarithm of the speed, so that equal ratios are equally steep.
 from __future__ import annotations
 
 import itertools
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 from math import log
 
 from binder.api import (
@@ -54,7 +55,7 @@ def _drawn(bodies: list[TurningFact]) -> Drawing:
         x = _LEFT + _APART * number
         shapes.append(Line(x, _TOP - 4, x, _TOP + _HIGH + 4, Stroke.THIN))
         shapes.append(DrawnLabel(x, _TOP + _HIGH + 10, body.title[:22], 3.0, Anchor.MIDDLE))
-        shapes += _marks(body, x, level, is_first=number == 0)
+        shapes += _marks(body, level, _beside(number, x, bodies))
     for number, (one, two) in enumerate(itertools.pairwise(bodies)):
         x = _LEFT + _APART * number
         lines = {
@@ -66,23 +67,38 @@ def _drawn(bodies: list[TurningFact]) -> Drawing:
     return Drawing(_LEFT + _APART * (len(bodies) - 1) + 26, _TOP + _HIGH + 14, tuple(shapes))
 
 
-def _marks(body: TurningFact, x: float, level: object, *, is_first: bool) -> _Shapes:
+@dataclass(frozen=True, slots=True)
+class _Side:
+    """Where the figures of an upright stand from its dots, clear of the lines to its neighbours."""
+
+    x: float
+    right: float
+    down: float
+    anchor: Anchor
+
+
+def _beside(number: int, x: float, bodies: list[TurningFact]) -> _Side:
+    """Outside of the first and last upright; at one between on the side that no line comes from."""
+    if number == 0:
+        return _Side(x, -2.5, 1.1, Anchor.END)
+    if number == len(bodies) - 1:
+        return _Side(x, 2.5, 1.1, Anchor.START)
+    before, own = (
+        max(abs(one) for one in body.speeds if one) for body in bodies[number - 1 : number + 1]
+    )
+    return _Side(x, -1.5, 4.2 if before > own else -1.8, Anchor.END)
+
+
+def _marks(body: TurningFact, level: Callable[[float], float], side: _Side) -> _Shapes:
     """A dot and a figure for each speed; figures that would touch are left out."""
     shapes: _Shapes = []
     last = float("inf")
     for speed in sorted({round(abs(one), 6) for one in body.speeds if one}):
-        y = level(speed)  # type: ignore[operator]
-        shapes.append(DrawnDisc(x, y, 0.9, 1.0))
+        y = level(speed)
+        shapes.append(DrawnDisc(side.x, y, 0.9, 1.0))
         if last - y >= _LABEL_MM:
-            side, anchor = (-2.5, Anchor.END) if is_first else (2.5, Anchor.START)
-            shapes.append(
-                DrawnLabel(
-                    x + side,
-                    y + 1.1,
-                    f"{speed:.3g}" if speed < 1000 else f"{speed:.0f}",
-                    3.0,
-                    anchor,
-                )
-            )
+            words = f"{speed:.3g}" if speed < 1000 else f"{speed:.0f}"
+            at = (side.x + side.right, y + side.down)
+            shapes.append(DrawnLabel(*at, words, 3.0, side.anchor))
             last = y
     return shapes

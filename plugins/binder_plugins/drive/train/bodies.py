@@ -6,9 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from itertools import pairwise
 
-import networkx as nx
-
 from binder.api import Design, Joint
+from binder_plugins.drive.train.ties import Ties
 
 # Fixings of the table that let a part turn on the other, or pull on it by a rope.
 _LOOSE = frozenset(("tied", "clipped"))
@@ -28,12 +27,12 @@ def bodies(design: Design) -> Mapping[str, Body]:
 
     A wheel that is made twice, for two shafts, stands for the first of them.
     """
-    graph = _joined(design)
+    ties = _joined(design)
     for name in shared(design):
-        _part(graph, name, design)
+        _part(ties, name, design)
     place = {item.name: number for number, item in enumerate(design.items())}
     found: dict[str, Body] = {}
-    for group in nx.connected_components(graph):
+    for group in ties.groups():
         items = sorted(group, key=lambda name: place.get(name, len(place)))
         body = _body(tuple(items), design)
         found.update(dict.fromkeys(items, body))
@@ -42,44 +41,45 @@ def bodies(design: Design) -> Mapping[str, Body]:
 
 def shared(design: Design) -> Mapping[str, tuple[str, ...]]:
     """What is made more than once and stands on several shafts, with these shafts."""
-    graph = _joined(design)
+    ties = _joined(design)
     found = {}
     for item in design.items():
-        if item.name in graph and (item.quantity or 1) > 1:
+        if item.name in ties and (item.quantity or 1) > 1:
             shafts = tuple(
                 next(one for one in group if _is_shaft(one, design))
-                for group in _beyond(graph, item.name, design)
+                for group in _beyond(ties, item.name, design)
             )
             if len(shafts) > 1:
                 found[item.name] = shafts
     return found
 
 
-def _joined(design: Design) -> nx.Graph[str]:
-    graph: nx.Graph[str] = nx.Graph()
+def _joined(design: Design) -> Ties:
+    ties = Ties()
     for joint in design.joints.values():
-        graph.add_nodes_from(joint.items)
+        for item in joint.items:
+            ties.put(item)
         if _fixes(joint):
-            graph.add_edges_from(pairwise(joint.items))
-    return graph
+            for one, other in pairwise(joint.items):
+                ties.tie(one, other)
+    return ties
 
 
-def _beyond(graph: nx.Graph[str], name: str, design: Design) -> list[list[str]]:
+def _beyond(ties: Ties, name: str, design: Design) -> list[list[str]]:
     """What holds together without the item and has a shaft in it, in the order of the joints."""
-    rest = graph.copy()
-    rest.remove_node(name)
     groups = []
-    for near in graph[name]:
-        group = sorted(nx.node_connected_component(rest, near))
+    for near in ties.beside(name):
+        group = sorted(ties.group(near, without=name))
         if group not in groups and any(_is_shaft(one, design) for one in group):
             groups.append(group)
     return groups
 
 
-def _part(graph: nx.Graph[str], name: str, design: Design) -> None:
+def _part(ties: Ties, name: str, design: Design) -> None:
     """Leaves the item on the first of its shafts alone."""
-    for group in _beyond(graph, name, design)[1:]:
-        graph.remove_edges_from([(name, near) for near in group if graph.has_edge(name, near)])
+    for group in _beyond(ties, name, design)[1:]:
+        for near in group:
+            ties.cut(name, near)
 
 
 def _fixes(joint: Joint) -> bool:

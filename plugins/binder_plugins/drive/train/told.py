@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from binder.api import Design, End, Joint, Part, PlaceFact, Size
 from binder_plugins.drive.train.salvage import likeliest
+from binder_plugins.drive.train.seats import cut_depth, grooves_of, seats_of
 
 _INCH = Fraction("25.4")
 _FINE = 10**6
@@ -76,25 +77,11 @@ def running_diameters(end: End, section: Fraction, design: Design) -> tuple[Frac
     if part is None:
         return ()
     if part.shape_kind == "pulley":
-        return _of_pulley(part.shape, section)
-    grooves = [one for one in part.features if one.kind == "grooved"]
+        return tuple(one.outside.exact - one.sunk for one in seats_of(end, section, design))
     found = []
-    for groove in grooves:
+    for groove in grooves_of(part, end):
         step = getattr(groove.entry, "on", None) or ""
-        if end.place and end.place not in (step, groove.name):
-            continue
         place = design.facts.about(PlaceFact, f"{part.name}.{step}")
-        depth = getattr(groove.entry, "depth", None)
         if place is not None and place.diameter is not None:
-            deep = depth.exact if isinstance(depth, Size) else section / 2
-            found.append(place.diameter - 2 * deep + section)
+            found.append(place.diameter - 2 * cut_depth(groove, section) + section)
     return tuple(found)
-
-
-def _of_pulley(shape: object, section: Fraction) -> tuple[Fraction, ...]:
-    outsides = [one.exact for one in getattr(shape, "diameters", ())]
-    if getattr(shape, "groove", "") == "flat":
-        return tuple(one + section for one in outsides)
-    depth = getattr(shape, "depth", None)
-    deep = depth.exact if isinstance(depth, Size) else section / 2
-    return tuple(one - 2 * deep + section for one in outsides)

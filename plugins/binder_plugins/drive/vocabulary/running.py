@@ -6,7 +6,19 @@ from typing import Annotated
 
 from pydantic import Field
 
-from binder.api import Angle, Count, Flag, Force, JointEntry, Length, Mass, Name, Number, OneOf
+from binder.api import (
+    Angle,
+    Count,
+    Flag,
+    Force,
+    JointEntry,
+    Length,
+    Mass,
+    Model,
+    Name,
+    Number,
+    OneOf,
+)
 
 MOST_STEPS = 8
 BeltKind = Annotated[str, OneOf("a belt", "round", "flat", "vee", "toothed")]
@@ -58,7 +70,8 @@ class CrankEntry(JointEntry):
 
     `throw` is the radius, `rod` from centre to centre; `offset` how far the line of the
     slide passes beside the shaft. A slotted link without a rod is a scotch yoke. `drawn_at` is
-    the angle at which the model is drawn, from the outer dead point.
+    the angle at which the model is drawn, from the outer dead point; where the parts have a pin
+    that the rod turns on, its place says so. A rod that is made may be named between the two.
     """
 
     throw: Length
@@ -77,11 +90,26 @@ class RockEntry(JointEntry):
     drawn_at: Angle | None = None
 
 
-class CamEntry(JointEntry):
-    """A cam and its follower: `lift` over `rise` degrees, `dwell`, then `fall`."""
+class CamRadius(Model):
+    """A radius of a drawn cam, and the angle that it stands at."""
 
-    lift: Length
-    base: Length
+    at: Angle
+    radius: Length
+
+
+class CamEntry(JointEntry):
+    """A cam and its follower: by a law, by arcs and flats, or by its radii as drawn.
+
+    By a law: `lift` over `rise` degrees, `dwell`, then `fall`, on the diameter `base`. By arcs:
+    `base` and `lift`, and the radius of its `nose`; its flanks are flat, or bowed by a radius
+    (`flank`). By `radii`, at rising angles in the order in which the follower meets them.
+    """
+
+    lift: Length | None = None
+    base: Length | None = None
+    nose: Length | None = None
+    flank: Length | None = None
+    radii: Annotated[list[CamRadius], Field(min_length=2, max_length=360)] | None = None
     rise: Angle | None = None
     dwell: Angle | None = None
     fall: Angle | None = None

@@ -10,6 +10,7 @@ from binder_plugins.shapes.forming.body import Body
 from binder_plugins.shapes.forming.turned import plain_round, turned_body
 from binder_plugins.shapes.kinds import Block, Board, Disc, Plate
 from binder_plugins.shapes.turned import measured
+from binder_plugins.shapes.vocabulary.cams import Cam
 from binder_plugins.shapes.vocabulary.rods import Sheet, Tube, Wire
 from binder_plugins.shapes.vocabulary.toothed import Gear, Rack, Ratchet, Sprocket
 from binder_plugins.shapes.vocabulary.wheels import Profile, Pulley, Spring, Wheel
@@ -40,7 +41,7 @@ def body_of(part: Part, design: Design) -> Body | None:
 
 def _wider(part: Part, shape: object, units: str) -> Body | None:
     """A shape of the wider vocabulary, which is only loaded where one is written."""
-    from binder_plugins.shapes.forming import profiles, rods, sheet, springs, toothed, wheels
+    from binder_plugins.shapes.forming import cams, profiles, rods, sheet, springs, toothed, wheels
 
     makers: dict[type, Callable[[Part, Any, str], Body | None]] = {
         Profile: profiles.profile_body,
@@ -51,6 +52,7 @@ def _wider(part: Part, shape: object, units: str) -> Body | None:
         Rack: toothed.rack_body,
         Ratchet: toothed.ratchet_body,
         Sprocket: toothed.sprocket_body,
+        Cam: cams.cam_body,
         Pulley: wheels.pulley_body,
         Wheel: wheels.wheel_body,
         Spring: springs.spring_body,

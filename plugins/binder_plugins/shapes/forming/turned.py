@@ -86,7 +86,16 @@ def _stretches(part: Part, steps: Sequence[Measured], units: str) -> Iterator[St
             tuple(filter(None, (f"{key}.section", length))),
             section_text(one.step, units),
             shown_length(one.length, units),
+            _aside(one.step),
         )
+
+
+def _aside(step: TurnedStep) -> tuple[float, float]:
+    """Where the axis of a step lies that is thrown, at its clock from the top."""
+    if step.throw is None or step.web is not None:
+        return 0.0, 0.0
+    clock = math.radians(float(step.clock.exact) if step.clock is not None else 0.0)
+    return -step.throw.mm * math.sin(clock), step.throw.mm * math.cos(clock)
 
 
 def _section(step: TurnedStep) -> tuple[float, float, int]:
@@ -192,16 +201,15 @@ def _off_axis(steps: Sequence[Measured]) -> Iterator[Form]:
         step = one.step
         if step.throw is None:
             continue
-        clock = float(step.clock.exact) if step.clock is not None else 0.0
-        out = (0.0, -math.sin(math.radians(clock)), math.cos(math.radians(clock)))
         long = float(one.length)
         if step.web is not None:
+            clock = math.radians(float(step.clock.exact) if step.clock is not None else 0.0)
+            out = (0.0, -math.sin(clock), math.cos(clock))
             frame = Frame((float(one.start), 0.0, 0.0), (1.0, 0.0, 0.0), out)
             outline = obround(step.throw.mm + step.web.mm, step.web.mm)
             yield Raised(moved(outline, (step.throw.mm / 2, 0.0)), long, frame)
         elif step.diameter is not None:
-            far = step.throw.mm
-            origin = (float(one.start), far * out[1], far * out[2])
+            origin = (float(one.start), *_aside(step))
             yield Cylinder(step.diameter.mm / 2, long, Frame(origin, AXIS.z, AXIS.x))
 
 

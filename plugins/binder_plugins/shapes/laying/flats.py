@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from dataclasses import replace
 
 from binder.api import Contribution, Design, Part
 from binder_plugins.shapes.forming.outline import fault_of, outline_of
@@ -11,12 +12,13 @@ from binder_plugins.shapes.forming.sheet import sheet_nodes
 from binder_plugins.shapes.laying.datum import datum_of
 from binder_plugins.shapes.laying.developed import developed_flat
 from binder_plugins.shapes.laying.holes import circles_of, holes_of, is_hole
-from binder_plugins.shapes.laying.seen import Face, box_face, end_faces
+from binder_plugins.shapes.laying.seen import Face, box_face, end_faces, left_face
+from binder_plugins.shapes.vocabulary.cams import Cam
 from binder_plugins.shapes.vocabulary.rods import Sheet
-from binder_solid.facts import FlatFact, FormFact, Located
+from binder_solid.facts import ContourFact, FlatFact, FormFact, Located
 from binder_solid.flats import Flat
 from binder_solid.forms import Outline
-from binder_solid.outlines import rectangle
+from binder_solid.outlines import flipped, moved, rectangle, turned
 from binder_solid.views import Projection
 
 _SHEETS = ("plate", "sheet")
@@ -41,6 +43,8 @@ def _flats(form: FormFact, part: Part, design: Design) -> Iterator[Flat]:
         flat = developed_flat(form, part, part.shape, design)
         if flat is not None:
             yield flat
+    elif isinstance(part.shape, Cam) and part.shape.contour is not None:
+        yield _cam_flat(form, part, part.shape.contour, design)
     elif form.stretches:
         for face, located in end_faces(form):
             flat = _flat(form, part, face, located, design)
@@ -48,6 +52,15 @@ def _flats(form: FormFact, part: Part, design: Design) -> Iterator[Flat]:
                 yield flat
     else:
         yield from _box_flats(form, part, design)
+
+
+def _cam_flat(form: FormFact, part: Part, contour: ContourFact, design: Design) -> Flat:
+    """The plain face of a cam, to be stuck on the blank by its bore."""
+    face, located = left_face(form)
+    reach = contour.reach_mm
+    # Seen from the left what lies along the outline's x stands upwards, and its y to the right.
+    outline = moved(turned(flipped(contour.outline), -90.0), (reach, reach))
+    return _flat(form, part, replace(face, outline=outline), located, design)
 
 
 def _box_flats(form: FormFact, part: Part, design: Design) -> Iterator[Flat]:

@@ -77,6 +77,14 @@ def end_faces(form: FormFact) -> Iterator[tuple[Face, list[Located]]]:
             yield _end_face(name, way, x, form), [*here, *bores]
 
 
+def left_face(form: FormFact) -> tuple[Face, list[Located]]:
+    """The first end of work about the axis, and the holes in it."""
+    first = min(one.start for one in form.stretches)
+    found = [one for one in form.located if one.face == "axis" and is_hole(one)]
+    here = [one for one in found if abs(one.frame.origin[0] - first) < _SAME or one.depth is None]
+    return _end_face("left", -1.0, first, form), here
+
+
 def _is_bore(one: Located) -> bool:
     return one.face == "axis" and is_hole(one) and one.depth is None and len(one.spots) == 1
 

@@ -6,7 +6,7 @@ from typing import Annotated
 
 from pydantic import Field
 
-from binder.api import Angle, Count, Length, Model, Number, OneOf
+from binder.api import Angle, Count, Length, LengthToCome, Model, Number, OneOf
 from binder_plugins.shapes.vocabulary.points import Turns
 
 Groove = Annotated[str, OneOf("a groove", "flat", "vee", "round")]
@@ -23,7 +23,7 @@ class Pulley(Model):
     """
 
     groove: Groove
-    diameters: Annotated[list[Length], Field(min_length=1, max_length=8)]
+    diameters: Annotated[list[LengthToCome], Field(min_length=1, max_length=8)]
     width: Length
     belt: Length | None = None
     depth: Length | None = None

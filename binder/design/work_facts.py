@@ -1,0 +1,76 @@
+"""Typed facts of work besides cutting: treatments of an item, times of tasks, what to trace."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from binder.design.facts import Fact
+
+
+@dataclass(frozen=True, slots=True)
+class TreatmentStep:
+    """One act of heat or finish: `act` is in the words of the rules of what goes before what.
+
+    `ready` and `run` are minutes at the bench; `wait_h` are the hours that pass by themselves
+    before anything else is done to the item. Items of one `batch` are done at one go.
+    """
+
+    act: str
+    what: str
+    tool: str
+    ready: float
+    run: float
+    wait_h: float = 0.0
+    batch: str = ""
+    spoils: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class TreatmentFact(Fact):
+    """What is done to an item besides cutting; the subject is its name.
+
+    `first` is done to the stock before a fit is cut, `heat` when all is cut, `bright` to the
+    metal after that, and `last` to the loose part when the model has gone together once.
+    """
+
+    first: tuple[TreatmentStep, ...] = ()
+    heat: tuple[TreatmentStep, ...] = ()
+    bright: tuple[TreatmentStep, ...] = ()
+    last: tuple[TreatmentStep, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class TimeLine:
+    """What a task spends on one thing: `count` times of it take so many `minutes` together."""
+
+    what: str
+    count: int
+    minutes: float
+
+
+@dataclass(frozen=True, slots=True)
+class TaskTime(Fact):
+    """What a task without cutting takes; the subject is its id. `minutes` are at the bench.
+
+    `wait_h` are hours that pass by themselves before its item is touched again, and `why`
+    says what they are for.
+    """
+
+    minutes: float
+    lines: tuple[TimeLine, ...]
+    act: str
+    wait_h: float = 0.0
+    why: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class TraceFact(Fact):
+    """A figure that a fault is traced by; the subject is the joint and the figure.
+
+    `should` is what it ought to be, as printed; `unit` what is written into the empty box.
+    """
+
+    joint: str
+    what: str
+    should: str
+    unit: str

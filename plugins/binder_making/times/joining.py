@@ -1,0 +1,67 @@
+"""A joint and its screws to the minutes of putting it together, and to its cure."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache
+from typing import Any
+
+from binder.api import load_data
+from binder_making.times.acts import table as acts_table
+from binder_trade.explained import NotDefined
+
+
+@dataclass(frozen=True, slots=True)
+class Joined:
+    """Minutes at the bench, minutes that pass alone, hours of cure, and the act."""
+
+    minutes: float
+    alone_min: float
+    wait_h: float
+    act: str
+
+
+@cache
+def joining_table() -> Mapping[str, Any]:
+    """The data file, read once."""
+    content: Mapping[str, Any] = load_data("binder_making.times", "joining.yaml")
+    return content
+
+
+def joining(kind: str, count: int = 1, fasteners: int = 0) -> Joined:
+    """The time of `count` joints of a kind with so many screws, pins or rivets together.
+
+    A further joint of a batch takes half of the run, each fastener its own time. Raises
+    `NotDefined` for no joint, or fewer than no fasteners. Source: common practice, no source.
+    """
+    if not 0 < count <= 1e5 or not 0 <= fasteners <= 1e5:
+        raise NotDefined("no such number of joints or screws", "one joint or more")
+    rules = joining_table()
+    row = rules["kinds"].get(kind, rules["other"])
+    further = float(acts_table()["further_of_a_batch"]) * (count - 1)
+    minutes = row.get("set", 0) + row["run"] * (1 + further) + row.get("each", 0) * fasteners
+    return Joined(
+        float(minutes),
+        float(row.get("alone", 0)),
+        float(row.get("wait", 0)),
+        row.get("act", "assemble"),
+    )
+
+
+def trying(moving: int) -> float:
+    """Minutes to try an assembly in which so many joints move or drive."""
+    row = joining_table()["test"]
+    return float(row["set"] + row["each"] * moving)
+
+
+def reading(sizes: int) -> float:
+    """Minutes to measure so many sizes of one thing and write them down."""
+    row = joining_table()["measure"]
+    return float(row["set"] + row["each"] * sizes)
+
+
+def in_place(what: str) -> float:
+    """Minutes of work on bores that are in place: `in_line` or `sizing`."""
+    row = joining_table()[what]
+    return float(row["set"] + row["run"])

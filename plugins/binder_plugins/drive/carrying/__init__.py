@@ -1,0 +1,1 @@
+"""What the shafts of a train carry: where things stand on them, pulls, weights, inertia."""

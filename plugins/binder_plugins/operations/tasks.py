@@ -1,0 +1,88 @@
+"""Tasks without a route to pieces of work: putting together, joining, trying, coats."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from binder.api import Design, NumberOff, Task, TaskKind, TaskTime, TreatmentFact
+from binder_making.operation import Operation
+from binder_plugins.operations import words
+from binder_plugins.operations.jobs import Piece
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+# The act of a task of which no time is told, and minutes for it: common practice, no source.
+_ACTS = {
+    TaskKind.MEASURE: "measure",
+    TaskKind.ASSEMBLE: "dry-assemble",
+    TaskKind.STRIP: "strip",
+    TaskKind.JOIN: "press",
+}
+_LAID_OUT = frozenset({"silver-solder", "soft-solder", "bond", "glue", "press", "ream"})
+_UNTIMED = 10.0
+_MOST_LINES = 4
+
+
+def task_pieces(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operation]]]:
+    """The pieces of a task, each with its one operation; a finish has one for each evening."""
+    if task.kind is TaskKind.FINISH:
+        yield from _coats(task, design)
+        return
+    time = design.facts.about(TaskTime, task.id)
+    lines = time.lines if time is not None else ()
+    shown = [f"{one.what}{f', {one.count} off' if one.count > 1 else ''}" for one in lines]
+    piece = Piece(
+        task.id,
+        task.title,
+        1,
+        None,
+        minutes=time.minutes if time is not None else _UNTIMED,
+        what="; ".join(shown[:_MOST_LINES]) + (" …" if len(shown) > _MOST_LINES else ""),
+        acts=frozenset({_act(task, time)}),
+        tools=_tools(_act(task, time), time),
+        wait_h=time.wait_h if time is not None else 0.0,
+    )
+    yield piece, [Operation(id=task.id, act=_act(task, time), minutes=piece.minutes)]
+
+
+def _tools(act: str, time: TaskTime | None) -> tuple[str, ...]:
+    """What lies ready for it; compound and glue for what cures in an assembly."""
+    is_bonded = time is not None and time.wait_h > 0
+    tool = words.table()["acts"].get("bond" if is_bonded else act, {}).get("tool", "")
+    return (tool,) if (tool and act in _LAID_OUT) or is_bonded else ()
+
+
+def _act(task: Task, time: TaskTime | None) -> str:
+    """The first putting together is a dry one where something is finished after it."""
+    if task.id.startswith("close "):
+        return "assemble"
+    if task.kind in (TaskKind.ASSEMBLE, TaskKind.STRIP):
+        return _ACTS[task.kind]
+    return time.act if time is not None else _ACTS.get(task.kind, "gauge")
+
+
+def _coats(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operation]]]:
+    told = design.facts.about(TreatmentFact, task.item)
+    off = design.facts.about(NumberOff, task.item)
+    count = off.count if off is not None else 1
+    steps = told.last if told is not None else ()
+    item = design.item(task.item)
+    for number, step in enumerate(steps, 1):
+        name = f"{task.id}, coat {number}"
+        piece = Piece(
+            name,
+            item.title if item is not None else task.item,
+            count,
+            None,
+            minutes=step.ready + step.run * (1 + 0.5 * (count - 1)),
+            what=step.what,
+            acts=frozenset({step.act}),
+            tools=(step.tool,),
+            wait_h=step.wait_h,
+        )
+        yield piece, [_coat(name, task.item, step.act, step.tool, piece.minutes)]
+
+
+def _coat(name: str, item: str, act: str, tool: str, minutes: float) -> Operation:
+    return Operation(id=name, act=act, part=item, feature="coat", tool=tool, minutes=minutes)

@@ -1,0 +1,166 @@
+"""Evenings with heat, cures and coats, and what holds the model up.
+
+Order, cures at the end, nothing done before a cure is over: the trade's rules for evenings,
+common practice, no source. The network: the critical path method, worked out by hand here.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from binder.api import Design, TaskTime
+from binder.compiler import Phase
+from binder_making.sessions import Evening
+from binder_plugins.buildorder.timing import time_tasks
+from binder_plugins.operations.facts import Route
+from binder_plugins.operations.holding_up import holding_up
+from binder_plugins.operations.jobs import Piece
+from binder_plugins.operations.planning import WorkPlan
+from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
+from tests.plugins.operations.test_order import MODELS, design_of, plan_of
+
+PAWL = (
+    "{material: silver steel, finish: hardened and tempered to dark straw and polished,"
+    " stock: 10 mm round bar,"
+    " turned: [{name: body, diameter: 6 mm, length: 20 mm}, {diameter: 9 mm, length: 4 mm}]}"
+)
+PAINTED = f"""{HEAD}\
+  arm:
+    material: mild steel
+    finish: painted black
+    because: its bore is masked
+    block: {{length: 40 mm, width: 20 mm, height: 6 mm}}
+    features: {{bore: {{reamed: 6 mm, on: top, depth: through}}}}
+  pin: {{material: silver steel, stock: 6 mm drawn rod, cut: 30 mm}}
+joints:
+  a: {{slides: [pin, arm.bore]}}
+assemblies:
+  all: {{of: [arm, pin], test: it slides}}
+"""
+
+
+def evening_of(plan: WorkPlan, piece: str) -> list[int]:
+    """The evenings of a piece."""
+    return [
+        evening.number
+        for evening in plan.evenings
+        for job in evening.jobs
+        if job.split(", part ", maxsplit=1)[0] == piece
+    ]
+
+
+def test_a_pawl_is_hardened_when_it_is_cut_and_polished_when_it_is_tempered(
+    route_of: RouteOf,
+) -> None:
+    acts = [act.act for act in route_of(PAWL).acts]
+    assert acts.index("part-off") < acts.index("deburr") < acts.index("harden")
+    assert acts[acts.index("harden") :] == ["harden", "temper", "polish"]
+
+
+def test_annealed_stock_is_softened_between_saw_and_cutter(route_of: RouteOf) -> None:
+    block = "block: {length: 40 mm, width: 9 mm, height: 6 mm}"
+    part = f"{{material: mild steel, finish: annealed, {block}}}"
+    acts = [act.act for act in route_of(part).acts]
+    assert acts[:2] == ["saw", "anneal"]
+    assert "mill" in acts[2:]
+
+
+def test_a_joined_thing_is_softened_after_the_joining(plan: Plan) -> None:
+    text = (
+        f"{HEAD}  a: {{material: brass, stock: 6 mm drawn rod, cut: 9 mm}}\n"
+        "  b: {material: brass, stock: 8 mm drawn rod, cut: 9 mm}\n"
+        "fabrications:\n"
+        "  ab: {pieces: [a, b], joined: silver_soldered, finish: stress relieved}\n"
+    )
+    design = plan(text).design
+    assert design is not None
+    route = design.facts.about(Route, "ab")
+    assert route is not None
+    assert [act.act for act in route.acts[:2]] == ["silver-solder", "stress-relieve"]
+
+
+def test_a_coat_waits_for_the_trial_and_dries_before_the_screws(plan: Plan) -> None:
+    design = plan(PAINTED, upto=Phase.COMPOSE).design
+    assert design is not None
+    found = design.facts.about(WorkPlan, "")
+    assert found is not None
+    order = ["test all", "strip all", *(f"finish arm, coat {n}" for n in (1, 2, 3)), "close all"]
+    at = [evening_of(found, name)[0] for name in order]
+    assert at == sorted(at)
+    # 24 h between coats, and before it is handled: each on an evening of its own.
+    assert len(set(at[2:])) == 4
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_nothing_is_done_on_what_cures(model: str) -> None:
+    plan = plan_of(model)
+    for name, waits in plan.waits.items():
+        for earlier in waits:
+            if plan.pieces[earlier].rests_h:
+                assert evening_of(plan, earlier)[-1] < evening_of(plan, name)[0], (earlier, name)
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_cures_end_an_evening_and_nothing_risky_does(model: str) -> None:
+    plan = plan_of(model)
+    for evening in plan.evenings:
+        curing = [job in evening.cures for job in evening.jobs]
+        assert curing == sorted(curing), evening.jobs
+        last = plan.pieces[evening.jobs[-1].split(", part ", maxsplit=1)[0]]
+        risky = {"part-off", "tap", "cut-teeth"} & last.done
+        assert not risky or len(evening.jobs) == 1 or any("risky" in r for r in evening.remarks)
+
+
+def piece(name: str, minutes: float, rests: float = 0.0) -> Piece:
+    """A task that takes so long, and rests so many hours afterwards."""
+    return Piece(name, name, 1, None, minutes=minutes, wait_h=rests)
+
+
+def test_the_chain_and_the_float_of_a_network_by_hand() -> None:
+    """a 30 → b 20 (cures 24 h) → d 10; a → c 40 → d. An evening has 100.
+
+    By hand: a-b-d is 30 + 20 + 100 + 10 = 160, a-c-d 80, so c has 80 of float.
+    """
+    pieces = {one.id: one for one in (piece("a", 30), piece("b", 20, 24), piece("c", 40),
+                                      piece("d", 10))}  # fmt: skip
+    waits = {"a": (), "b": ("a",), "c": ("a",), "d": ("b", "c")}
+    evenings = (evening(1, "a", "c", "b"), evening(2, "d"))
+    found = holding_up(WorkPlan("", pieces, waits, evenings, 0, 0, 0, 100), 100)
+    assert [one.owner for one in found.chain] == ["a", "b", "d"]
+    assert (found.length, found.rests) == (160, 100)
+    (other,) = found.others
+    assert (other.owner, other.slack) == ("c", 80)
+    assert (other.may_begin, other.begins, other.ends, other.needed) == (1, 1, 1, 2)
+
+
+def evening(number: int, *jobs: str) -> Evening:
+    """An evening with these jobs."""
+    return Evening(number, jobs, 0, 0, (), (), (), (), ())
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_a_part_is_planned_between_what_it_waits_for_and_what_waits_for_it(model: str) -> None:
+    plan = plan_of(model)
+    found = holding_up(plan, 98)
+    everything = [*found.chain, *found.others]
+    assert {one.owner for one in everything} >= set(design_of(model).parts)
+    for one in everything:
+        assert one.may_begin <= one.begins <= one.ends <= one.needed
+    assert all(one.slack >= 0 for one in everything)
+    assert found.length >= max(one.minutes for one in everything)
+
+
+def test_tasks_without_a_route_are_timed_by_what_is_in_them() -> None:
+    """Reading: 3 min, and 3 a size. Trying: 5, and 3 a moving joint (common practice)."""
+    design: Design = design_of("tilt-hammer/tilt-hammer")
+    times = {one.subject: one for one in time_tasks(design).facts if isinstance(one, TaskTime)}
+    assert times["measure gear"].minutes == 3 + 3 * len(design.bought["gear"].measured)
+    # The slide moves on the bed and by its screw; only the screw is in this assembly.
+    assert times["test anvil_slide"].minutes == 5 + 3
+    screws = next(one for one in times["assemble anvil_slide"].lines if "anvil" in one.what)
+    assert screws.minutes == 2 + 1 + 2 * 1.5
+    # Glue and compound hold for good after a day.
+    assert times["assemble hammer"].wait_h == 24
+    assert times["size bush in pedestal"].wait_h == 0
+    untimed = {name for name, task in design.tasks.items() if task.kind not in {"make", "join"}}
+    assert untimed - set(times) == {"finish base"}
