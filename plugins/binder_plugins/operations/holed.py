@@ -32,8 +32,12 @@ if TYPE_CHECKING:
     from binder_solid.facts import Located
 
 
+# A vice holds no higher piece upright, and so much goes for drill and chuck over one, in mm;
+# common practice, no source.
+_TALL_MM = 80.0
 # Gib screws are no larger, in mm; common practice, no source.
 _SMALL_TAP = 3.0
+_MARKED = "scriber and centre punch"
 _ASIDE = " from the side "
 
 
@@ -60,7 +64,7 @@ def _holes(flat: Flat, face: str, found: Sequence[Located], *, is_stack: bool = 
         if any(one.kind not in SINKS for one in found)
         else 1.0
     )
-    machine = _for_holes(flat, min(largest, 13.0))
+    machine = _for_holes(flat, min(largest, 13.0), face)
     place = place_of(flat.workshop, machine)
     by_rows = place == "mill"
     tags = ("coordinates",) if by_rows else ()
@@ -82,17 +86,31 @@ def _holes(flat: Flat, face: str, found: Sequence[Located], *, is_stack: bool = 
         where = Where(machine, through(one, flat.form.size), tags=(*tags, *more))
         acts += hole_acts(flat.work, one, in_stack(flat, where) if is_stack else where)
     _too_large(flat, found)
+    vice = _upright(flat) if _is_tall(flat, face) else flat.vice()
     if not is_stack:
-        flat.add(place, machine, flat.vice(), datum(face), acts)
+        flat.add(place, machine, vice, datum(face), acts)
         return
     acts = [clamped(flat, found, "their made edges level"), *acts, taken_apart(flat)]
-    grip = gripped(flat, flat.vice())
+    grip = gripped(flat, vice)
     flat.add(place, machine, grip, datum(face), acts, at_once=flat.work.count)
 
 
-def _for_holes(flat: Flat, largest: float) -> str:
+def _is_tall(flat: Flat, face: str) -> bool:
+    """Whether a long piece stands on its end under the drill."""
+    return face in {"left", "right"} and flat.form.size[0] > _TALL_MM
+
+
+def _upright(flat: Flat) -> Grip:
+    """No vice holds a long bar upright: it is clamped to the side of an angle plate."""
+    return Grip("clamped upright to an angle plate", "plate", "its side", min(flat.form.size))
+
+
+def _for_holes(flat: Flat, largest: float, face: str) -> str:
     """The mill where holes are placed by coordinates in metal, else the drilling machine."""
-    if flat.mill and not flat.is_wood and flat.thin >= SHEET_MM:
+    found = flat.workshop.entry.machines.mills.get(flat.mill)
+    high = flat.form.size[0] + _TALL_MM if _is_tall(flat, face) else 0.0
+    is_under = found is None or high <= found.travels.z.mm
+    if flat.mill and not flat.is_wood and flat.thin >= SHEET_MM and is_under:
         return flat.mill
     return drill_for(flat.workshop, largest)
 
@@ -142,7 +160,7 @@ def tapped_in_place(flat: Flat) -> None:
         where = told[0].what.partition("; ")[2]
         make, said = flat.work.act, place.replace("_", " ")
         acts = [
-            make("mark-out", f"{told[0].how}: {said}, {where}", feature=f"marks {place}"),
+            make("spot-through", f"{told[0].how}: {said}, {where}", feature=place, tool=_MARKED),
             make("drill", f"drill {size} for {words}", machine=machine, feature=place,
                  tool=f"{size.removesuffix(' drill')} drill", tags=("later",)),
             make("tap", f"tap {words}", feature=place, tool="taps: taper, then plug"),

@@ -24,6 +24,7 @@ _FOR_BORING = 1.0
 # And for the last cut in a bush that is bored again when it is pressed in.
 _LEFT_MM = 0.3
 _SMALL = 3.0
+_SHORT_NOTE = 40
 # A bar goes into a hole that is so much smaller than it is told for, in mm: rounding of inches.
 _ENTERS = 0.01
 # What a long-series drill reaches in its own diameters; from memory of ISO 340.
@@ -158,7 +159,8 @@ def _drill(
     half = work.half(one.name) if is_last else None
     act = work.act(
         "drill",
-        f"{_many(one)}drill {_what(work, one, size, where, half, is_last=is_last)}",
+        f"{_many(one)}drill {_what(work, one, size, where, half, is_last=is_last)}"
+        f"{_remark(work, one) if is_last else ''}",
         machine=where.machine,
         feature=one.name,
         tool=drill_name(work, size, fitted=half is not None and half.lower is not None),
@@ -173,6 +175,12 @@ def _drill(
         spoils=caution,
     )
     return _with_reach(act, one, size, where.deep)
+
+
+def _remark(work: Work, one: Located) -> str:
+    """What the maker noted of a hole, where it is short."""
+    note = str(getattr(_entry(work, one), "note", None) or "")
+    return f" ({note})" if 0 < len(note) <= _SHORT_NOTE else ""
 
 
 def _what(

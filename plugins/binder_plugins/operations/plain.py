@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from binder.api import Fabrication
 from binder_plugins.operations import words
 from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import Where, hole_acts
+from binder_solid.facts import FormFact, JoinedFact
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -27,10 +29,12 @@ def drilled(work: Work, holes: Sequence[Located]) -> SetUp:
     workshop = work.design.workshop
     largest = max(one.diameter or 0.0 for one in holes)
     machine = drill_for(workshop, min(largest, 13.0))
-    deep = min(work.form.size) if work.form is not None else largest
+    joined = work.design.facts.about(JoinedFact, work.name)
+    size = work.form.size if work.form is not None else joined.size if joined else (largest,)
     acts: list[Act] = []
     for one in holes:
-        acts += hole_acts(work, one, Where(machine, one.depth or max(deep, 1.0)))
+        deep = one.depth or max(min(size), 1.0)
+        acts += hole_acts(work, one, Where(machine, deep, first=_in_pieces(work, one)))
     vice = vice_for(workshop)
     grip = Grip(vice or "clamps", "vice", "the piece")
     return SetUp(
@@ -42,3 +46,16 @@ def drilled(work: Work, holes: Sequence[Located]) -> SetUp:
         tuple(acts),
         minutes=words.holding_min("vice"),
     )
+
+
+def _in_pieces(work: Work, one: Located) -> float:
+    """The size in mm of a hole that the pieces of a fabrication bring with them, else 0."""
+    pieces = work.item.pieces if isinstance(work.item, Fabrication) else ()
+    sizes = [
+        found.diameter
+        for piece in pieces
+        if (form := work.design.facts.about(FormFact, str(piece.item))) is not None
+        for found in form.located
+        if found.name == one.name and found.kind == "drilled" and found.diameter
+    ]
+    return min(sizes, default=0.0)

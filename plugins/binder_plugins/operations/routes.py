@@ -10,7 +10,7 @@ from binder_plugins.operations.cleaning import cleaned
 from binder_plugins.operations.crosswise import cross_setups
 from binder_plugins.operations.disc import disc_setups
 from binder_plugins.operations.easing import eased
-from binder_plugins.operations.facts import Left, Route, SetUp, leaf_id
+from binder_plugins.operations.facts import Act, Left, Route, SetUp, leaf_id
 from binder_plugins.operations.flat import Flat
 from binder_plugins.operations.joined import JOINED
 from binder_plugins.operations.ordered import ordered
@@ -124,9 +124,17 @@ def _by_words(work: Work) -> Iterator[SetUp]:
     """Features that are told in words alone, and so have no place on the form."""
     placed = {one.name for one in work.form.located} if work.form is not None else set()
     filed = [one for one in work.item.features if one.kind == "filed" and one.name not in placed]
-    acts = [work.act("file", _words_of(one), feature=one.name) for one in filed]
+    acts = [_by_hand(work, one) for one in filed]
     if acts:
         yield at_bench(work, "its faces", "", acts)
+
+
+def _by_hand(work: Work, one: Feature) -> Act:
+    """What is told in words is filed, or bent where the words say so."""
+    words_of = _words_of(one)
+    if str(getattr(one.entry, "filed", "")).startswith("bent "):
+        return work.act("bend", words_of, feature=one.name, tool="vice, rod and mallet")
+    return work.act("file", words_of, feature=one.name)
 
 
 def _words_of(one: Feature) -> str:

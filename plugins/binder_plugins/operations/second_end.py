@@ -173,7 +173,7 @@ def _no_grip(turning: Turning, end: str) -> Grip:
         name, kind = round_holder(
             turning.work.design.workshop, max(s.across for s in turning.steps), true=False
         )
-        return Grip(name, kind, on, 0.0, 5.0, 2.0, "", (0.0, 0.0), end)
+        return Grip(name, kind, on, 0.0, 5.0, 2.0, "", _on_thread(turning), end)
     if turning.plan.second or any(not turning.is_first(a) for a in turning.axial):
         words = f"nothing on '{turning.work.name}' is long enough to grip for its {end}-hand end"
         turning.trouble.append(("nothing-to-grip", words))
@@ -188,6 +188,14 @@ def _no_grip(turning: Turning, end: str) -> Grip:
         (0.0, turning.length),
         end,
     )
+
+
+def _on_thread(turning: Turning) -> tuple[float, float]:
+    """Where the ring is on an outside thread; nowhere in particular for a stub in a tapped hole."""
+    found = next((one for one in turning.form.located if one.kind == "screwed"), None)
+    middle = found.frame.origin[0] if found is not None else 0.0
+    half = min(found.length or 5.0, 8.0) / 2 if found is not None else 0.0
+    return middle - half, middle + half
 
 
 def _two_settings(turning: Turning, grip: Grip, *, fitted: bool) -> None:

@@ -300,7 +300,7 @@ def works(design: Design) -> Iterator[Work]:
             item,
             design.facts.about(FormFact, item.name),
             design.facts.about(CutSize, item.name),
-            _group(design, item.name),
+            _group(design, item),
             at,
             tools,
             left.get(item.name, {}),
@@ -319,11 +319,15 @@ def _left(design: Design) -> dict[str, dict[str, tuple[TogetherFact, ...]]]:
     return found
 
 
-def _group(design: Design, name: str) -> Group | None:
-    material = design.facts.about(MaterialFact, name)
-    if material is None:
-        return None
-    return group_of(f"{material.id} {material.group}".replace("-", " "))
+def _group(design: Design, item: Part | Fabrication) -> Group | None:
+    """The metal; of a fabrication that of its pieces, where all that are made here have one."""
+    names = [one.item for one in item.pieces] if isinstance(item, Fabrication) else [item.name]
+    found = {
+        group_of(f"{metal.id} {metal.group}".replace("-", " "))
+        for name in names
+        if (metal := design.facts.about(MaterialFact, str(name))) is not None
+    }
+    return found.pop() if len(found) == 1 else None
 
 
 def hole_volume(across: float, deep: float) -> float:

@@ -141,3 +141,21 @@ def test_a_far_second_end_is_carried(route_of: RouteOf) -> None:
     held = [one for one in route.setups if any(act.act == "die" for act in one.acts)]
     assert held[0].grip.support == "tailstock centre"
     assert act_of(route, "die", "thread").what.startswith("draw the centre back")
+
+
+def test_no_vice_holds_a_long_bar_upright(route_of: RouteOf) -> None:
+    """180 mm on its end does not go under the mill of 180 mm travel; 60 mm stands in the vice."""
+    text = (
+        "{{material: mild steel, stock: 20 mm x 10 mm flat bar, cut: {} mm, features:"
+        " {{hole: {{drilled: 3 mm, on: left, depth: 6 mm}}}}}}"
+    )
+    held = {
+        long: next(
+            one for one in route_of(text.format(long)).setups if one.datum.startswith("left end")
+        )
+        for long in (60, 180)
+    }
+    assert "vice" in held[60].grip.holder
+    assert held[60].place == "mill"
+    assert "angle plate" in held[180].grip.holder
+    assert held[180].place == "drill"
