@@ -61,7 +61,11 @@ def test_another_workshop_changes_drills_screws_and_substitutes(host: Host) -> N
     assert drills[0]["pedestal.oil"] == "3.3 mm"
     assert drills[1]["pedestal.oil"] == "no. 30 drill"  # 0.1285 in, the nearest to 3.3 mm
     grubs = [
-        {one.what for one in run.facts.all(HardwareFact) if "grub" in one.what and "gib" not in one.what}
+        {
+            one.what
+            for one in run.facts.all(HardwareFact)
+            if "grub" in one.what and "gib" not in one.what
+        }
         for run in (metric.design, inch.design)
     ]
     assert all(what.startswith("M3") for what in grubs[0])
