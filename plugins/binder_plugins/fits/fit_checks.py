@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
+from fractions import Fraction
 
 from binder.api import (
     Design,
@@ -166,14 +167,11 @@ def _unsaid(design: Design) -> Iterator[Diagnostic]:
     """Reamed holes that nothing names, where a step of just that size waits elsewhere."""
     named = {str(end) for joint in design.joints.values() for end in joint.ends}
     together = [set(joint.items) for joint in design.joints.values()]
-    steps = [
-        place
-        for place in design.facts.all(PlaceFact)
-        if place.form == "step"
-        and place.is_round
-        and place.subject not in named
-        and place.place != "outside"
-    ]
+    steps: dict[Fraction | None, list[PlaceFact]] = {}
+    for place in design.facts.all(PlaceFact):
+        is_free = place.subject not in named and place.place != "outside"
+        if place.form == "step" and place.is_round and is_free:
+            steps.setdefault(place.diameter, []).append(place)
     for part in design.parts.values():
         for feature in part.features:
             if feature.kind == "reamed" and not feature.is_dummy:
@@ -185,14 +183,14 @@ def _lonely(
     feature: Feature,
     named: set[str],
     together: list[set[str]],
-    steps: list[PlaceFact],
+    steps: Mapping[Fraction | None, Sequence[PlaceFact]],
 ) -> Iterator[Diagnostic]:
     size = getattr(feature.entry, "reamed", None)
     if f"{part.name}.{feature.name}" in named or not isinstance(size, Size):
         return
-    for step in steps:
-        is_mate = step.diameter == size.exact and step.item != part.name
-        if is_mate and not any({part.name, step.item} <= items for items in together):
+    for step in steps.get(size.exact, ()):
+        pair = {part.name, step.item}
+        if step.item != part.name and not any(pair <= items for items in together):
             yield codes.FIT_NOT_SAID.at(
                 feature.at,
                 f"'{step.subject}' is as thick as '{feature.name}' is wide, and no joint says why",

@@ -125,14 +125,9 @@ def _walls(joint: Joint, design: Design) -> tuple[str, ...]:
 
 def _hole_in(item: str, design: Design) -> Feature | None:
     """Its oil hole; a groove carries oil, and lets none in."""
-    return next(
-        (
-            one
-            for one in design.features()
-            if one.owner == item and "oil" in one.name and one.kind in _HOLES
-        ),
-        None,
-    )
+    owner = design.parts.get(item) or design.fabrications.get(item)
+    features = owner.features if owner is not None else ()
+    return next((one for one in features if "oil" in one.name and one.kind in _HOLES), None)
 
 
 def _named(feature: Feature, design: Design) -> str:
