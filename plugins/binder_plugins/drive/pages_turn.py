@@ -16,10 +16,10 @@ def turn_blocks(design: Design) -> Iterator[Block]:
     if fact is None:
         return
     yield Subheading("Through one turn")
-    body = design.facts.about(TurningFact, fact.driver)
-    title = body.title if body is not None else fact.driver
+    title = _title(fact.driver, design)
     if not fact.pairs:
-        free = "All that turns is round, or reaches nothing else"
+        moves = ", ".join(_title(name, design) for name in fact.bodies)
+        free = f"Nothing that moves ({moves}) can reach what it is not joined to"
         yield Paragraph((f"{free}: one turn of the {title} is free.",))
         return
     named = "; ".join(f"{one} and {other}" for one, other in fact.pairs[:_MOST_NAMED])
@@ -31,3 +31,8 @@ def turn_blocks(design: Design) -> Iterator[Block]:
         "Knocks stand among the remarks."
     )
     yield Paragraph((words,))
+
+
+def _title(name: str, design: Design) -> str:
+    body, item = design.facts.about(TurningFact, name), design.item(name)
+    return body.title if body is not None else item.title if item is not None else name

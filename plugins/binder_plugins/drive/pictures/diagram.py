@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import accumulate
 
 from binder.api import (
     Anchor,
@@ -26,6 +27,7 @@ _COLUMN, _WHEEL = 30.0, 5.0
 _MOST_COLUMNS = 4
 _FACING = ("meshes", "bevels", "worms", "skews", "rubs", "indexes", "orbits")
 _LINE, _MOST_LINES = 4.0, 5
+_STEPPED = 14.0  # more for a column whose ratios name their steps
 _SHARE = 0.32  # of the row, the two radii of a belt's wheels together
 _Shapes = list[Line | DrawnBox | DrawnLabel]
 
@@ -35,7 +37,8 @@ def diagram_of(train: TrainFact, design: Design) -> Iterator[Block]:
     if not train.passed or len(train.passed) > _MOST_COLUMNS:
         return
     rows = {name: number for number, name in enumerate(train.order)}
-    width = _LEFT + _COLUMN * len(train.passed) + 20
+    columns = list(accumulate(map(_column, train.passed), initial=_LEFT))
+    width = columns[-1] + 20
     radii = [_radii(one, rows) for one in train.passed]
     top = _MARGIN + max(
         max(driver - _ROW * rows[one.driver], driven - _ROW * rows[one.driven], 3.0)
@@ -53,13 +56,17 @@ def diagram_of(train: TrainFact, design: Design) -> Iterator[Block]:
         title = body.title if body is not None else name
         shapes.append(DrawnLabel(_LEFT - 2, y + 1.2, title[:20], 3.0, Anchor.END))
     for column, passed in enumerate(train.passed):
-        x = _LEFT + 14 + _COLUMN * column
+        x = columns[column] + 14
         levels = (top + _ROW * rows[passed.driver], top + _ROW * rows[passed.driven])
         shapes += _pair(passed, design.joints[passed.joint], x, levels, radii[column])
     high = top + max(foot, _ROW * (len(rows) - 1) + _MARGIN)
     drawing = Drawing(width, high, tuple(shapes))
     names = ", ".join(passed.joint for passed in train.passed)
     yield Picture(drawing, f"diagram of the train: {names}", "The train, from the mover on")
+
+
+def _column(passed: Passed) -> float:
+    return _COLUMN + (_STEPPED if 1 < len(passed.ratios) <= _MOST_LINES else 0.0)
 
 
 def _radii(passed: Passed, rows: dict[str, int]) -> tuple[float, float]:
