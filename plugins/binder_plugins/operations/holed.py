@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import (
@@ -15,6 +16,7 @@ from binder_plugins.operations.bench import (
 )
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
+from binder_plugins.operations.out_of_balance import HELD, SWING, most_rpm, off_middle
 from binder_plugins.operations.several import (
     clamped,
     gripped,
@@ -221,25 +223,31 @@ def bored(flat: Flat, face: str, one: Located) -> None:
     )
     vice = bench_vice(flat.workshop)
     flat.add("bench", "", Grip(vice or "surface plate", "bench", "its base"), datum(face), [mark])
-    where = Where(lathe, through(one, flat.form.size), end=face, is_lathe=True)
     grip = Grip(
         holder,
         kind,
         "its edges" if kind == "four-jaw" else "its face, clamped and balanced",
         across,
     )
-    true = "the pop mark within 0.05 mm, the face square"
-    if not is_stacked(flat, one):
-        acts = list(hole_acts(flat.work, one, where))
-        count = flat.work.count
-        alike = f"; the {count} at one height: the same packing under each" if count > 1 else ""
+    _about_its_pop(flat, face, one, lathe, grip)
+
+
+def _about_its_pop(flat: Flat, face: str, one: Located, lathe: str, grip: Grip) -> None:
+    """Clocked and bored, no faster than its heavy side allows; a stack of them at one go."""
+    work, is_stack = flat.work, is_stacked(flat, one)
+    where = Where(lathe, through(one, flat.form.size), end=face, is_lathe=True)
+    most = most_rpm(flat.form.size, off_middle(flat.form.size, one), work.count if is_stack else 1)
+    with work.no_faster(most):
+        acts = list(hole_acts(work, one, in_stack(flat, where) if is_stack else where))
+    swing = SWING if math.isfinite(most) else ""
+    true = f"the pop mark within 0.05 mm, the face square{swing}"
+    if not is_stack:
+        many = work.count > 1
+        alike = f"; the {work.count} at one height: the same packing under each" if many else ""
         flat.add("lathe", lathe, grip, "the centre pop, clocked true", acts, true=f"{true}{alike}")
         return
-    acts = [
-        clamped(flat, [one], "their made edges level, pegged where a hole is there"),
-        *hole_acts(flat.work, one, in_stack(flat, where)),
-        taken_apart(flat),
-    ]
+    by = "their made edges level, pegged where a hole is there"
+    acts = [replace(clamped(flat, [one], by), tool=HELD), *acts, taken_apart(flat)]
     flat.add(
         "lathe",
         lathe,
@@ -247,5 +255,5 @@ def bored(flat: Flat, face: str, one: Located) -> None:
         "the centre pop of the first, clocked true",
         acts,
         true=true,
-        at_once=flat.work.count,
+        at_once=work.count,
     )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from typing import TYPE_CHECKING
@@ -10,6 +11,7 @@ from binder.api import JointFact
 from binder_plugins.operations.bench import bench_vice, flat_holder, lathe_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import Where, finished
+from binder_plugins.operations.out_of_balance import most_rpm, off_middle
 from binder_plugins.operations.rows import Hole, holes_of, running_half
 from binder_plugins.operations.words import holding_min
 
@@ -18,6 +20,8 @@ if TYPE_CHECKING:
     from binder_plugins.operations.work import Work
 
 _HOT = frozenset({"silver_soldered", "soft_soldered", "brazed", "welded"})
+# Across the face that the housing stands on; common practice, no source.
+_SQUARE_MM = 0.02
 _SPOILS = "a bush that starts askew scores its seat"
 
 
@@ -27,7 +31,8 @@ def pressed(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
     if hole is None:
         return
     acts = [_press(fact, hole)]
-    sizing = _sizing(fact, hole) if fact.left else []
+    with hole.work.no_faster(_most(fact, hole, works)):
+        sizing = _sizing(fact, hole) if fact.left else []
     bench = Grip(_jaws(hole.work), "bench", "the housing, the bush against a flat pad")
     if hole.one.kind != "bored" or not sizing:
         yield SetUp(1, "bench", "", bench, "the housing's face, square", (*acts, *sizing))
@@ -41,10 +46,10 @@ def pressed(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
         "lathe",
         lathe_for(workshop, across),
         Grip(holder or "four-jaw chuck, not owned", kind or "four-jaw", "the housing", across),
-        "the bore of the bush itself, clocked true",
+        "the bore of the bush itself, clocked true, and the face that the housing stands on",
         tuple(sizing),
-        "the bore to the outside of the bush: both were turned in one grip, so what is clocked "
-        "is both",
+        "the bore to the outside of the bush, both of one grip, so what is clocked is both; the "
+        f"face square within {_SQUARE_MM:g} mm, so that the shaft stands upright",
         "the shaft goes in",
         holding_min(kind or "four-jaw"),
     )
@@ -107,6 +112,17 @@ def _swung(fact: TogetherFact, hole: Hole, works: Mapping[str, Work]) -> float:
     fixed = [item for item in _fixed(housing, design) if item != hole.work.name]
     forms = (works[name].form for name in (*housing, *fixed) if name in works)
     return max((max(form.size[:2]) for form in forms if form is not None), default=0.0)
+
+
+def _most(fact: TogetherFact, hole: Hole, works: Mapping[str, Work]) -> float:
+    """What the spindle turns at the most with a housing whose seat is beside its middle."""
+    for end in hole.work.design.joints[fact.joints[0]].ends:
+        form = works[end.item].form if end.item in works else None
+        seats = form.located if form is not None and end.item != hole.work.name else ()
+        for one in seats:
+            if form is not None and one.name == end.place and not form.stretches:
+                return most_rpm(form.size, off_middle(form.size, one))
+    return math.inf
 
 
 def _fixed(items: list[str], design: Design) -> Iterator[str]:

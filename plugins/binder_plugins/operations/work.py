@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from contextlib import contextmanager
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, TypedDict, Unpack
 
@@ -29,6 +30,7 @@ from binder_making.times import act_time
 from binder_plugins.operations import words
 from binder_plugins.operations.bench import as_machine, instruments
 from binder_plugins.operations.facts import Act
+from binder_plugins.operations.out_of_balance import no_faster
 from binder_solid.facts import FormFact
 from binder_trade.explained import NotDefined
 
@@ -73,7 +75,8 @@ class Asked(TypedDict, total=False):
 class Work:
     """A part or fabrication with what is known of it.
 
-    `numbered` counts its acts, `use` is what was planned to be cut off its bar.
+    `numbered` counts its acts, `use` is what was planned to be cut off its bar,
+    `most_rpm` what the spindle turns at the most.
     """
 
     design: Design
@@ -87,6 +90,7 @@ class Work:
     numbered: int = 0
     use: BarUse | None = None
     machines: dict[str, Machine | None] = field(default_factory=dict)
+    most_rpm: float = math.inf
 
     @property
     def name(self) -> str:
@@ -162,6 +166,15 @@ class Work:
             self.machines[name] = as_machine(self.design.workshop, name)
         return self.machines[name]
 
+    @contextmanager
+    def no_faster(self, most_rpm: float) -> Iterator[None]:
+        """Within it acts are told for work that must turn no faster, in r/min."""
+        self.most_rpm = most_rpm
+        try:
+            yield
+        finally:
+            self.most_rpm = math.inf
+
     def act(self, act: str, what: str, **asked: Unpack[Asked]) -> Act:
         """An act with its tool, speed, feed and minutes."""
         self.numbered += 1
@@ -218,6 +231,8 @@ class Work:
         self, act: str, size: float, machine: str, *, finish: bool, deep: float = 0.0
     ) -> tuple[Cut | None, tuple[tuple[str, str], ...]]:
         there = self.machine(machine) if machine else None
+        if there is not None and math.isfinite(self.most_rpm):
+            there = no_faster(there, self.most_rpm)
         if not act or self.group is None or there is None or size <= 0:
             return None, ()
         try:

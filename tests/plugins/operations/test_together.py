@@ -171,3 +171,18 @@ def test_each_leaf_points_at_the_work_that_it_leaves(crane: Design) -> None:
         if isinstance(run, Link)
     }
     assert links == left
+
+
+def test_gears_are_set_in_bare_bores_before_a_bush_goes_in_one(crane: Design) -> None:
+    """A plug fits the bored seat, and no more when the bush is in: common practice, no source."""
+    sequence = crane.facts.about(BuildSequence, "")
+    assert sequence is not None
+    order = [step.task for step in sequence.steps]
+    assert order.index("set crank to barrel") < order.index("bond bushes in cheeks")
+
+
+def test_a_bush_is_sized_with_the_face_that_it_stands_on_square(crane: Design) -> None:
+    """Common practice, no source."""
+    (lathe,) = [one for one in _route(crane, "size bush in housing").setups if one.place == "lathe"]
+    assert "face" in lathe.datum
+    assert "square" in lathe.true

@@ -29,6 +29,8 @@ from binder_trade.gears.strip import Strip, strip_for
 _REAL = "the play is felt with the real gears"
 _THERE = "the second bore is put in it"
 _NOT_YET = "its bore is there when the gears are set"
+_BARE = "the gears are set on plugs in bare bores, and the bush goes in afterwards"
+_FIXING = ("pressed", "sized in place", "retained", "glued", "soft_soldered", "silver_soldered")
 _LATER = ("reamed in line", "lapped together", "pressed", "sized in place", "retained", "glued")
 
 
@@ -139,6 +141,8 @@ def _befores(one: Setting, task: Task, design: Design) -> Iterator[Before]:
     for other in design.facts.all(TogetherFact):
         if other.how in _LATER and _meets(other, one.second, second, design):
             yield Before(task.id, other.subject, _NOT_YET, at=at)
+        elif other.how in _FIXING and _meets(other, one.first, "", design):
+            yield Before(task.id, other.subject, _BARE, at=at)
     for name, assembly in design.assemblies.items():
         if any(member.item == one.second.item for member in assembly.members):
             yield Before(task.id, f"assemble {name}", _NOT_YET, at=at)

@@ -1,0 +1,68 @@
+"""What turns about a bore beside its middle turns slowly, and nothing loose hangs on it.
+
+Common practice, no source: 500 r/min at the most in a small lathe, the work swung round by hand
+first, no clamp on a spindle. The pull of a heavy side is m r ω² (mechanics of the school).
+"""
+
+from __future__ import annotations
+
+import math
+
+import pytest
+
+from binder_plugins.operations.facts import SetUp
+from binder_plugins.operations.out_of_balance import most_rpm
+from tests.plugins.operations.conftest import RouteOf
+
+CHEEK = (
+    "{material: brass, stock: 3 mm plate, quantity: 2, plate: {length: 68 mm, width: 30 mm,"
+    " thickness: 3 mm}, features: {upper: {bored: 7 mm, depth: through, at: %s}}}"
+)
+
+
+def _turned(route_of: RouteOf, at: str) -> SetUp:
+    return next(one for one in route_of(CHEEK % at).setups if one.place == "lathe")
+
+
+def _fastest(setup: SetUp) -> float:
+    return max(float(act.speed.split(" to ")[-1]) for act in setup.acts if act.speed)
+
+
+def test_a_pair_held_off_its_middle_turns_slowly(route_of: RouteOf) -> None:
+    setup = _turned(route_of, "10 mm from right")
+    assert 0 < _fastest(setup) <= 500
+    assert "swung round by hand" in setup.true
+    clamp = next(act for act in setup.acts if act.act == "clamp-stack")
+    assert "toolmaker" not in clamp.tool
+    assert "no clamp" in clamp.tool
+
+
+def test_a_pair_bored_in_its_middle_needs_no_brake(route_of: RouteOf) -> None:
+    setup = _turned(route_of, "middle")
+    assert _fastest(setup) > 500
+    assert "swung" not in setup.true
+
+
+@pytest.mark.parametrize(("beside", "count"), [(2.0, 1), (24.0, 2), (60.0, 8)])
+def test_the_pull_of_the_heavy_side_stays_below_five_newtons(beside: float, count: int) -> None:
+    sizes = (68.0, 30.0, 3.0)
+    omega = most_rpm(sizes, beside, count) * math.pi / 30
+    kilograms = 8.8e-6 * math.prod(sizes) * count
+    assert kilograms * beside / 1000 * omega**2 <= 5.0 + 1e-9
+    assert most_rpm(sizes, beside, count) <= 500
+
+
+def test_about_its_own_middle_it_is_free() -> None:
+    assert most_rpm((40.0, 40.0, 10.0), 0.0) == math.inf
+
+
+def test_a_crank_pin_is_turned_slowly(route_of: RouteOf) -> None:
+    crank = (
+        "{material: mild steel, stock: 40 mm round bar, turned: ["
+        "{name: shaft, diameter: 12 mm, length: 40 mm},"
+        "{name: disc, diameter: 38 mm, length: 12 mm},"
+        "{name: pin, diameter: 6 mm, length: 12 mm, throw: 10 mm}]}"
+    )
+    setup = next(one for one in route_of(crank).setups if "set over" in one.grip.on)
+    assert 0 < _fastest(setup) <= 500
+    assert "swung round by hand" in setup.true
