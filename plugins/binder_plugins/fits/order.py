@@ -10,6 +10,7 @@ from binder.api import Before, Design, Joint, Task, TaskKind, TogetherFact
 from binder_plugins.fits.facts import MadeFit
 from binder_plugins.fits.families import BONDED, HOT, MOVING
 from binder_plugins.fits.figures import with_unit
+from binder_plugins.fits.heat_first import MEASURED_COLD, fitted_after
 from binder_plugins.fits.lining import (
     Lining,
     hot_on,
@@ -59,6 +60,9 @@ def ordered_work(fits: list[MadeFit], pressed: list[Pressing], design: Design) -
         for joint in (flame, cool):
             _join(joint, work, design)
         work.befores.append(Before(_joining(flame).id, _joining(cool).id, _COOL_FIRST, at=flame.at))
+    for flame, later in list(fitted_after(fits, work.facts, design)):
+        task = _join(flame, work, design)
+        work.befores.append(Before(task.id, later, MEASURED_COLD, is_must=False, at=flame.at))
     return work
 
 

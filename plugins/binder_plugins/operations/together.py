@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import JointFact, TogetherFact
 from binder_plugins.operations.bench import bench_vice
-from binder_plugins.operations.facts import Grip, Route, SetUp
+from binder_plugins.operations.facts import Act, Grip, Route, SetUp
 from binder_plugins.operations.in_line import lined
 from binder_plugins.operations.in_mesh import meshed
 from binder_plugins.operations.joined import JOINED
@@ -39,7 +39,7 @@ def plan_together(works: Works, design: Design) -> Iterator[Route]:
         if task is None or task.item not in works:
             continue
         planner = _PLANNERS.get(fact.how)
-        found = planner(fact, works) if planner is not None else _joined(fact, works[task.item])
+        found = planner(fact, works) if planner is not None else _joined(fact, works, task.item)
         setups = tuple(replace(one, number=number) for number, one in enumerate(found, 1))
         if setups:
             acts = ordered(task.id, setups)
@@ -54,12 +54,31 @@ def _count(fact: TogetherFact, works: Works) -> int:
     return min((works[name].count for name in items if name in works), default=1)
 
 
-def _joined(fact: TogetherFact, work: Work) -> Iterator[SetUp]:
-    """A bond or a flame."""
+def _joined(fact: TogetherFact, works: Works, item: str) -> Iterator[SetUp]:
+    """A bond or a flame; after a flame what others are made to is measured again."""
+    work = works[item]
     said = work.design.facts.about(JointFact, fact.joints[0])
     act = JOINED.get(fact.how)
     if said is None or act is None:
         return
     vice = bench_vice(work.design.workshop)
     grip = Grip(vice or "by hand", "bench", "the larger half")
-    yield SetUp(1, "bench", "", grip, "", (work.act(act, said.step),))
+    again = _measured_cold(fact.joints[0], works) if said.is_hot else ()
+    yield SetUp(1, "bench", "", grip, "", (work.act(act, said.step), *again))
+
+
+def _measured_cold(joint: str, works: Works) -> Iterator[Act]:
+    """The sizes of its parts that another part is made to, once they are cold."""
+    items = [works[name] for name in next(iter(works.values())).design.joints[joint].items
+             if name in works]  # fmt: skip
+    for work in items:
+        for place, halves in work.halves.items():
+            told = [one for one in halves if one.is_master and one.joint != joint]
+            if told:
+                yield work.act(
+                    "measure",
+                    f"cold and clean, measure the {place.replace('_', ' ')} of the "
+                    f"{work.item.title} again and write it down: its mate is made to this size",
+                    feature=place,
+                    tool=work.read_with(told[0]),
+                )
