@@ -196,7 +196,8 @@ class HardwareFact(Fact):
     """Bought hardware that a joint needs; the subject is the joint and the item's name.
 
     `name` is the name of the bought item, `what` its designation; `count` for one model.
-    Lengths are in mm: what is gripped, and what engages.
+    Lengths are in mm: what is gripped, and what engages. `kept` says what keeps it in, where
+    the maker sees to that when the joint is closed.
     """
 
     joint: str
@@ -208,3 +209,4 @@ class HardwareFact(Fact):
     engagement: float | None = None
     why: str = ""
     spares: int = 0
+    kept: str = ""

@@ -48,7 +48,9 @@ def _settled(seen: Seen, hole: PlaceFact, kind: str, size: object, depth: object
     if kept["depth"] is None:
         kept["depth"] = depth
     values = {name: value for name, value in kept.items() if value is not None}
-    own_kind = hole.kind if kind != "tapped" else kind
+    # A hole drilled to suit what is driven into it is reamed.
+    is_changed = kind == "tapped" or (kind == "reamed" and hole.kind == "drilled")
+    own_kind = kind if is_changed else hole.kind
     values[own_kind] = size
     return implied_feature(seen.design, seen.joint, hole.item, hole.place, own_kind, **values)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
+from binder.api import exact
 from binder_plugins.fasteners import shaft_codes
 from binder_plugins.fasteners.asking import Asked
 from binder_plugins.fasteners.said import Said
@@ -26,12 +27,18 @@ _SAME_MM = 1e-6
 
 @dataclass(frozen=True, slots=True)
 class Hole:
-    """The hole of a pin: the drill in mm and by name, what is done after it, and how."""
+    """The hole of a pin: its size in mm and by name, what is done after it, how, and its kind."""
 
     drill_mm: float
     drill: str
     then: str
     how: str
+    kind: str = "drilled"
+
+    @property
+    def verb(self) -> str:
+        """Drill or ream."""
+        return "ream" if self.kind == "reamed" else "drill"
 
 
 def sized(asked: Asked, shaft_mm: float | None) -> Asked:
@@ -78,6 +85,9 @@ def hole_for(seen: Seen, length: float | None) -> Hole:
     size = seen.asked.diameter_mm or 0.0
     if seen.asked.name.kind == "split pin":
         return Hole(size, f"{size:g} mm", "", "marked with all pieces on, just clear of them")
+    if seen.asked.name.kind == "dowel pin" and seen.design.workshop.owns_reamer(exact(size)):
+        # A drilled hole is wide and three-cornered: the dowel, m6, is driven into a reamed H7.
+        return Hole(size, f"{size:g} mm", "", "drilled and reamed together", "reamed")
     if seen.asked.name.kind != "taper pin":
         return Hole(size, f"{size:g} mm", "", "drilled together")
     how = "drill the small end through both, then taper ream"

@@ -113,10 +113,10 @@ def _pin_hole(seen: Seen, half: Half, hole: Hole, size: float) -> Iterator[Said]
     if is_hole or _is_bore(seen, half):
         yield from _across_hub(seen, half, hole, mate)
         return
-    feature = hole_feature(seen, half, "drilled", made_size(hole.drill_mm, seen.joint))
+    feature = hole_feature(seen, half, hole.kind, made_size(hole.drill_mm, seen.joint))
     if feature is not None:
         yield _near_end(seen, half, feature, size)
-        what = f"drill {hole.drill} {through_words(half)}{says_many(seen, half)}{hole.then}"
+        what = f"{hole.verb} {hole.drill} {through_words(half)}{says_many(seen, half)}{hole.then}"
         yield half_fact(seen, half, what, mate, hole.how)
 
 
@@ -142,9 +142,11 @@ def _across_hub(seen: Seen, half: Half, hole: Hole, mate: str) -> Iterator[Said]
     step = half.place.on if half.place is not None else ""
     if not step:
         return
-    values = {"drilled": made_size(hole.drill_mm, seen.joint), "across": step, "depth": "through"}
-    yield made_here(seen, half, "pin", "drilled", values)
-    yield half_fact(seen, half, f"drill {hole.drill} across {step}{hole.then}", mate, hole.how)
+    values = {hole.kind: made_size(hole.drill_mm, seen.joint), "across": step, "depth": "through"}
+    yield made_here(seen, half, "pin", hole.kind, values)
+    yield half_fact(
+        seen, half, f"{hole.verb} {hole.drill} across {step}{hole.then}", mate, hole.how
+    )
 
 
 def _pin_length(seen: Seen, shaft: Half | None) -> Iterator[Said]:

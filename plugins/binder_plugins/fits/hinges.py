@@ -26,6 +26,10 @@ from binder_plugins.fits.ways import half_of, named_way, reamed
 from binder_trade.explained import NotDefined
 from binder_trade.fits.given import Way, given_by
 
+_KEPT = (
+    "the pin is riveted over at both ends, one end first, the other with a slip of paper under "
+    "its head: it cannot come out, and what hinges still swings"
+)
 _PIN_WAY = "silver steel"
 _OVER = Fraction(1, 2)  # diameters at either end to rivet over; common practice, no source
 # A pin is sawn and filed to the next of these, in mm; common practice, no source.
@@ -94,7 +98,9 @@ def hinge_facts(hinge: Hinge, design: Design) -> Iterator[Fact]:
     subject, what = f"{hinge.joint.name}: {name}", pin_words(hinge, design.units)
     long = _long(hinge, design.units)
     length = float(long) if long is not None else None
-    yield HardwareFact(subject, hinge.joint.name, name, what, hinge.count, length, why=why)
+    yield HardwareFact(
+        subject, hinge.joint.name, name, what, hinge.count, length, why=why, kept=_KEPT
+    )
 
 
 def _together(hinge: Hinge) -> str:

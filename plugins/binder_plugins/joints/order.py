@@ -52,8 +52,12 @@ def state_joints(design: Design) -> Contribution:
             reason = _reason(joint, first, mine)
             befores += _befores(joint, first, reason, design, is_must=not is_rod(mine))
             workings.append(_working(joint, first, reason, design))
-    facts: list[Fact] = [_fact(joint, design, hardware.get(joint.name, [])) for joint in joints]
     drilled = list(drillings(joints, design))
+    done = {name for one in drilled for name in one.fact.joints}
+    facts: list[Fact] = [
+        _fact(joint, design, hardware.get(joint.name, []), is_drilled=joint.name in done)
+        for joint in joints
+    ]
     befores += [before for one in drilled for before in one.befores]
     facts += [one.fact for one in drilled]
     return Contribution(
@@ -73,17 +77,21 @@ def title_of(end: End, design: Design) -> str:
     return f"{end.place.replace('_', ' ')} of the {name}" if end.place else name
 
 
-def _fact(joint: Joint, design: Design, hardware: list[HardwareFact]) -> JointFact:
+def _fact(
+    joint: Joint, design: Design, hardware: list[HardwareFact], *, is_drilled: bool
+) -> JointFact:
     row = meeting_of(joint)
     names = [title_of(end, design) for end in joint.ends]
     a, b = f"the {names[0]}", " and ".join(f"the {name}" for name in names[1:])
     held = _hardware(joint, hardware, design)
     by = f", held by {held}" if held else ""
-    step = _step_of(row, joint.ends[0], design).format(a=a, b=b)
+    kept = "".join(f"; {one.kept}" for one in hardware if one.kept)
+    told = (row.step_of_drilled if is_drilled else "") or _step_of(row, joint.ends[0], design)
+    step = told.format(a=a, b=b)
     return JointFact(
         subject=joint.name,
         phrase=f"{names[0]} {row.says} {' and '.join(names[1:])}{by}",
-        step=f"{step}{f' ({held})' if held else ''}",
+        step=f"{step}{f' ({held})' if held else ''}{kept}",
         group=row.group,
         is_lasting=row.lasting,
         is_hot=row.heat,

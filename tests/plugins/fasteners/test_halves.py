@@ -145,7 +145,7 @@ def test_a_cross_pin_comes_through_both_plates(compile_text: Callable[..., Outco
     design = design_of(outcome_of(compile_text, joint))
     assert screw(design, "jib").length == 16
     assert "0.8 mm out on each side" in screw(design, "jib").why
-    assert half(design, "jib: jib.foot").what == "drill 3 mm through both plates"
+    assert half(design, "jib: jib.foot").what == "ream 3 mm through both plates"
 
 
 TAIL = "tail: {riveted: [pin.tail, arm.tip]}"

@@ -11,7 +11,7 @@ from collections.abc import Callable
 
 import pytest
 
-from binder.api import Design, Feature, HalfFact, HardwareFact
+from binder.api import Design, Feature, HalfFact, HardwareFact, JointFact
 from binder.compiler import Outcome
 from binder_trade.fastening import Length, choose_split_pin, choose_taper_pin
 from binder_trade.hardware import NotListed, inch_taper_pin, taper_pin_for
@@ -115,3 +115,27 @@ def test_a_split_pin_has_legs_to_bend(bolt: float, least: float) -> None:
     found = choose_split_pin(sold, 1.6, bolt)
     assert isinstance(found, Length)
     assert found.chosen_mm == pytest.approx(least)
+
+
+@pytest.mark.parametrize(
+    ("pin", "kind"),
+    [("3 mm dowel pin", "reamed"), ("2 mm dowel pin", "drilled"), ("2 mm roll pin", "drilled")],
+)
+def test_a_dowel_is_driven_into_a_reamed_hole_where_the_reamer_is_owned(
+    compile_text: Compile, pin: str, kind: str
+) -> None:
+    """Dowels of ISO 8734 are m6 for a reamed H7 hole (from memory); 2 mm has no reamer here."""
+    design = designed(compile_text, "lever.bore, axle.seat", pin)
+    assert {one.kind for owner in ("lever", "axle") for one in made(design, owner)} == {kind}
+
+
+def test_a_pin_whose_hole_is_drilled_before_is_only_driven(compile_text: Compile) -> None:
+    """Common practice, no source."""
+    text = TEXT.replace("ENDS", "lever.bore, axle.tip").replace(
+        "PIN", "2 mm dowel pin, made: drilled together"
+    )
+    design = compile_text(text).design
+    assert design is not None
+    fact = design.facts.about(JointFact, "a")
+    assert fact is not None
+    assert ("drive the pin" in fact.step, "drill" in fact.step) == (True, False)

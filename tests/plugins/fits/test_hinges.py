@@ -10,7 +10,7 @@ from collections.abc import Callable
 
 import pytest
 
-from binder.api import Design, HalfFact, HardwareFact, NumberOff
+from binder.api import Design, HalfFact, HardwareFact, JointFact, NumberOff
 from binder.compiler import Outcome
 
 Compile = Callable[..., Outcome]
@@ -109,3 +109,10 @@ def test_a_pin_is_cut_to_a_length_that_a_saw_and_a_file_can_hold(
     (pin,) = pins(design_of(outcome))
     assert said in pin.what
     assert pin.length == pytest.approx(length)
+
+
+def test_the_step_says_what_keeps_the_pin_in(compile_text: Compile) -> None:
+    """A pin between a nip and a slack falls out in time unless it is kept: common practice."""
+    fact = design_of(outcome_of(compile_text)).facts.about(JointFact, "h")
+    assert fact is not None
+    assert "riveted over at both ends" in fact.step
