@@ -105,6 +105,18 @@ CASES = {
         "  ⟪a⟫: {slides: [pin.rod, arm.bore], master: pin.rod}\n"
         "  b: {slides: [pin.tip, arm.eye], master: arm.eye}\n"
     ),
+    "tested-too-soon": parts(
+        "  rod: {material: brass, turned: [{name: journal, diameter: 6 mm, length: 40 mm}]}\n"
+        "  bed: {material: brass, plate: {length: 60 mm, width: 20 mm, thickness: 6 mm}}\n"
+        "  stand: {material: brass, quantity: 2, block: {length: 20 mm, width: 6 mm,"
+        " height: 20 mm}, features: {bore: {reamed: 6 mm, on: front, depth: through}}}\n"
+        "joints:\n"
+        "  a: {runs_in: [rod.journal, stand.bore], duty: runs}\n"
+        "  b: {screwed: [bed.underside, stand.underside], fastener: M3 socket cap screw}\n"
+        "assemblies:\n"
+        "  ⟪shaft⟫: {of: [rod, 2 off stand], test: it spins}\n"
+        "  all: {of: [shaft, bed]}\n"
+    ),
     "waits-on-unmeasured": joined(
         "⟪a⟫: {pressed: [gear, arm.bore]}", "scrap_box:\n  gear: {what: a gear}\n"
     ),

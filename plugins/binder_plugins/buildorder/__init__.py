@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from binder.api import (
     BuildSequence,
+    Check,
     Code,
     FitFact,
     HardwareFact,
@@ -26,6 +27,7 @@ from binder_plugins.buildorder.codes import CODES
 from binder_plugins.buildorder.facts import TasksKnown
 from binder_plugins.buildorder.pages import order_pages
 from binder_plugins.buildorder.sequence import put_in_order
+from binder_plugins.buildorder.standing import check_tests
 from binder_plugins.buildorder.tasks import plan_tasks
 
 _HERE = "binder_plugins.buildorder"
@@ -64,6 +66,12 @@ def binder_steps() -> Sequence[PlanStep]:
             for_pages=True,
         ),
     ]
+
+
+@hookimpl
+def binder_checks() -> Sequence[Check]:
+    """Whether a test comes when what carries the motion stands."""
+    return [Check("tests wait for what carries the motion", check_tests)]
 
 
 @hookimpl

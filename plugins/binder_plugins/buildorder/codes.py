@@ -20,5 +20,14 @@ WAITS_FOR_UNMEASURED = Code(
     "scrap_box:\n  gear: {what: clock gear}\njoints:\n  gear on axle: {pressed: [gear, axle.seat]}",
     "Name the size under `measure_first:`, so that the build order waits for it.",
 )
+TESTED_TOO_SOON = Code(
+    "tested-too-soon",
+    Severity.WARNING,
+    "An assembly is tested before what carries its motion is held.",
+    "Two loose bearings have no line, and a screw moves nothing whose way is not there: the test "
+    "passes or fails by how the hands hold it.",
+    "assemblies:\n  line: {of: [shaft, 2 off hanger], test: it spins}   # hangers held by the base",
+    "Put the item that holds it in the assembly, or leave the test to the next assembly.",
+)
 
-CODES = (ORDER_LOOPS, WAITS_FOR_UNMEASURED)
+CODES = (ORDER_LOOPS, WAITS_FOR_UNMEASURED, TESTED_TOO_SOON)
