@@ -28,6 +28,7 @@ from binder_plugins.fasteners.kinds import KINDS, kinds
 from binder_plugins.fasteners.page import hardware_pages
 from binder_plugins.fasteners.reckonings import reckonings
 from binder_plugins.fasteners.shanks import check_shanks
+from binder_plugins.fasteners.swivels import check_swivels
 
 _MINE = KINDS | {"belted"}  # whose belt is missing like a screw
 
@@ -64,6 +65,7 @@ def binder_checks() -> Sequence[Check]:
     return [
         Check("screws do not locate", _locating),
         Check("threads begin within what is clamped", check_shanks),
+        Check("no screw nips what turns", check_swivels),
     ]
 
 

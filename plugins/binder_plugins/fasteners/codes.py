@@ -148,7 +148,18 @@ HARDWARE_WORDS_UNREADABLE: Final = Code(
     "Ask in the form that the usage shows.",
 )
 
+SCREW_NIPS_SWIVEL: Final = Code(
+    "screw-nips-swivel",
+    Severity.WARNING,
+    "A screw clamps together two parts that turn on each other.",
+    "Tight, it nips what should turn; slack, it works loose and comes out.",
+    "joints:\n  turns: {swivels: [saddle.socket, screw.pin]}\n"
+    "  held: {screwed: [saddle.underside, screw.pin], fastener: M3 cap screw}",
+    "Let the screw hold a washer or a plate on the end of the pin, and the pin stand a hair proud.",
+)
+
 CODES: Final = (
+    SCREW_NIPS_SWIVEL,
     HOLDER_MISSING,
     FASTENER_UNREADABLE,
     FASTENER_UNFIT,

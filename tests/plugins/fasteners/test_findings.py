@@ -112,7 +112,25 @@ ON_BED = (
 )
 
 # code: the spec that earns it, the same mended
+SADDLE = f"""{PARTS}  saddle:
+    material: brass
+    turned: [{{name: rim, diameter: 16 mm, length: 6 mm}}]
+    features: {{socket: {{reamed: 6 mm, on: rim, depth: through}}}}
+  keeper: {{material: brass, turned: [{{name: plate, diameter: 9 mm, length: 1.5 mm}}]}}
+  stem:
+    material: mild steel
+    turned:
+      - {{name: pin, diameter: 6 mm, length: 6.1 mm}}
+      - {{name: body, diameter: 10 mm, length: 20 mm}}
+"""
+M3 = "fastener: M3 cap screw"
+TURNS = "\n  b: {swivels: [saddle.socket, stem.pin], duty: turns by hand}"
+
 CASES = {
+    "screw-nips-swivel": (
+        spec(f"⟪a⟫: {{screwed: [saddle.underside, stem.pin], {M3}}}{TURNS}", SADDLE),
+        spec(f"a: {{screwed: [keeper.underside, stem.pin], {M3}}}{TURNS}", SADDLE),
+    ),
     # M3 x 8 with its head of 3 (ISO 4762) is 11 long; the flanges are 10 apart.
     "screw-cannot-enter": (
         spec(ON_WALL % ("⟪spool.left⟫", "cap"), PARTS + SPOOL),
