@@ -109,7 +109,7 @@ def lining_task(one: Lining, design: Design) -> Task:
         f"{verb} the bearings of {_named(one.shafts, design)} in line",
         TaskKind.JOIN,
         one.fits[0].hole.end.item,
-        f"{up_words(one, design)}; {verb} {through} at one go with {tool}, measure each bore and "
+        f"{up_words(one, design)}; {verb} {through} in line with {tool}, measure each bore and "
         f"write it down, then {_then(one, design)}; {_MARK}",
         one.fits[0].joint.at,
     )

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import Where, finished
+from binder_plugins.operations.line_reamers import bits, guided, short_of
 from binder_plugins.operations.rows import Hole, holes_of, mate_of, running_half
 
 if TYPE_CHECKING:
@@ -17,7 +18,7 @@ if TYPE_CHECKING:
     from binder.api import TogetherFact
     from binder_plugins.operations.work import Work
 
-_TRUE = "every bore of a row to the others: one tool, through all before it is drawn back"
+_TRUE = "every bore of a row to the others: what cuts one is guided in the one before"
 # What a bore that is finished in line was left under its size, in mm: common practice.
 _LEFT_MM = 0.2
 _UNTIL = "every row is through and marked"
@@ -37,6 +38,8 @@ def lined(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
             spoils="a bearing that is forced into line",
         )
     ]
+    if fact.how == "reamed in line":
+        acts += bits(rows, fact.joints)
     for found in rows:
         acts += _row(fact, found)
     acts += _ended(work, fact)
@@ -50,15 +53,20 @@ def _row(fact: TogetherFact, row: Sequence[Hole]) -> Iterator[Act]:
     work, count = hole.work, sum(one.work.count for one in row)
     mate = mate_of(fact, hole)
     of = f"for the {mate}: " if mate else ""
-    through = f", through {count} bores at one go" if count > 1 else ""
-    for act in _cuts(fact, hole, count):
-        yield replace(
-            act,
-            what=f"{of}{act.what}{through}",
+    bridge = short_of(row, fact.joints) if count > 1 and fact.how == "reamed in line" else None
+    through = f", through {count} bores at one go" if count > 1 and bridge is None else ""
+    for cut in _cuts(fact, hole, count):
+        act = replace(
+            cut,
+            what=f"{of}{cut.what}{through}",
             joints=fact.joints,
-            speed="by hand" if act.act in {"ream", "lap"} else act.speed,
+            speed="by hand" if cut.act in {"ream", "lap"} else cut.speed,
             feed="",
         )
+        if act.act == "ream" and bridge is not None:
+            yield from guided(row, act, bridge, of)
+        else:
+            yield act
     half = running_half(fact, hole)
     if half is not None and half.is_master:
         each = "each bore" if count > 1 else "the bore"

@@ -1,0 +1,105 @@
+"""A row of bores that one reamer should line up, and what does it where its flutes are short."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from functools import cache
+from typing import TYPE_CHECKING
+
+from binder.api import Role, ShaftFact, exact, load_data
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Mapping, Sequence
+
+    from binder_plugins.operations.facts import Act
+    from binder_plugins.operations.rows import Hole
+
+# What a D-bit is longer than the bores lie apart, to be turned by; common practice, no source.
+_TO_TURN_MM = 25.0
+
+
+def bridge_mm(hole: Hole, joints: Sequence[str]) -> float | None:
+    """What the flutes must bridge in mm to cut the last bore while the first still guides them.
+
+    That is what lies between the bores and the last of them; None where no shaft tells it.
+    """
+    for fact in hole.work.design.facts.all(ShaftFact):
+        lengths = [
+            one.length
+            for one in fact.pieces
+            if one.role is Role.BEARING and one.joint in joints and _is_at(one.place, hole)
+            and one.item == hole.work.name
+        ]  # fmt: skip
+        if len(lengths) > 1 and fact.apart is not None and lengths[-1] is not None:
+            return float(fact.apart + lengths[-1])
+    return None
+
+
+def _is_at(place: str, hole: Hole) -> bool:
+    return place in {"", hole.one.name}
+
+
+def flutes_mm(size: float, *, is_hand: bool) -> float:
+    """How long the flutes of a reamer of a diameter are, in mm; 0 beyond the table."""
+    rows = _table()["hand" if is_hand else "machine"]
+    return next((long for most, long in rows if size <= most), 0.0)
+
+
+@cache
+def _table() -> Mapping[str, list[tuple[float, float]]]:
+    found = load_data("binder_plugins.operations", "reamer_flutes.yaml")
+    return {kind: [(a, b) for a, b in found[kind]] for kind in ("machine", "hand")}
+
+
+def short_of(row: Sequence[Hole], joints: Sequence[str]) -> float | None:
+    """What a row asks of the owned reamer in mm where its flutes are shorter, else None."""
+    hole = row[0]
+    bridge = bridge_mm(hole, joints)
+    size = hole.one.diameter or 0.0
+    if bridge is None or hole.work.design.workshop.owns_reamer(exact(size)) is None:
+        return None
+    return bridge if flutes_mm(size, is_hand=_is_hand(hole)) < bridge else None
+
+
+def bits(rows: Sequence[Sequence[Hole]], joints: Sequence[str]) -> Iterator[Act]:
+    """A D-bit of each size for the rows that the reamer does not bridge, long enough for all."""
+    longest: dict[float, float] = {}
+    for row in rows:
+        bridge = short_of(row, joints)
+        if bridge is not None:
+            size = row[0].one.diameter or 0.0
+            longest[size] = max(bridge, longest.get(size, 0.0))
+    work = rows[0][0].work
+    for size, bridge in longest.items():
+        act = work.act(
+            "file",
+            f"make a D-bit of {work.mm(size)} silver steel, {work.mm(bridge + _TO_TURN_MM)} long: "
+            "one end filed to half its thickness and backed off; for bores of steel "
+            "hardened in oil and let down to straw",
+            tool="files, torch, oil",
+        )
+        yield replace(act, joints=tuple(joints))
+
+
+def guided(row: Sequence[Hole], act: Act, bridge: float, of: str) -> Iterator[Act]:
+    """The first bore reamed, the others cut by a D-bit that runs in it, then reamed to size."""
+    hole, count = row[0], sum(one.work.count for one in row)
+    flutes = hole.work.mm(flutes_mm(hole.one.diameter or 0.0, is_hand=_is_hand(hole)))
+    others = "the other bore" if count == 2 else f"the other {count - 1} bores"
+    yield replace(
+        act,
+        what=f"{act.what}, in the first bore alone: flutes of about {flutes} do not bridge the "
+        f"{hole.work.mm(bridge)} to the end of the last",
+    )
+    words = (
+        f"{of}cut {others} with the D-bit, its round shank guided in the first, a little at a "
+        "time, then ream from that side to the same size"
+    )
+    yield replace(
+        act, id=f"{act.id} guided", what=words, tool="D-bit, then reamer, in a tap wrench"
+    )
+
+
+def _is_hand(hole: Hole) -> bool:
+    reamer = hole.work.design.workshop.owns_reamer(exact(hole.one.diameter or 0.0))
+    return reamer is not None and reamer.is_hand
