@@ -95,9 +95,8 @@ def guided(row: Sequence[Hole], act: Act, bridge: float, of: str) -> Iterator[Ac
         f"{of}cut {others} with the D-bit, its round shank guided in the first, a little at a "
         "time, then ream from that side to the same size"
     )
-    yield replace(
-        act, id=f"{act.id} guided", what=words, tool="D-bit, then reamer, in a tap wrench"
-    )
+    tool = f"{hole.work.mm(hole.one.diameter or 0.0)} D-bit, then reamer, in a tap wrench"
+    yield replace(act, id=f"{act.id} guided", what=words, tool=tool)
 
 
 def _is_hand(hole: Hole) -> bool:
