@@ -26,6 +26,7 @@ from binder_plugins.joints.first import (
     meeting_of,
     why_first,
 )
+from binder_plugins.joints.pieces import drilled_in_place
 from binder_plugins.joints.together import TOGETHER, drillings
 
 _TOGETHER = {
@@ -58,6 +59,7 @@ def state_joints(design: Design) -> Contribution:
         _fact(joint, design, hardware.get(joint.name, []), is_drilled=joint.name in done)
         for joint in joints
     ]
+    drilled += drilled_in_place(design)
     befores += [before for one in drilled for before in one.befores]
     facts += [one.fact for one in drilled]
     return Contribution(

@@ -11,6 +11,7 @@ from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.facts import Act, Grip, Route, SetUp
 from binder_plugins.operations.in_line import lined
 from binder_plugins.operations.in_mesh import meshed
+from binder_plugins.operations.in_place import in_place
 from binder_plugins.operations.joined import JOINED
 from binder_plugins.operations.ordered import ordered
 from binder_plugins.operations.pressed import pressed
@@ -28,6 +29,7 @@ _PLANNERS: Mapping[str, Planner] = {
     "reamed in line": lined,
     "lapped together": lined,
     "drilled together": drilled,
+    "drilled in place": in_place,
     "set in mesh": meshed,
 }
 

@@ -63,12 +63,11 @@ def _head(fact: TogetherFact, route: Route, design: Design) -> Iterator[Strong |
     """The time, and the parts that lie ready."""
     off = f", {route.count} off" if route.count > 1 else ""
     yield Strong(f"{route_text(route, design.workshop)}{off}. ")
+    met = (item for name in fact.joints if name in design.joints
+           for item in design.joints[name].items)  # fmt: skip
+    worked = (place.partition(".")[0] for line in fact.lines for place in line)
     items = dict.fromkeys(
-        item
-        for name in fact.joints
-        if name in design.joints
-        for item in design.joints[name].items
-        if item in design.parts or item in design.fabrications
+        item for item in (*met, *worked) if item in design.parts or item in design.fabrications
     )
     if items:
         yield "On the bench: "

@@ -44,7 +44,7 @@ _UNDER_POWER = frozenset({"turn", "face", "bore", "drill", "taper"})
 # Common practice, no source: a drill so small, in mm, and so many times too slow, snaps.
 _TINY_MM, _FAR = 0.8, 4.0
 # What is not even drilled before its parts are put together.
-_WHOLLY = ("drilled together", "set in mesh")
+_WHOLLY = ("drilled together", "drilled in place", "set in mesh")
 
 
 class Asked(TypedDict, total=False):

@@ -249,3 +249,37 @@ def test_one_drill_goes_down_the_oil_way_before_the_bore_is_sized(crane: Design)
     """Common practice, no source."""
     acts = [act.act for act in _route(crane, "size bush in housing").acts]
     assert acts == ["press", "drill", "bore"]
+
+
+def test_deep_rivet_holes_are_drilled_through_the_plates(crane: Design) -> None:
+    """12 mm under a 1 mm drill is more than 6 of its diameters: common practice, no source."""
+    own, task = _route(crane, "cross_bar"), _route(crane, "drill pieces of jib")
+    assert not _acts(own, "drill")
+    (drill,) = _acts(task, "drill")
+    assert drill.what.startswith("8 × ")
+    assert "from one side, then from the other" in drill.what
+    sequence = crane.facts.about(BuildSequence, "")
+    assert sequence is not None
+    order = [step.task for step in sequence.steps]
+    assert order.index("make jib_side") < order.index("drill pieces of jib")
+    assert order.index("drill pieces of jib") < order.index("join jib")
+
+
+RIVETED = """\
+  side: {material: mild steel, quantity: 2, plate: {length: 40 mm, width: 12 mm, thickness: 1.2 mm},
+    features: {holes: {drilled: 1.6 mm, depth: through, off: 2, pattern: 20 mm apart}}}
+  bar: {material: mild steel, block: {length: 40 mm, width: 12 mm, height: THICK},
+    features: {holes: {drilled: 1.6 mm, on: top, depth: through, off: 2, pattern: 20 mm apart}}}
+fabrications:
+  girder: {pieces: [2 off side, bar], joined: riveted}
+"""
+
+
+@pytest.mark.parametrize(("thick", "is_led"), [("9 mm", False), ("10 mm", True)])
+def test_only_a_deep_hole_is_left_for_the_plates_to_lead(
+    plan: Plan, thick: str, is_led: bool
+) -> None:
+    design = plan(f"{HEAD}{RIVETED.replace('THICK', thick)}").design
+    assert design is not None
+    assert ("drill pieces of girder" in design.tasks) == is_led
+    assert bool(_acts(_route(design, "bar"), "drill")) != is_led
