@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import exact
-from binder_plugins.operations import blanks, faces, holed
+from binder_plugins.operations import aside, blanks, faces, holed
 from binder_plugins.operations.bench import mill_for, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import HOLES, SINKS
@@ -22,6 +22,9 @@ if TYPE_CHECKING:
 
 # Minutes for turning a block over between its faces; common practice, no source.
 _TURNING_OVER = 12.0
+# Work longer than so many widths of the jaws, and so thin for its length, bows between them;
+# common practice, no source.
+_OVER_JAWS, _THIN = 2.0, 1 / 15
 _MILLED = frozenset(
     {"slotted", "pocketed", "stepped", "t_slotted", "dovetailed", "keywayed", "flatted", "recessed"}
 )
@@ -56,7 +59,7 @@ class Flat:
             self._face(face, found)
         for one in far:
             self._other_end(one)
-        holed.tapped_in_place(self)
+        aside.tapped_aside(self)
         faces.bends(self)
         self._rack()
         return self.setups
@@ -132,9 +135,20 @@ class Flat:
         least = min(self.form.size[0], self.form.size[1])
         if not name or least > opens:
             return Grip("clamps on the table", "bench", "its edges", least)
+        if self.bows():
+            return Grip(
+                "clamped flat on the table, on packing", "plate", "its ends and edges", least
+            )
         if high < SHEET_MM:
             return Grip(f"clamped on wood in the {name}", "vice", "its face", high)
         return Grip(f"{name}, on parallels", "vice", "its sides", least)
+
+    def bows(self) -> bool:
+        """Whether it is so long and thin that a vice in its middle bends it up."""
+        jaws = self.workshop.entry.holding.vices[vice_for(self.workshop)].jaw_width
+        long, _, high = self.form.size
+        is_long = jaws is not None and long > _OVER_JAWS * jaws.mm
+        return is_long and SHEET_MM <= high <= _THIN * long
 
     def add(
         self,

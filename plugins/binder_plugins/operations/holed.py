@@ -35,10 +35,6 @@ if TYPE_CHECKING:
 # A vice holds no higher piece upright, and so much goes for drill and chuck over one, in mm;
 # common practice, no source.
 _TALL_MM = 80.0
-# Gib screws are no larger, in mm; common practice, no source.
-_SMALL_TAP = 3.0
-_MARKED = "scriber and centre punch"
-_ASIDE = " from the side "
 
 
 def drilled(flat: Flat, face: str, found: Sequence[Located]) -> None:
@@ -146,28 +142,6 @@ def _spotted(flat: Flat, face: str, one: Located) -> None:
         f"{SAID[face]} up; the holes of the {mate}",
         [spot, *hole_acts(flat.work, one, where)],
     )
-
-
-def tapped_in_place(flat: Flat) -> None:
-    """Holes that a joint wants where no face of the part tells their place: gib screws."""
-    for place, halves in flat.work.halves.items():
-        told = [one for one in halves if one.what.startswith("tap ") and _ASIDE in one.what]
-        if not told or place in SAID or flat.work.feature(place) is not None:
-            continue
-        machine = drill_for(flat.workshop, _SMALL_TAP)
-        words = told[0].what.removeprefix("tap ").split(",")[0]
-        size = told[0].what.partition("drill ")[2].split(";")[0]
-        where = told[0].what.partition("; ")[2]
-        make, said = flat.work.act, place.replace("_", " ")
-        acts = [
-            make("spot-through", f"{told[0].how}: {said}, {where}", feature=place, tool=_MARKED),
-            make("drill", f"drill {size} for {words}", machine=machine, feature=place,
-                 tool=f"{size.removesuffix(' drill')} drill", tags=("later",)),
-            make("tap", f"tap {words}", feature=place, tool="taps: taper, then plug"),
-        ]  # fmt: skip
-        flat.add(
-            place_of(flat.workshop, machine), machine, flat.vice(), "the side, square up", acts
-        )
 
 
 def _mate(flat: Flat, place: str) -> str:

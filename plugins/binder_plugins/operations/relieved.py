@@ -53,7 +53,9 @@ def relieved_acts(
         if act.act != "tap":
             yield act
             continue
-        ending = f"through into the {said}" if is_there else f"on past it: the {said} takes the rest"
+        ending = (
+            f"through into the {said}" if is_there else f"on past it: the {said} takes the rest"
+        )
         yield replace(act, what=f"{act.what}; {work.mm(deep)} of full thread, {ending}")
 
 

@@ -24,9 +24,7 @@ joints:
 
 
 @pytest.mark.parametrize(("deep", "legs"), [(5.1, "0.6 mm"), (7, "")])
-def test_the_end_clears_the_cone_that_the_reamer_leaves(
-    deep: float, legs: str, plan: Plan
-) -> None:
+def test_the_end_clears_the_cone_that_the_reamer_leaves(deep: float, legs: str, plan: Plan) -> None:
     """A lead of a tenth of 6 mm, less 0.1 mm of room, and 0.1 mm to clear; nothing where the
     socket is 2 mm deeper than the pin. Common practice, no source."""
     outcome = plan(HEAD + PAIR.format(deep=deep))
@@ -34,4 +32,6 @@ def test_the_end_clears_the_cone_that_the_reamer_leaves(
     route = outcome.design.facts.about(Route, "pin")
     assert route is not None
     found = [one.what for one in route.acts if "the reamer leaves a cone" in one.what]
-    assert [words.split(" × ")[0] for words in found] == ([f"chamfer the end {legs}"] if legs else [])
+    assert [words.split(" × ")[0] for words in found] == (
+        [f"chamfer the end {legs}"] if legs else []
+    )
