@@ -10,6 +10,7 @@ from binder_plugins.operations import aside, blanks, faces, holed
 from binder_plugins.operations.bench import mill_for, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import HOLES, SINKS
+from binder_plugins.operations.plugged import fine_first
 from binder_plugins.operations.sides import OPPOSITE, SAID, SAME_MM, SHEET_MM, SHEETS
 from binder_plugins.operations.teeth import rack_setup
 from binder_plugins.operations.words import holding_min
@@ -55,8 +56,8 @@ class Flat:
             face = self._side(one)
             if face in sides:
                 sides[face].append(one)
-        for face, found in sides.items():
-            self._face(face, found)
+        for face in fine_first(sides, self.form):
+            self._face(face, sides[face])
         for one in far:
             self._other_end(one)
         aside.tapped_aside(self)
@@ -113,7 +114,8 @@ class Flat:
         holes = [
             one
             for one in found
-            if one.kind in HOLES | SINKS.keys() and not self.work.is_wholly_left(one.name)
+            if one.kind in HOLES | SINKS.keys() | {"centred"}
+            and not self.work.is_wholly_left(one.name)
         ]
         edges = [one for one in found if one.kind in {"rounded", "chamfered", "bevelled"}]
         if milled:
@@ -172,7 +174,8 @@ class Flat:
 def _by_ends(one: Located) -> tuple[Located, ...]:
     """A blind feature at both ends as two, one of each end: the work is turned round between."""
     end = {"left": 0, "right": 0, "front": 1, "back": 1}.get(one.face)
-    if end is None or one.depth is None or len(one.spots) < 2:
+    is_through = one.depth is None and one.kind != "centred"
+    if end is None or is_through or len(one.spots) < 2:
         return (one,)
     here = one.frame.origin[end]
     near = tuple(spot for spot in one.spots if abs(spot[end] - here) < SAME_MM)

@@ -15,6 +15,7 @@ from binder_plugins.operations.bench import (
 )
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
+from binder_plugins.operations.plugged import plugged
 from binder_plugins.operations.several import (
     clamped,
     gripped,
@@ -80,7 +81,8 @@ def _holes(flat: Flat, face: str, found: Sequence[Located], *, is_stack: bool = 
     for one in sorted(found, key=lambda one: one.kind in SINKS):
         more = ("master",) if flat.work.made(one.name) == "spotted through" else ()
         where = Where(machine, through(one, flat.form.size), tags=(*tags, *more))
-        acts += hole_acts(flat.work, one, in_stack(flat, where) if is_stack else where)
+        made = hole_acts(flat.work, one, in_stack(flat, where) if is_stack else where)
+        acts += plugged(flat.work, one, flat.form, list(made))
     _too_large(flat, found)
     vice = _upright(flat) if _is_tall(flat, face) else flat.vice()
     if not is_stack:

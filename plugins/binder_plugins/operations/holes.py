@@ -60,6 +60,9 @@ def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
     if one.kind in SINKS:
         yield _sink(work, one, where)
         return
+    if one.kind == "centred":
+        yield _centred(work, one, where)
+        return
     if across <= 0 or (work.is_wholly_left(one.name) and not where.is_together):
         return
     where = replace(where, deep=_drill_depth(work, one, where))
@@ -110,6 +113,21 @@ def _start(work: Work, one: Located, where: Where) -> Act:
         times=len(one.spots),
         tags=where.tags,
         meets=where.meets,
+    )
+
+
+def _centred(work: Work, one: Located, where: Where) -> Act:
+    """A centre hole that stays, for a point or a centre."""
+    return work.act(
+        "centre",
+        f"{_many(one)}{one.core or one.note}{_remark(work, one)}",
+        machine=where.machine,
+        feature=one.name,
+        tool=f"{work.mm(one.diameter or 0.0)} centre drill, 60°",
+        size=one.diameter or 0.0,
+        end=where.end,
+        times=len(one.spots),
+        tags=where.tags,
     )
 
 
