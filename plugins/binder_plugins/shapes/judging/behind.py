@@ -76,7 +76,8 @@ def _behind(look: Look, bore: Bore, hollows: list[Hollow]) -> Iterator[Diagnosti
             continue
         low, high = hollow.spans[bore.axis]
         wall = start - high if bore.side > 0 else low - start
-        if wall > _SAME and deep <= wall + _SAME and wall - deep - point < _LEAST - _SAME:
+        is_blind = deep <= wall + _SAME or bore.located.kind == "centred"
+        if wall > _SAME and is_blind and wall - deep - point < _LEAST - _SAME:
             yield _thin(look, bore, wall - deep - point, f"'{hollow.name}'")
             return
     wall = look.form.size[bore.axis]
