@@ -11,6 +11,7 @@ from binder.api.lengths import lengths_in, parse_size, shown_length, size_text
 from binder.api.named_sizes import Asked, NotAskedError, asked, unread, with_nothing_loose
 from binder.design import (
     ActsFact,
+    AsideFact,
     Assembly,
     BarCut,
     BarPlan,

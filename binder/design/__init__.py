@@ -42,6 +42,7 @@ from binder.design.items import (
     Part,
 )
 from binder.design.meeting_facts import (
+    AsideFact,
     FitFact,
     HalfFact,
     HardwareFact,
@@ -58,6 +59,7 @@ from binder.design.work_facts import TaskTime, TimeLine, TraceFact, TreatmentFac
 
 __all__ = [
     "ActsFact",
+    "AsideFact",
     "Assembly",
     "BarCut",
     "BarPlan",

@@ -101,6 +101,27 @@ class HalfFact(Fact):
 
 
 @dataclass(frozen=True, slots=True)
+class AsideFact(Fact):
+    """Holes that a joint taps through a wall beside it; the subject is that of their half.
+
+    `place` is that of the half on the leaf, `along` where they stand and `below` how far under
+    the face; `drill` is the name of the tapping drill. Lengths are in mm; `major` is the thread's
+    outside, `wall` the metal that they go through.
+    """
+
+    item: str
+    place: str
+    thread: str
+    major: float
+    drill: str
+    drill_mm: float
+    wall: float
+    along: tuple[float, ...]
+    below: float
+    how: str
+
+
+@dataclass(frozen=True, slots=True)
 class TogetherFact(Fact):
     """Work on parts that are put together for it; the subject is the id of its task.
 

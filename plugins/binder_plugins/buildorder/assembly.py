@@ -26,6 +26,7 @@ from binder.api import (
     Tick,
 )
 from binder_plugins.buildorder.closing import inside_of, joints_closed_in
+from binder_plugins.buildorder.piloting import piloted
 from binder_plugins.buildorder.riding import beside
 
 
@@ -81,7 +82,8 @@ def _steps(one: Assembly, design: Design) -> Iterator[Tick]:
             more = [lines.at((joint.kind,), joint.items)]
             if joint.entry.feel:
                 more.append((f"should feel: {joint.entry.feel}",))
-            step = _said_done(joint, design) + fact.step + beside(joint, one, design)
+            said = _said_done(joint, design) + piloted(joint, design)
+            step = said + fact.step + beside(joint, one, design)
             words = step[0].upper() + step[1:]
             yield Tick(f"{one.name} {joint.name}", (words,), tuple(filter(None, more)))
 

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import (
     ActsFact,
+    AsideFact,
     BarUse,
     BuildSequence,
     Check,
@@ -82,6 +83,7 @@ def binder_steps() -> Sequence[PlanStep]:
             needs=(FormFact,),
             gives=(Route, BarUse),
             after=(
+                AsideFact,
                 FitFact,
                 HalfFact,
                 HardwareFact,

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from binder.api import ThreadFact
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
 from binder_plugins.operations.lengthwise import is_turned
+from binder_plugins.operations.relieved import cleared, relief_of, relieved_acts
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Sequence
@@ -40,10 +41,16 @@ def axial_acts(
         if one.kind == "recessed":
             yield _recess(work, one, lathe, end, tags)
             continue
-        acts = list(hole_acts(work, one, where))
+        relief = relief_of(one, form)
+        acts = list(
+            relieved_acts(work, form, one, relief, where)
+            if relief is not None
+            else hole_acts(work, one, where)
+        )
         if one.name in postponed:
             acts = [act for act in acts if act.act != "ream"]
         yield from acts
+        yield from cleared(work, form, one, where)
         started = True
         first = max(first, one.diameter or 0.0) if one.depth is None else first
     for one in bores:

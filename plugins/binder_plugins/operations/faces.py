@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import Size, exact
 from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.facts import Act, Grip
+from binder_plugins.operations.holes import through
 from binder_plugins.operations.sides import SAME_MM, datum
 
 if TYPE_CHECKING:
@@ -17,33 +19,81 @@ if TYPE_CHECKING:
     from binder_solid.facts import Located
 
 
+# A slot drill of the long series cuts so many of its diameters deep; from memory of DIN 327.
+_REACH = 2.0
+_BOTH_SIDES = "; half way from each face, turned over on the same edges"
+_FILED = "filed "
+# Bright bar springs where so much of its thickness goes from one side, and it is so slender; so
+# much is left on it for the last cut, in mm. Common practice, no source.
+_MUCH, _SLENDER, _LEFT_MM = 0.4, 10.0, 0.3
+
+
 def milled(flat: Flat, face: str, found: Sequence[Located]) -> None:
     """Slots, pockets and steps of one face; by hand where there is no mill."""
     if flat.is_wood or not flat.mill:
-        grip = Grip(bench_vice(flat.workshop) or "vice", "bench", "its faces")
-        flat.add("bench", "", grip, datum(face), [_by_hand(flat, one) for one in found])
+        flat.add("bench", "", _in_vice(flat), datum(face), [_by_hand(flat, one) for one in found])
         return
     acts: list[Act] = []
     for one in found:
-        acts += _dovetailed(flat, one) if one.kind == "dovetailed" else [_milled(flat, one)]
+        cuts = _dovetailed(flat, one) if one.kind == "dovetailed" else _milled(flat, one)
+        acts += _let_go(flat, one, list(cuts))
     _travel(flat)
     flat.add("mill", flat.mill, flat.vice(), datum(face), acts)
+    filed = [act for one in found for act in _filed_after(flat, one)]
+    if filed:
+        flat.add("bench", "", _in_vice(flat), datum(face), filed)
 
 
-def _milled(flat: Flat, one: Located) -> Act:
+def _in_vice(flat: Flat) -> Grip:
+    return Grip(bench_vice(flat.workshop) or "vice", "bench", "its faces")
+
+
+def _let_go(flat: Flat, one: Located, cuts: list[Act]) -> list[Act]:
+    """A bright bar that loses much of one side springs: roughed, let go, held lightly, finished."""
+    long, _, high = flat.form.size
+    is_bright = "bar" in flat.work.stock_form
+    if not is_bright or (one.depth or 0.0) < _MUCH * high or long < _SLENDER * high:
+        return cuts
+    said = one.name.replace("_", " ")
+    first = cuts[0]
+    rough = flat.work.act(
+        "mill",
+        f"rough the {said}, {flat.work.mm(_LEFT_MM)} left all over",
+        machine=flat.mill,
+        feature=one.name,
+        tool=first.tool,
+        size=first.size,
+        tags=("rough",),
+    )
+    words = "slacken the clamps and let the bar spring; shim it where it rocks, clamp it lightly; "
+    return [rough, replace(first, what=f"{words}{first.what}"), *cuts[1:]]
+
+
+def _milled(flat: Flat, one: Located) -> Iterator[Act]:
     width = one.diameter or one.width or 6.0
     cutter = flat.workshop.widest_end_cutter(exact(min(width, 16.0)), plunging=True)
     name = f"{cutter.name} slot drill" if cutter else "slot drill, not owned"
     size = float(cutter.mm) if cutter else width
-    return flat.work.act(
+    deep = through(one, flat.form.size)
+    turned = _BOTH_SIDES if one.depth is None and deep > _REACH * size else ""
+    yield flat.work.act(
         "keyway" if one.kind == "keywayed" else "mill",
-        f"{one.note}{widened(flat.work, one, size)}",
+        f"{one.note}{widened(flat.work, one, size)}{turned}",
         machine=flat.mill,
         feature=one.name,
         tool=name,
         size=size,
         times=len(one.spots),
     )
+
+
+def _filed_after(flat: Flat, one: Located) -> Iterator[Act]:
+    """The filing that a note orders: `filed to the helve`."""
+    feature = flat.work.feature(one.name)
+    note = str(getattr(feature.entry, "note", None) or "") if feature is not None else ""
+    if note.startswith(_FILED):
+        words = f"file the {one.name.replace('_', ' ')} {note.removeprefix(_FILED)}"
+        yield flat.work.act("file", words, feature=one.name, tags=("finish",))
 
 
 def widened(work: Work, one: Located, cutter: float) -> str:
@@ -128,13 +178,7 @@ def edged(flat: Flat, face: str, found: Sequence[Located]) -> None:
         )
         for one in found
     ]
-    flat.add(
-        "bench",
-        "",
-        Grip(bench_vice(flat.workshop) or "vice", "bench", "its faces"),
-        datum(face),
-        acts,
-    )
+    flat.add("bench", "", _in_vice(flat), datum(face), acts)
 
 
 def bends(flat: Flat) -> None:

@@ -6,10 +6,11 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import exact
-from binder_plugins.operations import blanks, faces, holed
+from binder_plugins.operations import aside, blanks, faces, holed
 from binder_plugins.operations.bench import mill_for, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import HOLES, SINKS
+from binder_plugins.operations.plugged import fine_first
 from binder_plugins.operations.sides import OPPOSITE, SAID, SAME_MM, SHEET_MM, SHEETS
 from binder_plugins.operations.teeth import rack_setup
 from binder_plugins.operations.words import holding_min
@@ -22,6 +23,9 @@ if TYPE_CHECKING:
 
 # Minutes for turning a block over between its faces; common practice, no source.
 _TURNING_OVER = 12.0
+# Work longer than so many widths of the jaws, and so thin for its length, bows between them;
+# common practice, no source.
+_OVER_JAWS, _THIN = 2.0, 1 / 15
 _MILLED = frozenset(
     {"slotted", "pocketed", "stepped", "t_slotted", "dovetailed", "keywayed", "flatted", "recessed"}
 )
@@ -52,11 +56,11 @@ class Flat:
             face = self._side(one)
             if face in sides:
                 sides[face].append(one)
-        for face, found in sides.items():
-            self._face(face, found)
+        for face in fine_first(sides, self.form):
+            self._face(face, sides[face])
         for one in far:
             self._other_end(one)
-        holed.tapped_in_place(self)
+        aside.tapped_aside(self)
         faces.bends(self)
         self._rack()
         return self.setups
@@ -110,7 +114,8 @@ class Flat:
         holes = [
             one
             for one in found
-            if one.kind in HOLES | SINKS.keys() and not self.work.is_wholly_left(one.name)
+            if one.kind in HOLES | SINKS.keys() | {"centred"}
+            and not self.work.is_wholly_left(one.name)
         ]
         edges = [one for one in found if one.kind in {"rounded", "chamfered", "bevelled"}]
         if milled:
@@ -132,9 +137,20 @@ class Flat:
         least = min(self.form.size[0], self.form.size[1])
         if not name or least > opens:
             return Grip("clamps on the table", "bench", "its edges", least)
+        if self.bows():
+            return Grip(
+                "clamped flat on the table, on packing", "plate", "its ends and edges", least
+            )
         if high < SHEET_MM:
             return Grip(f"clamped on wood in the {name}", "vice", "its face", high)
         return Grip(f"{name}, on parallels", "vice", "its sides", least)
+
+    def bows(self) -> bool:
+        """Whether it is so long and thin that a vice in its middle bends it up."""
+        jaws = self.workshop.entry.holding.vices[vice_for(self.workshop)].jaw_width
+        long, _, high = self.form.size
+        is_long = jaws is not None and long > _OVER_JAWS * jaws.mm
+        return is_long and SHEET_MM <= high <= _THIN * long
 
     def add(
         self,
@@ -158,7 +174,8 @@ class Flat:
 def _by_ends(one: Located) -> tuple[Located, ...]:
     """A blind feature at both ends as two, one of each end: the work is turned round between."""
     end = {"left": 0, "right": 0, "front": 1, "back": 1}.get(one.face)
-    if end is None or one.depth is None or len(one.spots) < 2:
+    is_through = one.depth is None and one.kind != "centred"
+    if end is None or is_through or len(one.spots) < 2:
         return (one,)
     here = one.frame.origin[end]
     near = tuple(spot for spot in one.spots if abs(spot[end] - here) < SAME_MM)

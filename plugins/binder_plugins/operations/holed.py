@@ -17,6 +17,7 @@ from binder_plugins.operations.bench import (
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
 from binder_plugins.operations.out_of_balance import HELD, SWING, most_rpm, off_middle
+from binder_plugins.operations.plugged import plugged
 from binder_plugins.operations.several import (
     clamped,
     gripped,
@@ -37,10 +38,6 @@ if TYPE_CHECKING:
 # A vice holds no higher piece upright, and so much goes for drill and chuck over one, in mm;
 # common practice, no source.
 _TALL_MM = 80.0
-# Gib screws are no larger, in mm; common practice, no source.
-_SMALL_TAP = 3.0
-_MARKED = "scriber and centre punch"
-_ASIDE = " from the side "
 
 
 def drilled(flat: Flat, face: str, found: Sequence[Located]) -> None:
@@ -86,7 +83,8 @@ def _holes(flat: Flat, face: str, found: Sequence[Located], *, is_stack: bool = 
     for one in sorted(found, key=lambda one: one.kind in SINKS):
         more = ("master",) if flat.work.made(one.name) == "spotted through" else ()
         where = Where(machine, through(one, flat.form.size), tags=(*tags, *more))
-        acts += hole_acts(flat.work, one, in_stack(flat, where) if is_stack else where)
+        made = hole_acts(flat.work, one, in_stack(flat, where) if is_stack else where)
+        acts += plugged(flat.work, one, flat.form, list(made))
     _too_large(flat, found)
     vice = _upright(flat) if _is_tall(flat, face) else flat.vice()
     if not is_stack:
@@ -148,28 +146,6 @@ def _spotted(flat: Flat, face: str, one: Located) -> None:
         f"{SAID[face]} up; the holes of the {mate}",
         [spot, *hole_acts(flat.work, one, where)],
     )
-
-
-def tapped_in_place(flat: Flat) -> None:
-    """Holes that a joint wants where no face of the part tells their place: gib screws."""
-    for place, halves in flat.work.halves.items():
-        told = [one for one in halves if one.what.startswith("tap ") and _ASIDE in one.what]
-        if not told or place in SAID or flat.work.feature(place) is not None:
-            continue
-        machine = drill_for(flat.workshop, _SMALL_TAP)
-        words = told[0].what.removeprefix("tap ").split(",")[0]
-        size = told[0].what.partition("drill ")[2].split(";")[0]
-        where = told[0].what.partition("; ")[2]
-        make, said = flat.work.act, place.replace("_", " ")
-        acts = [
-            make("spot-through", f"{told[0].how}: {said}, {where}", feature=place, tool=_MARKED),
-            make("drill", f"drill {size} for {words}", machine=machine, feature=place,
-                 tool=f"{size.removesuffix(' drill')} drill", tags=("later",)),
-            make("tap", f"tap {words}", feature=place, tool="taps: taper, then plug"),
-        ]  # fmt: skip
-        flat.add(
-            place_of(flat.workshop, machine), machine, flat.vice(), "the side, square up", acts
-        )
 
 
 def _mate(flat: Flat, place: str) -> str:

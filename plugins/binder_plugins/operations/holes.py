@@ -361,7 +361,7 @@ def _tap(work: Work, one: Located, where: Where) -> Iterator[Act]:
         tags=where.tags,
         meets=where.meets,
     )
-    is_blind = one.depth is not None
+    is_blind = one.depth is not None and not where.is_open
     kinds = "taper, second, plug" if is_blind else "taper, second"
     tap = work.design.workshop.owns_tap(thread)
     if tap is not None:

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.bench import round_holder
 from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
 from binder_plugins.operations.facts import Act, Grip
+from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import COLLET_MM, SHORT, is_carried
 from binder_plugins.operations.lengthwise import (
     GRIP_MM,
@@ -42,6 +43,7 @@ def second(turning: Turning) -> None:
     edges = turning.edges(end, first=False)
     cut = edge_acts(work, turning.form, edges, turning.lathe, end, tags=("back",))
     acts += [_other_end(act) if _is_at_both(turning, act) else act for act in cut]
+    acts += floor_chamfers(turning, end, ("back",))
     grip = _second_grip(turning)
     if acts[1:] and is_carried(turning, grip, bores):
         grip = replace(grip, support="tailstock centre")

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.bench import lathe_for
 from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
 from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import SHORT, SUPPORTED, end_across, first_grip
 from binder_plugins.operations.lengthwise import (
     Plan,
@@ -113,6 +114,7 @@ class Turning:
         edges = [one for one in self.edges(free, first=True) if not threads or not is_thread(one)]
         cut = edge_acts(work, self.form, edges, self.lathe, free)
         acts += [centre_back(act) if grip.support else act for act in cut]
+        acts += floor_chamfers(self, free, ("first-end",))
         acts = _knurls_first(acts)
         if self.plan.is_parted:
             acts += list(self._parted())

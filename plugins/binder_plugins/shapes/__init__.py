@@ -24,6 +24,7 @@ from binder_plugins.shapes.feature_kinds import feature_kinds
 from binder_plugins.shapes.form_codes import FORM_CODES
 from binder_plugins.shapes.forming.form import form_parts
 from binder_plugins.shapes.forming.joined import form_fabrications
+from binder_plugins.shapes.judging.behind import check_behind
 from binder_plugins.shapes.judging.edges import check_angles, check_edges
 from binder_plugins.shapes.judging.hands import check_hands
 from binder_plugins.shapes.judging.machines import check_machines
@@ -91,6 +92,7 @@ def binder_checks() -> Sequence[Check]:
         Check("sections are sold", check_sections),
         Check("nothing waits for a size", check_suited),
         Check("walls are left", check_walls),
+        Check("metal is left behind blind holes", check_behind),
         Check("features leave each other alone", check_swallowed),
         Check("edges have room", check_edges),
         Check("angles can be cut", check_angles),

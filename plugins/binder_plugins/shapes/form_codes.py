@@ -70,7 +70,8 @@ WALL_TOO_THIN = Code(
     "wall-too-thin",
     Severity.WARNING,
     "Less metal between a hole and an edge or its neighbour than 0.8 mm, or than half the hole"
-    " (2 mm is always enough); common practice.",
+    " (2 mm is always enough), or than 0.5 mm between the point of the drill and a slot behind"
+    " it; common practice.",
     "It bulges when the hole is reamed, and breaks out at the first knock.",
     "features:\n  hole: {drilled: 4 mm, on: top, depth: through, at: 3 mm from left}",
     "Move the hole, or make it smaller.",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from binder.api import (
+    AsideFact,
     ChainFact,
     Check,
     Code,
@@ -47,7 +48,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "settle the slides",
             _settle,
             needs=(PlaceFact,),
-            gives=(HalfFact, ChainFact, HardwareFact),
+            gives=(HalfFact, AsideFact, ChainFact, HardwareFact),
             after=(MaterialFact,),
         )
     ]

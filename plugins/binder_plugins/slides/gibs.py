@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from math import ceil
 
 from binder.api import (
+    AsideFact,
     Bought,
     Contribution,
     Design,
@@ -37,18 +38,22 @@ _STEP_MM = 2
 
 @dataclass(frozen=True, slots=True)
 class Setting:
-    """A gib with the screws that set it: their thread and its drill, and how long they are."""
+    """A gib with the screws that set it: their thread and its drill, how long they are.
+
+    `wall_mm` is the metal between the side of the part and the slot.
+    """
 
     gib: Gib
     thread: Thread
     drill: TappingDrill
     screw_mm: float
+    wall_mm: float
 
 
 def set_gibs(facts: list[SlideFact], design: Design) -> Contribution:
     """The strip and the screws of each gib as bought items, and the holes on the slot's leaf."""
     bought: list[Bought] = []
-    told: list[HardwareFact | NumberOff | HalfFact] = []
+    told: list[HardwareFact | NumberOff | HalfFact | AsideFact] = []
     findings: list[Diagnostic] = []
     for fact in facts:
         gib = gib_of(fact)
@@ -59,7 +64,8 @@ def set_gibs(facts: list[SlideFact], design: Design) -> Contribution:
             bought.append(item)
             told += [NumberOff(item.name, count), _hardware(fact, item, count)]
         if setting is not None:
-            told.append(_holes(fact, setting, design.units))
+            half = _holes(fact, setting, design.units)
+            told += [half, _aside(fact, setting, half)]
         elif fact.female.is_made:
             findings.append(_no_room(fact, design))
     return Contribution(facts=told, bought=bought, findings=findings)
@@ -92,7 +98,7 @@ def _setting(fact: SlideFact, gib: Gib, design: Design) -> Setting | None:
             across = min((float(one) for one in sides if one is not None), default=0.0)
             wall = max((across - slide.female.wide_mm) / 2, 2 * thread.major_mm)
             long = ceil((wall + _FOR_NUT * thread.major_mm) / _STEP_MM) * _STEP_MM
-            return Setting(gib, thread, drill, float(long))
+            return Setting(gib, thread, drill, float(long), wall)
     return None
 
 
@@ -162,16 +168,40 @@ def _hardware(fact: SlideFact, item: Bought, count: int) -> HardwareFact:
 
 def _holes(fact: SlideFact, setting: Setting, units: str) -> HalfFact:
     places = ", ".join(shown_length(exact(round(mm, 1)), units) for mm in setting.gib.screws_mm)
+    below = shown_length(exact(round(_below(fact), 2)), units)
     return HalfFact(
         subject=f"{fact.joint.name}: {fact.female.end.item} gib screws",
         joint=fact.joint.name,
         item=fact.female.end.item,
         place="gib_screws",
         what=f"tap {len(setting.gib.screws_mm)} × {setting.thread.designation} from the side into "
-        f"the slot, drill {setting.drill.drill.name}; {places} along the gib",
+        f"the slot, drill {setting.drill.drill.name}; {places} along the gib, {below} below the "
+        "face",
         mate=str(fact.male.end),
         how="mark them with the gib in its place",
         is_master=False,
+    )
+
+
+def _below(fact: SlideFact) -> float:
+    """How far under the face the screws stand, in mm: half way down the slot."""
+    return fact.slide.female.depth_mm / 2 if fact.slide is not None else 0.0
+
+
+def _aside(fact: SlideFact, setting: Setting, half: HalfFact) -> AsideFact:
+    chosen = setting.drill.drill
+    return AsideFact(
+        half.subject,
+        half.item,
+        half.place,
+        setting.thread.designation,
+        setting.thread.major_mm,
+        chosen.name,
+        chosen.mm,
+        setting.wall_mm,
+        tuple(setting.gib.screws_mm),
+        _below(fact),
+        half.how,
     )
 
 

@@ -134,7 +134,8 @@ def test_wood_screws_in_oak(compile_text: Callable[..., Outcome]) -> None:
     assert screw.what == "no. 6 × 7/8 in brass round head wood screw"
     assert screw.engagement == pytest.approx(22.225 - 6)
     halves = {one.subject: one for one in design.facts.all(HalfFact)}
-    assert halves["bed on base: base.top"].how == "cut the thread with a steel screw first"
+    how = halves["bed on base: base.top"].how
+    assert how == "spotted through its mate at assembly; cut the thread with a steel screw first"
 
 
 def test_bolt_and_nut(compile_text: Callable[..., Outcome]) -> None:

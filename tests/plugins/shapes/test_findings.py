@@ -269,3 +269,31 @@ RIGHT = (
 def test_a_right_part_gets_none(text: str, compile_text: Compile) -> None:
     outcome = compile_text(text)
     assert [(one.code.name, one.message) for one in outcome.findings] == []
+
+
+BEHIND = "eye: {slotted: 9 mm, on: front, length: 12 mm, depth: through}"
+COLLAR = "block: {length: 16 mm, width: 20 mm, height: 15 mm}"
+
+
+@pytest.mark.parametrize(
+    ("shape", "hole", "is_found"),
+    [
+        (COLLAR, "drilled: 1 mm, on: left, depth: 2 mm", True),
+        (COLLAR, "drilled: 1 mm, on: left, depth: 1.6 mm", True),
+        (COLLAR, "drilled: 1 mm, on: left, depth: 1.1 mm", False),
+        (COLLAR, "drilled: 1 mm, on: left, depth: 5 mm", False),
+        (COLLAR, "centred: 1 mm, on: left", True),
+        (BLOCK, "drilled: 6 mm, on: top, depth: 19 mm", True),
+        (BLOCK, "drilled: 6 mm, on: top, depth: 17 mm", False),
+    ],
+)
+def test_a_blind_hole_leaves_metal_behind_its_point(
+    compile_text: Compile, shape: str, hole: str, is_found: bool
+) -> None:
+    """A wall of 2 mm beside an eye of 12 in 16 mm; the point of a drill is 0.3 of it long, and
+    0.5 mm must stay. A hole that goes well into the eye is meant to. Common practice, no source.
+    """
+    features = [BEHIND] if shape == COLLAR else []
+    outcome = compile_text(part(shape, f"pivot: {{{hole}}}", *features))
+    found = [one for one in outcome.findings if one.code.name == "wall-too-thin"]
+    assert bool(found) == is_found

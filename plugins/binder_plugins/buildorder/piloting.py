@@ -1,0 +1,40 @@
+"""The pilot holes of wood screws, which are drilled where the parts are put together."""
+
+from __future__ import annotations
+
+from binder.api import Design, HalfFact, HardwareFact, Joint, exact, shown_length
+
+_PILOT = "pilot hole "
+
+
+def piloted(joint: Joint, design: Design) -> str:
+    """`spot through its holes, drill 2 mm, 16 mm deep in the base, ...; ` before the screws.
+
+    Nothing where the joint wants none. Lengths in the units of the model.
+    """
+    half = next(
+        (
+            one
+            for one in design.facts.all(HalfFact)
+            if one.joint == joint.name and one.what.startswith(_PILOT)
+        ),
+        None,
+    )
+    if half is None:
+        return ""
+    item = design.item(half.item)
+    size = half.what.removeprefix(_PILOT).partition(",")[0]
+    drill = size if size.endswith("drill") else f"a {size} drill"
+    steel = "run a steel screw in and out of each, " if "steel screw" in half.how else ""
+    wood = item.title if item is not None else half.item
+    return (
+        f"hold it in its place, spot through its holes, drill the {wood} with "
+        f"{drill}{_deep(joint, design)}, {steel}then "
+    )
+
+
+def _deep(joint: Joint, design: Design) -> str:
+    """How far the screw goes into the wood."""
+    found = (one.engagement for one in design.facts.all(HardwareFact) if one.joint == joint.name)
+    deep = next((one for one in found if one), None)
+    return f", {shown_length(exact(round(deep)), design.units)} deep" if deep else ""
