@@ -37,7 +37,7 @@ class Flat:
         self.mill = mill_for(self.workshop)
         self.setups: list[SetUp] = []
         self.trouble: list[tuple[str, str]] = []
-        self.is_wood = work.group is None
+        self.is_wood = work.group is None or work.group.name == "wood"
         self.thin = work.stock_across if work.stock_form in SHEETS else min(form.size)
 
     def run(self) -> list[SetUp]:
