@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from binder.api import exact
@@ -13,7 +15,41 @@ if TYPE_CHECKING:
 _SAME_DRILL = 0.02
 _OVER = 0.1
 _WIDE = 6.0
+# What a mouth is broken with where no countersink gets at it.
+BY_SCRAPER = "hand scraper, or the point of a centre drill"
 NOT_OWNED = "not owned"
+
+
+@dataclass(frozen=True, slots=True)
+class Shoulder:
+    """What stands `high` mm above a hole's mouth, so many mm `away` from its middle."""
+
+    away: float
+    high: float
+
+
+def countersink_for(work: Work, across: float, beside: Shoulder | None) -> tuple[str, bool]:
+    """The smallest countersink that opens a mouth to a diameter in mm, and whether by hand.
+
+    Its cone, and above that its body, must pass the shoulder beside the mouth.
+    """
+    owned = sorted(work.design.workshop.entry.cutters.countersinks, key=lambda c: c.diameter.mm)
+    able = [
+        one
+        for one in owned
+        if one.diameter.mm >= across
+        and _passes(one.diameter.mm, float(one.angle.exact), across, beside)
+    ]
+    if able:
+        return f"{work.mm(able[0].diameter.mm)} countersink", False
+    return (BY_SCRAPER, True) if owned and beside is not None else ("countersink", False)
+
+
+def _passes(tool: float, angle: float, across: float, beside: Shoulder | None) -> bool:
+    if beside is None:
+        return True
+    lean = math.tan(math.radians(angle / 2))
+    return min(tool / 2, across / 2 + beside.high * lean) < beside.away
 
 
 def drill_name(work: Work, size: float, *, fitted: bool) -> str:
@@ -30,11 +66,9 @@ def drill_name(work: Work, size: float, *, fitted: bool) -> str:
     return f"{name}{more}"
 
 
-def sinker(work: Work, act: str, across: float, *, is_lathe: bool) -> str:
-    """What leaves a flat floor at just this size, the hole in its middle being there."""
+def sinker(work: Work, act: str, across: float, *, is_lathe: bool, hole: float = 0.0) -> str:
+    """What leaves a flat floor at just this size; the hole in its middle, `hole` mm, is there."""
     workshop = work.design.workshop
-    if act == "countersink":
-        return "countersink"
     size = exact(round(across, 4))
     sizes = [one.mm for run in workshop.entry.cutters.counterbores or () for one in run.members]
     if size in sizes:
@@ -43,9 +77,13 @@ def sinker(work: Work, act: str, across: float, *, is_lathe: bool) -> str:
     if cutters:
         cutter = max(cutters, key=lambda one: one.plunges)
         return f"{cutter.name} {'slot drill' if cutter.plunges else 'end mill'}"
-    if is_lathe and across >= _WIDE:
-        return "small boring tool"
+    bars = [bar for bar in workshop.entry.cutters.boring_bars if bar.least_bore.mm <= hole]
+    if is_lathe and bars:
+        best = max(bars, key=lambda bar: bar.least_bore.mm)
+        return f"boring bar (from ⌀{work.mm(best.least_bore.mm)})"
     drill = workshop.owns_drill(size)
     if drill is not None:
         return f"{drill.name} drill, its end ground flat"
+    if is_lathe and across >= _WIDE:
+        return "small boring tool, ground to enter"
     return "boring head" if across >= _WIDE else "pilot cutter filed up from silver steel"
