@@ -236,7 +236,7 @@ def _flats(turning: Turning, number: int) -> Iterator[SetUp]:
                 f"mill {s.corners} flats, {work.mm(s.across)} across",
                 machine=mill,
                 feature=s.name,
-                tool=tool or "end mill, not owned",
+                tool=tool,
                 size=size or STOUT_MM,
                 times=s.corners,
                 tags=("indexed",),

@@ -11,13 +11,14 @@ if TYPE_CHECKING:
 
 # Flats and contours want no wider cutter on a small mill; common practice, no source.
 STOUT_MM = 10.0
+NO_END_MILL = "end mill, not owned"
 
 
 def end_cutter(
     workshop: Workshop, width: float = STOUT_MM, *, plunging: bool = False
 ) -> tuple[str, float]:
-    """The widest owned one up to a width in mm: its name and diameter; `('', 0)` where none."""
+    """The widest owned one up to a width in mm: its name and diameter; 0 where none is owned."""
     found = workshop.widest_end_cutter(exact(round(width, 4)), plunging=plunging)
     if found is None:
-        return "", 0.0
+        return NO_END_MILL, 0.0
     return f"{found.name} {'slot drill' if found.plunges else 'end mill'}", float(found.mm)

@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import exact
 from binder_plugins.operations import blanks, faces, holed
 from binder_plugins.operations.bench import mill_for, vice_for
+from binder_plugins.operations.end_cutters import end_cutter
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import HOLES, SINKS
 from binder_plugins.operations.sides import OPPOSITE, SAID, SAME_MM, SHEET_MM, SHEETS
@@ -98,12 +98,7 @@ class Flat:
 
     def cutter(self, width: float) -> str:
         """The widest owned end mill or slot drill up to a width in mm."""
-        found = self.workshop.widest_end_cutter(exact(width))
-        return (
-            f"{found.name} {'slot drill' if found.plunges else 'end mill'}"
-            if found
-            else "end mill, not owned"
-        )
+        return end_cutter(self.workshop, width)[0]
 
     def _face(self, face: str, found: Sequence[Located]) -> None:
         milled = [one for one in found if one.kind in _MILLED]

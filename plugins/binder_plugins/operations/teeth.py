@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from binder.api import Size
 from binder_plugins.operations.bench import bench_vice, divider, mill_for, vice_for
 from binder_plugins.operations.dividing import divides
-from binder_plugins.operations.end_cutters import end_cutter
+from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.words import holding_min
 from binder_solid.wheels import RATCHET_HAND
@@ -66,7 +66,9 @@ def _of_shape(work: Work, kind: str, depth: float, shape: object) -> Toothing:
     if kind == "gear":
         return _involute(work, kind, shape, count)
     if kind == "ratchet":
-        tool, across = end_cutter(work.design.workshop, _gap(count, depth, _mm(shape, "outside")))
+        tool, across = end_cutter(
+            work.design.workshop, min(_gap(count, depth, _mm(shape, "outside")), STOUT_MM)
+        )
         return Toothing(kind, count, depth, "ratchet teeth", tool, across)
     roller = _mm(shape, "roller")
     pitch = work.mm(_mm(shape, "pitch"))
@@ -115,7 +117,7 @@ def tooth_setups(turning: Turning, number: int) -> Iterator[SetUp]:
         if one.kind == "internal":
             place, machine, true = "lathe", turning.lathe, "the rim within 0.02 mm"
             grip, datum = Grip("faceplate, on a fixture", "faceplate", "its outside"), "the bore"
-        elif not machine or not one.cutter:
+        elif not machine or not one.across:
             place, machine = "bench", ""
             if one.kind != "ratchet":
                 turning.trouble.append(_no_mill(work))
