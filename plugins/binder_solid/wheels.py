@@ -10,7 +10,7 @@ from .forms import Arc, Outline, Segment
 from .outlines import polar, polygon
 
 # Which way the stopping faces of `ratchet_outline` look, once it lies along a turned part.
-RATCHET_HAND = "looking clockwise as seen on the right-hand face"
+RATCHET_HAND = "clockwise, seen from the right"
 
 
 def ratchet_outline(teeth: int, outside: float, depth: float, undercut: float = 0.0) -> Outline:

@@ -18,9 +18,9 @@ from binder_plugins.operations.contours import contour_setups
 from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
 from binder_plugins.operations.faces import widened
 from binder_plugins.operations.facts import Act, Grip, SetUp
-from binder_plugins.operations.hole_tools import Shoulder
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, ream, through
 from binder_plugins.operations.lengthwise import grips, is_marred, is_spoiled
+from binder_plugins.operations.mouths import Shoulder
 from binder_plugins.operations.teeth import tooth_setups
 from binder_plugins.operations.turning import Turning, breaking_in
 from binder_plugins.operations.words import holding_min

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from binder.api import ThreadFact
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
 from binder_plugins.operations.lengthwise import is_turned
+from binder_plugins.operations.mouths import mouths_of
 from binder_solid.forms import Revolved
 
 if TYPE_CHECKING:
@@ -36,7 +37,7 @@ def axial_acts(
     """Holes on the axis from the smallest up: the next one finds its start in it."""
     found = [one for one in bores if one.kind in HOLES | SINKS.keys() | {"recessed", "centred"}]
     on_axis = [one for one in found if len(one.spots) == 1]
-    mouths = _mouths(work, bores)
+    mouths = mouths_of(work, bores)
     started, first = False, 0.0
     for one in sorted(on_axis, key=lambda one: (one.kind in SINKS, one.diameter or 0.0)):
         deep = through(one, (form.size[0], 0.0, 0.0))
@@ -62,19 +63,6 @@ def axial_acts(
     for one in bores:
         if one.kind in {"chamfered", "rounded", "bevelled"} and one not in mouths.values():
             yield _edge(work, form, one, lathe, end, tags)
-
-
-def _mouths(work: Work, bores: Iterable[Located]) -> dict[str, Located]:
-    """Chamfers at 45° in the mouths of holes, by their hole: a countersink leaves them."""
-    found = {}
-    for one in bores:
-        feature = work.feature(one.name)
-        entry = feature.entry if feature is not None else None
-        hole = str(getattr(entry, "on", None) or "")
-        at = work.feature(hole)
-        if one.kind == "chamfered" and at is not None and getattr(entry, "angle", None) is None:
-            found[hole] = one
-    return found
 
 
 def _recess(work: Work, one: Located, lathe: str, end: str, tags: tuple[str, ...]) -> Act:

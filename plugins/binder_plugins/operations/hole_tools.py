@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import math
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from binder.api import exact
@@ -15,41 +13,7 @@ if TYPE_CHECKING:
 _SAME_DRILL = 0.02
 _OVER = 0.1
 _WIDE = 6.0
-# What a mouth is broken with where no countersink gets at it.
-BY_SCRAPER = "hand scraper, or the point of a centre drill"
 NOT_OWNED = "not owned"
-
-
-@dataclass(frozen=True, slots=True)
-class Shoulder:
-    """What stands `high` mm above a hole's mouth, so many mm `away` from its middle."""
-
-    away: float
-    high: float
-
-
-def countersink_for(work: Work, across: float, beside: Shoulder | None) -> tuple[str, bool]:
-    """The smallest countersink that opens a mouth to a diameter in mm, and whether by hand.
-
-    Its cone, and above that its body, must pass the shoulder beside the mouth.
-    """
-    owned = sorted(work.design.workshop.entry.cutters.countersinks, key=lambda c: c.diameter.mm)
-    able = [
-        one
-        for one in owned
-        if one.diameter.mm >= across
-        and _passes(one.diameter.mm, float(one.angle.exact), across, beside)
-    ]
-    if able:
-        return f"{work.mm(able[0].diameter.mm)} countersink", False
-    return (BY_SCRAPER, True) if owned and beside is not None else ("countersink", False)
-
-
-def _passes(tool: float, angle: float, across: float, beside: Shoulder | None) -> bool:
-    if beside is None:
-        return True
-    lean = math.tan(math.radians(angle / 2))
-    return min(tool / 2, across / 2 + beside.high * lean) < beside.away
 
 
 def drill_name(work: Work, size: float, *, fitted: bool) -> str:

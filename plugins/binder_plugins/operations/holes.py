@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING
 
 from binder.api import HalfFact, ThreadFact, exact
 from binder_making.cutting import drills_in_order, pecks
-from binder_plugins.operations.hole_tools import Shoulder, countersink_for, drill_name, sinker
+from binder_plugins.operations.hole_tools import drill_name, sinker
+from binder_plugins.operations.mouths import Shoulder, countersink_for, opened
 from binder_plugins.operations.tapped import tap_rpm
 from binder_plugins.operations.work import Work, hole_volume
 from binder_trade.explained import NotDefined
@@ -71,7 +72,7 @@ def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
     to = _drilled_to(work, one, where)
     yield from _drills(work, one, where, to)
     if where.mouth is not None and one.kind != "tapped":
-        yield _opened(work, one, where)
+        yield opened(work, one, where)
     yield from finished(work, one, where, to)
     counterbore = getattr(_entry(work, one), "counterbore", None)
     if counterbore is not None:
@@ -329,33 +330,9 @@ def _bar_name(work: Work, start: float, where: Where) -> str:
     return f"boring bar (from ⌀{work.mm(best.least_bore.mm)})"
 
 
-def _opened(work: Work, one: Located, where: Where) -> Act:
-    """The mouth of a hole sunk to its edge, at one go; to the thread's outside where none is told.
-
-    It comes before tap and reamer, which would throw a burr into the mouth, or be thrown by one.
-    """
-    across, words = one.diameter or 0.0, "break the mouth to the thread's outside"
-    if where.mouth is not None:
-        across += 2 * (where.mouth.diameter or 0.0)
-        words = f"countersink the mouth to ⌀{work.mm(across)}"
-    tool, by_hand = countersink_for(work, across, where.beside)
-    act = work.act(
-        "countersink",
-        f"{_many(one)}{words}",
-        machine="" if by_hand else where.machine,
-        feature=one.name,
-        tool=tool,
-        size=across,
-        times=len(one.spots),
-        tags=where.tags,
-        meets=(*where.meets, *((where.mouth.name,) if where.mouth is not None else ())),
-    )
-    return replace(act, speed="by hand") if by_hand else act
-
-
 def _tap(work: Work, one: Located, where: Where) -> Iterator[Act]:
     thread = one.note.split(",")[0].split("×")[-1].strip().removeprefix("tap ")
-    yield _opened(work, one, where)
+    yield opened(work, one, where)
     is_blind = one.depth is not None
     kinds = "taper, second, plug" if is_blind else "taper, second"
     tap = work.design.workshop.owns_tap(thread)

@@ -152,7 +152,7 @@ def _round_act(work: Work, one: Toothing, machine: str) -> Act:
     how = divides(work.design.workshop, one.count)
     turns = f"; {how}" if how else ""
     if one.kind == "ratchet":
-        turns = f", stopping faces {RATCHET_HAND}{turns}"
+        turns = f", stopping faces looking {RATCHET_HAND}{turns}"
     verb, tool = "cut", one.cutter
     if one.kind == "internal":
         verb = "plane"

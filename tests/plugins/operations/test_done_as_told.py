@@ -104,7 +104,7 @@ def test_a_ratchet_cutter_is_narrower_than_the_gap(route_of: RouteOf) -> None:
     # The chord from root to root is what is free between two points: geometry.
     assert 0 < cut.size <= pi * (14 - 2.4) / 12
     assert cut.tool == "3 mm slot drill"
-    assert "clockwise as seen on the right-hand face" in cut.what
+    assert "looking clockwise, seen from the right" in cut.what
     (filed,) = acts(route_of(shape, workshop=without("cutters/end_mills", "cutters/slot_drills")),
                     "cut-teeth")  # fmt: skip
     assert "files" in filed.tool

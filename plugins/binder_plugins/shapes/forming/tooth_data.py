@@ -69,7 +69,7 @@ def ratchet_data(part: Part, shape: Ratchet, units: str) -> tuple[Datum, ...]:
             stop,
             (f"{part.name}.lean",) if lean is not None else (),
         ),
-        Datum("Stopping faces", RATCHET_HAND),
+        Datum("Stopping faces look", RATCHET_HAND),
         Datum("Tooth to tooth", f"{figure(360.0 / shape.teeth)}°"),
     )
 
