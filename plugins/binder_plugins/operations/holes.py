@@ -389,7 +389,8 @@ def _sunk(work: Work, one: Located, where: Where, act: str, across: float) -> Ac
     deep = f", {work.mm(one.depth)} deep" if one.depth is not None and one.kind in SINKS else ""
     verb = {"spotfaced": "spotface"}.get(one.kind, act)
     if act == "countersink":
-        tool, _ = countersink_for(work, across, where.beside)
+        tool, is_kept_off = countersink_for(work, across, where.beside)
+        tool = "drill of its size, the point ground to the seat" if is_kept_off else tool
     else:
         tool = sinker(work, act, across, is_lathe=where.is_lathe, hole=_in_middle(work, one))
     return work.act(

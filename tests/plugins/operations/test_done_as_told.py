@@ -137,3 +137,21 @@ def test_a_saw_in_the_lathe_is_told_as_one(route_of: RouteOf) -> None:
     assert sawn.tool == "hacksaw"
     assert "stop the spindle, lay a board on the bed" in sawn.what
     assert "centre height" not in sawn.spoils
+
+
+def test_what_is_not_owned_holds_nothing(route_of: RouteOf) -> None:
+    bar = (
+        "{material: mild steel, stock: 20 mm x 10 mm flat bar, cut: 180 mm, features: "
+        "{hole: {drilled: 3 mm, on: left, depth: 6 mm}}}"
+    )
+    # Held upright, since the mill's travel is 180 mm: common practice, no source.
+    owned, bare = route_of(bar), route_of(bar, workshop=without("holding/angle_plate"))
+    assert any("angle plate" in one.grip.holder for one in owned.setups)
+    assert not any("angle plate" in one.grip.holder for one in bare.setups)
+
+
+def test_the_ends_of_a_bar_name_their_cutter(route_of: RouteOf) -> None:
+    route = route_of("{material: mild steel, stock: 20 mm x 10 mm flat bar, cut: 40 mm}")
+    ends = [one for one in route.acts if one.feature in {"end 1", "end 2"}]
+    # The widest owned up to 10 mm: common practice, no source.
+    assert [(one.tool[:6], one.size) for one in ends] == [("10 mm ", 10.0)] * 2
