@@ -91,6 +91,7 @@ class Holding(Model):
         default_factory=dict, description="what each drill chuck takes, in mm or in"
     )
     faceplate: Length | None = Field(default=None, description="its diameter, in mm or in")
+    angle_plate: Length | None = Field(default=None, description="its height, in mm or in")
     vices: dict[str, Vice] = Field(default_factory=dict, description="vices by name")
     steadies: dict[str, Steady] = Field(default_factory=dict, description="steadies by name")
     dividing_heads: dict[str, DividingHead] = Field(

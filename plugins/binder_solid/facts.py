@@ -114,7 +114,7 @@ class ContourFact(Fact):
 
     The outline lies round the part's axis, in mm; `reach_mm` is its largest radius, `data` what
     a drawing tells of it in a table. `cutter` says how it is milled by a table of settings, ''
-    where no cutter has the follower's form.
+    where no cutter has the follower's form, `cutter_mm` how wide it must be, 0 for any.
     """
 
     outline: Outline
@@ -122,6 +122,7 @@ class ContourFact(Fact):
     data: tuple[Datum, ...]
     joint: str
     cutter: str = ""
+    cutter_mm: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,6 +9,9 @@ from .faults import Unbuildable
 from .forms import Arc, Outline, Segment
 from .outlines import polar, polygon
 
+# Which way the stopping faces of `ratchet_outline` look, once it lies along a turned part.
+RATCHET_HAND = "clockwise, seen from the right"
+
 
 def ratchet_outline(teeth: int, outside: float, depth: float, undercut: float = 0.0) -> Outline:
     """Gives a ratchet wheel: stopping faces towards −y at +x, each leaning back by an angle.

@@ -20,6 +20,8 @@ from binder_making.cutting.spindle import Speeds, Turning, spindle
 from binder_trade.explained import Step
 
 _DRILLS = frozenset({"drill", "centre", "spot", "countersink", "counterbore"})
+# A reamer goes at about half the speed at which its hole is really drilled: reaming tables, read.
+_REAMED = 0.5
 _MILLS = frozenset({"mill", "mill-flat", "keyway", "slit", "cut-teeth"})
 
 
@@ -78,6 +80,8 @@ def advise(
     slower, lighter = deep_hole(deep_mm, diameter_mm) if is_deep else (1.0, 1.0)
     wanted = rpm(speed.mpm, diameter_mm) * slower
     capped = min(wanted, speed.cap_rpm) if speed.cap_rpm else wanted
+    if act == "ream":
+        capped = min(capped, _REAMED * _drilled(material, diameter_mm, machine, tool) or capped)
     turning = spindle(capped, machine.speeds)
     reached = mpm(turning.rpm, diameter_mm) if turning.rpm else 0.0
     fed = _feed(material, act, diameter_mm, machine, finish=finish) * lighter
@@ -100,6 +104,12 @@ def advise(
         (*speed.steps, *turning.steps, *(load.steps if load else ())),
         by_motor,
     )
+
+
+def _drilled(material: Group, diameter_mm: float, machine: Machine, tool: str) -> float:
+    """What the machine turns for the drill of a hole, in r/min; 0 where that goes by hand."""
+    wanted = rpm(cutting_speed(material, "drill", tool).mpm, diameter_mm)
+    return spindle(wanted, machine.speeds).rpm
 
 
 def _carried(

@@ -11,6 +11,7 @@ from binder_plugins.operations.bench import (
     lathe_for,
     vice_for,
 )
+from binder_plugins.operations.end_cutters import end_cutter
 from binder_plugins.operations.facts import Grip
 from binder_plugins.operations.sides import SHEET_MM, SHEETS
 
@@ -85,13 +86,14 @@ def _sheet_edges(flat: Flat) -> None:
     act, machine = ("file", "") if is_filed else ("mill", flat.mill)
     verb = "file" if is_filed else "mill"
     make = flat.work.act
-    size = 0.0 if is_filed else 10.0
+    tool, size = ("", 0.0) if is_filed else end_cutter(flat.workshop)
     acts = [
         make(
             act,
             f"{verb} one long edge straight",
             machine=machine,
             feature="edge 1",
+            tool=tool,
             size=size,
             amount=long / 3,
             tags=("datum", "first-datum"),
@@ -101,6 +103,7 @@ def _sheet_edges(flat: Flat) -> None:
             f"{verb} one end square to it",
             machine=machine,
             feature="edge 2",
+            tool=tool,
             size=size,
             amount=wide / 3,
             tags=("datum", "second-datum"),
@@ -110,6 +113,7 @@ def _sheet_edges(flat: Flat) -> None:
             f"the others to {flat.work.mm(long)} × {flat.work.mm(wide)}",
             machine=machine,
             feature="edges",
+            tool=tool,
             size=size,
             amount=(long + wide) / 3,
         ),
@@ -194,13 +198,14 @@ def _two_ends(flat: Flat) -> None:
     act, machine = (
         ("mill", flat.mill) if flat.mill and min(flat.form.size[1:]) >= 5 else ("file", "")
     )
-    size = 10.0 if machine else 0.0
+    tool, size = end_cutter(flat.workshop) if machine else ("", 0.0)
     acts = [
         flat.work.act(
             act,
             "one end square",
             machine=machine,
             feature="end 1",
+            tool=tool,
             size=size,
             amount=8.0,
             tags=("datum",),
@@ -210,6 +215,7 @@ def _two_ends(flat: Flat) -> None:
             f"the other end to {long}",
             machine=machine,
             feature="end 2",
+            tool=tool,
             size=size,
             amount=8.0,
             tags=("datum",),

@@ -6,7 +6,9 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import bench_vice, divider, mill_for
+from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
 from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.sides import SAME_MM
 from binder_plugins.operations.words import holding_min
 from binder_solid.facts import ContourFact
 
@@ -35,7 +37,11 @@ def contour_setups(turning: Turning, number: int) -> Iterator[SetUp]:
             f"mill the contour by the table of settings, {contour.cutter}; "
             "then file off the ridges alone"
         )
-        act = work.act("mill", words, machine=mill, tool="end mill", feature="contour")
+        wide = contour.cutter_mm or STOUT_MM
+        tool, size = end_cutter(work.design.workshop, wide)
+        if not size or (contour.cutter_mm and abs(size - wide) > SAME_MM):
+            tool, size = f"{work.mm(wide)} cutter, not owned", wide
+        act = work.act("mill", words, machine=mill, tool=tool, size=size, feature="contour")
         act = replace(act, run=_PLACES * _PLACE_MIN)
         yield SetUp(
             number, "mill", mill, grip, "the bore", (act,), "the bore to the table's axis", "",

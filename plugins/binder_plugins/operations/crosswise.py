@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import exact
 from binder_plugins.operations.bench import (
     bench_vice,
     divider,
@@ -16,10 +15,12 @@ from binder_plugins.operations.bench import (
     vice_for,
 )
 from binder_plugins.operations.contours import contour_setups
+from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
 from binder_plugins.operations.faces import widened
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, ream, through
 from binder_plugins.operations.lengthwise import grips, is_marred, is_spoiled
+from binder_plugins.operations.mouths import Shoulder
 from binder_plugins.operations.teeth import tooth_setups
 from binder_plugins.operations.turning import Turning, breaking_in
 from binder_plugins.operations.words import holding_min
@@ -77,7 +78,14 @@ def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
             step = _step(turning, one)
             deep = one.depth if one.depth is not None else step.across
             meets_all = (*meets, *_threads(turning, one))
-            where = Where(machine, deep, meets=meets_all, tags=("cross",), is_open=bool(meets))
+            where = Where(
+                machine,
+                deep,
+                meets=meets_all,
+                tags=("cross",),
+                is_open=bool(meets),
+                beside=_shoulder(turning, one, step),
+            )
             acts += hole_acts(work, one, where)
         step = _step(turning, found[0])
         grip = _vee(turning, step)
@@ -86,6 +94,17 @@ def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
             number, place, machine, grip, "along from the right-hand end, square to the axis", acts
         )
         number += 1
+
+
+def _shoulder(turning: Turning, one: Located, step: Stretch) -> Shoulder | None:
+    """The nearest step beside a cross hole that stands above its own."""
+    x = one.frame.origin[0]
+    higher = [
+        Shoulder(max(x - s.end, s.start - x, 0.0), (max(s.across, s.end_across) - step.across) / 2)
+        for s in turning.steps
+        if max(s.across, s.end_across) > step.across
+    ]
+    return min(higher, key=lambda s: s.away, default=None)
 
 
 def _threads(turning: Turning, one: Located) -> tuple[str, ...]:
@@ -148,11 +167,8 @@ def _cut_across(turning: Turning, one: Located, mill: str) -> Act:
         return work.act("file", words, feature=one.name, meets=meets)
     act = {"flatted": "mill-flat", "keywayed": "keyway"}.get(one.kind, "mill")
     width = one.width or (one.diameter if one.kind != "flatted" else one.length) or 6.0
-    cutter = work.design.workshop.widest_end_cutter(
-        exact(max(width, 2.0)), plunging=act != "mill-flat"
-    )
-    tool = f"{cutter.name} {'slot drill' if cutter.plunges else 'end mill'}" if cutter else ""
-    size = float(cutter.mm) if cutter else width
+    tool, owned = end_cutter(work.design.workshop, max(width, 2.0), plunging=act != "mill-flat")
+    size = owned or width
     return work.act(
         act,
         f"{one.note}{where}{widened(work, one, size)}",
@@ -213,13 +229,15 @@ def _flats(turning: Turning, number: int) -> Iterator[SetUp]:
     workshop = work.design.workshop
     head, mill = divider(workshop), mill_for(workshop)
     if head and mill:
+        tool, size = end_cutter(workshop)
         acts = [
             work.act(
                 "mill-flat",
                 f"mill {s.corners} flats, {work.mm(s.across)} across",
                 machine=mill,
                 feature=s.name,
-                size=8.0,
+                tool=tool,
+                size=size or STOUT_MM,
                 times=s.corners,
                 tags=("indexed",),
             )

@@ -8,15 +8,19 @@ from typing import TYPE_CHECKING
 from binder.api import ThreadFact
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
 from binder_plugins.operations.lengthwise import is_turned
+from binder_plugins.operations.mouths import mouths_of
 from binder_plugins.operations.relieved import cleared, relief_of, relieved_acts
+from binder_solid.forms import Revolved
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Sequence
 
     from binder_plugins.operations.facts import Act
     from binder_plugins.operations.work import Work
-    from binder_solid.facts import FormFact, Located
+    from binder_solid.facts import FormFact, Located, Stretch
 
+_BROKEN = frozenset({"chamfered", "rounded"})
+_SAME_MM = 1e-6
 _TURNED = frozenset(
     {"chamfered", "rounded", "bevelled", "knurled", "grooved", "undercut", "screwed", "recessed"}
 )
@@ -34,10 +38,20 @@ def axial_acts(
     """Holes on the axis from the smallest up: the next one finds its start in it."""
     found = [one for one in bores if one.kind in HOLES | SINKS.keys() | {"recessed", "centred"}]
     on_axis = [one for one in found if len(one.spots) == 1]
+    mouths = mouths_of(work, bores)
     started, first = False, 0.0
     for one in sorted(on_axis, key=lambda one: (one.kind in SINKS, one.diameter or 0.0)):
         deep = through(one, (form.size[0], 0.0, 0.0))
-        where = Where(lathe, deep, end, tags=tags, is_started=started, first=first, is_lathe=True)
+        where = Where(
+            lathe,
+            deep,
+            end,
+            tags=tags,
+            is_started=started,
+            first=first,
+            is_lathe=True,
+            mouth=mouths.get(one.name),
+        )
         if one.kind == "recessed":
             yield _recess(work, one, lathe, end, tags)
             continue
@@ -54,7 +68,7 @@ def axial_acts(
         started = True
         first = max(first, one.diameter or 0.0) if one.depth is None else first
     for one in bores:
-        if one.kind in {"chamfered", "rounded", "bevelled"}:
+        if one.kind in {"chamfered", "rounded", "bevelled"} and one not in mouths.values():
             yield _edge(work, form, one, lathe, end, tags)
 
 
@@ -69,6 +83,23 @@ def _recess(work: Work, one: Located, lathe: str, end: str, tags: tuple[str, ...
         end=end,
         tags=tags,
     )
+
+
+def corners(one: Located, steps: Sequence[Stretch]) -> Iterator[Located]:
+    """A broken edge as one piece for each corner: both ends of the work are not come at at once.
+
+    A corner at an end of the work belongs to the grip in which that end is free.
+    """
+    rings = [form for form in one.tools if isinstance(form, Revolved)]
+    if one.kind not in _BROKEN or not rings or len(rings) < len(one.tools):
+        yield one
+        return
+    ends = {"left": min(s.start for s in steps), "right": max(s.end for s in steps)}
+    for ring in rings:
+        x = ring.outline.start[0]
+        face = next((end for end, at in ends.items() if abs(at - x) < _SAME_MM), one.face)
+        origin = (x, *one.frame.origin[1:])
+        yield replace(one, face=face, tools=(ring,), frame=replace(one.frame, origin=origin))
 
 
 def edge_acts(
@@ -207,7 +238,8 @@ def _groove(
     what = half.what if half is not None else one.note
     cuts = _cuts(work, form, one)
     if cuts < len(one.spots):
-        what = f"{what.replace(f', {len(one.spots)} off', '')}, {_from_end(work, form, one, end)}"
+        what = what.replace(f", {len(one.spots)} off", "")
+    what += f"{_deep(work, one, what)}, {_from_end(work, form, one, end, cuts)}"
     return work.act(
         name,
         what,
@@ -221,11 +253,18 @@ def _groove(
     )
 
 
-def _from_end(work: Work, form: FormFact, one: Located, end: str) -> str:
-    """Where the groove of an end lies, from that end to its middle."""
-    far = form.size[0] - max(x for x, *_ in one.spots)
-    near = min(x for x, *_ in one.spots)
-    return f"its middle {work.mm(far if end == 'right' else near)} from this end"
+def _deep(work: Work, one: Located, what: str) -> str:
+    """How deep a groove is where its words tell neither depth nor floor; as it is drawn."""
+    if "deep" in what or "⌀" in what or one.diameter is None:
+        return ""
+    return f", {work.mm(one.depth if one.depth is not None else one.diameter / 2)} deep"
+
+
+def _from_end(work: Work, form: FormFact, one: Located, end: str, cuts: int) -> str:
+    """Where the grooves of a grip lie, from the end that is worked to the middle of each."""
+    places = sorted(form.size[0] - x if end == "right" else x for x, *_ in one.spots)
+    told = " and ".join(work.mm(place) for place in places[:cuts])
+    return f"{'its middle' if cuts == 1 else 'their middles'} {told} from this end"
 
 
 def _cuts(work: Work, form: FormFact, one: Located) -> int:

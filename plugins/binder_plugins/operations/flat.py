@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import exact
 from binder_plugins.operations import aside, blanks, faces, holed
 from binder_plugins.operations.bench import mill_for, vice_for
+from binder_plugins.operations.end_cutters import end_cutter
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import HOLES, SINKS
 from binder_plugins.operations.plugged import fine_first
@@ -41,7 +41,7 @@ class Flat:
         self.mill = mill_for(self.workshop)
         self.setups: list[SetUp] = []
         self.trouble: list[tuple[str, str]] = []
-        self.is_wood = work.group is None
+        self.is_wood = work.group is None or work.group.name == "wood"
         self.thin = work.stock_across if work.stock_form in SHEETS else min(form.size)
 
     def run(self) -> list[SetUp]:
@@ -102,12 +102,7 @@ class Flat:
 
     def cutter(self, width: float) -> str:
         """The widest owned end mill or slot drill up to a width in mm."""
-        found = self.workshop.widest_end_cutter(exact(width))
-        return (
-            f"{found.name} {'slot drill' if found.plunges else 'end mill'}"
-            if found
-            else "end mill, not owned"
-        )
+        return end_cutter(self.workshop, width)[0]
 
     def _face(self, face: str, found: Sequence[Located]) -> None:
         milled = [one for one in found if one.kind in _MILLED]

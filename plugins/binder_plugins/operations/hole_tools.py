@@ -30,11 +30,9 @@ def drill_name(work: Work, size: float, *, fitted: bool) -> str:
     return f"{name}{more}"
 
 
-def sinker(work: Work, act: str, across: float, *, is_lathe: bool) -> str:
-    """What leaves a flat floor at just this size, the hole in its middle being there."""
+def sinker(work: Work, act: str, across: float, *, is_lathe: bool, hole: float = 0.0) -> str:
+    """What leaves a flat floor at just this size; the hole in its middle, `hole` mm, is there."""
     workshop = work.design.workshop
-    if act == "countersink":
-        return "countersink"
     size = exact(round(across, 4))
     sizes = [one.mm for run in workshop.entry.cutters.counterbores or () for one in run.members]
     if size in sizes:
@@ -43,9 +41,13 @@ def sinker(work: Work, act: str, across: float, *, is_lathe: bool) -> str:
     if cutters:
         cutter = max(cutters, key=lambda one: one.plunges)
         return f"{cutter.name} {'slot drill' if cutter.plunges else 'end mill'}"
-    if is_lathe and across >= _WIDE:
-        return "small boring tool"
+    bars = [bar for bar in workshop.entry.cutters.boring_bars if bar.least_bore.mm <= hole]
+    if is_lathe and bars:
+        best = max(bars, key=lambda bar: bar.least_bore.mm)
+        return f"boring bar (from ⌀{work.mm(best.least_bore.mm)})"
     drill = workshop.owns_drill(size)
     if drill is not None:
         return f"{drill.name} drill, its end ground flat"
+    if is_lathe and across >= _WIDE:
+        return "small boring tool, ground to enter"
     return "boring head" if across >= _WIDE else "pilot cutter filed up from silver steel"

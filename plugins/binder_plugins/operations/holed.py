@@ -102,7 +102,9 @@ def _is_tall(flat: Flat, face: str) -> bool:
 
 def _upright(flat: Flat) -> Grip:
     """No vice holds a long bar upright: it is clamped to the side of an angle plate."""
-    return Grip("clamped upright to an angle plate", "plate", "its side", min(flat.form.size))
+    owned = flat.workshop.entry.holding.angle_plate is not None
+    to = "an angle plate" if owned else "a block squared for it"
+    return Grip(f"clamped upright to {to}", "plate", "its side", min(flat.form.size))
 
 
 def _for_holes(flat: Flat, largest: float, face: str) -> str:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from binder.api import HalfFact, ThreadFact, exact
 from binder_making.cutting import drills_in_order, pecks
 from binder_plugins.operations.hole_tools import drill_name, sinker
+from binder_plugins.operations.mouths import Shoulder, countersink_for, opened
 from binder_plugins.operations.tapped import tap_rpm
 from binder_plugins.operations.work import Work, hole_volume
 from binder_trade.explained import NotDefined
@@ -42,6 +43,7 @@ class Where:
     `meets` are features that it breaks into; `is_started` is true where a centre is there;
     `first` is the size of a hole that is there already; `is_open` where it ends in a bore;
     `is_together` where its parts are put together for it, so that nothing is left to be done.
+    `beside` is what stands up next to its mouth, `mouth` the edge that is told for it.
     """
 
     machine: str
@@ -54,6 +56,8 @@ class Where:
     is_lathe: bool = False
     is_open: bool = False
     is_together: bool = False
+    beside: Shoulder | None = None
+    mouth: Located | None = None
 
 
 def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
@@ -72,6 +76,8 @@ def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
         yield _start(work, one, where)
     to = _drilled_to(work, one, where)
     yield from _drills(work, one, where, to)
+    if where.mouth is not None and one.kind != "tapped":
+        yield opened(work, one, where)
     yield from finished(work, one, where, to)
     counterbore = getattr(_entry(work, one), "counterbore", None)
     if counterbore is not None:
@@ -168,7 +174,8 @@ def _drills(work: Work, one: Located, where: Where, to: float) -> Iterator[Act]:
     owned = [float(drill.mm) for drill in work.design.workshop.drills()]
     sizes: tuple[float, ...] = (to,)
     caution = ""
-    if work.group is not None:
+    # Wood is drilled at one go: a pilot would leave the spurs nothing to centre in.
+    if work.group is not None and work.group.name != "wood":
         found = drills_in_order(to, owned, work.group)
         sizes, caution = found.sizes_mm, found.caution
     for number, size in enumerate(sizes):
@@ -351,16 +358,7 @@ def _bar_name(work: Work, start: float, where: Where) -> str:
 
 def _tap(work: Work, one: Located, where: Where) -> Iterator[Act]:
     thread = one.note.split(",")[0].split("×")[-1].strip().removeprefix("tap ")
-    yield work.act(
-        "countersink",
-        f"{_many(one)}break the mouth to the thread's outside",
-        machine=where.machine,
-        feature=one.name,
-        size=one.diameter or 0.0,
-        times=len(one.spots),
-        tags=where.tags,
-        meets=where.meets,
-    )
+    yield opened(work, one, where)
     is_blind = one.depth is not None and not where.is_open
     kinds = "taper, second, plug" if is_blind else "taper, second"
     tap = work.design.workshop.owns_tap(thread)
@@ -390,17 +388,31 @@ def _sink(work: Work, one: Located, where: Where) -> Act:
 def _sunk(work: Work, one: Located, where: Where, act: str, across: float) -> Act:
     deep = f", {work.mm(one.depth)} deep" if one.depth is not None and one.kind in SINKS else ""
     verb = {"spotfaced": "spotface"}.get(one.kind, act)
+    if act == "countersink":
+        tool, is_kept_off = countersink_for(work, across, where.beside)
+        tool = "drill of its size, the point ground to the seat" if is_kept_off else tool
+    else:
+        tool = sinker(work, act, across, is_lathe=where.is_lathe, hole=_in_middle(work, one))
     return work.act(
         act,
         f"{_many(one)}{verb} ⌀{work.mm(across)}{deep}",
         machine=where.machine,
         feature=partner(work, one),
-        tool=sinker(work, act, across, is_lathe=where.is_lathe),
+        tool=tool,
         size=across,
         times=len(one.spots),
         tags=where.tags,
         end=where.end,
     )
+
+
+def _in_middle(work: Work, one: Located) -> float:
+    """How wide the hole of a sink is in mm; 0 where it has none."""
+    found = work.feature(partner(work, one))
+    if found is None or found.name == one.name:
+        return one.diameter or 0.0 if one.kind not in SINKS else 0.0
+    located = work.form.located if work.form is not None else ()
+    return next((hole.diameter or 0.0 for hole in located if hole.name == found.name), 0.0)
 
 
 def partner(work: Work, one: Located) -> str:

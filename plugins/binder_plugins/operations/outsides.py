@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.lengthwise import has_limits
@@ -44,9 +45,9 @@ def rough_turn(
     across = min(step.across, step.end_across)
     fitted = has_limits(step, work)
     to = across + _LEFT_MM if fitted else across
-    act, words = _way(turning, place, to, fitted=fitted)
+    act, words = _way(turning, place, to, free, fitted=fitted)
     start = max(there, to)
-    long = step.end - step.start
+    long = _cut_long(turning, place, act, free)
     behind = [i for i in turning.plan.first if (i < place) == (free == "right") and i != place]
     # A neck made at the first end cannot wait for the roughing of the second.
     is_last = not turning.plan.second or place in turning.plan.second
@@ -96,17 +97,43 @@ def finish_turn(turning: Turning, place: int, free: str, tags: tuple[str, ...]) 
     )
 
 
-def _way(turning: Turning, place: int, to: float, *, fitted: bool) -> tuple[str, str]:
+def _cut_long(turning: Turning, place: int, act: str, free: str) -> float:
+    """How far a cut goes in mm: from the end on, over what is turned thinner after it."""
+    step = turning.steps[place]
+    if act != "turn" or place in turning.plan.behind:
+        return step.end - step.start
+    return _ends_at(turning, place, free)[1]
+
+
+def _ends_at(turning: Turning, place: int, free: str) -> tuple[float, float]:
+    """How far the near and the far end of a step are from the end that is worked, in mm."""
+    step = turning.steps[place]
+    if free == "left":
+        return step.start, step.end
+    return turning.length - step.end, turning.length - step.start
+
+
+def _way(turning: Turning, place: int, to: float, free: str, *, fitted: bool) -> tuple[str, str]:
     step, work = turning.steps[place], turning.work
+    near, far = _ends_at(turning, place, free)
     long = f" × {work.mm(step.end - step.start)}"
+    off = f", beginning {work.mm(near)} from the end" if near > _SAME else ""
     if _ball(turning, place):
         return "form", f"turn the ball ⌀{work.mm(step.across)}"
     if abs(step.across - step.end_across) > _SAME:
         ends = f"⌀{work.mm(step.across)} to ⌀{work.mm(step.end_across)}"
-        return "taper", f"turn the taper {ends}{long}{_neck(turning, place)}"
+        set_over = f", top-slide at {_slide_angle(step):.1f}°"
+        return "taper", f"turn the taper {ends}{long}{off}{set_over}{_neck(turning, place)}"
     verb = "rough to" if fitted else "turn"
-    behind = ", behind the flange" if place in turning.plan.behind else ""
-    return "turn", f"{verb} ⌀{work.mm(to)}{long}{behind}"
+    if place in turning.plan.behind:
+        return "turn", f"{verb} ⌀{work.mm(to)}{long}{off}, behind the flange"
+    return "turn", f"{verb} ⌀{work.mm(to)}, to {work.mm(far)} from the end"
+
+
+def _slide_angle(step: Stretch) -> float:
+    """The angle to the axis in degrees at which the top-slide is set: half of the cone's."""
+    half = abs(step.across - step.end_across) / 2
+    return math.degrees(math.atan2(half, step.end - step.start))
 
 
 def _neck(turning: Turning, place: int) -> str:

@@ -9,8 +9,10 @@ from typing import TYPE_CHECKING
 from binder.api import Size
 from binder_plugins.operations.bench import bench_vice, divider, mill_for, vice_for
 from binder_plugins.operations.dividing import divides
+from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.words import holding_min
+from binder_solid.wheels import RATCHET_HAND
 from binder_trade.explained import NotDefined
 from binder_trade.gears import form_cutter
 
@@ -28,7 +30,6 @@ _WHOLE_DEPTH = 2.25
 # diameter of a gear cutter in mm. Common practice, no source.
 _STEEL_MIN, _SOFT_MIN, _FILED_MIN = 2.5, 1.0, 5.0
 _CUTTER_MM = 50.0
-_END_MILL_MM = 6.0
 _WHEELS = ("gear", "ratchet", "sprocket")
 
 
@@ -65,12 +66,19 @@ def _of_shape(work: Work, kind: str, depth: float, shape: object) -> Toothing:
     if kind == "gear":
         return _involute(work, kind, shape, count)
     if kind == "ratchet":
-        tool = f"{work.mm(_END_MILL_MM)} end mill"
-        return Toothing(kind, count, depth, "ratchet teeth", tool, _END_MILL_MM)
+        tool, across = end_cutter(
+            work.design.workshop, min(_gap(count, depth, _mm(shape, "outside")), STOUT_MM)
+        )
+        return Toothing(kind, count, depth, "ratchet teeth", tool, across)
     roller = _mm(shape, "roller")
     pitch = work.mm(_mm(shape, "pitch"))
     tool = f"⌀{work.mm(roller)} cutter, as the rollers"
     return Toothing(kind, count, depth, f"sprocket teeth for {pitch} chain", tool, roller)
+
+
+def _gap(count: int, depth: float, outside: float) -> float:
+    """From tooth to tooth at the root, in mm: a wider cutter takes the next point away."""
+    return math.pi * max(outside - 2 * depth, 0.0) / count
 
 
 def _mm(shape: object, name: str) -> float:
@@ -109,8 +117,8 @@ def tooth_setups(turning: Turning, number: int) -> Iterator[SetUp]:
         if one.kind == "internal":
             place, machine, true = "lathe", turning.lathe, "the rim within 0.02 mm"
             grip, datum = Grip("faceplate, on a fixture", "faceplate", "its outside"), "the bore"
-        elif not machine:
-            place = "bench"
+        elif not machine or not one.across:
+            place, machine = "bench", ""
             if one.kind != "ratchet":
                 turning.trouble.append(_no_mill(work))
         act = _round_act(work, one, machine)
@@ -143,6 +151,8 @@ def _bore(turning: Turning) -> Located | None:
 def _round_act(work: Work, one: Toothing, machine: str) -> Act:
     how = divides(work.design.workshop, one.count)
     turns = f"; {how}" if how else ""
+    if one.kind == "ratchet":
+        turns = f", stopping faces looking {RATCHET_HAND}{turns}"
     verb, tool = "cut", one.cutter
     if one.kind == "internal":
         verb = "plane"

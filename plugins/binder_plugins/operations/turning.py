@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import lathe_for
-from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
+from binder_plugins.operations.edges import axial_acts, centre_back, corners, edge_acts
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import SHORT, SUPPORTED, end_across, first_grip
@@ -45,7 +45,12 @@ class Turning:
         self.axial = [
             one for one in form.located if one.face == "axis" and not _is_of_tube(one, work)
         ]
-        self.around = [one for one in form.located if one.face != "axis"]
+        self.around = [
+            piece
+            for one in form.located
+            if one.face != "axis"
+            for piece in corners(one, self.steps)
+        ]
         self.plan: Plan = plan(work, self.steps, self.axial, self.around)
         self.lathe = lathe_for(work.design.workshop, max(form.size[1:]))
         self.setups: list[SetUp] = []
@@ -308,8 +313,14 @@ class Turning:
 
     def _sawn_off(self, across: float) -> Act:
         """Where no parting tool reaches, or no speed is slow enough for one."""
-        words = f"saw it off in the chuck, {self.work.mm(self.length + self.work.facing)} long"
-        return self.work.act("part-off", words, tool="hacksaw", amount=across)
+        long = self.work.mm(self.length + self.work.facing)
+        return self.work.act(
+            "part-off",
+            f"stop the spindle, lay a board on the bed, saw it off in the chuck, {long} long",
+            tool="hacksaw",
+            amount=across,
+            spoils="sawing into the bed; a spindle that turns under the saw",
+        )
 
     def _is_out(self) -> bool:
         """Whether the whole length stands out of the jaws from the start."""

@@ -151,7 +151,7 @@ def test_speeds_are_the_next_lower_ones_of_the_lathe(route_of: RouteOf) -> None:
         " length: 10 mm}, {name: b, diameter: 8 mm, length: 12 mm}]}"
     )
     acts = [act for act in route_of(part).acts if "back" not in act.tags]
-    speeds = {act.what.split(" ×")[0]: act.speed for act in acts if act.act in {"face", "turn"}}
+    speeds = {act.what.split(",")[0]: act.speed for act in acts if act.act in {"face", "turn"}}
     assert speeds == {"face the end": "340", "turn ⌀20 mm": "340", "turn ⌀8 mm": "340 to 900"}
 
 

@@ -56,6 +56,7 @@ def _contour(item: str, joint: Joint, design: Design) -> ContourFact:
         data=tuple(_data(cam, joint, design)),
         joint=joint.name,
         cutter=_cutter(cam, design),
+        cutter_mm=2 * cam.roller_mm if cam.follower == "roller" else 0.0,
     )
 
 

@@ -14,6 +14,7 @@ from binder_plugins.shapes.forming.told import figure
 from binder_plugins.shapes.vocabulary.toothed import Gear, Ratchet, Sprocket
 from binder_solid import gears
 from binder_solid.facts import Datum
+from binder_solid.wheels import RATCHET_HAND
 
 _INCH = 25.4
 
@@ -68,6 +69,7 @@ def ratchet_data(part: Part, shape: Ratchet, units: str) -> tuple[Datum, ...]:
             stop,
             (f"{part.name}.lean",) if lean is not None else (),
         ),
+        Datum("Stopping faces look", RATCHET_HAND),
         Datum("Tooth to tooth", f"{figure(360.0 / shape.teeth)}°"),
     )
 
