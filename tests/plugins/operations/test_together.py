@@ -153,7 +153,8 @@ def test_a_rod_as_bought_is_eased_only_where_it_is_tight(plan: Plan) -> None:
     """A reamed 6 H7 hole (6.000 to 6.012) and silver steel h8 (5.982 to 6.000), ISO 286-2."""
     design = plan(f"{HEAD}{PRESSED.replace('BORE', 'reamed')}").design
     (polish,) = _acts(_route(design, "axle"), "polish")
-    assert "only where it is tight" in polish.what
+    # What h8 may come short of the 0.010 that H7/f7 wants at the least (f7 at 6 mm: −10 to −22).
+    assert "polish it where it is less than 0.010 under the measured bore" in polish.what
 
 
 def test_each_leaf_points_at_the_work_that_it_leaves(crane: Design) -> None:
