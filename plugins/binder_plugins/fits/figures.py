@@ -95,9 +95,9 @@ def how(fit: MadeFit, which: str, units: str) -> str:
         other = "bore" if which == "shaft" else "shaft"
         if half.is_fixed and fit.wanted_um > 0:
             least = size(fit.wanted_um / 1000, units)
-            return f"eased where it is less than {least} under the measured {other}"
+            return f"eased if it is less than {least} under the measured {other}"
         if half.is_fixed:
-            return f"eased only where it is tight in the measured {other}"
+            return f"eased only if it is tight in the measured {other}"
         return f"to suit the measured {other}"
     if half.way == "bought" or half.way not in _VERBS:
         return "as it comes: measure it"

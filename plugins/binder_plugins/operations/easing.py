@@ -50,7 +50,7 @@ def is_eased(half: HalfFact) -> bool:
 def _polish(work: Work, place: str, half: HalfFact) -> Act:
     act = work.act(
         "polish",
-        f"try the {place.replace('_', ' ')} in the {half.mate}; polish it "
+        f"try the {place.replace('_', ' ')} in the {half.mate}; polish it there "
         f"{half.how.removeprefix('eased ')}",
         machine=lathe_for(work.design.workshop, half.upper or 1.0),
         feature=place,
