@@ -156,7 +156,7 @@ def test_blanks_depth_and_centres_of_the_gears() -> None:
     assert mesh.wanted == pytest.approx(18.0731, abs=5e-4)
     assert mesh.mesh is not None
     assert mesh.mesh.reference_mm == pytest.approx(18)
-    assert mesh.mesh.backlash_mm == pytest.approx(0.0532, abs=5e-4)
+    assert mesh.mesh.backlash_mm == pytest.approx(0.0541, abs=5e-4)
 
 
 def test_the_ratchet_is_sound() -> None:
