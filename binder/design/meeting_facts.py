@@ -145,7 +145,8 @@ class FitFact(Fact):
 
     A class is '' where that half is as bought or made to suit; negative clearance is
     interference. `suit` is the half that is made to the measured size of the other, and
-    `wanted_um` the clearance to aim at then.
+    `wanted_um` the clearance to aim at then. `eased_um` are the least and most clearance of a rod
+    as bought that is polished where it is thicker than that, None of all others.
     """
 
     nominal: Fraction
@@ -162,15 +163,20 @@ class FitFact(Fact):
     wanted_um: float = 0.0
     why: str = ""
     source: str = ""
+    eased_um: tuple[float, float] | None = None
 
     @property
     def clearance_max_um(self) -> float:
         """The loosest that the limits allow."""
+        if self.eased_um is not None:
+            return self.eased_um[1]
         return self.hole_upper_um - self.shaft_lower_um
 
     @property
     def clearance_min_um(self) -> float:
         """The tightest; negative is interference."""
+        if self.eased_um is not None:
+            return self.eased_um[0]
         return self.hole_lower_um - self.shaft_upper_um
 
 

@@ -152,10 +152,11 @@ def test_blanks_depth_and_centres_of_the_gears() -> None:
         assert one.blank.depth_mm == pytest.approx(1.125)
         assert (one.cutter.number, one.cutter.other_number) == (cutter, 9 - cutter)
     mesh = next(iter(design("wharf-crane").facts.all(MeshFact)))
-    assert mesh.frame == pytest.approx(18.03)
+    assert mesh.frame == pytest.approx(18.07)
+    assert mesh.wanted == pytest.approx(18.0731, abs=5e-4)
     assert mesh.mesh is not None
     assert mesh.mesh.reference_mm == pytest.approx(18)
-    assert mesh.mesh.backlash_mm == pytest.approx(0.022, abs=5e-4)
+    assert mesh.mesh.backlash_mm == pytest.approx(0.0541, abs=5e-4)
 
 
 def test_the_ratchet_is_sound() -> None:

@@ -10,6 +10,7 @@ from binder_making.measuring.pins import (
     pitch_circle,
     plugs,
 )
+from binder_making.measuring.telling import is_tried, told_by
 
 __all__ = [
     "Grade",
@@ -18,9 +19,11 @@ __all__ = [
     "Verdict",
     "centres",
     "chord",
+    "is_tried",
     "judge",
     "over_pins",
     "over_two",
     "pitch_circle",
     "plugs",
+    "told_by",
 ]

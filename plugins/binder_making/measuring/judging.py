@@ -74,11 +74,13 @@ def judge(lower_mm: float, upper_mm: float, way: str, owned: Iterable[Instrument
     width = upper_mm - lower_mm
     reaching = sorted(
         (one for one in owned if way in one.measures and _reaches(one, lower_mm, upper_mm)),
-        key=lambda one: (one.doubt_mm, one.resolution_mm, one.name),
+        key=lambda one: (one.doubt_mm, one.resolution_mm, one.high_mm, one.name),
     )
     good = [one for one in reaching if one.doubt_mm * GOOD <= width + _SAME]
     if good:
-        return _verdict(good[-1], Grade.GOOD, lower_mm, upper_mm)
+        # Of steps alike the shorter range is the surer: a micrometer before a caliper.
+        quick = next(one for one in good if one.doubt_mm == good[-1].doubt_mm)
+        return _verdict(quick, Grade.GOOD, lower_mm, upper_mm)
     if reaching and reaching[0].doubt_mm * FAIR <= width + _SAME:
         return _verdict(reaching[0], Grade.FAIR, lower_mm, upper_mm)
     why = f"no instrument that measures {way} reaches this size"

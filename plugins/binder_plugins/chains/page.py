@@ -111,7 +111,11 @@ def _facts(fact: ChainFact, chain: Chain, units: str) -> Iterator[tuple[str, Tex
 def _closing(fact: ChainFact, chain: Chain, units: str) -> Iterator[tuple[str, Text]]:
     target = suited(fact, chain)
     if fact.kind == "centres" and fact.is_set:
-        words = "bore one hole; cut both gears; put the second bore where they run freely by hand"
+        middle = printed((fact.least + fact.most) / 2, units)
+        words = (
+            "bore one hole; cut both gears; put the second bore where they run freely by hand on "
+            f"the strip between the teeth, {middle} apart"
+        )
         yield "Set in mesh", (words,)
     elif fact.kind == "slide" and fact.is_set:
         yield "Set by the gib", ("nip its screws until it drags, then back an eighth of a turn",)

@@ -11,6 +11,7 @@ from binder.api import (
     Block,
     Checklist,
     Column,
+    CutPiece,
     CutSize,
     Design,
     Diagnostic,
@@ -101,12 +102,17 @@ def _cutting(plan: BarPlan, design: Design) -> Iterator[Block]:
 def _tick(plan: BarPlan, index: int, design: Design) -> Tick:
     piece = plan.pieces[index]
     saw = shown_length(piece.length, design.units)
-    text = f"{piece.count} off {_numbered(piece.item, design)}: {piece.verb} {saw}"
+    text = f"{piece.count} off {_numbered(piece.item, design)}: {_taking(piece)} {saw}"
     cut = design.facts.about(CutSize, piece.item)
     more = [f"finished {shown_length(cut.length, design.units)}"] if cut is not None else []
     if piece.over:
         more.append(f"{shown_length(piece.over, design.units)} to hold it by")
     return Tick(f"saw {piece.item}", (", ".join((text, *more)),))
+
+
+def _taking(piece: CutPiece) -> str:
+    """A sawn piece is as long as it is told; one that is parted takes its facing as well."""
+    return "uses" if piece.verb == "part off" else piece.verb
 
 
 def _numbered(name: str, design: Design) -> str:

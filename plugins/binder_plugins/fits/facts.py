@@ -96,7 +96,9 @@ class MadeFit(Fact):
 
     @property
     def wanted_um(self) -> float:
-        """The clearance to aim at where one half is made to the other."""
+        """The clearance to aim at where one half is made to the other; of a rod, the least."""
+        if self.is_eased:
+            return self.wish.least_um
         return (self.wish.least_um + self.wish.most_um) / 2
 
     @property

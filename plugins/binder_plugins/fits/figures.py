@@ -12,7 +12,8 @@ _MM_PER_INCH = 25.4
 
 def size(mm: float, units: str) -> str:
     """A size as a micrometer of that system reads: `5.990` or `0.2358`."""
-    return f"{mm / _MM_PER_INCH:.4f}" if units == "inch" else f"{mm:.3f}"
+    value, places = (mm / _MM_PER_INCH, 4) if units == "inch" else (mm, 3)
+    return f"{round(value, places) + 0.0:.{places}f}"  # no zero with a minus before it
 
 
 def with_unit(mm: float, units: str) -> str:
@@ -22,7 +23,7 @@ def with_unit(mm: float, units: str) -> str:
 
 def signed(mm: float, units: str) -> str:
     """A difference with its sign: `− 0.016`."""
-    return f"{'+' if mm >= 0 else '−'} {size(abs(mm), units)}"
+    return f"{'−' if size(mm, units).startswith('-') else '+'} {size(abs(mm), units)}"
 
 
 def range_of(low_um: float, high_um: float, units: str) -> str:
@@ -87,13 +88,16 @@ def _own_size(fit: MadeFit, half: Half) -> Fraction:
     return own if fit.written_um is not None and own is not None else fit.nominal
 
 
-def how(fit: MadeFit, which: str) -> str:
+def how(fit: MadeFit, which: str, units: str) -> str:
     """How a half is made: to its limits, to the other, or as it comes."""
     half = fit.hole if which == "hole" else fit.shaft
     if fit.suit == which:
         other = "bore" if which == "shaft" else "shaft"
+        if half.is_fixed and fit.wanted_um > 0:
+            least = size(fit.wanted_um / 1000, units)
+            return f"eased if it is less than {least} under the measured {other}"
         if half.is_fixed:
-            return f"eased only where it is tight in the measured {other}"
+            return f"eased only if it is tight in the measured {other}"
         return f"to suit the measured {other}"
     if half.way == "bought" or half.way not in _VERBS:
         return "as it comes: measure it"

@@ -63,7 +63,30 @@ def hinge_of(joint: Joint, design: Design) -> Hinge | None:
     thick = [place.thickness for _, place in eyes]
     known = [one * -(-off // count) for one, off in zip(thick, offs, strict=True) if one]
     long = sum(known, Fraction(0)) if len(known) == len(eyes) else None
+    for (end, _), one, off in zip(eyes, thick, offs, strict=True):
+        apart = _held_apart(end.item, design) if off > count else None
+        if long is not None and apart is not None and one:
+            long = max(long, one * -(-off // count) + apart)
     return Hinge(joint, pin, eyes, long, count)
+
+
+def _held_apart(item: str, design: Design) -> Fraction | None:
+    """What a shouldered pin keeps between two plates that stand on its tails, in mm."""
+    for joint in design.joints.values():
+        if joint.kind != "riveted" or item not in joint.items:
+            continue
+        for end in joint.ends:
+            part = design.parts.get(end.item)
+            if part is None or not isinstance(part.shape, list) or len(part.shape) < 3:
+                continue
+            if end.place in (part.shape[0].name, part.shape[-1].name):
+                between = [
+                    design.facts.about(PlaceFact, f"{end.item}.{step.name}")
+                    for step in part.shape[1:-1]
+                ]
+                longs = [one.length for one in between if one is not None and one.length]
+                return sum(longs, Fraction(0)) if len(longs) == len(between) else None
+    return None
 
 
 def _is_eye(place: PlaceFact | None) -> bool:
@@ -83,7 +106,8 @@ def _off(item: str, design: Design) -> int:
 
 def hinge_facts(hinge: Hinge, design: Design) -> Iterator[Fact]:
     """Both halves with the clearance that each has on the pin, and the pin itself."""
-    first = hinge.ends[0][0]
+    # What is larger than the pin swings, however the ends were written; of eyes alike the first.
+    first, _ = max(hinge.ends, key=lambda one: one[1].diameter or hinge.pin)
     for end, place in hinge.ends:
         mate = next(str(other) for other, _ in hinge.ends if other is not end)
         what, clear = _eye(hinge, end, place, design)

@@ -88,7 +88,7 @@ def _limits(fit: MadeFit, half: Half, units: str) -> str:
 
 def _row(name: str, half: Half, fit: MadeFit, units: str) -> tuple[Text, ...]:
     if not half.has_limits:
-        return ((name,), (half.title,), ("–",), ("to",), ("suit",), ("",), (how(fit, name),))
+        return ((name,), (half.title,), ("–",), ("to",), ("suit",), ("",), (how(fit, name, units),))
     low, high = limits_of(fit, half)
     other = "mm" if units == "inch" else "inch"
     also = f"{size(low, other)} to {with_unit(high, other)}"
@@ -99,7 +99,7 @@ def _row(name: str, half: Half, fit: MadeFit, units: str) -> tuple[Text, ...]:
         (size(low, units),),
         (size(high, units),),
         (also,),
-        (how(fit, name),),
+        (how(fit, name, units),),
     )
 
 
@@ -123,6 +123,8 @@ def _sums(fit: MadeFit, units: str) -> Iterator[tuple[str, Text]]:
     made = fit.shaft if fit.suit == "shaft" else fit.hole
     master = fit.hole if made is fit.shaft else fit.shaft
     verb, what = ("turn to ", "bore") if made is fit.shaft else ("bore to ", "shaft")
+    if fit.is_eased:
+        verb = "polish down to, where it is thicker: "
     key = f"joint {fit.subject} {master.end.place}"
     add = aim_mm(fit)
     unit = "in" if units == "inch" else "mm"

@@ -12,7 +12,7 @@ from binder_plugins.fits.facts import Half, MadeFit, Wish
 from binder_plugins.fits.families import GAPPED, HUBS, PRESSED
 from binder_plugins.fits.kinds import FitEntry
 from binder_plugins.fits.limiting import limited
-from binder_plugins.fits.suiting import suit_of, suited
+from binder_plugins.fits.suiting import named, suit_of, suited
 from binder_plugins.fits.ways import half_of, is_fixed, reamed
 from binder_plugins.fits.wishes import Wished, wish_of
 from binder_trade.explained import NotDefined
@@ -188,7 +188,7 @@ def _made(
         return codes.CLASS_UNDEFINED.at(at, refused.reason, help=refused.way_out)
     made = MadeFit(joint.name, joint, nominal, hole, shaft, wish, suit, apart)
     # What the maker told of tool and bar is believed: nothing is eased behind his back.
-    return made if wished.told is not None and not suit else suited(made)
+    return named(made if wished.told is not None and not suit else suited(made))
 
 
 def _retold(hole: Half, shaft: Half, told: Told | None) -> tuple[Half, Half]:

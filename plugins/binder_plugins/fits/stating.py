@@ -103,6 +103,7 @@ def _fit(fit: MadeFit) -> FitFact:
         shaft_lower_um=fit.shaft.lower_um,
         suit=fit.suit,
         wanted_um=fit.wanted_um if fit.suit else 0.0,
+        eased_um=(fit.least_um, fit.most_um) if fit.is_eased else None,
         why=fit.wish.why,
         source=fit.wish.source,
     )
@@ -120,7 +121,7 @@ def _halves(fit: MadeFit, design: Design) -> Iterator[HalfFact]:
             place=_place(fit, half),
             what=to_size(fit, half, design.units),
             mate=mate.title,
-            how=how(fit, which),
+            how=how(fit, which, design.units),
             is_master=half is first,
             lower=low if is_made else None,
             upper=high if is_made else None,
@@ -239,15 +240,16 @@ def _given(fit: MadeFit, units: str) -> Iterator[Given]:
 
 def _suit_working(fit: MadeFit, units: str) -> Working:
     measured = "bore" if fit.suit == "shaft" else "shaft"
-    verb = "turn" if fit.suit == "shaft" else "bore"
+    verb = "polish" if fit.is_eased else "turn" if fit.suit == "shaft" else "bore"
+    most = " at the most" if fit.is_eased else ""
     add = aim_mm(fit)
     return Working(
         id=f"{id_of(fit.joint)}.suit",
         title=f"size of the {fit.suit} of '{fit.subject}'",
         given=(Given("least and most clearance", range_of(fit.least_um, fit.most_um, units)),),
         formula=f"{measured} as measured {signed(add, units)}",
-        result=f"{verb} to the measured {measured} {signed(add, units)}",
-        because="the middle of least and most",
+        result=f"{verb} to the measured {measured} {signed(add, units)}{most}",
+        because="what runs free stays as bought" if most else "the middle of least and most",
         source="clearance = hole − shaft, ISO 286-1",
         span=fit.joint.at,
     )

@@ -112,6 +112,17 @@ def eased(fit: MadeFit) -> MadeFit:
     return replace(fit, suit="shaft", wish=wish)
 
 
+def named(fit: MadeFit) -> MadeFit:
+    """A fit that the duty chose, by the classes that are really made."""
+    wish = fit.wish
+    if not wish.hole or wish.is_class:
+        return fit
+    hole = fit.hole.cls or wish.hole
+    shaft = wish.shaft if fit.is_eased else fit.shaft.cls or wish.shaft
+    says = wish.says.replace(f"{wish.hole}/{wish.shaft}", f"{hole}/{shaft}", 1)
+    return replace(fit, wish=replace(wish, says=says))
+
+
 def _by_hole(fit: MadeFit, wish: Wish) -> Wish:
     """The wish with the hole that the reamer gives, where that is the closer one."""
     if not wish.shaft or fit.written_um is not None:

@@ -6,31 +6,35 @@ rule of ten, common practice, no source.
 
 from __future__ import annotations
 
-from binder.api import HalfFact, Workshop, exact
+from binder.api import HalfFact, Workshop
+from binder_making.measuring import Instrument, told_by
 
 BEST = 10
 LEAST = 5
 
 
-def tool_for(half: HalfFact, workshop: Workshop) -> str:
+def tool_for(half: HalfFact, workshop: Workshop, *, by_mate: bool = True) -> str:
     """What to measure with; a half that no owned tool can tell is tried with its mate.
+
+    `by_mate` is false where that tells nothing, as of a nip: it is compared with a plug.
 
     The half that is made first has no mate yet: it is read as finely as the workshop can, and the
     other half is made to what was read.
     """
     if half.lower is None or half.upper is None:
         return ""
-    width = float(exact(half.upper) - exact(half.lower))
-    way = "inside" if is_hole(half) else "outside"
-    tool = workshop.finest(exact(half.lower), exact(half.upper), way)
-    if tool is None or float(tool.resolution) * LEAST > width:
-        if is_hole(half):
-            return "a plug turned to size"
-        if not half.is_master:
-            return "its own mate"
-        return f"{tool.name}, as near as it reads" if tool is not None else "a borrowed instrument"
-    doubt = "" if float(tool.resolution) * BEST <= width else ", read twice"
-    return f"{tool.name}{doubt}"
+    return told_by(
+        (half.lower, half.upper),
+        "inside" if is_hole(half) else "outside",
+        (
+            Instrument(
+                one.name, one.measures, float(one.least), float(one.most), float(one.resolution)
+            )
+            for one in workshop.instruments()
+        ),
+        is_master=half.is_master,
+        by_mate=by_mate,
+    )
 
 
 def is_hole(half: HalfFact) -> bool:

@@ -10,6 +10,7 @@ from binder.api import (
     Column,
     Design,
     Diagnostic,
+    FitFact,
     HalfFact,
     ItemNumber,
     Paragraph,
@@ -19,6 +20,7 @@ from binder.api import (
     Text,
     Typed,
 )
+from binder_making.measuring import is_tried
 from binder_plugins.inspection.gauging import if_out, tool_for
 from binder_plugins.inspection.truing import alignment_blocks
 
@@ -52,6 +54,13 @@ def _measured(design: Design) -> Iterator[HalfFact]:
         yield from (one for one in halves if one.item == item.name and one.lower is not None)
 
 
+def _is_tried(half: HalfFact, design: Design) -> bool:
+    fit, joint = design.facts.about(FitFact, half.joint), design.joints.get(half.joint)
+    if fit is None or joint is None:
+        return True
+    return is_tried(joint.kind, fit.clearance_min_um, fit.clearance_max_um)
+
+
 def _row(half: HalfFact, design: Design) -> tuple[Text, ...]:
     item = design.item(half.item)
     number = design.facts.about(ItemNumber, half.item)
@@ -60,7 +69,7 @@ def _row(half: HalfFact, design: Design) -> tuple[Text, ...]:
         (item.title if item is not None else half.item,),
         (Typed(half.place),),
         (half.what,),
-        (tool_for(half, design.workshop),),
+        (tool_for(half, design.workshop, by_mate=_is_tried(half, design)),),
         (Blank(f"joint {half.joint} {half.place}", design.units),),
         (if_out(half),),
     )

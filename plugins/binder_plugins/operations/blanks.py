@@ -32,7 +32,10 @@ def saw(flat: Flat) -> None:
     stock = cut.section_text if cut is not None else "the stock"
     if cut is not None and cut.form in SHEETS:
         long, wide = float(cut.length), float(cut.width or wide)
-        words = f"saw out {flat.work.mm(long + 1)} × {flat.work.mm(wide + 1)} of {stock}"
+        over = 2 * flat.work.facing if cut.form == "board" else 1.0
+        most = float(cut.section[0]) if len(cut.section) > 1 else wide + over
+        wide = max(wide, min(wide + over, most))  # A board that is just as wide stays so.
+        words = f"saw out {flat.work.mm(long + over)} × {flat.work.mm(wide)} of {stock}"
     else:
         long = (float(cut.length) if cut else long) + 2 * flat.work.facing
         flat.work.takes(long)

@@ -17,16 +17,16 @@ if TYPE_CHECKING:
 
 def eased(work: Work) -> Iterator[SetUp]:
     """One set-up for all places that are tried in their measured bores."""
-    places = {
-        place: half
+    found = [
+        (place, half)
         for place, halves in work.halves.items()
         for half in halves
         if is_eased(half) and half.upper is not None
-    }
-    acts = [_polish(work, place, half) for place, half in places.items()]
+    ]
+    acts = [_polish(work, place, half) for place, half in found]
     if not acts:
         return
-    across = max(half.upper or 0.0 for half in places.values())
+    across = max(half.upper or 0.0 for _, half in found)
     workshop = work.design.workshop
     machine = lathe_for(workshop, across)
     holder, kind = round_holder(workshop, across, true=True)
@@ -50,7 +50,8 @@ def is_eased(half: HalfFact) -> bool:
 def _polish(work: Work, place: str, half: HalfFact) -> Act:
     act = work.act(
         "polish",
-        f"try the {place.replace('_', ' ')} in the {half.mate}; polish only where it is tight",
+        f"try the {place.replace('_', ' ')} in the {half.mate}; polish it there "
+        f"{half.how.removeprefix('eased ')}",
         machine=lathe_for(work.design.workshop, half.upper or 1.0),
         feature=place,
         size=half.upper or 1.0,

@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import round_holder
+from binder_plugins.operations.closing_piece import suited_length
 from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.floors import floor_chamfers
@@ -33,7 +34,8 @@ def second(turning: Turning) -> None:
     end, work = turning.plan.other, turning.work
     bores = [a for a in turning.axial if not turning.is_first(a)]
     bored = list(bores)
-    acts = [turning.face(end, f"face to {work.mm(turning.length)} over all", ("back",))]
+    over_all = suited_length(work, turning.length) or f"{work.mm(turning.length)} over all"
+    acts = [turning.face(end, f"face to {over_all}", ("back",))]
     acts += list(turning.turns(turning.plan.second, end, ("back",)))
     acts += list(
         axial_acts(

@@ -25,7 +25,7 @@ from binder.api import (
 )
 from binder_making.cutting import Cut, Group, Machine, Way, advise, drill_min, group_of, passes
 from binder_making.cutting import turn_min as turn_minutes
-from binder_making.measuring import Instrument, judge
+from binder_making.measuring import Instrument, is_tried, told_by
 from binder_making.times import act_time
 from binder_plugins.operations import words
 from binder_plugins.operations.bench import as_machine, instruments
@@ -273,12 +273,11 @@ class Work:
         if half is None or half.lower is None or half.upper is None:
             return ""
         way = "inside" if act in {"ream", "bore", "drill", "lap"} else "outside"
-        found = judge(half.lower, half.upper, way, self.tools)
-        if found.instrument is not None:
-            return found.instrument.name
-        if way == "inside":
-            return "a plug turned to size"
-        return self._read(half.lower, half.upper, way) if half.is_master else "its mate"
+        fit, joint = self.design.facts.about(FitFact, half.joint), self.design.joints[half.joint]
+        by_mate = fit is None or is_tried(joint.kind, fit.clearance_min_um, fit.clearance_max_um)
+        return told_by(
+            (half.lower, half.upper), way, self.tools, is_master=half.is_master, by_mate=by_mate
+        )
 
     def read_with(self, half: HalfFact) -> str:
         """What a half without limits that is made first, as bright bar is, is read with."""

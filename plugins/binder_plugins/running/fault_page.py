@@ -113,7 +113,7 @@ def _joint(number: int, joint: Joint, design: Design) -> tuple[Text, ...]:
 
 def _limits(fit: FitFact) -> str:
     least, most = fit.clearance_min_um / 1000, fit.clearance_max_um / 1000
-    if fit.suit:
+    if fit.suit and fit.eased_um is None:
         aim = fit.wanted_um / 1000
         return f"{aim:.3f} mm, by making" if aim >= 0 else f"{-aim:.3f} mm of nip, by making"
     if most <= 0:

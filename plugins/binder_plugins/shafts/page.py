@@ -109,7 +109,8 @@ def _facts(fact: ShaftFact, units: str) -> Iterator[tuple[str, Text]]:
 def _suit(fact: ShaftFact, units: str) -> str:
     middle = shown_length((fact.least + fact.most) / 2, units)
     piece = fact.pieces[fact.to_suit or 0]
-    return f"gap as measured − the others as measured − {middle} = length of the {piece.title}"
+    others = "" if fact.inside == piece.length else " − the others as measured"
+    return f"gap as measured{others} − {middle} = length of the {piece.title}"
 
 
 def _drawing(fact: ShaftFact, design: Design) -> Drawing:

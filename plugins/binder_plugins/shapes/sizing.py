@@ -52,6 +52,11 @@ _USUAL_FORM = {
     "spring": "wire",
 }
 
+# Forms that are sold in width and thickness, and what is planed or milled off each face of them
+# in mm where the workshop does not tell its own: common practice, no source.
+_FACED = ("flat bar", "strip", "board")
+_FACE = Fraction(1)
+
 
 def size_parts(design: Design) -> Contribution:
     """A `CutSize` for each part whose sizes are whole, and findings for the others."""
@@ -109,8 +114,16 @@ def _from_stock(
         if findings:
             return None, findings
         return _cut(part, needed, form, section, design.units), ()
-    sold = sold_section(form, fit, design)
+    sold = sold_section(form, _with_faces(form, fit, design), design)
     return _cut(part, needed, form, sold, design.units, is_least=True), ()
+
+
+def _with_faces(form: str, fit: tuple[Fraction, ...], design: Design) -> tuple[Fraction, ...]:
+    """A section of two sizes that is chosen is worked on all four faces: metal for each."""
+    if form not in _FACED:
+        return fit
+    facing = design.workshop.facing
+    return tuple(one + 2 * (_FACE if facing is None else facing) for one in fit)
 
 
 def _too_small(

@@ -14,11 +14,13 @@ from binder_making.measuring import (
     Plugs,
     centres,
     chord,
+    is_tried,
     judge,
     over_pins,
     over_two,
     pitch_circle,
     plugs,
+    told_by,
 )
 from binder_trade.explained import NotDefined
 
@@ -50,6 +52,44 @@ def test_the_instrument_for_a_size(
     found = judge(lower, upper, way, OWNED)
     assert (found.instrument.name if found.instrument else None) == name
     assert found.grade is grade
+
+
+@pytest.mark.parametrize(
+    ("kind", "least", "most", "tried"),
+    [
+        # What is felt by hand: common practice, no source.
+        ("runs_in", 10, 34, True),
+        ("slides", 4, 24, True),
+        ("runs_in", 75, 216, False),  # it goes in, and so it would were it wrong
+        ("pressed", -30, -8, False),  # it goes in once
+        ("slides", -5, 10, False),
+        ("silver_soldered", 40, 80, False),
+    ],
+)
+def test_a_mate_judges_only_what_is_felt(kind: str, least: int, most: int, tried: bool) -> None:
+    assert is_tried(kind, least, most) is tried
+
+
+@pytest.mark.parametrize(
+    ("limits", "way", "is_master", "by_mate", "words"),
+    [
+        ((9.8, 10.2), "outside", False, True, "caliper"),
+        ((9.975, 10.0), "outside", False, True, "micrometer, read twice"),
+        ((9.99, 10.0), "outside", False, True, "its own mate"),
+        ((9.99, 10.0), "outside", False, False, "micrometer, against a plug"),
+        ((9.99, 10.0), "outside", True, True, "micrometer, as near as it reads"),
+        ((400.0, 400.01), "outside", False, False, "a borrowed instrument"),
+        ((10.0, 10.015), "inside", False, False, "a plug turned to size"),
+    ],
+)
+def test_one_answer_for_every_page(
+    limits: tuple[float, float],
+    way: str,
+    is_master: bool,
+    by_mate: bool,
+    words: str,
+) -> None:
+    assert told_by(limits, way, OWNED, is_master=is_master, by_mate=by_mate) == words
 
 
 def test_the_limits_are_drawn_in_by_the_doubt() -> None:

@@ -72,6 +72,27 @@ def test_an_eye_that_is_larger_swings_freely(compile_text: Compile) -> None:
     assert "together" not in how(design, "h: pawl.eye")
 
 
+def test_the_larger_eye_swings_however_the_ends_are_written(compile_text: Compile) -> None:
+    """The pin is held by the eye that nips it: common practice, no source."""
+    design = design_of(outcome_of(compile_text, "3 mm", "3.1 mm"))
+    assert how(design, "h: pawl.eye").startswith("carries a pin")
+    assert how(design, "h: cheek.eye").startswith("swings on a pin")
+
+
+def test_a_pin_passes_the_plates_as_a_shouldered_pin_holds_them(compile_text: Compile) -> None:
+    """Cheeks of 4 held 4.2 apart by a pin riveted in them: 12.2 passed, and 3 to rivet over."""
+    spacer = (
+        "  spacer: {material: mild steel, turned: [{name: near, diameter: 2 mm, length: 5 mm},"
+        " {name: middle, diameter: 4 mm, length: 4.2 mm}, {name: tail, diameter: 2 mm,"
+        " length: 5 mm}]}\njoints:\n  s: {riveted: [spacer.tail, cheek.spacer]}\n"
+    )
+    text = TEXT.replace("PAWL", "3 mm").replace("MORE", "").replace("joints:\n", spacer)
+    eye = "at: 15 mm from left}}"
+    hole = "at: 15 mm from left}, spacer: {drilled: 2.1 mm, depth: through, at: 30 mm from left}}"
+    (pin,) = pins(design_of(compile_text(text.replace(eye, hole).replace("CHEEK", "3 mm"))))
+    assert pin.length == 15.5
+
+
 @pytest.mark.parametrize(
     ("pawl", "more"), [("to suit", ""), ("to suit", ", size: 3 mm"), ("3 mm", ", size: 3 mm")]
 )

@@ -42,7 +42,7 @@ def test_the_sum_for_the_other_half_is_printed(compile_text: Compile) -> None:
     facts = dict(pairs(sheet))
     assert facts["Made to suit"] == "bore measured ____ mm − 0.022 = turn to ____ mm"
     assert facts["Clearance"] == "0.010 to 0.034 mm clear"
-    assert facts["Fit"] == "H8/f7, runs"
+    assert facts["Fit"] == "H7/f7, runs"  # the reamer that is owned gives H7
 
 
 def test_the_tablet_moves_the_mate(compile_text: Compile) -> None:

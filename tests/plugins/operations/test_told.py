@@ -147,3 +147,23 @@ def test_heat_that_other_tables_tell_of_has_its_rows(plan: Plan) -> None:
         " finish: hardened and tempered to dark straw",
     )
     assert any("harden" in said or "quench" in said for said in found)
+
+
+def test_a_piece_made_to_suit_is_faced_to_the_measured_gap(plan: Plan) -> None:
+    """A drum between cheeks 20 apart, 0.1 to 0.3 of float wanted: the gap less 0.2."""
+    text = f"""{HEAD}
+  axle: {{material: silver steel, stock: drawn rod, turned: [{{name: rod, diameter: 4 mm, length: 40 mm}}]}}
+  cheek: {{material: brass, quantity: 2, plate: {{length: 30 mm, width: 20 mm, thickness: 3 mm}},
+    features: {{bore: {{reamed: 4 mm, on: top, depth: through}}}}}}
+  part: {{material: brass, turned: [{{name: body, diameter: 10 mm, length: 19.7 mm}}],
+    features: {{bore: {{reamed: 4 mm, on: body, depth: through}}}}}}
+joints:
+  axle in cheeks: {{runs_in: [axle.rod, cheek.bore]}}
+  drum on axle: {{retained: [part.bore, axle.rod]}}
+shafts:
+  axle: {{along: [cheek.bore, part, cheek.bore], apart: 20 mm, end_float: 0.1 mm to 0.3 mm, to_suit: part}}
+"""  # noqa: E501
+    design = plan(text).design
+    assert design is not None
+    row = row_of(rows(design), "face to the gap")
+    assert row[1] == "Face to the gap as measured − 0.2 mm = ______, 19.8 mm as drawn"

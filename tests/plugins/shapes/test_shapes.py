@@ -260,3 +260,26 @@ def test_the_flat_length_has_its_working(compile_text: Callable[..., Outcome]) -
     assert design is not None
     # 17 + 27 + π/2 × 2 + 0.64, as the readme says.
     assert design.workings["part.developed"].result == "47.782 mm"
+
+
+@pytest.mark.parametrize(
+    ("shape", "said"),
+    [
+        # A millimetre to plane or mill off each face: common practice, no source.
+        ("block: {length: 30 mm, width: 14 mm, height: 26 mm}", "at least 16 mm × 28 mm flat bar"),
+        ("board: {length: 120 mm, width: 12 mm, thickness: 9 mm}", "at least 14 mm × 11 mm board"),
+    ],
+)
+def test_a_section_that_is_chosen_has_metal_for_its_faces(
+    shape: str, said: str, compile_text: Callable[..., Outcome]
+) -> None:
+    material = "oak" if "board" in shape else "mild steel"
+    text = (
+        "format: 1\nmodel: {title: Trial, issue: A, units: mm}\n"
+        f"parts:\n  part: {{material: {material}, {shape}}}\n"
+    )
+    design = compile_text(text).design
+    assert design is not None
+    cut = design.facts.about(CutSize, "part")
+    assert cut is not None
+    assert cut.section_text == said

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from math import floor, log10
+
 from binder.api import Design
 
 INCH = 25.4
+_SAME = 1e-9
 
 
 def is_inch(design: Design) -> bool:
@@ -20,6 +23,12 @@ def size(mm: float, design: Design) -> str:
 def figure(value: float) -> str:
     """Three figures, or all before the point, and never as a power of ten."""
     return f"{value:.3g}" if 0.001 <= value < 1000 else f"{value:.0f}" if value else "0"
+
+
+def at_most(value: float) -> str:
+    """What may not be gone over, in two figures and rounded down."""
+    step = 10 ** (floor(log10(value)) - 1)
+    return f"{floor(value / step + _SAME) * step:.0f}"
 
 
 def two_figures(value: float) -> str:

@@ -9,7 +9,7 @@ from binder.api import Design, Diagnostic, Joint, MaterialFact, Size
 from binder_plugins.drive import duty_codes as codes
 from binder_plugins.drive.duties.duty import DutyFact, Told
 from binder_plugins.drive.duties.rings import rings_of
-from binder_plugins.drive.duties.shown import two_figures
+from binder_plugins.drive.duties.shown import at_most
 from binder_plugins.drive.duties.tripping import head_lift
 from binder_plugins.drive.judging.running import turning_of
 from binder_solid.facts import FormFact
@@ -37,9 +37,9 @@ def steadying(joint: Joint, design: Design) -> Told:
         return Told()
     fastest = speeds[-1]
     made = _rim(item, design, outside, fastest)
-    most = f"{made.limit_ms:g} m/s is the customary most, {two_figures(made.most_rpm)} r/min"
+    most = f"{made.limit_ms:g} m/s is the customary most, {at_most(made.most_rpm)} r/min"
     rows = [
-        ("Mass", f"{wheel.mass_kg * 1000:.3g} g"),
+        ("Mass", f"{wheel.mass_kg * 1000:.3g} g, by its steps and bore alone"),
         ("Inertia", f"{wheel.inertia_kgmm2:.3g} kg·mm²"),
         ("Energy", ", ".join(f"{wheel.energy_nmm(n):.3g} N·mm at {n:.3g} r/min" for n in speeds)),
         ("Rim", f"{made.speed_ms:.2f} m/s at {fastest:.3g} r/min; {most}"),

@@ -8,7 +8,7 @@ from math import ceil
 from binder.api import Design, Diagnostic
 from binder_plugins.drive import shaft_codes as codes
 from binder_plugins.drive.carrying.facts import Bearing, CarriedFact, Sag
-from binder_plugins.drive.duties.shown import two_figures
+from binder_plugins.drive.duties.shown import at_most, two_figures
 from binder_trade.fits.bearings import Wear
 from binder_trade.fits.printed import figures
 from binder_trade.shafting.critical import KEEP_AWAY
@@ -128,7 +128,7 @@ def _whirls(fact: CarriedFact, design: Design) -> Iterator[Diagnostic]:
                 design.parts[fact.shaft].at,
                 f"'{fact.shaft}' runs at {fact.fastest:.0f} r/min, and whirls at "
                 f"{two_figures(speed)} r/min",
-                help=f"run it below {two_figures(low * speed)} r/min, thicken it, or bring its "
+                help=f"run it below {at_most(low * speed)} r/min, thicken it, or bring its "
                 "bearings together",
             )
             return

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from itertools import pairwise
 
 from binder.api import Design, Joint, Size
+from binder_plugins.drive.pairs.chaining import SET
 from binder_plugins.drive.pairs.facts import MeshFact, ToothFact
 from binder_plugins.drive.pairs.frame import centres_in_frame
 from binder_plugins.drive.pairs.indexing import divided
@@ -20,6 +21,7 @@ from binder_trade.gears.gear import Gear, blank
 from binder_trade.gears.measuring import Pins, Span, over_pins, span
 from binder_trade.gears.pair import mesh
 from binder_trade.gears.racks import Rack, rack
+from binder_trade.gears.strip import strip_for
 
 # Of the module, between the middle of the usual range: from memory.
 _BACKLASH = 0.04
@@ -138,6 +140,10 @@ def _mesh(
     names = items if pair[0] is small else items[::-1]
     try:
         wanted = mesh(small, large, backlash_mm=backlash)
+        if joint.made == SET and not large.is_internal:  # The strip decides, not the drawing.
+            held = strip_for(wanted, wanted.centres_mm)
+            wanted = mesh(small, large, centres_mm=wanted.tight_mm + held.apart_mm)
+            return MeshFact(subject, joint.name, *names, wanted, wanted.centres_mm, frame)
         made = mesh(small, large, centres_mm=frame) if frame is not None else wanted
     except NotDefined as refusal:
         return MeshFact(
