@@ -27,7 +27,6 @@ def axial_acts(
     bores: Iterable[Located],
     lathe: str,
     end: str,
-    postponed: frozenset[str],
     tags: tuple[str, ...] = (),
 ) -> Iterator[Act]:
     """Holes on the axis from the smallest up: the next one finds its start in it."""
@@ -40,10 +39,13 @@ def axial_acts(
         if one.kind == "recessed":
             yield _recess(work, one, lathe, end, tags)
             continue
-        acts = list(hole_acts(work, one, where))
-        if one.name in postponed:
-            acts = [act for act in acts if act.act != "ream"]
-        yield from acts
+        if one.kind == "centred":
+            size = one.diameter or 1.0
+            yield work.act(
+                "centre", one.note, machine=lathe, feature=one.name, size=size, end=end, tags=tags
+            )
+            continue
+        yield from hole_acts(work, one, where)
         started = True
         first = max(first, one.diameter or 0.0) if one.depth is None else first
     for one in bores:
