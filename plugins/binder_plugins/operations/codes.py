@@ -29,11 +29,11 @@ NOTHING_TO_GRIP = Code(
 STANDS_OUT_TOO_FAR = Code(
     "stands-out-too-far",
     W,
-    "Turned work that stands out of the jaws more than four times its thickness, with nothing "
-    "to carry its end (common practice).",
+    "Turned work that stands out of the jaws more than four times its thickness, or two and a "
+    "half times as far as it is gripped, with nothing to carry its end (common practice).",
     "It bends away from the tool, chatters, and climbs over it.",
     "turned: [{name: spindle, diameter: 3 mm, length: 40 mm}]   # from 6 mm bar, no tailstock",
-    "Shorter or thicker; or tell the tailstock in the workshop file.",
+    "Shorter or thicker; or tell the tailstock or a steady in the workshop file.",
 )
 NEEDS_STEADY = Code(
     "needs-steady",

@@ -1,26 +1,26 @@
-"""What is cut across turned work once it is round: holes, flats, slots, teeth, late reaming."""
+"""What is cut across turned work once it is round: holes, flats, slots, teeth; its burrs."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from binder.api import exact
 from binder_plugins.operations.bench import (
     bench_vice,
     divider,
     drill_for,
     mill_for,
     place_of,
-    round_holder,
     vice_for,
 )
 from binder_plugins.operations.contours import contour_setups
 from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
 from binder_plugins.operations.faces import widened
 from binder_plugins.operations.facts import Act, Grip, SetUp
-from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, ream, through
-from binder_plugins.operations.lengthwise import grips, is_marred, is_spoiled
+from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
 from binder_plugins.operations.mouths import Shoulder
+from binder_plugins.operations.plain import at_bench
 from binder_plugins.operations.teeth import tooth_setups
 from binder_plugins.operations.turning import Turning, breaking_in
 from binder_plugins.operations.words import holding_min
@@ -40,7 +40,7 @@ _MILLED = frozenset(
 def cross_setups(turning: Turning) -> Iterator[SetUp]:
     """The set-ups after the lathe, numbered on from those before."""
     number = len(turning.setups)
-    for build in (_flats, tooth_setups, contour_setups, _slits, _holes, _rings, _milled, _late):
+    for build in (_flats, tooth_setups, contour_setups, _slits, _holes, _rings, _milled, _burrs):
         for setup in build(turning, number + 1):
             number += 1
             yield setup
@@ -289,69 +289,28 @@ def _rings(turning: Turning, number: int) -> Iterator[SetUp]:
         yield _setup(number, "bench", "", _bench(turning), "lines scribed from the axis", [act])
 
 
-def _late(turning: Turning, number: int) -> Iterator[SetUp]:
-    """Bores that are reamed after a cross hole has thrown its burr into them."""
-    work = turning.work
-    postponed = turning.postponed()
-    late = [one for one in turning.axial if one.name in postponed]
+def _burrs(turning: Turning, _: int) -> Iterator[SetUp]:
+    """The burr that a cross hole throws into a reamed bore: the reamer once more, by hand."""
+    work, form = turning.work, turning.form
     acts = [
-        ream(
-            work,
-            one,
-            Where(
-                turning.lathe,
-                through(one, turning.form.size),
-                is_lathe=True,
-                meets=tuple(b.name for b in breaking_in(one, turning.form)),
-            ),
-        )
-        for one in late
+        _cleared(turning, one, breaking_in(one, form))
+        for one in turning.axial
+        if one.kind == "reamed" and work.feature(one.name) and work.waits(one.name) is None
+        if breaking_in(one, form)
     ]
-    if not acts:
-        return
-    yield _setup(
-        number,
-        "lathe",
-        turning.lathe,
-        _late_grip(turning),
-        "the bore itself: the reamer follows it",
-        acts,
-    )
+    if acts:
+        yield at_bench(work, "by hand", "", acts)
 
 
-def _late_grip(turning: Turning) -> Grip:
-    """A plain step that goes into a holder from one end; soft jaws where there is none."""
-    every = range(len(turning.steps))
-    spoiled = [i for i in every if is_spoiled(turning.form.located, turning.steps[i])]
-    ends = (turning.plan.free, turning.plan.other)
-    able = [
-        (place, end)
-        for end in ends
-        for place in grips(turning.work, turning.steps, every, spoiled, end, turning.form.located)[
-            :1
-        ]
-    ]
-    if not able:
-        widest = max(s.across for s in turning.steps)
-        return Grip("soft jaws bored to suit", "chuck", "its outside", widest, 2.0, free=ends[0])
-    workshop, located = turning.work.design.workshop, turning.form.located
-    place, end = min(
-        able,
-        key=lambda one: (
-            is_marred(turning.steps[one[0]], located),
-            round_holder(workshop, turning.steps[one[0]].across, true=True)[1] != "collet",
-        ),
-    )
-    step = turning.steps[place]
-    holder, kind = round_holder(workshop, step.across, true=True)
-    return Grip(
-        holder,
-        kind,
-        f"⌀{turning.work.mm(step.across)}",
-        step.across,
-        step.end - step.start,
-        2.0,
-        "",
-        (step.start, step.end),
-        end,
+def _cleared(turning: Turning, one: Located, holes: Sequence[Located]) -> Act:
+    work, bore = turning.work, one.name.replace("_", " ")
+    reamer = work.design.workshop.owns_reamer(exact(one.diameter or 0.0))
+    way = "pass the reamer through by hand" if reamer else "scrape it round inside"
+    return work.act(
+        "clear",
+        f"{way}, to clear the burr that the cross hole threw into the {bore}",
+        feature=one.name,
+        tool=f"{reamer.name} reamer in a tap wrench" if reamer else "three-square scraper",
+        size=one.diameter or 0.0,
+        meets=tuple(hole.name for hole in holes),
     )

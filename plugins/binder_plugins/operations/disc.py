@@ -34,7 +34,9 @@ def disc_setups(turning: Turning) -> list[SetUp]:
     )
     _add(setups, "bench", "", Grip("bench vice", "bench", "the plate"), "", [mark, saw])
     bores = [a for a in turning.axial if len(a.spots) == 1 and a.kind in HOLES | SINKS.keys()]
-    through_bore = next((a for a in bores if a.depth is None and a.kind in HOLES), None)
+    # A mandrel follows a finished bore.
+    done = [a for a in bores if a.depth is None and a.kind in HOLES and work.waits(a.name) is None]
+    through_bore = next(iter(done), None)
     if bores:
         _bore(turning, setups, bores)
     turn = [a for i in range(len(turning.steps)) for a in _outside(turning, i)]

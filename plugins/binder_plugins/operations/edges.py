@@ -32,7 +32,6 @@ def axial_acts(
     bores: Iterable[Located],
     lathe: str,
     end: str,
-    postponed: frozenset[str],
     tags: tuple[str, ...] = (),
 ) -> Iterator[Act]:
     """Holes on the axis from the smallest up: the next one finds its start in it."""
@@ -56,14 +55,11 @@ def axial_acts(
             yield _recess(work, one, lathe, end, tags)
             continue
         relief = relief_of(one, form)
-        acts = list(
+        yield from (
             relieved_acts(work, form, one, relief, where)
             if relief is not None
             else hole_acts(work, one, where)
         )
-        if one.name in postponed:
-            acts = [act for act in acts if act.act != "ream"]
-        yield from acts
         yield from cleared(work, form, one, where)
         started = True
         first = max(first, one.diameter or 0.0) if one.depth is None else first

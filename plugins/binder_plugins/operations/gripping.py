@@ -25,7 +25,7 @@ _THIN_END_MM = 1.5
 
 
 def first_grip(turning: Turning, out: float, bores: Sequence[Located]) -> Grip:
-    """How the bar or piece is held for the first end, standing out so far in mm."""
+    """How the bar or piece is held for the first end, which stands out so far in mm when faced."""
     across = turning.work.stock_across or max(turning.form.size[1:])
     holder, kind = round_holder(
         turning.work.design.workshop, across, true=not turning.plan.is_parted or across <= COLLET_MM
@@ -42,9 +42,10 @@ def first_grip(turning: Turning, out: float, bores: Sequence[Located]) -> Grip:
         if turning.plan.is_parted or turning.work.stock_form in {"", "drawn rod"}
         else "the piece"
     )
-    return Grip(
-        holder, kind, on, across, abs(end - start), out, support, (start, end), turning.plan.free
-    )
+    long, free = abs(end - start), turning.plan.free
+    # The bar is set before it is faced.
+    out += turning.work.facing
+    return Grip(holder, kind, on, across, long, out, support, (start, end), free)
 
 
 def _jaws(turning: Turning, out: float) -> tuple[float, float]:
@@ -104,10 +105,11 @@ def _slender(turning: Turning) -> float:
     return max(((one.end - one.start) / one.across for one in first if one.across), default=0.0)
 
 
-def is_carried(turning: Turning, grip: Grip, bores: Sequence[Located]) -> bool:
+def is_carried(turning: Turning, grip: Grip, bores: Sequence[Located], *, is_firm: bool) -> bool:
     """Whether the second end, standing out far, is carried by a centre as the first one is."""
     out, thin = grip.stand_out, grip.across
-    is_far = thin > 0 and out > SUPPORTED * thin and grip.kind in {"chuck", "collet", "four-jaw"}
+    is_far = thin > 0 and (out > SUPPORTED * thin or not is_firm)
+    is_far = is_far and grip.kind in {"chuck", "collet", "four-jaw"}
     end = end_across(turning, turning.plan.other)
     return is_far and not bores and _tailstock(turning) and end >= _THIN_END_MM
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import TYPE_CHECKING
 
 from binder.api import (
@@ -31,6 +32,8 @@ from binder_solid.facts import FormFact
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+# A stand-out is printed in whole mm, and never less than it is.
+_WHOLE = 0.05
 _COLUMNS = (
     Column("", 0.5),
     Column("Do", 7),
@@ -104,7 +107,7 @@ def _held(setup: SetUp) -> Iterator[str]:
     grip = setup.grip
     yield f"{grip.holder}, {_on(grip.on)}" if grip.holder else _on(grip.on)
     if setup.place == "lathe" and grip.stand_out:
-        yield f"{grip.stand_out:.0f} mm out of the jaws"
+        yield f"{math.ceil(grip.stand_out - _WHOLE):d} mm out of the jaws"
     if grip.support:
         yield f"carried by the {grip.support}"
 

@@ -19,6 +19,8 @@ _MOST_OF_IT = 0.6
 _SHAFT = 2.0
 _STIFF = 0.4
 _ONE_GRIP = 3.5
+# A wall thinner than this part of its diameter is squeezed out of round by what holds a thread.
+_WEAK = 0.2
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +79,7 @@ def plan(
     if _has_only_threads(work, steps, axial, around):
         return _headless(work, steps, axial)
     found = [_from(free, work, steps, axial) for free in ("right", "left")]
-    return min(found, key=lambda one: _score(one, work, steps, axial))
+    return min(found, key=lambda one: _score(one, work, steps, axial, around))
 
 
 def is_spoiled(located: Iterable[Located], step: Stretch) -> bool:
@@ -111,11 +113,11 @@ def _headless(work: Work, steps: Sequence[Stretch], axial: Sequence[Located]) ->
     turned = tuple(i for i, one in enumerate(steps) if is_turned(one, work))
 
     def near(free: str) -> float:
-        return min((_from_end(steps[i], free, length) for i in turned), default=length)
+        return min((from_end(steps[i], free, length) for i in turned), default=length)
 
     free = min(("right", "left"), key=lambda one: (one in slots, near(one)))
     order = turned if free == "left" else turned[::-1]
-    reach = max((_from_end(steps[i], free, length) for i in turned), default=0.0)
+    reach = max((from_end(steps[i], free, length) for i in turned), default=0.0)
     return Plan(free, order, (), (), is_parted=True, reach=reach, is_threaded=True)
 
 
@@ -148,7 +150,7 @@ def _from(free: str, work: Work, steps: Sequence[Stretch], axial: Sequence[Locat
         if n > peak and i in first and _wide(steps[i]) < widest - SAME
     )
     shaft = _is_shaft(work, steps, order, tail)
-    reach = max((_from_end(steps[i], free, length) for i in first), default=0.0)
+    reach = max((from_end(steps[i], free, length) for i in first), default=0.0)
     return Plan(free, tuple(first), tuple(tail), behind, not shaft, reach)
 
 
@@ -156,7 +158,8 @@ def _wide(step: Stretch) -> float:
     return max(step.across, step.end_across)
 
 
-def _from_end(step: Stretch, free: str, length: float) -> float:
+def from_end(step: Stretch, free: str, length: float) -> float:
+    """How far the far side of a step is from the free end, in mm."""
     return length - step.start if free == "right" else step.end
 
 
@@ -189,14 +192,37 @@ def _is_shaft(
 
 
 def _score(
-    one: Plan, work: Work, steps: Sequence[Stretch], axial: Sequence[Located]
-) -> tuple[int, int, int, int, int]:
+    one: Plan,
+    work: Work,
+    steps: Sequence[Stretch],
+    axial: Sequence[Located],
+    around: Sequence[Located],
+) -> tuple[int, int, int, int, int, int]:
     fitted = sum(has_limits(steps[i], work) for i in one.second)
     fitted += sum(
         is_true(a, work) and a.depth is not None and opens_at(a) != one.free for a in axial
     )
     worked = sum(opens_at(a) != one.free and a.depth is not None for a in axial)
-    return fitted, len(one.second), worked, len(one.behind), int(one.free == "left")
+    crushed = int(_threads_on_thin(one, work, steps, axial, around))
+    return fitted, crushed, len(one.second), worked, len(one.behind), int(one.free == "left")
+
+
+def _threads_on_thin(
+    one: Plan,
+    work: Work,
+    steps: Sequence[Stretch],
+    axial: Sequence[Located],
+    around: Sequence[Located],
+) -> bool:
+    """Whether a thread would be cut with a step gripped that was bored thin before."""
+    screwed = [a.frame.origin[0] for a in around if a.kind == "screwed"]
+    late = (steps[i] for i in one.second)
+    if not any(s.start - SAME <= x <= s.end + SAME for s in late for x in screwed):
+        return False
+    spoiled = [i for i, step in enumerate(steps) if is_spoiled(around, step)]
+    held = grips(work, steps, one.first, spoiled, one.other, around)
+    bores = [a for a in axial if a.depth is None or opens_at(a) == one.free]
+    return bool(held) and is_weak(steps[held[0]], bores)
 
 
 def grips(
@@ -228,6 +254,29 @@ def grips(
             -min(steps[i].end - steps[i].start, 25.0) * steps[i].across,
         ),
     )
+
+
+def wall_of(step: Stretch, bores: Iterable[Located]) -> float:
+    """The wall in mm that bores leave of a step; half its diameter where none reaches it."""
+    found = (
+        one.diameter or 0.0
+        for one in bores
+        if one.kind in {"bored", "reamed", "drilled"} and len(one.spots) == 1 and _covers(one, step)
+    )
+    return (step.across - max(found, default=0.0)) / 2
+
+
+def is_weak(step: Stretch, bores: Iterable[Located]) -> bool:
+    """Whether a step is bored so thin that it is not gripped while a thread is cut."""
+    return wall_of(step, bores) < _WEAK * step.across - SAME
+
+
+def _covers(one: Located, step: Stretch) -> bool:
+    if one.depth is None:
+        return True
+    start = one.frame.origin[0]
+    low, high = (start - one.depth, start) if one.frame.z[0] > 0 else (start, start + one.depth)
+    return low < step.end and high > step.start
 
 
 def _goes_in(steps: Sequence[Stretch], place: int, end: str) -> bool:

@@ -86,7 +86,7 @@ def finish_turn(turning: Turning, place: int, free: str, tags: tuple[str, ...]) 
         f"finish: {what}{how}",
         machine=turning.lathe,
         feature=step_name(turning, place),
-        tool="knife tool freshly honed",
+        tool=f"{'left-hand ' if place in turning.plan.behind else ''}knife tool freshly honed",
         size=step.across,
         start=step.across + _LEFT_MM,
         deep=step.end - step.start,
@@ -125,8 +125,8 @@ def _way(turning: Turning, place: int, to: float, free: str, *, fitted: bool) ->
         set_over = f", top-slide at {_slide_angle(step):.1f}°"
         return "taper", f"turn the taper {ends}{long}{off}{set_over}{_neck(turning, place)}"
     verb = "rough to" if fitted else "turn"
-    if place in turning.plan.behind:
-        return "turn", f"{verb} ⌀{work.mm(to)}{long}{off}, behind the flange"
+    if place in turning.plan.behind or _is_pocket(turning, place):
+        return "turn", f"{verb} ⌀{work.mm(to)}{long}{off}{_behind(turning, place)}"
     return "turn", f"{verb} ⌀{work.mm(to)}, to {work.mm(far)} from the end"
 
 
@@ -134,6 +134,23 @@ def _slide_angle(step: Stretch) -> float:
     """The angle to the axis in degrees at which the top-slide is set: half of the cone's."""
     half = abs(step.across - step.end_across) / 2
     return math.degrees(math.atan2(half, step.end - step.start))
+
+
+def _behind(turning: Turning, place: int) -> str:
+    """No tool comes along the work to a step behind a larger one: it is plunged for first."""
+    if _is_pocket(turning, place):
+        return ", between the flanges: plunge with the parting tool, then clean out both ways"
+    if place in turning.plan.behind:
+        return ", behind the flange: plunge with the parting tool, then out to the flange"
+    return ""
+
+
+def _is_pocket(turning: Turning, place: int) -> bool:
+    """Whether a step lies between larger ones on both sides."""
+    if not 0 < place < len(turning.steps) - 1:
+        return False
+    before, step, after = turning.steps[place - 1 : place + 2]
+    return min(before.end_across, after.across) > max_across(step) + _SAME
 
 
 def _neck(turning: Turning, place: int) -> str:
@@ -153,6 +170,11 @@ def _ball(turning: Turning, place: int) -> bool:
 
 
 def _tool(turning: Turning, place: int, act: str) -> str:
-    if act == "turn" and place in turning.plan.behind:
-        return "left-hand knife tool"
+    """Into a pocket tools of both hands, behind a flange one that cuts towards it."""
+    if act != "turn":
+        return ""
+    if _is_pocket(turning, place):
+        return "parting tool, then knife tools of both hands"
+    if place in turning.plan.behind:
+        return "parting tool, then left-hand knife tool"
     return ""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from binder.api import ThreadFact
 from binder_plugins.operations.bench import lathe_for
 from binder_plugins.operations.edges import axial_acts, centre_back, corners, edge_acts
 from binder_plugins.operations.facts import Act, Grip, SetUp
@@ -12,13 +13,12 @@ from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import SHORT, SUPPORTED, end_across, first_grip
 from binder_plugins.operations.lengthwise import (
     Plan,
-    has_limits,
-    is_true,
     opens_at,
     plan,
 )
 from binder_plugins.operations.outsides import finish_turn, is_shaped, max_across, rough_turn
 from binder_plugins.operations.second_end import second
+from binder_plugins.operations.true import true_to_one_another
 from binder_plugins.operations.words import holding_min
 
 if TYPE_CHECKING:
@@ -30,6 +30,9 @@ if TYPE_CHECKING:
 CLEAR_MM = 2.0
 # What parting leaves to face at the back, in mm; common practice, no source.
 _BACK_MM = 0.5
+# A die runs on behind a thread for so many pitches; what a faced end takes, in mm.
+_DIE_PITCHES = 3.0
+_FACED_MM = 2.0
 _BY_HAND = "by hand"
 # How much of an end its centre may take; common practice, no source.
 _MOUTH = 0.6
@@ -115,7 +118,7 @@ class Turning:
         threads = self._threads_first() if self.plan.is_threaded else []
         acts += threads
         acts += list(self.turns(self.plan.first, free, ("first-end",)))
-        acts += list(axial_acts(work, self.form, bores, self.lathe, free, self.postponed()))
+        acts += list(axial_acts(work, self.form, bores, self.lathe, free))
         edges = [one for one in self.edges(free, first=True) if not threads or not is_thread(one)]
         cut = edge_acts(work, self.form, edges, self.lathe, free)
         acts += [centre_back(act) if grip.support else act for act in cut]
@@ -129,7 +132,7 @@ class Turning:
             grip,
             self.datum(free),
             acts,
-            true=self._true(bores),
+            true=true_to_one_another(work, self.steps, acts),
             until=self._until(),
         )
 
@@ -157,11 +160,14 @@ class Turning:
         whole = self.length + self._parting() + CLEAR_MM
         if self.plan.is_parted and whole <= SUPPORTED * self.work.stock_across:
             return whole
-        return max(self.plan.reach, self.cut_reach(self.plan.free)) + SHORT
+        return max(self.plan.reach, self.cut_reach(self.plan.free), _FACED_MM) + SHORT
 
     def cut_reach(self, end: str) -> float:
-        """How far from an end threads and grooves in a bar as bought go, in mm."""
-        found = [2.0]
+        """How far from an end threads and grooves in a bar as bought go, in mm; 0 without.
+
+        A die needs more room than a tool: three pitches behind the last thread.
+        """
+        found = [0.0]
         for one in self.around:
             if (
                 not self.is_turned_at(one)
@@ -169,8 +175,13 @@ class Turning:
                 and one.kind in {"screwed", "grooved", "knurled", "undercut"}
             ):
                 step = self.steps[self._step_at(one)]
-                found.append(self._from_end(step, one, end))
+                found.append(self._from_end(step, one, end) + self._die_room(one))
         return max(found)
+
+    def _die_room(self, one: Located) -> float:
+        """What a die wants of room over what any tool gets, in mm; common practice, no source."""
+        fact = self.work.design.facts.about(ThreadFact, f"{self.work.name}.{one.name}")
+        return max(_DIE_PITCHES * fact.pitch - SHORT, 0.0) if fact is not None else 0.0
 
     def _from_end(self, step: Stretch, one: Located, end: str) -> float:
         whole = step.end - step.start
@@ -183,17 +194,6 @@ class Turning:
         """Whether a feature on the axis is made from the first end."""
         return (one.depth is None and one.kind in {"drilled", "reamed", "bored", "tapped"}) or (
             opens_at(one) == self.plan.free
-        )
-
-    def postponed(self) -> frozenset[str]:
-        """Bores to be reamed after a cross hole has thrown its burr into them."""
-        return frozenset(
-            one.name
-            for one in self.axial
-            if one.kind == "reamed"
-            and self.work.feature(one.name)
-            and self.work.waits(one.name) is None
-            and breaking_in(one, self.form)
         )
 
     def face(self, end: str, words: str, tags: tuple[str, ...]) -> Act:
@@ -329,17 +329,6 @@ class Turning:
     def datum(self, end: str) -> str:
         """Where lengths start."""
         return f"lengths from the {end}-hand end as drawn"
-
-    def _true(self, bores: Sequence[Located]) -> str:
-        names = [
-            f"⌀{self.work.mm(self.steps[i].across)}"
-            for i in self.plan.first
-            if has_limits(self.steps[i], self.work)
-        ]
-        names += [_title(one.name) for one in bores if is_true(one, self.work)]
-        if len(names) < 2:
-            return ""
-        return f"{', '.join(names[:-1])} and {names[-1]} true to one another: all in this grip"
 
     def _until(self) -> str:
         return "it is parted off" if self.plan.is_parted else "all of this is done"

@@ -1,4 +1,7 @@
-"""Metal for a fit: an outside with nip is over its nominal size, one that runs must be turned."""
+"""Metal for a fit: an outside with nip is over its nominal size, one that runs must be turned.
+
+So must the blank of a toothed wheel, in the grip of its bore: its teeth run as true as it does.
+"""
 
 from __future__ import annotations
 
@@ -8,6 +11,7 @@ from fractions import Fraction
 from binder.api import Design, End, Part
 from binder_plugins.shapes.needed import Needed
 from binder_plugins.shapes.turned import measured
+from binder_plugins.shapes.vocabulary.toothed import Gear, Ratchet, Sprocket
 
 _PRESSED = ("pressed", "shrunk")
 # A bar of the nominal size leaves nothing to turn under it by the few hundredths of these.
@@ -21,6 +25,9 @@ def with_metal(part: Part, needed: Needed, design: Design) -> Needed:
     """What a part needs of a bar that is still to be chosen, with metal for its fits."""
     if part.stock is not None and part.stock.form in _AS_BOUGHT:
         return needed
+    if needed.round is not None and isinstance(part.shape, (Gear, Ratchet, Sprocket)):
+        because = f"{needed.because}, and metal to turn the blank true to its bore"
+        return replace(needed, round=needed.round + _OVER, because=because)
     if not isinstance(part.shape, list) or needed.round is None or not needed.steps:
         return needed
     steps, _ = measured(part, part.shape)

@@ -1,0 +1,177 @@
+"""What the second end of a turned part is held by: a step, its own bore, or its thread."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from binder_plugins.operations.bench import round_holder
+from binder_plugins.operations.facts import Grip
+from binder_plugins.operations.gripping import COLLET_MM
+from binder_plugins.operations.lengthwise import (
+    GRIP_MM,
+    SAME,
+    grips,
+    has_limits,
+    is_marred,
+    is_spoiled,
+    is_true,
+    is_weak,
+    wall_of,
+)
+from binder_plugins.operations.overhang import (
+    between,
+    gripped,
+    is_firm,
+    rounded_to,
+    stand_out,
+)
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from binder_plugins.operations.turning import Turning
+    from binder_solid.facts import Located, Stretch
+
+
+def is_fitted(turning: Turning, bores: Sequence[Located]) -> bool:
+    """Whether limits are cut in both grips, so that these must be true to each other."""
+    late = any(has_limits(turning.steps[i], turning.work) for i in turning.plan.second)
+    late = late or any(is_true(one, turning.work) for one in bores)
+    early = any(has_limits(turning.steps[i], turning.work) for i in turning.plan.first)
+    early = early or any(
+        is_true(one, turning.work) for one in turning.axial if turning.is_first(one)
+    )
+    return late and early
+
+
+def second_grip(turning: Turning) -> tuple[Grip, bool]:
+    """How the second end is held, and whether it stands out no farther than the grip bears."""
+    end = turning.plan.other
+    able = _able(turning, end)
+    place = _place(turning, able, end)
+    if place is None:
+        return _no_grip(turning, end), True
+    _too_round(turning, place, end)
+    return _on_step(turning, place, end), is_firm(turning, place, end)
+
+
+def _able(turning: Turning, end: str) -> list[int]:
+    """Steps that may be gripped; none that was bored thin, where a thread is cut."""
+    located = turning.form.located
+    spoiled = [i for i, one in enumerate(turning.steps) if is_spoiled(located, one)]
+    able = grips(turning.work, turning.steps, turning.plan.first, spoiled, end, located)
+    able = [i for i in able if i not in turning.plan.second] or able
+    if not any(one.kind == "screwed" for one in turning.edges(end, first=False)):
+        return able
+    bores = [one for one in turning.axial if turning.is_first(one)]
+    return [i for i in able if not is_weak(turning.steps[i], bores)]
+
+
+def _place(turning: Turning, able: Sequence[int], end: str) -> int | None:
+    """The step to grip; None where the bore or the thread holds it better, or nothing else does.
+
+    A mandrel drives light cuts only, so a marred step is gripped before it where more is done.
+    """
+    firm = [i for i in able if is_firm(turning, i, end)]
+    plain = [i for i in firm if not is_marred(turning.steps[i], turning.form.located)]
+    if plain:
+        return plain[0]
+    if _has_bore(turning) and not (firm and turning.plan.second):
+        return None
+    found = [*firm, *able]
+    return found[0] if found else None
+
+
+def _on_step(turning: Turning, place: int, end: str) -> Grip:
+    work, step = turning.work, turning.steps[place]
+    out, long = stand_out(turning, place, end), gripped(turning, place, end)
+    jaws = (out, out + long) if end == "left" else _mirrored(turning, out, out + long)
+    fitted = is_fitted(turning, [a for a in turning.axial if not turning.is_first(a)])
+    is_fit = any(
+        _is_fit(one, turning)
+        for one in turning.steps
+        if one.end > jaws[0] + SAME and one.start < jaws[1] - SAME
+    )
+    holder, kind = round_holder(
+        work.design.workshop, step.across, true=fitted or is_fit or step.across <= COLLET_MM
+    )
+    front = between(turning, place, end)
+    is_rod = bool(front) and all(abs(one.across - step.across) < SAME for one in front)
+    said = "" if is_rod or not step.name else f" ({step.name.replace('_', ' ')})"
+    on = f"⌀{work.mm(step.across)}{said}"
+    if is_fit and kind != "collet":
+        on += ", in card or copper"
+    _crushed(turning, step, kind)
+    return Grip(holder, kind, on, step.across, long, out + work.facing, "", jaws, end)
+
+
+def _mirrored(turning: Turning, near: float, far: float) -> tuple[float, float]:
+    return turning.length - far, turning.length - near
+
+
+def _is_fit(step: Stretch, turning: Turning) -> bool:
+    """Whether a step is finished to a fit, or fits as it is bought: bare jaws would mark it."""
+    work = turning.work
+    return has_limits(step, work) or (bool(step.name) and work.is_bought_outside(step.name))
+
+
+def _too_round(turning: Turning, place: int, end: str) -> None:
+    step, rounded = turning.steps[place], rounded_to(turning, end)
+    if between(turning, place, end) or not rounded:
+        return
+    if step.end - step.start - rounded < GRIP_MM:
+        words = (
+            f"'{turning.work.name}' is rounded at its {end}-hand end, and little is left to grip"
+        )
+        turning.trouble.append(("nothing-to-grip", words))
+
+
+def _crushed(turning: Turning, step: Stretch, kind: str) -> None:
+    wall = wall_of(step, turning.axial)
+    if kind == "chuck" and wall < step.across / 12:
+        words = (
+            f"'{turning.work.name}' is gripped on a wall of {wall:.2g} mm at ⌀{step.across:g} mm"
+        )
+        turning.trouble.append(("thin-part-crushed", words))
+
+
+def _has_bore(turning: Turning) -> bool:
+    """Whether there is a finished bore right through, that a mandrel can follow."""
+    return any(
+        a.depth is None
+        and a.kind in {"reamed", "bored"}
+        and len(a.spots) == 1
+        and turning.work.waits(a.name) is None
+        for a in turning.axial
+    )
+
+
+def _no_grip(turning: Turning, end: str) -> Grip:
+    """On a mandrel in its bore, else on a thread in a split ring; else nothing is there."""
+    if _has_bore(turning):
+        name = "stub mandrel turned to the bore"
+        return Grip(name, "mandrel", "its bore", free=end)
+    screwed = [one for one in turning.form.located if one.kind == "screwed"]
+    tapped = any(a.kind == "tapped" for a in turning.axial)
+    if screwed or tapped:
+        return _by_thread(turning, screwed, end)
+    if turning.plan.second or any(not turning.is_first(a) for a in turning.axial):
+        words = f"nothing on '{turning.work.name}' is long enough to grip for its {end}-hand end"
+        turning.trouble.append(("nothing-to-grip", words))
+    widest = max(s.across for s in turning.steps)
+    whole = (0.0, turning.length)
+    name = "soft jaws bored to suit"
+    return Grip(name, "chuck", "its outside", widest, 2.0, 1.0, "", whole, end)
+
+
+def _by_thread(turning: Turning, screwed: Sequence[Located], end: str) -> Grip:
+    """In a split ring on an outside thread; a stub in a tapped hole leaves all of it outside."""
+    on = f"the thread, in a {'split tapped ring' if screwed else 'screwed stub'}"
+    widest = max(s.across for s in turning.steps)
+    name, kind = round_holder(turning.work.design.workshop, widest, true=False)
+    middle = screwed[0].frame.origin[0] if screwed else 0.0
+    half = min(screwed[0].length or 5.0, 8.0) / 2 if screwed else 0.0
+    ring = (middle - half, middle + half)
+    near = ring[0] if end == "left" else turning.length - ring[1]
+    out = (max(near, 0.0) if screwed else turning.length) + turning.work.facing
+    return Grip(name, kind, on, 0.0, 2 * half or 5.0, out, "", ring, end)

@@ -1,0 +1,124 @@
+"""How far work stands out of the jaws, and what bears it. All: common practice, no source."""
+
+from __future__ import annotations
+
+import pytest
+
+from binder_plugins.operations.facts import Route, SetUp
+from tests.plugins.operations.conftest import HEAD, Plan, RouteOf, without
+
+
+def lathe(route: Route, number: int) -> SetUp:
+    """The first or second set-up in the lathe."""
+    return [one for one in route.setups if one.place == "lathe"][number - 1]
+
+
+@pytest.mark.parametrize(
+    ("thread", "long", "out"),
+    # The thread, 1 mm to face, and 3 mm for the die, or its three pitches where these are more.
+    [("M3", 4.5, 8.5), ("M10", 20, 25.5)],
+)
+def test_both_ends_stand_out_alike_for_the_die(
+    thread: str, long: float, out: float, route_of: RouteOf
+) -> None:
+    across = thread.removeprefix("M")
+    route = route_of(
+        f"{{material: silver steel, stock: {across} mm drawn rod, turned: [{{name: rod, diameter:"
+        f" {across} mm, length: 90 mm}}], features: {{ends: {{screwed: {thread}, on: rod, length:"
+        f" {long} mm, each_end: true}}}}}}"
+    )
+    assert [lathe(route, n).grip.stand_out for n in (1, 2)] == pytest.approx([out, out])
+    assert lathe(route, 2).grip.jaws == pytest.approx((out - 1, 90))
+
+
+def test_a_short_grip_leaves_what_room_it_can(route_of: RouteOf) -> None:
+    """2.5 mm turned at each end of 4.2 mm: 3 mm stay gripped, and 1.2 for the tool."""
+    route = route_of(
+        "{material: silver steel, stock: drawn rod, turned: [{name: near, diameter: 2 mm, length:"
+        " 2.5 mm}, {name: journal, diameter: 3 mm, length: 4.2 mm}, {name: tail, diameter: 2 mm,"
+        " length: 2.5 mm}]}"
+    )
+    grip = lathe(route, 2).grip
+    assert grip.long == pytest.approx(3)
+    assert grip.stand_out == pytest.approx(2.5 + 1.2 + 1)
+
+
+GROOVED = (
+    "{{material: aluminium, stock: 40 mm round bar, turned: [{{name: boss, diameter: 15 mm,"
+    " length: {boss} mm}}, {{name: rim, diameter: 38 mm, length: {rim} mm}}], features: {{belt:"
+    " {{grooved: 3 mm, on: rim, depth: 1 mm}}, {bore}}}}}"
+)
+CONED = (
+    "{{material: mild steel, stock: 25 mm round bar, turned: [{{name: foot, diameter: 25 mm,"
+    " length: 4 mm}}, {{name: waist, taper: 22 mm to 16 mm, length: {waist} mm}}, {{name: collar,"
+    " diameter: 20 mm, length: 8 mm}}]}}"
+)
+
+
+def test_a_larger_step_does_not_go_into_the_jaws(route_of: RouteOf) -> None:
+    """On a boss of 12 the whole rim of 15 stands out, and 1 mm to face."""
+    grip = lathe(route_of(GROOVED.format(boss=12, rim=15, bore="")), 2).grip
+    assert "boss" in grip.on
+    assert grip.stand_out == pytest.approx(15 + 1)
+
+
+@pytest.mark.parametrize(("waist", "support"), [(16, ""), (17, "fixed steady")])
+def test_beyond_two_and_a_half_grips_the_steady_carries_it(
+    waist: int, support: str, plan: Plan, route_of: RouteOf
+) -> None:
+    """On a collar of 8 no more than 20: the foot of 4 and a waist of 16."""
+    part = CONED.format(waist=waist)
+    grip = lathe(route_of(part), 2).grip
+    assert "collar" in grip.on
+    assert grip.support == support
+    text = f"{HEAD}  part: {part}\n"
+    bare = {one.code.name for one in plan(text, without("holding/steadies")).findings}
+    assert ("stands-out-too-far" in bare) == bool(support)
+
+
+def test_a_mandrel_in_a_finished_bore_is_better_than_a_short_boss(route_of: RouteOf) -> None:
+    bore = "bore: {reamed: 6 mm, on: boss, depth: through}"
+    part = GROOVED.format(boss=6, rim=18, bore=bore)
+    assert lathe(route_of(part), 2).grip.kind == "mandrel"
+
+
+def test_no_mandrel_follows_a_drilled_bore(route_of: RouteOf) -> None:
+    bore = "bore: {drilled: 6 mm, on: boss, depth: through}"
+    part = GROOVED.format(boss=6, rim=18, bore=bore)
+    assert lathe(route_of(part), 2).grip.kind != "mandrel"
+
+
+def test_what_fits_as_it_is_bought_is_not_held_in_bare_jaws(plan: Plan) -> None:
+    """A running journal of drawn rod: in a collet, or where none is owned in card or copper."""
+    text = (
+        f"{HEAD}  post: {{material: mild steel, stock: drawn rod, turned: [{{name: journal,"
+        " diameter: 12 mm, length: 80 mm}, {name: tenon, diameter: 8 mm, length: 3 mm}]}\n"
+        "  block: {material: bronze, block: {length: 24 mm, width: 24 mm, height: 18 mm},"
+        " features: {bore: {reamed: to suit, on: top, depth: through}}}\n"
+        "joints:\n  turns: {runs_in: [post.journal, block.bore], duty: slow and oiled}\n"
+    )
+
+    def held(workshop: str) -> tuple[str, str]:
+        design = plan(text, workshop).design
+        assert design is not None
+        route = design.facts.about(Route, "post")
+        assert route is not None
+        return lathe(route, 2).grip.kind, lathe(route, 2).grip.on
+
+    assert held("")[0] == "collet"
+    kind, on = held(without("holding/collets"))
+    assert kind != "collet"
+    assert on.endswith("in card or copper")
+
+
+def test_a_thin_cup_is_not_held_for_threading(route_of: RouteOf) -> None:
+    """A wall of 1 mm at 6 mm: the thread first, from the bar; the bowl is bored on the thread."""
+    route = route_of(
+        "{material: brass, stock: 8 mm hexagon bar, turned: [{name: spigot, diameter: 4 mm,"
+        " length: 5.5 mm}, {name: nut, hexagon: 8 mm, length: 2 mm}, {name: cup, diameter: 6 mm,"
+        " length: 5 mm}], features: {thread: {screwed: M4, on: spigot, length: 4 mm},"
+        " bowl: {drilled: 4 mm, on: cup, depth: 4 mm}}}"
+    )
+    acts = {act.feature: setup for setup in route.setups for act in setup.acts}
+    assert acts["thread"].grip.on == "the bar"
+    assert "the thread" in acts["bowl"].grip.on
