@@ -84,8 +84,9 @@ def test_the_blows_and_the_fall() -> None:
     assert figures("tilt-hammer", "helve", "Lift of the head") == pytest.approx([10.667], abs=0.05)
     fall, next_lift, _ = figures("tilt-hammer", "helve", "Time to fall")
     assert fall == pytest.approx(0.0466, abs=6e-4)
-    assert next_lift == pytest.approx(0.0600, abs=6e-4)
-    assert figures("tilt-hammer", "helve", "Fastest")[0] == pytest.approx(89.3, abs=0.5)
+    assert next_lift == pytest.approx(0.1306, abs=6e-4)
+    assert figures("tilt-hammer", "helve", "Fastest")[0] == pytest.approx(194.5, abs=0.6)
+    assert figures("tilt-hammer", "helve", "Lift at the wheel")[1] == pytest.approx(24.68, abs=0.05)
 
 
 def test_the_flywheel_is_weighed_with_its_dish_and_bore() -> None:
@@ -136,7 +137,7 @@ def test_turns_of_the_crank_for_a_metre() -> None:
 
 def test_the_rope_goes_on_in_one_layer() -> None:
     length, turns = figures("wharf-crane", "rope", "Rope on the drum")[:2]
-    assert (length, turns) == pytest.approx((360, 16.3), abs=0.05)
+    assert (length, turns) == pytest.approx((340, 15.5), abs=0.05)
     fact = design("wharf-crane").facts.about(DutyFact, "rope")
     assert fact is not None
     assert dict(fact.rows)["Rope on the drum"].endswith("in one layer")

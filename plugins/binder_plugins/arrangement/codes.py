@@ -47,6 +47,31 @@ POSITION_NOT_READ = Code(
     "Write a distance and what it is from (`35 mm above base.top`, `10 mm left of post`, "
     "`6 mm from left` of the face that it is `on`), or `middle of base`.",
 )
+SLIDE_OFF_WAY = Code(
+    "slide-off-its-way",
+    Severity.WARNING,
+    "A slide stands with less than half of it on the way that carries it.",
+    "It tips, or falls off before it has gone anywhere.",
+    "joints:\n  slide on bed: {dovetailed: [slide.tail, bed.way]}   # off its end",
+    "Say where the slide stands, or turn the screw round that moves it.",
+)
+SEAT_MISSED = Code(
+    "seat-missed",
+    Severity.WARNING,
+    "A piece on a shaft stands beside the step that is made for it.",
+    "The step that is finished to size carries nothing, and the piece sits on another.",
+    "shafts:\n  axle: {along: [wheel, cheek.bore, hub, cheek.bore], apart: 24 mm}\n"
+    "joints:\n  hub on axle: {retained: [hub.bore, axle.end]}   # the row puts it in the middle",
+    "Give the steps of the shaft the lengths of what stands along it.",
+)
+FLAT_MISSED = Code(
+    "flat-missed",
+    Severity.WARNING,
+    "A grub screw comes down beside the flat that is made for it.",
+    "It bites the round of the shaft, raises a burr, and the hub will not come off again.",
+    "features:\n  flat: {flatted: 5.5 mm, on: seat, length: 6 mm}   # in the middle of the seat",
+    "Write where the flat lies (`at: 5 mm from left`), under the screw of the hub.",
+)
 PARTS_COLLIDE = Code(
     "parts-collide",
     Severity.WARNING,
@@ -70,6 +95,9 @@ CODES = (
     PLACE_LEFT_OPEN,
     POSITION_UNKNOWN,
     POSITION_NOT_READ,
+    SLIDE_OFF_WAY,
+    SEAT_MISSED,
+    FLAT_MISSED,
     PARTS_COLLIDE,
     PART_CAGED,
 )

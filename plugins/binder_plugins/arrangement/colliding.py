@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import product
 
-from binder.api import Design, Diagnostic
+from binder.api import Design, Diagnostic, End, PlaceFact
 from binder_plugins.arrangement import codes
 from binder_solid.cache import own_store
 from binder_solid.forms import Vector
@@ -16,9 +16,12 @@ from binder_solid.spread import answered
 
 SHARING = frozenset(
     {"pressed", "shrunk", "threaded", "leads", "riveted", "glued", "meshes", "dovetailed"}
-    | {"tapered", "sealed", "packed", "tied", "belted", "pinned", "screwed", "bolted"}
+    | {"tapered", "sealed", "packed", "tied", "belted"}
 )
-"""Joints whose halves may share room as drawn: threads, press fits, what is filed to fit."""
+"""Joints whose halves may share room as drawn: threads, press fits, what is filed to fit.
+
+What a pin, a screw or a bolt holds lies beside its mate, and shares nothing with it.
+"""
 LEAST = 0.05
 """mm³: less than this is a corner that the file breaks."""
 
@@ -39,12 +42,16 @@ def collisions(design: Design, copies: Sequence[PlacedFact]) -> Iterator[Diagnos
 
 
 def _allowed(design: Design, copies: Sequence[PlacedFact]) -> tuple[tuple[str, str], ...]:
-    """Copies of items that a joint lets share room; pieces of a fabrication are made as one."""
+    """Copies of items that a joint lets share room.
+
+    A hole that a fabrication gets when it is whole is left smaller in its pieces, or out: what
+    goes in it may share room with the pieces that the hole is cut in.
+    """
     pairs: set[tuple[str, str]] = set()
     for joint in design.joints.values():
         has_whole = any(name in design.fabrications for name in joint.items)
         if joint.kind in SHARING or has_whole:
-            sides = [_pieces(name, design) for name in joint.items]
+            sides = [_pieces(end, design) for end in joint.ends]
             for n, one in enumerate(sides):
                 for other in sides[n + 1 :]:
                     pairs.update(product(one, other))
@@ -56,9 +63,14 @@ def _allowed(design: Design, copies: Sequence[PlacedFact]) -> tuple[tuple[str, s
     )
 
 
-def _pieces(name: str, design: Design) -> tuple[str, ...]:
-    whole = design.fabrications.get(name)
-    return tuple(piece.item for piece in whole.pieces) if whole is not None else (name,)
+def _pieces(end: End, design: Design) -> tuple[str, ...]:
+    """The item, or the pieces of a fabrication that have the place; all where none has it."""
+    whole = design.fabrications.get(end.item)
+    if whole is None:
+        return (end.item,)
+    pieces = tuple(piece.item for piece in whole.pieces)
+    having = (name for name in pieces if design.facts.about(PlaceFact, f"{name}.{end.place}"))
+    return tuple(having) or pieces
 
 
 def _finding(clash: Clash, item: dict[str, str], design: Design) -> Diagnostic:

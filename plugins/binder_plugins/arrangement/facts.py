@@ -8,6 +8,7 @@ from binder.api import Contribution, Design, Diagnostic, Fact
 from binder_plugins.arrangement import codes
 from binder_plugins.arrangement.copies import Copy
 from binder_plugins.arrangement.joined import Stand
+from binder_plugins.arrangement.lying import missed
 from binder_plugins.arrangement.model import Model
 from binder_plugins.arrangement.space import carried, scaled, towards_reader
 from binder_plugins.arrangement.standing import put_together
@@ -32,7 +33,7 @@ def place_parts(design: Design) -> Contribution:
     model = put_together(design)
     facts: list[Fact] = [_placed(stand) for stand in model.standing.values()]
     facts += _motions(model)
-    findings = [*model.findings, *_missing(model), *_apart(model)]
+    findings = [*model.findings, *_missing(model), *_apart(model), *missed(model)]
     return Contribution(facts=facts, findings=findings)
 
 

@@ -28,6 +28,19 @@ def check_chains(design: Design) -> Iterator[Diagnostic]:
             yield from _centres(fact, chain, design.units)
         elif fact.jams < chain.nominal_mm and chain.least_mm < fact.jams - _NEAR:
             yield _jams(fact, chain, design.units)
+        elif fact.kind == "shoulders" and chain.nominal_mm > fact.most + _NEAR:
+            yield _loose(fact, chain, design.units)
+
+
+def _loose(fact: ChainFact, chain: Chain, units: str) -> Diagnostic:
+    middle = (fact.least + fact.most) / 2
+    return codes.STACK_TOO_LOOSE.at(
+        fact.at,
+        f"the {_named(fact)} is {printed(chain.nominal_mm, units)} as drawn; "
+        f"{printed(fact.least, units)} to {printed(fact.most, units)} is wanted",
+        help=f"take {printed(chain.nominal_mm - middle, units)} off the journal, and name the "
+        "half that is made and measured first as `master:`",
+    )
 
 
 def _jams(fact: ChainFact, chain: Chain, units: str) -> Diagnostic:

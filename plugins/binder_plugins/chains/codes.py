@@ -21,6 +21,15 @@ STACK_JAMS_AT_WORST = Code(
     "shafts:\n  axle: {along: [cheek.bore, drum, hub, boss, cheek.bore], apart: 40 mm}   # 39.4 mm",
     "Measure them as they are made, and let the last one take up what the others left.",
 )
+STACK_TOO_LOOSE = Code(
+    "stack-too-loose",
+    Severity.ADVICE,
+    "A part between two shoulders with more play, as drawn, than such a part wants.",
+    "It rattles from the first turn, and knocks its shoulders round.",
+    "joints:\n  grip on pin: {swivels: [grip.bore, pin.journal]}   # 18 mm on a journal of 18.5 mm",
+    "Shorten the journal; with `master:` the half that it names is measured, and the other is "
+    "made to it.",
+)
 CLOSING_PIECE_THIN = Code(
     "closing-piece-thin",
     Severity.WARNING,
@@ -49,6 +58,7 @@ MESH_MAY_PART = Code(
 CODES = (
     STACK_MAY_JAM,
     STACK_JAMS_AT_WORST,
+    STACK_TOO_LOOSE,
     CLOSING_PIECE_THIN,
     MESH_MAY_BIND,
     MESH_MAY_PART,

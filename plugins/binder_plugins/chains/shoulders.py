@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import ChainFact, ChainLink, Design, Joint, PlaceFact
+from binder.api import ChainFact, ChainLink, Design, Joint, PlaceFact, Reference
 from binder_trade.limits import stray_mm
 
 # With more room than this along the axis the piece is not held by the shoulders.
@@ -42,21 +42,35 @@ def _chain(
         return
     pin, hub = (design.item(one.item) for one in (journal, bore))
     names = [one.title if one is not None else "" for one in (pin, hub)]
+    links = (
+        _link(f"journal of the {names[0]}", journal, float(journal.length), 1.0),
+        _link(f"length of the {names[1]}", bore, float(bore.thickness), -1.0),
+    )
     yield ChainFact(
         subject=f"{joint.name}: shoulders",
         kind="shoulders",
         title=f"End float of '{joint.name}'",
         items=(journal.item, bore.item),
-        links=(
-            _link(f"journal of the {names[0]}", journal, float(journal.length), 1.0),
-            _link(f"length of the {names[1]}", bore, float(bore.thickness), -1.0),
-        ),
+        links=links,
         least=_LEAST,
         most=_MOST,
         jams=0.0,
+        closing=_closing(joint.entry.master, (journal, bore), links),
         way_out=_way_out(play, *names),
         at=joint.at,
     )
+
+
+def _closing(
+    master: Reference | None, halves: tuple[PlaceFact, PlaceFact], links: tuple[ChainLink, ...]
+) -> str:
+    """Where the joint names the half that is made and measured first, the other one closes."""
+    if master is None:
+        return ""
+    other = [
+        link.name for half, link in zip(halves, links, strict=True) if half.item != master.item
+    ]
+    return other[0] if len(other) == 1 else ""
 
 
 def _way_out(play: float, pin: str, hub: str) -> str:

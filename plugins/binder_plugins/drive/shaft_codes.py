@@ -62,6 +62,15 @@ MESH_OUT_OF_LINE = Code(
     "shafts:\n  axle: {along: [cheek.bore, wheel, cheek.bore]}   # the pinion stands further along",
     "A spacer from the row on the shaft, or a wider pinion.",
 )
+PAWL_OUT_OF_LINE = Code(
+    "pawl-out-of-line",
+    W,
+    "A pawl that does not stand over the whole face of its ratchet wheel.",
+    "It holds by a corner, chips it, and lets the load go when the shaft has moved to one side.",
+    "joints:\n  pawl: {hinged: [pawl.hole, cheek.hole]}   # the wheel stands 1 mm from the cheek",
+    "A washer under the pawl, a pawl as thick as reaches over the teeth, or a longer seat of the "
+    "wheel.",
+)
 BELT_OUT_OF_LINE = Code(
     "belt-out-of-line",
     W,
@@ -96,6 +105,7 @@ CODES = (
     SHAFT_TOO_THIN,
     SHAFT_WHIRLS,
     MESH_OUT_OF_LINE,
+    PAWL_OUT_OF_LINE,
     BELT_OUT_OF_LINE,
     GEAR_HITS_SHAFT,
     WORM_HAND_WRONG,

@@ -18,7 +18,7 @@ from binder.api import (
 )
 from binder_plugins.shafts import codes
 from binder_plugins.shafts.kinds import ShaftEntry
-from binder_plugins.shafts.roles import ends_of
+from binder_plugins.shafts.roles import FILLING, ends_of
 from binder_plugins.shafts.stacking import bearings, entries
 
 
@@ -32,6 +32,7 @@ def check_shafts(design: Design) -> Iterator[Diagnostic]:
         yield from _float(fact, design.units, is_closed=is_named and _closes(fact))
     for joint in design.joints.values():
         yield from _assembled(joint, design)
+        yield from _stopped(joint, design)
 
 
 def _unknown(name: str, entry: ShaftEntry, design: Design) -> Iterator[Diagnostic]:
@@ -145,6 +146,32 @@ def _closes(fact: ShaftFact) -> bool:
 def _unmeasured(fact: ShaftFact) -> str:
     names = [piece.title for piece in fact.pieces if piece.length is None]
     return ", ".join(dict.fromkeys(names)) or "every piece"
+
+
+def _stopped(joint: Joint, design: Design) -> Iterator[Diagnostic]:
+    """Holes across a bore that a fixed shaft fills, which no joint names."""
+    named = {str(end) for one in design.joints.values() for end in one.ends}
+    for end in joint.ends if joint.kind in FILLING else ():
+        bore, part = design.facts.about(PlaceFact, str(end)), design.parts.get(end.item)
+        if (
+            bore is None
+            or part is None
+            or bore.form != "hole"
+            or not bore.is_through
+            or bore.across
+        ):
+            continue
+        for feature in part.features:
+            name = f"{part.name}.{feature.name}"
+            hole = design.facts.about(PlaceFact, name)
+            if hole is None or not hole.across or not hole.is_through or hole.form != "hole":
+                continue
+            if not feature.implied_by and name not in named:
+                yield codes.HOLE_STOPPED.at(
+                    feature.at,
+                    f"'{name}' goes across '{end}', which '{joint.name}' fills",
+                    help="drill it through a flange, beside the bore",
+                )
 
 
 def _assembled(joint: Joint, design: Design) -> Iterator[Diagnostic]:

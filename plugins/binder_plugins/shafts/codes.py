@@ -54,6 +54,14 @@ CANNOT_BE_ASSEMBLED = Code(
     "joints:\n  wheel on axle: {retained: [wheel.bore, axle.waist]}",
     "Thin one end of the shaft, make the piece in two halves, or screw on a collar.",
 )
+HOLE_STOPPED = Code(
+    "hole-stopped-by-shaft",
+    Severity.WARNING,
+    "A hole through both walls of a part, across a bore that a shaft fixed in it fills.",
+    "What should go through it, a cord or a wire, comes to the shaft and no further.",
+    "features:\n  tie: {drilled: 1 mm, across: drum, depth: through}   # the axle is in its bore",
+    "Drill through a flange beside the bore; a hole for a pin is written by `pinned:`.",
+)
 APART_MISSING = Code(
     "shaft-gap-missing",
     Severity.WARNING,
@@ -78,6 +86,7 @@ CODES = (
     NOT_LOCATED,
     LOCATED_TWICE,
     CANNOT_BE_ASSEMBLED,
+    HOLE_STOPPED,
     APART_MISSING,
     NOTHING_CARRIES,
 )

@@ -24,6 +24,8 @@ _FIXING = frozenset(
         "tapered",
     )
 )
+# Of these, what leaves no way past the shaft.
+FILLING = _FIXING - {"clipped", "threaded"}
 _HOLDING = ("circlip", "collar", "nut", "pin", "clip", "shoulder")
 _AXIAL = ("length", "thickness", "width")
 

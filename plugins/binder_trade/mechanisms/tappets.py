@@ -25,6 +25,7 @@ class Trip:
     """
 
     tip_mm: float
+    tail_mm: float
     overlap_mm: float
     helve_rad: float
     head_lift_mm: float
@@ -90,7 +91,7 @@ def trip(
             TRIP,
         ),
     )
-    return Trip(tip, overlap, rests + goes, head * (rests + goes), before + after, steps)
+    return Trip(tip, tail, overlap, rests + goes, head * (rests + goes), before + after, steps)
 
 
 def blows(

@@ -171,6 +171,20 @@ def test_press_fits_and_threads_are_no_collision(compile_text: Compile) -> None:
     assert "parts-collide" not in codes
 
 
+def test_what_a_pin_holds_may_not_run_through_it(compile_text: Compile) -> None:
+    """A bar of 6 pinned across a post of 12, hole on hole: it stands in the post."""
+    text = (
+        f"{HEAD}  post: {{material: mild steel, turned: [{{name: mast, diameter: 12 mm,"
+        " length: 40 mm}], features: {foot: {drilled: to suit, across: mast, depth: through}}}\n"
+        "  bar: {material: mild steel, block: {length: 40 mm, width: 12 mm, height: 6 mm},"
+        " features: {eye: {drilled: to suit, on: top, depth: through}}}\n"
+        "joints:\n  bar on post: {pinned: [bar.eye, post.foot],"
+        " fastener: 3 mm x 16 mm steel dowel pin, made: drilled together}\n"
+    )
+    codes = [one.code.name for one in compile_text(text, Phase.COMPOSE).findings]
+    assert "parts-collide" in codes
+
+
 def hollow(bore: str) -> str:
     """A peg of 12 mm in a hollow of 14 mm, which a bore leads into."""
     return (

@@ -108,6 +108,11 @@ CASES = {
         shaft("⟪cheek.bore⟫, drum, cheek.bore", "19.7 mm"),
         shaft("cheek.bore, drum, cheek.bore", "19.9 mm, end_float: 0.1 mm to 0.9 mm"),
     ),
+    # 4.5 − 4 = 0.5, and 0.3 is the most that is wanted; ± (0.1 + 0.1) leaves 0.3 at worst.
+    "stack-too-loose": (
+        pivot("4.5 mm"),
+        pivot("4.2 mm").replace("⟪", "").replace("⟫", ""),
+    ),
     # 40.1 − 39.4 = 0.7; ± (0.3 + 3 × 0.2) = 0.9 at worst, √(0.09 + 0.12) = 0.458 likely.
     "stack-jams-at-worst": (
         long_shaft("40.1 mm"),
@@ -148,6 +153,15 @@ def test_a_journal_between_shoulders(compile_text: Compile, journal: str, *, jam
     # 4.15 − 4 = 0.15 and ± 0.2; 4.2 − 4 just keeps nothing.
     text, _ = marked(pivot(journal))
     assert ("stack-may-jam" in {one.code.name for one in compile_text(text).findings}) is jams
+
+
+# 4.15 − 4 − 0.2 would jam; the arm is measured first, and the journal is made to it.
+def test_the_half_made_to_the_measured_one_neither_jams_nor_rattles(compile_text: Compile) -> None:
+    text, _ = marked(pivot("4.15 mm").replace("pin.journal]", "pin.journal], master: arm.bore"))
+    outcome = compile_text(text, Phase.COMPOSE)
+    assert not {one.code.name for one in outcome.findings} & {"stack-may-jam", "stack-too-loose"}
+    (sheet,) = sheets(outcome)
+    assert "length of the arm" in text_of(facts_of(sheet)["Made to suit"])
 
 
 def test_where_even_the_likely_band_jams_it_is_a_warning(compile_text: Compile) -> None:

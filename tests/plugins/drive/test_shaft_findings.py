@@ -57,6 +57,42 @@ drive:
 """
 )
 
+# A wheel of 2 on its axle, so far from the plate; a pawl of 2 lies on the plate beside it.
+PAWL = (
+    HEAD
+    + """parts:
+  plate:
+    material: brass
+    block: {length: 100 mm, width: 40 mm, height: 12 mm}
+    features:
+      one: {reamed: to suit, depth: through, at: 20 mm from left}
+      two: {drilled: 2 mm, depth: through, at: 40 mm from left}
+  a: {material: silver steel, turned: [{name: journal, diameter: 4 mm, length: 40 mm}]}
+  wheel:
+    material: mild steel
+    ratchet: {teeth: 12, outside: 14 mm, depth: 1.2 mm, width: 2 mm}
+    features: {bore: {reamed: to suit, depth: through}}
+  pawl:
+    material: mild steel
+    block: {length: 16 mm, width: 6 mm, height: 2 mm}
+    features: {hole: {drilled: 2.1 mm, depth: through, at: 3 mm from left}}
+  under:
+    material: brass
+    disc: {diameter: 10 mm, thickness: %s}
+    features: {bore: {drilled: 4.2 mm, depth: through}}
+joints:
+  a in plate: {runs_in: [a.journal, plate.one], duty: slow and oiled}
+  wheel on a: {retained: [wheel.bore, a.journal]}
+  pawl on plate: {hinged: [pawl.hole, plate.two]}
+shafts:
+  a: {along: [plate.one, under, wheel]}
+stands: plate
+drive:
+  hand: {turns: [a], by: hand, speeds: [60 r/min]}
+  %s: {ratchets: [wheel, pawl], teeth: 12}
+"""
+)
+
 # code: the spec that earns it, the same mended
 CASES = {
     "bush-overloaded": (
@@ -78,6 +114,7 @@ CASES = {
         axle(**LONG, across="2 mm", speed="300 r/min"),
     ),
     "mesh-out-of-line": (three("120 mm", up="5 mm", marked=True), three("120 mm")),
+    "pawl-out-of-line": (PAWL % ("1.1 mm", "⟪x⟫"), PAWL % ("0.1 mm", "x")),
     "belt-out-of-line": (PULLEYS % ("8 mm", "⟪x⟫"), PULLEYS % ("0.5 mm", "x")),
     "gear-hits-shaft": (three("84 mm", marked=True), three("90 mm")),
     "worm-hand-wrong": (WORM % ("⟪wheel⟫", ", hand: right"), WORM % ("wheel", ", hand: left")),

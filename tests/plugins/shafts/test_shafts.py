@@ -147,6 +147,21 @@ def test_a_bore_between_two_thicker_steps_cannot_be_put_on(compile_text: Compile
     assert "cannot-be-assembled" not in [one.code.name for one in compile_text(open_end).findings]
 
 
+# Geometry: a hole of 1 through both walls of a drum meets the axle that is fixed in its bore.
+@pytest.mark.parametrize(
+    ("tie", "said"),
+    [("across: barrel, depth: through", True), ("across: barrel, depth: 2 mm", False)],
+)
+def test_a_hole_across_a_filled_bore_is_stopped(
+    tie: str, said: bool, compile_text: Compile
+) -> None:
+    bore = "bore: {reamed: 4 mm, on: barrel, depth: through}"
+    text = PARTS.replace(bore, f"{bore}, tie: {{drilled: 1 mm, {tie}}}")
+    found = [one for one in compile_text(text).findings if one.code.name == "hole-stopped-by-shaft"]
+    assert bool(found) == said
+    assert all(one.span.line == text[: text.index("tie:")].count("\n") + 1 for one in found)
+
+
 def test_the_piece_made_to_suit_has_its_sum_on_the_sheet(compile_text: Compile) -> None:
     line = f"{{along: {INSIDE}, apart: 21 mm, to_suit: washer}}"
     binder = compile_text(shaft(line), Phase.COMPOSE).binder

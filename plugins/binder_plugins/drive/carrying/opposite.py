@@ -54,7 +54,7 @@ def opposite(one: Passed, step: int, design: Design) -> Opposite | None:
     if found is None or bodies[0] is None or bodies[1] is None:
         return None
     joint, first, second = found
-    play = sum(_play(body.items, design) for body in bodies if body is not None)
+    play = sum(play_of(body.items, design) for body in bodies if body is not None)
     axes = [axis_of(body.items, design) for body in bodies if body is not None]
     if axes[0] is not None and axes[1] is not None:
         apart = between(axes[0], axes[1])
@@ -109,6 +109,7 @@ def _by_rows(joint: Joint, first: End, second: End, play: float, design: Design)
     return Opposite(joint, first, second, reaches[0], reaches[1], None, play)
 
 
-def _play(items: Collection[str], design: Design) -> float:
+def play_of(items: Collection[str], design: Design) -> float:
+    """What the end float of a shaft lets its body wander along its axis, in mm."""
     rows = (row_of(name, design) for name in items)
     return next((row.play for row in rows if row is not None), 0.0)

@@ -2,22 +2,23 @@
 
 from __future__ import annotations
 
-from math import radians
+from math import degrees
 
-from binder.api import Design, Joint, Size
+from binder.api import Design, Diagnostic, Joint, Size, exact, shown_length
 from binder_plugins.drive import duty_codes as codes
 from binder_plugins.drive.duties.duty import DutyFact, Told
 from binder_plugins.drive.duties.shown import size
 from binder_plugins.drive.judging.running import turning_of
+from binder_plugins.drive.motion.trips import lifting_rad, stood_trip
 from binder_trade.explained import NotDefined
-from binder_trade.mechanisms.tappets import Blows, blow_energy_nmm, blows
+from binder_trade.mechanisms.tappets import Blows, Trip, blow_energy_nmm, blows
 
-# Of the angle from lift to lift, what the wheel lifts over where nothing is said.
-_LIFTS_OVER = 2 / 3
+# As near as a lever's rest is set by eye, and of its lift.
+_NEAR_MM, _NEAR_SHARE = 0.1, 0.02
 
 
 def head_lift(joint: Joint) -> float:
-    """How far the far end is raised in mm: the lift by the lever."""
+    """How far the far end is raised in mm: the lift as written, by the lever."""
     entry = joint.entry
     arm, reach = getattr(entry, "arm", None), getattr(entry, "reach", None)
     lift = float(entry.lift.mm)  # type: ignore[attr-defined]
@@ -32,15 +33,18 @@ def tripping(joint: Joint, design: Design) -> Told:
         return Told()
     lifts = int(joint.entry.lifts)  # type: ignore[attr-defined]
     high = head_lift(joint)
-    over = getattr(joint.entry, "over", None)
-    angle = float(over.exact) if isinstance(over, Size) else _LIFTS_OVER * 360 / lifts
     try:
-        made = [blows(speed, lifts, high, radians(angle)) for speed in speeds]
+        stood, angle = stood_trip(joint, design), lifting_rad(joint, design)
+        made = [blows(speed, lifts, high, angle) for speed in speeds]
     except NotDefined as refusal:
         return Told(None, (codes.LIFT_IMPOSSIBLE.at(joint.at, refusal.reason,
                                                     help=refusal.way_out),))  # fmt: skip
+    where = ", as they stand" if stood is not None else ""
     rows = [
-        ("Lift at the wheel", f"{size(joint.entry.lift.mm, design)}, over {angle:.3g}° of it"),  # type: ignore[attr-defined]
+        (
+            "Lift at the wheel",
+            f"{size(joint.entry.lift.mm, design)}, over {degrees(angle):.3g}° of it{where}",  # type: ignore[attr-defined]
+        ),
         ("Lift of the head", size(high, design)),
         ("Blows a minute", ", ".join(f"{one.blows_per_minute:.3g}" for one in made)),
         ("Time to fall", f"{made[0].fall_s:.3f} s; to the next lift {_free(made)} s"),
@@ -50,17 +54,39 @@ def tripping(joint: Joint, design: Design) -> Told:
     if isinstance(mass, Size):
         energy = blow_energy_nmm(float(mass.exact) / 1000, high)
         rows.append(("Energy of a blow", f"{energy:.3g} N·mm"))
-    duty = DutyFact(joint.name, "Blows", tuple(rows), made[-1].steps)
+    steps = (*(stood.steps if stood is not None else ()), *made[-1].steps)
+    duty = DutyFact(joint.name, "Blows", tuple(rows), steps)
+    otherwise = _otherwise(joint, stood, design)
     fastest = speeds[-1]
     if fastest <= made[0].most_rpm:
-        return Told(duty)
+        return Told(duty, otherwise)
     finding = codes.HAMMER_DOES_NOT_LAND.at(
         joint.at,
         f"at {fastest:.0f} r/min of the shaft the next lift comes {made[-1].free_s:.3f} s after "
         f"the drop, and the fall takes {made[-1].fall_s:.3f} s",
         help=f"run it at {made[0].most_rpm:.0f} r/min at the most, or with fewer lifts a turn",
     )
-    return Told(duty, (finding,))
+    return Told(duty, (*otherwise, finding))
+
+
+def _otherwise(joint: Joint, stood: Trip | None, design: Design) -> tuple[Diagnostic, ...]:
+    """A finding where the lift that is written is not that of the parts as they stand."""
+    reach = getattr(joint.entry, "reach", None)
+    said = joint.entry.lift  # type: ignore[attr-defined]
+    if stood is None or not isinstance(reach, Size):
+        return ()
+    lift = stood.helve_rad * stood.tail_mm
+    if abs(lift - said.mm) <= max(_NEAR_MM, _NEAR_SHARE * said.mm):
+        return ()
+    has = shown_length(exact(round(lift, 2)), design.units)
+    finding = codes.LINKAGE_STANDS_OTHERWISE.at(
+        said.span,
+        f"as the parts stand the wheel lifts {has} over {degrees(stood.shaft_rad):.1f}° of it, "
+        f"not {said.text}",
+        help=f"write {has}, or move the pivot: the tail reaches "
+        f"{shown_length(exact(round(stood.overlap_mm, 2)), design.units)} into the teeth",
+    )
+    return (finding,)
 
 
 def _free(made: list[Blows]) -> str:

@@ -11,16 +11,16 @@ from binder_plugins.drive.cams.made import motion_of
 from binder_plugins.drive.motion.axes import Moving, at_angle, copies_of
 from binder_plugins.drive.motion.linkages import linkage_of, rods_of
 from binder_plugins.drive.motion.planes import away_from
+from binder_plugins.drive.motion.trips import lifting_rad, raises
 from binder_plugins.drive.standing import Axis, axis_of, slide_of
 from binder_plugins.drive.train.bodies import Body, bodies
 from binder_solid.forms import Frame, Vector
 from binder_solid.placed import PlacedFact
-from binder_solid.space import cross, minus, plus
+from binder_solid.space import plus
 from binder_trade.explained import NotDefined
 
 # The driver's angle in radians to a travel in mm, or to an angle of the lever.
 Law = Callable[[float], float]
-_LIFTS_OVER = 2 / 3
 
 
 def moved_bodies(design: Design, turning: list[Moving]) -> Iterator[Moving]:
@@ -67,13 +67,13 @@ def driver_way(driver: Moving, pivot: Axis) -> Vector:
 def _led(joint: Joint, driver: Moving, body: Body, design: Design) -> Iterator[Moving]:
     """What a cam or a trip moves."""
     copies = copies_of(body.items, design)
-    from_drawn = partial(_since, _LAWS[joint.kind](joint), _drawn(joint))
+    from_drawn = partial(_since, _LAWS[joint.kind](joint, design), _drawn(joint))
     if joint.kind == "trips":
         pivot = axis_of(body.items, design)
         if pivot is None:
             return
         frame: Callable[[PlacedFact, float], Frame] = partial(
-            _rocked, _raises(pivot, driver.axis), from_drawn
+            _rocked, raises(pivot, driver.axis), from_drawn
         )
     else:
         way = slide_of(body.items, design)
@@ -101,30 +101,21 @@ def _rocked(pivot: Axis, angle: Law, copy: PlacedFact, turned: float) -> Frame:
     return at_angle(pivot, copy, angle(turned))
 
 
-def _raises(pivot: Axis, wheel: Axis | None) -> Axis:
-    """The pivot, pointed so that the end beyond it, away from the wheel, goes up."""
-    if wheel is None:
-        return pivot
-    beyond = minus(pivot.origin, wheel.origin)
-    x, y, z = pivot.way
-    return pivot if cross(pivot.way, beyond)[2] >= 0 else Axis(pivot.origin, (-x, -y, -z))
-
-
-def _cam(joint: Joint) -> Law:
+def _cam(joint: Joint, _: Design) -> Law:
     motion = motion_of(joint)
     return lambda angle: motion.at(angle % (2 * math.pi))[0]
 
 
-def _trip(joint: Joint) -> Law:
+def _trip(joint: Joint, design: Design) -> Law:
     """The lever rises evenly over its part of the pitch, and drops."""
     entry = joint.entry
     lifts = int(entry.lifts)  # type: ignore[attr-defined]
-    arm, over = getattr(entry, "arm", None), getattr(entry, "over", None)
+    arm = getattr(entry, "arm", None)
     if not isinstance(arm, Size):
         raise NotDefined("a lever without its arm", "say `arm:`, from the pivot to the wheel")
     most = float(entry.lift.mm) / arm.mm  # type: ignore[attr-defined]
     pitch = 2 * math.pi / lifts
-    rises = math.radians(float(over.exact)) if isinstance(over, Size) else _LIFTS_OVER * pitch
+    rises = lifting_rad(joint, design)
 
     def risen(angle: float) -> float:
         part = (angle % pitch) / rises
@@ -133,5 +124,5 @@ def _trip(joint: Joint) -> Law:
     return risen
 
 
-_LAWS: Mapping[str, Callable[[Joint], Law]] = {"cams": _cam, "trips": _trip}
+_LAWS: Mapping[str, Callable[[Joint, Design], Law]] = {"cams": _cam, "trips": _trip}
 _LINKED = ("cranks", "rocks")

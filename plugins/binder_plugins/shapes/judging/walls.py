@@ -54,7 +54,8 @@ def _to_edge(look: Look, bore: Bore) -> float:
 
 
 def _radius_at(look: Look, bore: Bore) -> float:
-    x = bore.end if bore.side > 0 else bore.start
+    # Just inside the metal: at a shoulder it is the larger step that the hole is cut in.
+    x = bore.end - 2 * _SAME if bore.side > 0 else bore.start + 2 * _SAME
     inside = [one for one in look.form.stretches if one.start - _SAME <= x <= one.end + _SAME]
     return min((_inner(one) for one in inside), default=look.form.size[2] / 2)
 
