@@ -39,12 +39,6 @@ def axial_acts(
         if one.kind == "recessed":
             yield _recess(work, one, lathe, end, tags)
             continue
-        if one.kind == "centred":
-            size = one.diameter or 1.0
-            yield work.act(
-                "centre", one.note, machine=lathe, feature=one.name, size=size, end=end, tags=tags
-            )
-            continue
         yield from hole_acts(work, one, where)
         started = True
         first = max(first, one.diameter or 0.0) if one.depth is None else first
