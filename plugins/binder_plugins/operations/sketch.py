@@ -55,7 +55,7 @@ def _in_the_lathe(grip: Grip, form: FormFact) -> Drawing:
     middle = HEIGHT / 2
     shapes: list[DrawnShape] = [*_outline(form, at, middle, scale)]
     if grip.kind == "mandrel":
-        shapes += _mandrel(form, at, middle, scale)
+        shapes += _mandrel(grip, form, at, middle, scale)
     else:
         shapes += _jaws(grip, at, middle, scale, form)
     if grip.support.startswith("tailstock"):
@@ -99,9 +99,14 @@ def _jaws(grip: Grip, at: Along, middle: float, scale: float, form: FormFact) ->
     return shapes
 
 
-def _mandrel(form: FormFact, at: Along, middle: float, scale: float) -> list[DrawnShape]:
+def _mandrel(
+    grip: Grip, form: FormFact, at: Along, middle: float, scale: float
+) -> list[DrawnShape]:
+    """The stub in the bore; a nut only where there is one, since it covers the end."""
     ends = sorted((at(0.0), at(form.size[0])))
     half = max(min(form.size[1] * scale / 6, 2.0), 0.8)
+    if "nut" not in grip.holder:
+        return [DrawnBox(0.5, middle - half, ends[1] - 1.5, 2 * half, _TINT)]
     return [
         DrawnBox(0.5, middle - half, ends[1] - 0.5 + 2, 2 * half, _TINT),
         DrawnBox(ends[1], middle - 2.2 * half, 2, 4.4 * half, _TINT),
