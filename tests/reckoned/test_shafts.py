@@ -99,7 +99,7 @@ def test_teeth_rope_and_hand_load_the_cheeks() -> None:
     assert near.wear.pressure_mpa == pytest.approx(0.2640, abs=2e-4)
     assert near.wear.speed_ms == pytest.approx(0.00838, abs=1e-5)
     other, wheel = bearings("wharf-crane", "barrel_axle")
-    assert (wheel.load, other.load) == pytest.approx((6.535, 4.305), abs=2e-3)
+    assert (wheel.load, other.load) == pytest.approx((6.532, 4.305), abs=2e-3)
 
 
 def test_what_the_hand_sets_turning() -> None:
