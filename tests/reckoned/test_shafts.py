@@ -42,7 +42,7 @@ def test_the_cord_loads_the_bearings_of_both_shafts() -> None:
     near, far = bearings("tilt-hammer", "line_shaft")
     assert (near.load, far.load) == pytest.approx((11.610, 3.378), abs=2e-3)
     near, far = bearings("tilt-hammer", "cam_shaft")
-    assert (near.load, far.load) == pytest.approx((13.650, 4.773), abs=2e-3)
+    assert (near.load, far.load) == pytest.approx((13.675, 4.782), abs=2e-3)
 
 
 def test_pressure_and_speed_of_hangers_and_bushes() -> None:
@@ -54,7 +54,7 @@ def test_pressure_and_speed_of_hangers_and_bushes() -> None:
     assert hanger.pv == pytest.approx(0.00253, abs=1e-5)
     bush = bearings("tilt-hammer", "cam_shaft")[0].wear
     assert bush is not None
-    assert bush.pressure_mpa == pytest.approx(0.2528, abs=1e-4)
+    assert bush.pressure_mpa == pytest.approx(0.2532, abs=1e-4)
     assert bush.speed_ms == pytest.approx(0.02618, abs=1e-5)
 
 
@@ -94,20 +94,20 @@ def test_the_pulleys_stand_in_line_on_every_step() -> None:
 
 def test_teeth_rope_and_hand_load_the_cheeks() -> None:
     far, near = bearings("wharf-crane", "crank_shaft")
-    assert (near.load, far.load) == pytest.approx((3.175, 0.652), abs=2e-3)
+    assert (near.load, far.load) == pytest.approx((3.168, 0.646), abs=2e-3)
     assert near.wear is not None
-    assert near.wear.pressure_mpa == pytest.approx(0.2646, abs=2e-4)
+    assert near.wear.pressure_mpa == pytest.approx(0.2640, abs=2e-4)
     assert near.wear.speed_ms == pytest.approx(0.00838, abs=1e-5)
     other, wheel = bearings("wharf-crane", "barrel_axle")
-    assert (wheel.load, other.load) == pytest.approx((6.225, 4.616), abs=2e-3)
+    assert (wheel.load, other.load) == pytest.approx((6.532, 4.305), abs=2e-3)
 
 
 def test_what_the_hand_sets_turning() -> None:
     found = inertia("wharf-crane")
-    assert [one.own for one in found.bodies] == pytest.approx([1.335, 1.451], abs=1e-3)
-    assert found.bodies[1].felt == pytest.approx((0.161,), abs=1e-3)
+    assert [one.own for one in found.bodies] == pytest.approx([1.330, 1.4395], abs=1e-3)
+    assert found.bodies[1].felt == pytest.approx((0.160,), abs=1e-3)
     assert found.loads[0][1] == pytest.approx((0.667,), abs=1e-3)
-    assert found.total == pytest.approx((2.163,), abs=2e-3)
+    assert found.total == pytest.approx((2.157,), abs=2e-3)
     assert found.run_up == (None,)  # nobody runs a hand up to speed
 
 
