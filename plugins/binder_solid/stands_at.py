@@ -18,7 +18,14 @@ if TYPE_CHECKING:
 
 _NEAR = 1e-3
 _SAME_DEG = 0.05
-_CUT = frozenset({"drilled", "reamed", "tapped", "flatted", "slotted", "keywayed"})
+_CUT = {
+    "drilled": "hole",
+    "reamed": "hole",
+    "tapped": "hole",
+    "flatted": "flat",
+    "slotted": "slot",
+    "keywayed": "keyway",
+}
 
 
 def stands_at(joint: Joint, design: Design) -> str:
@@ -86,7 +93,7 @@ def _turns(rod: PlacedFact, other: PlacedFact, design: Design) -> Iterator[str]:
             way = minus(placed(cut.frame.z, rod.frame), rod.frame.origin)
             found = [(_angle(way, axis, rod.frame.x), name) for name, axis in faces.items()]
             for angle, name in sorted(found, key=lambda one: abs(one[0])):
-                yield _turn(name, angle, cut.name.replace("_", " "))
+                yield _turn(name, angle, f"{cut.name.replace('_', ' ')} {_CUT[cut.kind]}")
 
 
 def _angle(one: Vector, other: Vector, axis: Vector) -> float:
