@@ -99,6 +99,7 @@ from binder.pages import (
     Table,
     Text,
     TickBox,
+    text_of,
 )
 from binder.pages import Arc as DrawnArc
 from binder.pages import Area as DrawnArea

@@ -97,7 +97,7 @@ def test_why_prints_the_chain_to_the_spec_lines() -> None:
     assert "bar = 25 mm" in text
     assert f"{JACK}:19:" in text
     cut = binder("why", JACK, "body.cut").stdout.decode()
-    assert "47 mm" in cut
+    assert "45 mm + 2 × 1 mm to face" in cut
     assert "bar = 25 mm" in cut  # the chain goes on through the sums of the spec
     place = binder("why", JACK, "parts.screw.overall").stdout.decode()
     assert "51 mm" in place

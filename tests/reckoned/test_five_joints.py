@@ -300,7 +300,7 @@ def test_each_half_stands_on_the_leaf_of_its_part(name: str) -> None:
     assert halves
     for one in halves:
         leaf = leaves[f"part-{one.item}"]
-        assert one.what in leaf, one.subject
+        assert any(one.what in text for text in leaf), one.subject
         assert {one.place, one.place.replace("_", " ")} & leaf, one.subject
 
 

@@ -29,6 +29,8 @@ _SHORT_NOTE = 40
 _ENTERS = 0.01
 # What a long-series drill reaches in its own diameters; from memory of ISO 340.
 _LONG_DRILL = 20.0
+# The mouth of a centre hole of form A in pilots; from memory of ISO 6411.
+_CENTRE_MOUTH = 2.12
 HOLES = frozenset({"drilled", "reamed", "bored", "tapped"})
 SINKS = {"counterbored": "counterbore", "spotfaced": "counterbore", "countersunk": "countersink"}
 
@@ -59,6 +61,9 @@ def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
     across = one.diameter or 0.0
     if one.kind in SINKS:
         yield _sink(work, one, where)
+        return
+    if one.kind == "centred":
+        yield _centred(work, one, where)
         return
     if across <= 0 or (work.is_wholly_left(one.name) and not where.is_together):
         return
@@ -111,6 +116,27 @@ def _start(work: Work, one: Located, where: Where) -> Act:
         tags=where.tags,
         meets=where.meets,
     )
+
+
+def _centred(work: Work, one: Located, where: Where) -> Act:
+    """A centre hole that stays in the part: its own drill makes pilot and cone in one go."""
+    size = work.mm(one.diameter or 0.0)
+    return work.act(
+        "centre",
+        f"{_many(one)}centre hole, form A, pilot ⌀{size}, to ⌀{work.mm(_mouth(one))} at the mouth",
+        machine=where.machine,
+        feature=one.name,
+        size=one.diameter or 0.0,
+        tool=f"{size} centre drill, form A",
+        end=where.end,
+        times=len(one.spots),
+        tags=where.tags,
+        meets=where.meets,
+    )
+
+
+def _mouth(one: Located) -> float:
+    return round(_CENTRE_MOUTH * (one.diameter or 0.0), 2)
 
 
 def _of(one: Located, noun: str) -> str:

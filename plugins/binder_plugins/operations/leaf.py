@@ -23,6 +23,7 @@ from binder.api import (
 from binder_plugins.operations.cautioned import cautioned
 from binder_plugins.operations.facts import Act, Route, SetUp
 from binder_plugins.operations.minutes import route_text, setup_minutes
+from binder_plugins.operations.room import PAGE, lines_of
 from binder_plugins.operations.sketch import sketch
 from binder_plugins.operations.told import minded, turns
 from binder_solid.facts import FormFact
@@ -58,15 +59,13 @@ def _blocks(route: Route, design: Design) -> Iterator[Block]:
 def operations(route: Route, design: Design) -> Table:
     """Ticked rows under a heading for each set-up, with its cautions and its grip."""
     form = design.facts.about(FormFact, route.subject)
-    return Table(
-        _COLUMNS,
-        tuple(_row(act) for setup in route.setups for act in setup.acts),
-        groups=tuple(
-            _group(setup, caution, route.count, form, design)
-            for setup, caution in cautioned(route, design)
-        ),
-        is_whole=True,
+    rows = tuple(_row(act) for setup in route.setups for act in setup.acts)
+    groups = tuple(
+        _group(setup, caution, route.count, form, design)
+        for setup, caution in cautioned(route, design)
     )
+    # What no page holds is not kept whole: its heading would be left alone at a foot.
+    return Table(_COLUMNS, rows, groups=groups, is_whole=lines_of(rows, groups) <= PAGE)
 
 
 def _group(setup: SetUp, caution: Text, count: int, form: FormFact | None, design: Design) -> Group:

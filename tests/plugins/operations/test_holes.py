@@ -55,3 +55,15 @@ def test_holes_in_both_ends_are_two_set_ups(route_of: RouteOf) -> None:
     found = [one for one in route_of(part).setups if any(a.act == "drill" for a in one.acts)]
     assert [one.datum for one in found] == ["left end up", "right end up"]
     assert all("2 ×" not in act.what for one in found for act in one.acts)
+
+
+def test_a_centre_that_stays_is_made_by_its_own_drill(route_of: RouteOf) -> None:
+    """Form A, ISO 6411: 2 mm at the pilot, 4.24 mm at the mouth (from memory); not drilled on."""
+    part = (
+        "{material: mild steel, turned: [{name: rod, diameter: 20 mm, length: 30 mm}],"
+        " features: {centre: {centred: 2 mm, on: right}}}"
+    )
+    acts = [one for one in route_of(part).acts if one.feature == "centre"]
+    assert [one.act for one in acts] == ["centre"]
+    assert "to ⌀4.24 mm at the mouth" in acts[0].what
+    assert acts[0].tool == "2 mm centre drill, form A"
