@@ -21,6 +21,7 @@ INCH = ROOT / "specs" / "workshops" / "inch.yaml"
 LACKING = {
     "dovetail-cutter-not-owned",
     "drill-not-owned",
+    "gear-cutter-not-owned",
     "gib-screws-have-no-room",
     "hardware-not-listed",
     "knurl-not-owned",

@@ -26,8 +26,10 @@ from binder.api import (
     Tick,
 )
 from binder_plugins.buildorder.closing import inside_of, joints_closed_in
+from binder_plugins.buildorder.led import led
 from binder_plugins.buildorder.piloting import piloted
 from binder_plugins.buildorder.riding import beside
+from binder_solid.stands_at import stands_at
 
 
 def assembly_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
@@ -82,8 +84,13 @@ def _steps(one: Assembly, design: Design) -> Iterator[Tick]:
             more = [lines.at((joint.kind,), joint.items)]
             if joint.entry.feel:
                 more.append((f"should feel: {joint.entry.feel}",))
-            said = _said_done(joint, design) + piloted(joint, design)
-            step = said + fact.step + beside(joint, one, design)
+            place = stands_at(joint, design) if fact.is_lasting else ""
+            if place:
+                more.append((f"place: {place}",))
+            if joint.entry.note:
+                more.append((f"note: {joint.entry.note}",))
+            step = _said_done(joint, design) + piloted(joint, design) + fact.step
+            step += beside(joint, one, design) + led(joint, one, design)
             words = step[0].upper() + step[1:]
             yield Tick(f"{one.name} {joint.name}", (words,), tuple(filter(None, more)))
 

@@ -67,6 +67,8 @@ def _holding(needed: set[str], insides: Insides) -> tuple[str, ...]:
 
 def _waits_for(joint: Joint, design: Design) -> Iterator[str]:
     """What is not in the joint, and must be there before it can be closed."""
+    over = getattr(joint.entry, "over", None)
+    yield from (str(one) for one in over) if isinstance(over, list) else ()
     if joint.kind == "hinged":
         for other in design.joints.values():
             if other.kind == "threaded" and set(other.items) & set(joint.items):

@@ -66,6 +66,7 @@ def binder_checks() -> Sequence[Check]:
         Check("screws do not locate", _locating),
         Check("threads begin within what is clamped", check_shanks),
         Check("no screw nips what turns", check_swivels),
+        Check("wood screws stand clear of edges", _in_timber),
     ]
 
 
@@ -88,6 +89,15 @@ def _locating(design: Design) -> Iterable[Diagnostic]:
     from binder_plugins.fasteners.locating import check_locating
 
     return check_locating(design)
+
+
+def _in_timber(design: Design) -> Iterable[Diagnostic]:
+    """Only a design with wood screws is looked over, since the tables are slow to read."""
+    if not any("wood screw" in one.what for one in design.facts.all(HardwareFact)):
+        return ()
+    from binder_plugins.fasteners.near_grain import check_near_grain
+
+    return check_near_grain(design)
 
 
 def _choose(design: Design) -> Contribution:

@@ -46,6 +46,16 @@ HOLE_NEAR_EDGE: Final = Code(
     "pattern: at the corners, 3 mm in   # with M3 screws",
     "Move the hole in, or use a smaller screw.",
 )
+SCREW_SPLITS_WOOD: Final = Code(
+    "screw-splits-wood",
+    Severity.WARNING,
+    "A wood screw that stands nearer than 2.5 diameters to an edge of the timber, or 5 to its end "
+    "along the grain, where the parts are put together.",
+    "It splits the timber as it goes in, pilot hole or not, and holds nothing after.",
+    "joints:\n  hanger on base: {screwed: [hanger.feet, base.right], ...}   # 12 mm apart, up an "
+    "edge of 18 mm",
+    "Bring the screws in, make the timber larger, or take a thinner screw.",
+)
 HOLES_TOO_CLOSE: Final = Code(
     "holes-too-close",
     Severity.WARNING,
@@ -143,6 +153,7 @@ HOLE_CODES: Final = (
     BOTH_TAPPED,
     NOTHING_TO_SCREW_INTO,
     HOLE_NEAR_EDGE,
+    SCREW_SPLITS_WOOD,
     HOLES_TOO_CLOSE,
     HEADS_OVERLAP,
     LAND_THIN,

@@ -112,5 +112,6 @@ def binder_pages() -> Sequence[Page]:
         Page("operations", late(f"{_HERE}.leaf", "operation_pages")),
         Page("work on parts together", late(f"{_HERE}.together_pages", "together_pages")),
         Page("evenings", late(f"{_HERE}.evening_pages", "evening_pages")),
+        Page("tools wanted", late(f"{_HERE}.wanted_page", "wanted_pages")),
         Page("holding up", late(f"{_HERE}.holding_page", "holding_pages")),
     ]

@@ -22,6 +22,7 @@ from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, thro
 from binder_plugins.operations.mouths import Shoulder
 from binder_plugins.operations.plain import at_bench
 from binder_plugins.operations.teeth import tooth_setups
+from binder_plugins.operations.thin_saws import slit_tool
 from binder_plugins.operations.turning import Turning, breaking_in
 from binder_plugins.operations.words import holding_min
 
@@ -207,9 +208,7 @@ def _slits(turning: Turning, number: int) -> Iterator[SetUp]:
             "slit",
             one.note,
             feature=one.name,
-            tool="hacksaw, two blades side by side"
-            if (one.width or one.diameter or 0) > 1.2
-            else "hacksaw",
+            tool=slit_tool(turning.work, one.width or one.diameter or 0.0),
             meets=tuple(t.name for t in turning.form.located if t.kind == "screwed"),
         )
         for one in found

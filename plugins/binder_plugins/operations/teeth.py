@@ -11,10 +11,9 @@ from binder_plugins.operations.bench import bench_vice, divider, mill_for, vice_
 from binder_plugins.operations.dividing import divides
 from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
 from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.form_cutters import form_cutter_name
 from binder_plugins.operations.words import holding_min
 from binder_solid.wheels import RATCHET_HAND
-from binder_trade.explained import NotDefined
-from binder_trade.gears import form_cutter
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -95,17 +94,10 @@ def _involute(work: Work, kind: str, entry: object, count: int) -> Toothing:
     if getattr(entry, "internal", False):
         kind, tool = "internal", f"planing tool ground to the space, {said}"
     else:
-        tool = _form_cutter(said, 1000 if kind == "rack" else count, is_inch=bool(dp))
+        seen = 1000 if kind == "rack" else count
+        tool = form_cutter_name(work, said, size, seen, is_inch=bool(dp))
     depth = _WHOLE_DEPTH * size
     return Toothing(kind, count, depth, f"teeth, {said}", tool, _CUTTER_MM)
-
-
-def _form_cutter(said: str, count: int, *, is_inch: bool) -> str:
-    try:
-        found = form_cutter(count, "DP" if is_inch else "module")
-    except NotDefined:
-        return f"fly cutter ground to the tooth, {said}"
-    return f"gear cutter {said}, no. {found.number} ({found.range_name})"
 
 
 def tooth_setups(turning: Turning, number: int) -> Iterator[SetUp]:

@@ -14,15 +14,19 @@ from binder.api import (
     Place,
     Section,
     Strong,
+    Text,
     TogetherFact,
 )
 from binder_plugins.operations.facts import Route, leaf_id
+from binder_plugins.operations.joined import JOINED
 from binder_plugins.operations.leaf import operations
 from binder_plugins.operations.minutes import route_text
+from binder_solid.stands_at import stands_at
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+_FIXED = JOINED.keys()
 _WORDS = (
     "What is pressed, bonded, soldered, drilled through both or finished in line, in the places "
     "that the build order gives it. The leaves of the parts leave it for here."
@@ -54,9 +58,23 @@ def _in_order(design: Design) -> list[TogetherFact]:
 
 def _leaf(fact: TogetherFact, route: Route, design: Design) -> Section:
     blocks: list[Block] = [Paragraph(tuple(_head(fact, route, design)))]
+    blocks += [Paragraph(text) for text in _told(fact, design)]
     blocks.append(operations(route, design))
     title = route.title[0].upper() + route.title[1:]
     return Section(leaf_id(fact.subject), title, Place.TOGETHER, tuple(blocks), starts_page=False)
+
+
+def _told(fact: TogetherFact, design: Design) -> Iterator[Text]:
+    """Where the one stands on the other once it is fixed, and what the maker notes of the joint."""
+    for name in fact.joints:
+        joint = design.joints.get(name)
+        if joint is None:
+            continue
+        place = stands_at(joint, design) if joint.kind in _FIXED else ""
+        if place:
+            yield Strong("Place: "), f"{place}."
+        if joint.entry.note:
+            yield Strong("Note: "), f"{joint.entry.note}."
 
 
 def _head(fact: TogetherFact, route: Route, design: Design) -> Iterator[Strong | str | Link]:

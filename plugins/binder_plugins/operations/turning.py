@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -34,6 +35,8 @@ _BACK_MM = 0.5
 _DIE_PITCHES = 3.0
 _FACED_MM = 2.0
 _BY_HAND = "by hand"
+# Above this a back edge is broken before the piece is off; common practice, no source.
+_EDGED_MM = 4.0
 # How much of an end its centre may take; common practice, no source.
 _MOUTH = 0.6
 
@@ -188,6 +191,8 @@ class Turning:
         before = step.start if end == "left" else self.length - step.end
         if one.kind == "screwed":
             return before + min(one.length or whole, whole)
+        if one.kind == "knurled":
+            return before + whole
         return before + (whole / 2 if len(one.spots) == 1 else 3.0)
 
     def is_first(self, one: Located) -> bool:
@@ -289,10 +294,9 @@ class Turning:
             return
         name = f"parting tool {self.work.mm(self._parting())}"
         over = self.work.mm(self.length + _BACK_MM)
-        drawn = "" if self._is_out() else "draw the bar out, "
         parting = self.work.act(
             "part-off",
-            f"{drawn}part off {over} long",
+            f"part off {over} long",
             machine=self.lathe,
             tool=name,
             size=across,
@@ -301,15 +305,23 @@ class Turning:
         if parting.speed == _BY_HAND:
             yield self._sawn_off(across)
             return
-        if across > 4:
-            yield self.work.act(
-                "nick",
-                "break the back edge with the parting tool",
-                machine=self.lathe,
-                feature="back edge",
-                size=across,
-            )
-        yield parting
+        nick = self.work.act(
+            "nick",
+            "break the back edge with the parting tool",
+            machine=self.lathe,
+            feature="back edge",
+            size=across,
+        )
+        first, *others = [nick, parting] if across > _EDGED_MM else [parting]
+        yield self._drawn_out(first)
+        yield from others
+
+    def _drawn_out(self, act: Act) -> Act:
+        """The first act at the back end, which may lie in the jaws until the bar is drawn out."""
+        if self._is_out():
+            return act
+        long = self.work.mm(math.ceil(self.length + self._parting() + CLEAR_MM))
+        return replace(act, what=f"draw the bar out to {long} and grip it again, {act.what}")
 
     def _sawn_off(self, across: float) -> Act:
         """Where no parting tool reaches, or no speed is slow enough for one."""

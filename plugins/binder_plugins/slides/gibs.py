@@ -18,6 +18,7 @@ from binder.api import (
     MaterialFact,
     Misread,
     NumberOff,
+    ThreadFact,
     exact,
     read_thread,
     shown_length,
@@ -53,7 +54,7 @@ class Setting:
 def set_gibs(facts: list[SlideFact], design: Design) -> Contribution:
     """The strip and the screws of each gib as bought items, and the holes on the slot's leaf."""
     bought: list[Bought] = []
-    told: list[HardwareFact | NumberOff | HalfFact | AsideFact] = []
+    told: list[HardwareFact | NumberOff | HalfFact | AsideFact | ThreadFact] = []
     findings: list[Diagnostic] = []
     for fact in facts:
         gib = gib_of(fact)
@@ -65,7 +66,7 @@ def set_gibs(facts: list[SlideFact], design: Design) -> Contribution:
             told += [NumberOff(item.name, count), _hardware(fact, item, count)]
         if setting is not None:
             half = _holes(fact, setting, design.units)
-            told += [half, _aside(fact, setting, half)]
+            told += [half, _aside(fact, setting, half), _threads(fact, setting)]
         elif fact.female.is_made:
             findings.append(_no_room(fact, design))
     return Contribution(facts=told, bought=bought, findings=findings)
@@ -202,6 +203,26 @@ def _aside(fact: SlideFact, setting: Setting, half: HalfFact) -> AsideFact:
         tuple(setting.gib.screws_mm),
         _below(fact),
         half.how,
+    )
+
+
+def _threads(fact: SlideFact, setting: Setting) -> ThreadFact:
+    """The holes of the gib's screws among the tapped holes of the model."""
+    item, thread, chosen = fact.female.end.item, setting.thread, setting.drill
+    return ThreadFact(
+        subject=f"{item}.gib_screws",
+        item=item,
+        place="gib_screws",
+        designation=thread.designation,
+        is_internal=True,
+        major=thread.major_mm,
+        effective=thread.effective_mm,
+        pitch=thread.pitch_mm,
+        drill=chosen.drill.name,
+        drill_mm=chosen.drill.mm,
+        percent=chosen.percent.basis,
+        count=len(setting.gib.screws_mm),
+        note="through into the slot",
     )
 
 

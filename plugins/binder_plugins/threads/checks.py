@@ -10,6 +10,7 @@ from binder_plugins.threads import codes
 from binder_plugins.threads.check_crossing import check_crossing
 from binder_plugins.threads.check_holes import check_holes
 from binder_plugins.threads.check_joints import check_joints
+from binder_plugins.threads.check_mouths import check_mouths
 from binder_plugins.threads.check_outsides import check_outsides
 from binder_plugins.threads.check_tools import check_tools
 from binder_plugins.threads.found import (
@@ -36,6 +37,7 @@ def check_threads(design: Design) -> Iterator[Diagnostic]:
         check_tools(found, shop, design),
         check_holes(found, shop, design),
         check_crossing(found, design),
+        check_mouths(found, design),
         check_outsides(found, design),
         check_joints(found, design),
     )

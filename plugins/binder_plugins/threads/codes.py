@@ -135,6 +135,15 @@ THREAD_WALL_TOO_THIN = Code(
     "features:\n  hole: {tapped: M6, on: boss}   # in a boss of 8 mm",
     "Take a smaller or finer thread, or a bigger boss.",
 )
+THREAD_MOUTH_ROUNDED = Code(
+    "thread-mouth-rounded-off",
+    Severity.WARNING,
+    "A rounded or chamfered edge that reaches into the mouth of a thread in the same end.",
+    "The first threads are gone, the tap starts askew on the slope, and nothing seats there.",
+    "turned: [{name: ball, diameter: 7 mm, length: 8 mm}]\nfeatures:\n"
+    "  thread: {tapped: M3, on: ball, depth: 5 mm}\n  round: {rounded: 2.5 mm, on: ball}",
+    "Round it less, or leave a flat as wide as the thread.",
+)
 THREAD_TO_SHOULDER = Code(
     "thread-to-shoulder",
     Severity.ERROR,
@@ -198,6 +207,7 @@ CODES = (
     DRILL_POINT_BREAKS_THROUGH,
     TAP_BOTTOMS,
     THREAD_WALL_TOO_THIN,
+    THREAD_MOUTH_ROUNDED,
     THREAD_TO_SHOULDER,
     THREAD_OFF_SIZE,
     SLIT_BEFORE_THREAD,

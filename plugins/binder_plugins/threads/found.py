@@ -31,13 +31,16 @@ from binder_trade.threads import NotMade, Thread, from_name
 KINDS = ("tapped", "screwed")
 JOINTS = ("threaded", "leads")
 _MOST_DIAMETERS = 8
+_OPEN = Fraction(1, 20)
+_BORES = ("bored", "drilled", "reamed")
 
 
 @dataclass(frozen=True, slots=True)
 class Found:
     """A thread of the model: its feature, its sizes, and the step or face that it stands on.
 
-    `at` is where its designation was written, `count` how many one item has.
+    `at` is where its designation was written, `count` how many one item has, `wall` the metal
+    in mm that a hole across turned work finds before it comes into a bore.
     """
 
     feature: Feature
@@ -46,6 +49,7 @@ class Found:
     place: PlaceFact | None
     at: Span
     count: int
+    wall: Fraction | None = None
 
     @property
     def subject(self) -> str:
@@ -79,11 +83,19 @@ class Found:
     @property
     def _way(self) -> Fraction | None:
         """The metal along the hole, what is written of it before what is known of its face."""
+        if self._opens:
+            return self.depth
         if self.place is not None and self.place.thickness is not None:
             return self.place.thickness
         if self.surface is None:
             return None
         return _beside_axis(self.feature, self.surface) or self.surface.thickness
+
+    @property
+    def _opens(self) -> bool:
+        """Whether it comes out in the bore, as the hole for a grub screw does."""
+        depth = self.depth
+        return self.wall is not None and depth is not None and depth >= self.wall - _OPEN
 
     @property
     def is_blind(self) -> bool:
@@ -158,14 +170,35 @@ def found_at(feature: Feature, design: Design) -> Found | None:
     entry = feature.entry
     surface = str(getattr(entry, "across", None) or getattr(entry, "on", None) or "top")
     about = design.facts.about
+    found = about(PlaceFact, f"{feature.owner}.{surface}")
     return Found(
         feature,
         thread,
-        about(PlaceFact, f"{feature.owner}.{surface}"),
+        found,
         about(PlaceFact, f"{feature.owner}.{feature.name}"),
         written_at(feature, design),
         _count(feature, design),
+        _wall(feature, found, design),
     )
+
+
+def _wall(feature: Feature, surface: PlaceFact | None, design: Design) -> Fraction | None:
+    """The metal in mm between the side of turned work and a bore right through it."""
+    part = design.parts.get(feature.owner)
+    across = surface.diameter if surface is not None else None
+    if part is None or across is None or not getattr(feature.entry, "across", None):
+        return None
+    places = (
+        design.facts.about(PlaceFact, f"{part.name}.{one.name}")
+        for one in part.features
+        if one.kind in _BORES and not getattr(one.entry, "pattern", None)
+    )
+    bores = [
+        one.diameter
+        for one in places
+        if one is not None and one.is_through and not one.across and one.diameter is not None
+    ]
+    return (across - max(bores)) / 2 if bores else None
 
 
 def named_in(feature: Feature) -> ThreadName | None:

@@ -48,7 +48,7 @@ def _head(design: Design) -> Iterator[Block]:
     entry = design.workshop.entry
     pairs = {"Workshop": entry.name, "Tools mostly in": entry.units, "An evening": entry.evening}
     yield Paragraph((INTRO,))
-    yield _facts({**pairs, "Note": entry.note})
+    yield _facts({**pairs, "Times are those usual, times": entry.pace, "Note": entry.note})
 
 
 def _machines(design: Design) -> Iterator[Block]:

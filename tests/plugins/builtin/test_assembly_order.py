@@ -46,6 +46,35 @@ def _steps(design: Design, assembly: str) -> dict[str, str]:
     return {tick.key.removeprefix(f"{assembly} "): text_of(tick.text) for tick in ticks.checks}
 
 
+def _besides(design: Design, assembly: str) -> dict[str, str]:
+    """What stands below each step."""
+    (whole,) = assembly_pages(design, ())
+    (sheet,) = (one for one in whole.sections if one.id == f"assembly-{assembly}")
+    (ticks,) = (block for block in sheet.blocks if isinstance(block, Checklist))
+    return {
+        tick.key.removeprefix(f"{assembly} "): " ".join(text_of(text) for text in tick.detail)
+        for tick in ticks.checks
+    }
+
+
+def test_a_rope_is_reeved_at_its_step(models: dict[str, Design]) -> None:
+    step = _steps(models["wharf-crane"], "crane")["rope"]
+    assert "over the head sheave, round the block sheave" in step
+    assert "make its other end fast to the jib cross bar" in step
+    assert "the hook block hangs in it" in step
+    assert "jib with its sheave hangs" not in step  # a pin holds the jib
+
+
+def test_a_step_says_what_the_maker_notes_of_its_joint(models: dict[str, Design]) -> None:
+    besides = _besides(models["wharf-crane"], "winch")
+    assert "thread-locking compound" in besides["arm on crank shaft"]
+
+
+def test_a_step_says_where_what_is_bonded_stands(models: dict[str, Design]) -> None:
+    """The pinion between cheeks 24 apart: the place is told along the crank shaft."""
+    assert "off the" in _besides(models["wharf-crane"], "winch")["pinion on crank"]
+
+
 @pytest.mark.parametrize(
     ("model", "assembly", "earlier", "later"),
     [

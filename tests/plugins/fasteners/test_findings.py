@@ -42,6 +42,22 @@ def lid(rest: str, parts: str = PARTS, ends: str = "lid.underside, box.top") -> 
     return spec(f"a: {{screwed: [{ends}], {rest}}}", parts)
 
 
+def _on_edge(thick: int, screw: str) -> str:
+    """A batten up the edge of a board by two screws, 12 mm apart."""
+    more = (
+        "  plank: {material: oak,"
+        f" board: {{length: 200 mm, width: 120 mm, thickness: {thick} mm}}}}\n"
+        "  batten: {material: brass, block: {length: 60 mm, width: 12 mm, height: 12 mm}, features:"
+        " {feet: {drilled: to suit, on: underside, depth: through, off: 2, pattern: 12 mm apart,"
+        f" at: {thick // 2} mm from left}}}}}}\n"
+    )
+    joint = (
+        f"a: {{screwed: [batten.feet, plank.right], fastener: {screw}, places: [60 mm from front]}}"
+    )
+    stood = "stands: plank\npositions: {batten: {turned: 180 deg}}\n"
+    return f"{spec(joint, PARTS + more)}{stood}"
+
+
 STRIP = (
     f"{PARTS}  strip:"
     " {material: brass, plate: {length: 40 mm, width: 30 mm, thickness: 6 mm}}\n"
@@ -246,6 +262,12 @@ CASES = {
         lid('fastener: M3 cap screw, pattern: "at the corners, 4 mm in"',
             ends="⟪lid.underside⟫, box.top"),
         lid('fastener: M3 cap screw, pattern: "at the corners, 5 mm in"'),
+    ),
+    # No. 6 is 3.5 mm, 2.5 of it 8.76. In the middle of 18 mm two screws 12 mm apart are 3 mm from
+    # the edges, of 30 mm 9 mm. 2.5 diameters from an edge: the American NDS, from memory.
+    "screw-splits-wood": (
+        _on_edge(18, '⟪"no. 6 brass wood screw, round head"⟫'),
+        _on_edge(30, '"no. 6 brass wood screw, round head"'),
     ),
     "holes-too-close": (
         lid('fastener: M3 cap screw, pattern: "2 off, 8 mm apart"',

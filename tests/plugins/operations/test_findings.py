@@ -143,6 +143,15 @@ CASES: dict[str, tuple[str, str]] = {
         ),
         "",
     ),
+    "gear-cutter-not-owned": (
+        part(
+            "material: brass, stock: 3 mm plate,"
+            " gear: ⟪{module: 0.5 mm, teeth: 54, width: 3 mm}⟫,"
+            " features: {bore: {reamed: 4 mm, depth: through}}",
+            place="part",
+        ),
+        without("machines/others/grinder"),
+    ),
     "knurl-bends-it": (
         part(
             "material: mild steel, stock: 3 mm drawn rod,"

@@ -10,7 +10,7 @@ import re
 import pytest
 
 from binder_plugins.operations.facts import Act, Route
-from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
+from tests.plugins.operations.conftest import HEAD, Plan, RouteOf, without
 
 POINTED = (
     "{material: mild steel, stock: 4 mm drawn rod, turned: [{name: point, taper: 1 mm to 4 mm,"
@@ -43,6 +43,54 @@ def test_a_pointed_screw_is_threaded_from_the_bar_before_its_point(route_of: Rou
     assert after[0] == "the bar"
     assert all("split tapped ring" in on for on in after[1:])
     assert len(after) == 3
+
+
+@pytest.mark.parametrize(
+    ("saws", "width", "tool"),
+    [
+        # A blade wider than the slot makes it as wide as itself: a hacksaw of 1 mm none of 0.8.
+        (None, "0.8 mm", "piercing saw, opened to 0.8 mm"),
+        (None, "1 mm", "hacksaw"),
+        (None, "1.5 mm", "hacksaw, opened to 1.5 mm with a thin file"),
+        (None, "2 mm", "hacksaw, two blades side by side"),
+        ("{hacksaw: {kerf: 1 mm, cuts: [bars], by_hand: 'true'}}", "0.8 mm", "0.8 mm slotting"),
+    ],
+)
+def test_a_slot_is_sawn_by_a_saw_that_goes_in_it(
+    saws: str | None, width: str, tool: str, route_of: RouteOf
+) -> None:
+    shop = without(machines__saws=saws) if saws else ""
+    route = route_of(POINTED.replace("slotted: 0.8 mm", f"slotted: {width}"), workshop=shop)
+    assert act_of(route, "slit", "slot").tool.startswith(tool)
+
+
+KNURLED = (
+    "{material: mild steel, stock: 8 mm drawn rod, turned: [{name: head, diameter: 8 mm, length: "
+    "5 mm}, {name: rod, diameter: 4 mm, length: 40 mm}], features: {grip: {knurled: 1 mm, on: head}"
+    "}}"
+)
+LONG = (
+    "{material: mild steel, stock: 8 mm drawn rod, turned: [{name: head, diameter: 8 mm, length: "
+    "12 mm}, {name: rod, diameter: 4 mm, length: 30 mm}]}"
+)
+
+
+def test_a_knurl_at_the_jaws_stands_clear_of_them(route_of: RouteOf) -> None:
+    """The knurl is 40 to 45 mm from the free end: the wheels must not meet the jaws."""
+    route = route_of(KNURLED)
+    (setup,) = (one for one in route.setups if any(act.act == "knurl" for act in one.acts))
+    assert setup.grip.stand_out > 45
+
+
+def test_the_bar_is_drawn_out_before_its_back_edge_is_broken(route_of: RouteOf) -> None:
+    """The back edge is 42 mm from the free end, and less than that is out of the jaws."""
+    route = route_of(LONG)
+    (setup,) = (one for one in route.setups if any(act.act == "nick" for act in one.acts))
+    assert setup.grip.stand_out < 42
+    nick, parting = (act_of(route, name, "") for name in ("nick", "part-off"))
+    assert "draw the bar out" in nick.what
+    assert "draw" not in parting.what
+    assert place(route, "nick") < place(route, "part-off")
 
 
 @pytest.mark.parametrize("end", ["left", "right"])

@@ -4,8 +4,11 @@ from __future__ import annotations
 
 import pytest
 
+from binder.api import Table
+from binder.pages import text_of
 from binder_plugins.operations.facts import Act, Route
-from tests.plugins.operations.conftest import RouteOf, without
+from binder_plugins.operations.wanted_page import wanted_pages
+from tests.plugins.operations.conftest import HEAD, Plan, RouteOf, without
 
 BORE = "features: {bore: {reamed: 4 mm, depth: through}}"
 GEAR = f"{{material: brass, stock: 3 mm plate, gear: {{module: 0.5 mm, teeth: 54, width: 3 mm}}, {BORE}}}"  # noqa: E501
@@ -59,6 +62,30 @@ def test_a_gear_is_divided_on_a_mandrel_after_its_outside(route_of: RouteOf) -> 
     assert "(35 to 54)" in act.tool
     turned = next(n for n, a in enumerate(route.acts) if a.act == "turn")
     assert turned < route.acts.index(act)
+
+
+OWNED = "{gear_cutters: [{module: 0.5 mm, pressure_angle: 20 deg, numbers: [6]}]}"
+
+
+def test_a_cutter_that_is_not_owned_is_told_and_a_fly_cutter_ground(route_of: RouteOf) -> None:
+    """54 teeth want no. 6 of the module set (any handbook); of a fly cutter common practice."""
+    assert teeth(route_of(GEAR, workshop=without(cutters=OWNED))).tool.startswith("gear cutter")
+    lacking = teeth(route_of(GEAR)).tool
+    assert lacking.startswith("fly cutter ground")
+    assert lacking.endswith("no. 6 (35 to 54), not owned")
+    none = teeth(route_of(GEAR, workshop=without("machines/others/grinder"))).tool
+    assert none.startswith("gear cutter")
+    assert none.endswith("not owned")
+
+
+def test_tools_that_are_not_owned_are_listed_to_buy_or_borrow(plan: Plan) -> None:
+    design = plan(f"{HEAD}  part: {GEAR}\n").design
+    assert design is not None
+    (section,) = wanted_pages(design, ())
+    (table,) = (block for block in section.blocks if isinstance(block, Table))
+    ((tool, uses),) = [tuple(text_of(cell) for cell in row) for row in table.rows]
+    assert "no. 6" in tool
+    assert uses == "part, teeth"
 
 
 def test_a_pinion_without_a_bore_is_held_by_its_shank(route_of: RouteOf) -> None:

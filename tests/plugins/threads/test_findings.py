@@ -44,8 +44,18 @@ TURNING = (
 )
 TIP = "{screwed: M6, on: spigot, length: 12 mm}"
 
+KNOB = (
+    "  knob: {material: brass, stock: 8 mm round bar, turned: [{name: ball, diameter: 8 mm,"
+    " length: 9 mm}], features: {hole: {tapped: M3, on: ball, depth: 5 mm}, %s}}\n"
+)
+
 # Each with its mark, and the same spec put right.
 CASES = {
+    # 8 - 2 x 3 = 2 mm of the end is left, and the thread is 3 mm wide; 8 - 2 x 2 = 4.
+    "thread-mouth-rounded-off": (
+        HEAD + KNOB % "⟪edge⟫: {rounded: 3 mm, on: ball}",
+        HEAD + KNOB % "edge: {rounded: 2 mm, on: ball}",
+    ),
     "thread-not-made": (
         fork("hole: {tapped: ⟪M6 x 3⟫, on: top, depth: through}"),
         fork("hole: {tapped: M6 x 0.75, on: top, depth: through}"),

@@ -70,6 +70,24 @@ def test_a_tapped_hole_by_hand_reckoning(design: Design) -> None:
     assert (pin.count, pin.major, pin.pitch) == (2, 3.0, 0.5)
 
 
+def test_a_hole_for_a_grub_screw_goes_through_into_the_bore(compile_text: Compile) -> None:
+    """The wall of a boss of 18 mm on 6 mm is 6 mm: the leaf drills so far and comes out there."""
+    hub = (
+        "format: 1\nmodel: {title: Trial, issue: A, units: mm}\nparts:\n"
+        "  hub: {material: brass, stock: 18 mm round bar, turned: [{name: boss, diameter: 18 mm,"
+        " length: 12 mm}], features: {bore: {reamed: 6 mm, on: boss, depth: through},"
+        " grub: {tapped: M3, across: boss, depth: %s mm}}}\n"
+    )
+
+    def grub(depth: str) -> ThreadFact:
+        found = compile_text(hub % depth).design
+        assert found is not None
+        return fact(found, "hub.grub")
+
+    assert (grub("6").full_depth, grub("6").drill_depth) == (None, None)
+    assert grub("4").full_depth == 4
+
+
 def test_a_joint_settles_both_halves_and_tells_the_next(design: Design) -> None:
     for subject in ("rod.tip", "fork.hole", "nut.rod_in_nut"):
         assert fact(design, subject).designation == "M4"

@@ -26,7 +26,7 @@ SLOT_CUTTER_NOT_OWNED = Code(
     "slot-cutter-not-owned",
     W,
     "A milled slot, keyway or pocket narrower than the smallest cutter that may plunge, and than "
-    "every slitting saw.",
+    "every slitting saw; or a slot sawn by hand narrower than the kerf of every hand saw.",
     "A wider cutter cannot be made narrower, and a file does not reach the bottom.",
     "features:\n  slot: {slotted: 1.5 mm, on: top, depth: 3 mm}   # slot drills from 2 mm",
     "Make it as wide as an owned cutter, or put the cutter on the shopping list.",
@@ -38,6 +38,16 @@ KNURL_NOT_OWNED = Code(
     "The wheels at hand roll what they are; the grip does not match its picture.",
     "features:\n  grip: {knurled: 0.5 mm, on: head}   # wheels of 1 mm",
     "Take the pitch and pattern of owned wheels, or put the wheels on the shopping list.",
+)
+GEAR_CUTTER_NOT_OWNED = Code(
+    "gear-cutter-not-owned",
+    W,
+    "Teeth whose cutter, by pitch and by number in its set, is not in this workshop, nor a grinder "
+    "on which a fly cutter could be ground to the space.",
+    "It is ordered by post and dear for its size: the blank waits on its mandrel for it.",
+    "parts:\n  wheel: {gear: {module: 0.5 mm, teeth: 54, width: 3 mm}}   # wants no. 6",
+    "Buy or borrow the cutter, and tell it under `gear_cutters:` in the workshop file; or tell a "
+    "grinder under `others:`.",
 )
 DRILL_TURNS_TOO_SLOWLY = Code(
     "drill-turns-too-slowly",
@@ -54,5 +64,6 @@ TOOL_CODES = (
     REAMER_WITHOUT_DRILL,
     SLOT_CUTTER_NOT_OWNED,
     KNURL_NOT_OWNED,
+    GEAR_CUTTER_NOT_OWNED,
     DRILL_TURNS_TOO_SLOWLY,
 )

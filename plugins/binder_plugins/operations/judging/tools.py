@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import Design, Diagnostic, exact, shown_length
 from binder_plugins.operations.facts import Act, Route
+from binder_plugins.operations.form_cutters import has_grinder
 from binder_plugins.operations.hole_tools import NOT_OWNED
 from binder_plugins.operations.judging import tool_codes
 from binder_solid.facts import FormFact, Located
@@ -27,6 +28,8 @@ def check_tools(design: Design) -> Iterator[Diagnostic]:
         kinds = {one.name: one for one in form.located} if form is not None else {}
         for act in route.acts:
             yield from _drill(act, route, kinds.get(act.feature), design)
+            yield from _form_cutter(act, route, design)
+            yield from _saw(act, route)
         milled = {act.feature for one in route.setups if one.place == "mill" for act in one.acts}
         for located in kinds.values():
             if located.name in milled:
@@ -63,6 +66,30 @@ def _next_drills(size: float, design: Design) -> str:
     over = [one for one in drills if float(one.mm) > size]
     near = [one.name for one in (*under[-1:], *over[:1])]
     return f"nearest owned: {' and '.join(near)}" if near else "no drill is owned at all"
+
+
+def _form_cutter(act: Act, route: Route, design: Design) -> Iterator[Diagnostic]:
+    if has_grinder(design.workshop):
+        return
+    if act.act == "cut-teeth" and act.tool.endswith(NOT_OWNED):
+        document = design.spec.resolved.document
+        shapes = (document.span(("parts", route.subject, kind)) for kind in ("gear", "rack"))
+        written = (at for at in shapes if at != route.at)
+        yield tool_codes.GEAR_CUTTER_NOT_OWNED.at(
+            act.at if act.at != route.at else next(written, act.at),
+            f"the teeth of '{route.subject}' want a {act.tool.removesuffix(f', {NOT_OWNED}')}, "
+            f"which is {NOT_OWNED}",
+            help="buy or borrow it, or tell a grinder for a fly cutter under `others:`",
+        )
+
+
+def _saw(act: Act, route: Route) -> Iterator[Diagnostic]:
+    if act.act == "slit" and act.tool.endswith(NOT_OWNED):
+        yield tool_codes.SLOT_CUTTER_NOT_OWNED.at(
+            act.at,
+            f"'{act.feature}' of '{route.subject}' is narrower than every hand saw here cuts",
+            help="make it as wide as an owned saw cuts, or buy a slotting file",
+        )
 
 
 def _slot(one: Located, design: Design) -> Iterator[Diagnostic]:

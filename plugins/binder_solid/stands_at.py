@@ -1,0 +1,118 @@
+"""Parts that are fixed for good, to where one stands on the other, and which way round."""
+
+from __future__ import annotations
+
+import math
+from typing import TYPE_CHECKING
+
+from binder.api import exact, shown_length
+from binder_solid.facts import FormFact
+from binder_solid.placed import PlacedFact
+from binder_solid.space import cross, dot, frame_y, length, minus, placed, plus
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from binder.api import Design, Joint
+    from binder_solid.forms import Vector
+
+_NEAR = 1e-3
+_SAME_DEG = 0.05
+_CUT = {
+    "drilled": "hole",
+    "reamed": "hole",
+    "tapped": "hole",
+    "flatted": "flat",
+    "slotted": "slot",
+    "keywayed": "keyway",
+}
+
+
+def stands_at(joint: Joint, design: Design) -> str:
+    """`the block from 38 mm to 56 mm off the left-hand end of the post, ...`; '' where not known.
+
+    Told on the turned part of the two, on the longer where both are turned. Where the other is
+    not round and the turned one has a cut across, the turn about the axis is told as well.
+    """
+    pair = _pair(joint, design)
+    if pair is None:
+        return ""
+    rod, other = pair
+    along = [dot(minus(corner, rod.frame.origin), rod.frame.x) for corner in _corners(other)]
+    whole = rod.corners[1][0]
+    low, high, end = min(along), max(along), "left"
+    if low + high > whole:
+        low, high, end = whole - high, whole - low, "right"
+    said = f"{_title(other.item, design)} from {_mm(low, design)} to {_mm(high, design)} off "
+    said += f"the {end}-hand end of {_title(rod.item, design)}"
+    turn = next(_turns(rod, other, design), "")
+    return f"{said}{f', {turn}' if turn else ''}"
+
+
+def _pair(joint: Joint, design: Design) -> tuple[PlacedFact, PlacedFact] | None:
+    """The copies that are fixed to one another: of all those that stand nearest, the rod first."""
+    rods, others = (
+        [one for one in design.facts.all(PlacedFact) if one.item == item]
+        for item in sorted(joint.items[:2], key=lambda name: _rank(name, design))
+    )
+    if not rods or not others or not _rank(rods[0].item, design)[1]:
+        return None
+    pairs = [(one, other) for one in rods for other in others if one is not other]
+    return min(pairs, key=lambda two: length(minus(_middle(two[0]), _middle(two[1]))), default=None)
+
+
+def _rank(name: str, design: Design) -> tuple[float, bool]:
+    """The longest turned part comes first."""
+    form = design.facts.about(FormFact, name)
+    is_turned = form is not None and bool(form.stretches)
+    return (-form.size[0] if form is not None and is_turned else 0.0, is_turned)
+
+
+def _corners(one: PlacedFact) -> Iterator[Vector]:
+    (a, b, c), (d, e, f) = one.corners
+    for x in (a, d):
+        for y in (b, e):
+            for z in (c, f):
+                yield placed((x, y, z), one.frame)
+
+
+def _middle(one: PlacedFact) -> Vector:
+    (a, b, c), (d, e, f) = one.corners
+    return placed(((a + d) / 2, (b + e) / 2, (c + f) / 2), one.frame)
+
+
+def _turns(rod: PlacedFact, other: PlacedFact, design: Design) -> Iterator[str]:
+    """How a face of the other lies to a cut across the rod, by the least angle first."""
+    form, mine = (design.facts.about(FormFact, one.item) for one in (other, rod))
+    if form is None or form.stretches or mine is None:
+        return
+    axes = {"right": other.frame.x, "back": frame_y(other.frame), "top": other.frame.z}
+    faces = {name: axis for name, axis in axes.items() if abs(dot(axis, rod.frame.x)) < _NEAR}
+    for cut in mine.located:
+        if cut.face == "across" and cut.kind in _CUT:
+            way = minus(placed(cut.frame.z, rod.frame), rod.frame.origin)
+            found = [(_angle(way, axis, rod.frame.x), name) for name, axis in faces.items()]
+            for angle, name in sorted(found, key=lambda one: abs(one[0])):
+                yield _turn(name, angle, f"{cut.name.replace('_', ' ')} {_CUT[cut.kind]}")
+
+
+def _angle(one: Vector, other: Vector, axis: Vector) -> float:
+    """From one direction to the line of another about an axis, in degrees, -90 to 90."""
+    flat = plus(one, axis, -dot(one, axis))
+    found = math.degrees(math.atan2(dot(cross(flat, other), axis), dot(flat, other)))
+    return (found + 90.0) % 180.0 - 90.0
+
+
+def _turn(face: str, angle: float, cut: str) -> str:
+    if abs(angle) < _SAME_DEG:
+        return f"its {face} face square to the {cut}"
+    return f"its {face} face turned {abs(angle):.3g}° from square to the {cut}"
+
+
+def _title(name: str, design: Design) -> str:
+    item = design.item(name)
+    return f"the {item.title if item is not None else name}"
+
+
+def _mm(mm: float, design: Design) -> str:
+    return shown_length(exact(round(mm, 2) + 0.0), design.units)
