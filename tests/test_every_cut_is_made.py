@@ -27,7 +27,10 @@ def design_of(name: str, host: Host) -> Design:
 def places_worked(design: Design) -> Iterator[str]:
     """`item.place` of all that is cut: by a part's own acts, or in work on parts together."""
     for route in design.facts.all(Route):
-        yield from (f"{route.subject}.{act.feature.partition(',')[0]}" for act in route.acts)
+        for act in route.acts:
+            yield f"{route.subject}.{act.feature.partition(',')[0]}"
+            # One countersink makes the mouths of all holes that it is said to meet.
+            yield from (f"{route.subject}.{one}" for one in act.meets if act.act == "countersink")
     for fact in design.facts.all(TogetherFact):
         yield from fact.left
         yield from (place for line in fact.lines for place in line)

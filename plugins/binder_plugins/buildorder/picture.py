@@ -12,7 +12,6 @@ from binder.api import (
     DrawnBox,
     DrawnLabel,
     Polyline,
-    Step,
     Stroke,
     TaskKind,
     text_width,
@@ -65,16 +64,15 @@ class Grid:
 
 def picture(sequence: BuildSequence, design: Design) -> Drawing | None:
     """The drawing; None where it would not fit a page at a readable size."""
-    steps = [step for step in sequence.steps if not is_after_trial(step.task, design)]
-    edges = [(earlier, step.task) for step in steps for earlier, _ in step.after]
-    columns = arranged({step.task: step.layer for step in steps}, needed_edges(edges))
+    steps, edges = drawn(sequence, design)
+    columns = arranged(layers(steps, edges), needed_edges(edges))
     row = min(_ROOMY, HEIGHT / max(columns.height, 1))
     if columns.width > MOST_COLUMNS or row < _TIGHT:
         return None
     grid = Grid(columns, WIDTH / max(columns.width, 3), row)
     shapes = [
         *(_arrow(path, grid) for path in columns.paths),
-        *(shape for step in steps for shape in _box(step, grid, design)),
+        *(shape for task in steps for shape in _box(task, grid, design)),
     ]
     return Drawing(WIDTH, columns.height * row + 2, tuple(shapes))
 
@@ -82,6 +80,37 @@ def picture(sequence: BuildSequence, design: Design) -> Drawing | None:
 def is_after_trial(task: str, design: Design) -> bool:
     """Whether it is of the tail, one after the other, when all has gone together once."""
     return design.tasks[task].kind in _TAIL or task.startswith("close ")
+
+
+def drawn(sequence: BuildSequence, design: Design) -> tuple[list[str], list[tuple[str, str]]]:
+    """The tasks that get a box, and what waits for what: a test shares that of its assembly."""
+    tasks = [step.task for step in sequence.steps if not is_after_trial(step.task, design)]
+    assembled = {
+        design.tasks[one].item: one for one in tasks if design.tasks[one].kind is TaskKind.ASSEMBLE
+    }
+    box = {
+        one: assembled.get(design.tasks[one].item, one)
+        if design.tasks[one].kind is TaskKind.TEST
+        else one
+        for one in tasks
+    }
+    edges = [
+        (box[earlier], box[step.task])
+        for step in sequence.steps
+        if step.task in box
+        for earlier, _ in step.after
+        if earlier in box and box[earlier] != box[step.task]
+    ]
+    return [one for one in tasks if box[one] == one], edges
+
+
+def layers(tasks: list[str], edges: list[tuple[str, str]]) -> dict[str, int]:
+    """How many boxes stand before each on the longest way; the tasks are in their order."""
+    found: dict[str, int] = {}
+    for task in tasks:
+        before = [found[earlier] for earlier, later in edges if later == task]
+        found[task] = 1 + max(before) if before else 0
+    return found
 
 
 def needed_edges(edges: list[tuple[str, str]]) -> list[tuple[str, str]]:
@@ -114,13 +143,13 @@ def _arrow(path: tuple[str, ...], grid: Grid) -> Polyline:
     return Polyline(tuple(points), Stroke.ARROW)
 
 
-def _box(step: Step, grid: Grid, design: Design) -> list[DrawnBox | DrawnLabel]:
+def _box(task: str, grid: Grid, design: Design) -> list[DrawnBox | DrawnLabel]:
     """The box with what is done in it; a box without a verb is a part to make."""
-    x, y = grid.place(step.task)
-    task = design.tasks[step.task]
+    x, y = grid.place(task)
+    tint = _TINTS[design.tasks[task].kind]
     left, top = x, y - grid.box_height / 2
-    box = DrawnBox(left, top, grid.box_width, grid.box_height, _TINTS[task.kind], Stroke.THIN)
-    lines = _lines(step.task, design, grid)
+    box = DrawnBox(left, top, grid.box_width, grid.box_height, tint, Stroke.THIN)
+    lines = _lines(task, design, grid)
     middle = x + grid.box_width / 2
     line = min(_LINE, (grid.box_height - 0.6) / len(lines))
     first = y + _LETTER / 2 - line * (len(lines) - 1) / 2

@@ -91,8 +91,8 @@ def test_a_step_says_where_what_is_bonded_stands(models: dict[str, Design]) -> N
         # Riveting shuts the handle between the pin's head and the arm, the sheave its cheeks.
         ("wharf-crane", "winch", "handle on arm", "pin in arm"),
         ("wharf-crane", "block", "block sheave on pin", "block pin in cheeks"),
-        # The cord is made fast to a barrel that already stands on the post.
-        ("wharf-crane", "crane", "cheeks on block", "rope"),
+        # The cord is led over the head of a jib that already hangs on the post.
+        ("wharf-crane", "crane", "jib on post", "rope"),
         # The hanger slides over the gear's end.
         ("tilt-hammer", "line", "line shaft in hanger", "wheel on line shaft"),
         # The cam cannot come off, so the pedestals go over the ends and are screwed down then.

@@ -22,7 +22,7 @@ def slide(line: str, table: str = "", bed: str = "") -> str:
         "  bed: {material: cast iron, stock: casting,"
         f" block: {{length: 120 mm, width: 50 mm, height: 20 mm}}{bed}}}\n"
         "  table: {material: mild steel,"
-        f" block: {{length: 60 mm, width: 60 mm, height: 14 mm}}{table}}}\n"
+        f" block: {{length: 60 mm, width: 56 mm, height: 14 mm}}{table}}}\n"
         f"joints:\n  {line}\n"
     )
 
