@@ -12,6 +12,7 @@ from binder_plugins.operations.dividing import divides
 from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.form_cutters import form_cutter_name
+from binder_plugins.operations.ratchets import ratchet_cut
 from binder_plugins.operations.words import holding_min
 from binder_solid.wheels import RATCHET_HAND
 
@@ -29,6 +30,7 @@ _WHOLE_DEPTH = 2.25
 # diameter of a gear cutter in mm. Common practice, no source.
 _STEEL_MIN, _SOFT_MIN, _FILED_MIN = 2.5, 1.0, 5.0
 _CUTTER_MM = 50.0
+_LEAST_TEETH = 3
 _WHEELS = ("gear", "ratchet", "sprocket")
 
 
@@ -43,6 +45,7 @@ class Toothing:
     cutter: str
     across: float
     feature: str = "teeth"
+    backs: str = ""
 
 
 def toothings(work: Work, form: FormFact) -> Iterator[Toothing]:
@@ -68,11 +71,26 @@ def _of_shape(work: Work, kind: str, depth: float, shape: object) -> Toothing:
         tool, across = end_cutter(
             work.design.workshop, min(_gap(count, depth, _mm(shape, "outside")), STOUT_MM)
         )
-        return Toothing(kind, count, depth, "ratchet teeth", tool, across)
+        backs = _backs(work, shape, count, depth, across)
+        return Toothing(kind, count, depth, "ratchet teeth", tool, across, backs=backs)
     roller = _mm(shape, "roller")
     pitch = work.mm(_mm(shape, "pitch"))
     tool = f"⌀{work.mm(roller)} cutter, as the rollers"
     return Toothing(kind, count, depth, f"sprocket teeth for {pitch} chain", tool, roller)
+
+
+def _backs(work: Work, shape: object, count: int, depth: float, across: float) -> str:
+    """Where the cutter stands for faces and for backs; faces that lean are set to a template."""
+    lean = getattr(shape, "undercut", None)
+    if across <= 0 or count < _LEAST_TEETH or (lean is not None and float(lean.exact)):
+        return "; all stopping faces first, then all backs"
+    cut = ratchet_cut(count, _mm(shape, "outside"), depth)
+    over, face, back = (work.mm(round(x, 2)) for x in (across / 2, cut.face_to, cut.back_to))
+    return (
+        f"; all stopping faces first: the cutter's side over the centre, so set over {over}, down "
+        f"to {face} from it; then turn the work {cut.turn:.1f}° until a back lies level, and cut "
+        f"all backs with its end, {back} from the centre"
+    )
 
 
 def _gap(count: int, depth: float, outside: float) -> float:
@@ -151,8 +169,14 @@ def _round_act(work: Work, one: Toothing, machine: str) -> Act:
     elif not machine:
         verb, tool = "saw and file", "saw, files and a template of one tooth"
     elif one.kind == "ratchet":
-        turns += "; all stopping faces first, then all backs"
-    return _act(work, one, f"{verb} {_words(work, one)}{turns}", machine, tool, ("indexed",))
+        turns += one.backs
+    act = _act(work, one, f"{verb} {_words(work, one)}{turns}", machine, tool, ("indexed",))
+    return replace(act, spoils=f"losing count of the {_counted(how)}") if machine else act
+
+
+def _counted(how: str) -> str:
+    """What is counted from tooth to tooth, by how they are divided."""
+    return "holes" if "hole" in how else "degrees" if "°" in how else "turns"
 
 
 def _words(work: Work, one: Toothing) -> str:

@@ -7,6 +7,7 @@ import pytest
 from binder.api import Table
 from binder.pages import text_of
 from binder_plugins.operations.facts import Act, Route
+from binder_plugins.operations.ratchets import ratchet_cut
 from binder_plugins.operations.wanted_page import wanted_pages
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf, without
 
@@ -107,3 +108,10 @@ def test_without_a_mill_a_ratchet_is_filed_and_a_gear_is_told(route_of: RouteOf)
     assert "file" in teeth(route_of(RATCHET, workshop=shop)).what
     wrong = [name for name, _ in route_of(GEAR, workshop=shop).trouble]
     assert "no-machine-for-it" in wrong
+
+
+def test_where_the_cutter_stands_for_a_ratchet() -> None:
+    """By hand: 4 teeth, 28 over the points, 6 deep. The back from (8, 0) to (0, 14) rises at
+    atan2(14, −8) = 119.74°: 29.7° past upright; it passes the centre at 8 sin 119.74° = 6.95."""
+    cut = ratchet_cut(4, 28.0, 6.0)
+    assert (cut.face_to, cut.turn, cut.back_to) == pytest.approx((8.0, 29.74, 6.946), abs=5e-3)
