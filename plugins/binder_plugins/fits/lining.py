@@ -176,6 +176,9 @@ def lining_befores(one: Lining, design: Design) -> Iterator[Before]:
         if members & {*one.shafts, *(fit.hole.end.item for fit in one.fits)}:
             why = "the shaft goes in when its bearings are in line"
             yield Before(one.task, f"assemble {name}", why, at=at)
+        elif members & {*one.items}:
+            why = "what is put up for the reamer is bare, free of chips and oil"
+            yield Before(one.task, f"assemble {name}", why, is_must=False, at=at)
 
 
 def hot_on(items: tuple[str, ...], besides: tuple[str, ...], design: Design) -> Iterator[Joint]:

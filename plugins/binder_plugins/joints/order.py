@@ -29,8 +29,9 @@ from binder_plugins.joints.first import (
 from binder_plugins.joints.pieces import drilled_in_place
 from binder_plugins.joints.together import TOGETHER, drillings
 
+SPOTTED = "spotted through"
 _TOGETHER = {
-    "spotted through": "its holes are spotted through the other half",
+    SPOTTED: "its holes are spotted through the other half",
     "reamed in line": "its bearings are reamed in line",
     "lapped together": "the two are lapped together",
     "set in mesh": "the second bore is put where the two run",
@@ -52,6 +53,7 @@ def state_joints(design: Design) -> Contribution:
         if first is not None and joint.made != TOGETHER:
             reason = _reason(joint, first, mine)
             befores += _befores(joint, first, reason, design, is_must=not is_rod(mine))
+            befores += _bare_jigs(joint, first, design)
             workings.append(_working(joint, first, reason, design))
     drilled = list(drillings(joints, design))
     done = {name for one in drilled for name in one.fact.joints}
@@ -138,6 +140,18 @@ def _between(
     if kind == "make" and earlier not in design.parts and earlier not in design.fabrications:
         return
     yield Before(f"{kind} {earlier}", f"make {later}", reason, is_must=is_must, at=joint.at)
+
+
+def _bare_jigs(joint: Joint, jig: End, design: Design) -> Iterator[Before]:
+    """What leads the drill for another part is not put together with others before that."""
+    if joint.made != SPOTTED:
+        return
+    for name, assembly in design.assemblies.items():
+        members = {member.item for member in assembly.members}
+        for item in joint.items:
+            if jig.item in members and item not in members and item in design.parts:
+                why = f"the holes of the {design.parts[item].title} are spotted through it"
+                yield Before(f"make {item}", f"assemble {name}", why, is_must=False, at=joint.at)
 
 
 def _reason(joint: Joint, first: End, halves: list[HalfFact]) -> str:

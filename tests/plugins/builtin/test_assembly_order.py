@@ -149,3 +149,15 @@ def test_the_crane_has_its_picture_and_no_word_runs_over_its_box(
     assert labels
     widest = max(text_width(one.text, one.height) for one in labels)
     assert widest <= min(box.width for box in boxes)
+
+
+def test_what_leads_a_drill_or_carries_a_line_of_bores_is_put_together_after_it(
+    models: dict[str, Design],
+) -> None:
+    """The bed is the pedestals' jig and stands under the reamer: common practice, no source."""
+    sequence = models["tilt-hammer"].facts.about(BuildSequence, "")
+    assert sequence is not None
+    (step,) = [one for one in sequence.steps if one.task == "assemble anvil_slide"]
+    waits = dict(step.after)
+    assert "spotted through it" in waits["make pedestal"]
+    assert "put up for the reamer" in waits["line up cam shaft in bushes"]
