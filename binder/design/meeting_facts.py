@@ -106,7 +106,8 @@ class AsideFact(Fact):
 
     `place` is that of the half on the leaf, `along` where they stand and `below` how far under
     the face; `drill` is the name of the tapping drill. Lengths are in mm; `major` is the thread's
-    outside, `wall` the metal that they go through.
+    outside, `wall` the metal that they go through, `tapped` what of it is threaded, from its
+    outside.
     """
 
     item: str
@@ -116,6 +117,7 @@ class AsideFact(Fact):
     drill: str
     drill_mm: float
     wall: float
+    tapped: float
     along: tuple[float, ...]
     below: float
     how: str

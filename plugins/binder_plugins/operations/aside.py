@@ -1,10 +1,10 @@
-"""Holes tapped through a wall beside a joint, as for gib screws: no more thread than holds."""
+"""Holes tapped through a wall beside a joint, as for gib screws: the outer part of a thick wall."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from binder.api import AsideFact, exact
+from binder.api import AsideFact
 from binder_plugins.operations.bench import drill_for, place_of, vice_for
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.hole_tools import drill_name
@@ -15,10 +15,6 @@ if TYPE_CHECKING:
 
     from binder_plugins.operations.flat import Flat
 
-# A small tap goes no deeper than this in its own diameters, and the screw passes the rest by so
-# much over its outside, in mm. Common practice, no source.
-_THREAD = 2.5
-_OVER = (0.05, 0.4)
 _MARKED = "scriber and centre punch"
 
 
@@ -39,20 +35,17 @@ def _acts(flat: Flat, fact: AsideFact, machine: str) -> Iterator[Act]:
     def mm(size: float) -> str:
         return work.mm(round(size, 1))
 
-    tapped = min(fact.wall, _THREAD * fact.major)
-    where = f"{', '.join(mm(one) for one in fact.along)} along, {mm(fact.below)} below the face"
+    along = ", ".join(mm(one) for one in fact.along)
+    where = f"{along} from the gib's end, {mm(fact.below)} below the face"
     words = f"{fact.how}: {place.replace('_', ' ')}, {where}"
     yield work.act("spot-through", words, feature=place, tool=_MARKED)
     yield work.act("spot", f"{many}spot at the marks", machine=machine, feature=place,
                    size=fact.major, times=count, tags=("later",))  # fmt: skip
     yield _drill(flat, fact, machine, f"{many}drill ⌀{mm(fact.drill_mm)}, through the "
                  f"{mm(fact.wall)} wall into the slot", (fact.drill_mm, fact.wall))  # fmt: skip
-    if fact.wall - tapped > fact.drill_mm:
-        over = _clearance(flat, fact)
-        deep = fact.wall - tapped
-        yield _drill(flat, fact, machine, f"{many}open it to ⌀{mm(over)}, {mm(deep)} deep: "
-                     f"{mm(tapped)} is left to tap", (over, deep))  # fmt: skip
-    yield work.act("tap", f"{many}tap {fact.thread}, {mm(tapped)} of it", feature=place,
+    outer = f"the outer {mm(fact.tapped)} of it; the rest stays ⌀{mm(fact.drill_mm)}"
+    tap = "through" if fact.tapped >= fact.wall else f"{outer} for the screw's end"
+    yield work.act("tap", f"{many}tap {fact.thread}, {tap}", feature=place,
                    tool=f"{fact.thread} taps: taper, then plug", times=count)  # fmt: skip
 
 
@@ -75,10 +68,3 @@ def _drill(flat: Flat, fact: AsideFact, machine: str, words: str, size: tuple[fl
 def _on_edge(flat: Flat) -> Grip:
     thick = min(flat.form.size)
     return Grip(vice_for(flat.workshop) or "vice", "vice", "its faces, on edge", thick)
-
-
-def _clearance(flat: Flat, fact: AsideFact) -> float:
-    """The owned drill that the screw just passes, in mm."""
-    least, most = (exact(one) for one in _OVER)
-    found = flat.workshop.nearest_drill(exact(fact.major) + least, exact(0), most - least)
-    return float(found.mm) if found is not None else fact.major + _OVER[0]

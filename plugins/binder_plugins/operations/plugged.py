@@ -15,6 +15,8 @@ if TYPE_CHECKING:
 # A drill wanders into the hole that it cuts where its axis is so far aside, in diameters of that
 # hole; nearer the middle it goes in and out square. Common practice, no source.
 _ASIDE = 0.2
+# What a plug stands out of a blind hole for the pliers, in mm. Common practice, no source.
+_PROUD_MM = 10
 _FINE = frozenset({"reamed", "bored"})
 
 
@@ -70,19 +72,34 @@ def fine_first(sides: dict[str, list[Located]], form: FormFact) -> list[str]:
 def plugged(work: Work, hole: Located, form: FormFact, acts: list[Act]) -> list[Act]:
     """The acts of a hole, with a plug in each fine hole that it cuts while it is drilled."""
     for one in cut_by(hole, form):
-        said = one.name.replace("_", " ")
-        into = work.act(
-            "clamp-stack",
-            f"push a plug of the same metal into the {said}, to its floor: the drill is carried "
-            "all round",
-            feature=hole.name,
-            tool=f"plug turned to the {said}",
-        )
-        out = work.act(
-            "separate",
-            f"drive the plug out of the {said}, turn the reamer through it once by hand",
-            feature=hole.name,
-            tool="pin punch, reamer",
-        )
-        acts = [into, *acts, out]
+        acts = [_into(work, hole, one), *acts, _out(work, hole, one)]
     return acts
+
+
+def _into(work: Work, hole: Located, fine: Located) -> Act:
+    said = fine.name.replace("_", " ")
+    end = (
+        f"to its floor, {_PROUD_MM} mm of it left standing out"
+        if fine.depth is not None
+        else "flush"
+    )
+    return work.act(
+        "clamp-stack",
+        f"push a plug of the same metal into the {said}, {end}: the drill is carried all round",
+        feature=hole.name,
+        tool=f"plug turned to the {said}",
+    )
+
+
+def _out(work: Work, hole: Located, fine: Located) -> Act:
+    """A plug in a blind hole cannot be driven: it is drawn by what stands out of it."""
+    said = fine.name.replace("_", " ")
+    blind = fine.depth is not None
+    way = "twist" if blind else "drive"
+    how = "by hand, to the floor" if blind else "through it once by hand"
+    return work.act(
+        "separate",
+        f"{way} the plug out of the {said}, turn the reamer {how}",
+        feature=hole.name,
+        tool="pliers, reamer" if blind else "pin punch, reamer",
+    )

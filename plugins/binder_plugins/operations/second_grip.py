@@ -32,6 +32,9 @@ if TYPE_CHECKING:
     from binder_plugins.operations.turning import Turning
     from binder_solid.facts import Located, Stretch
 
+# What a ring stays clear of the end of a thread, in mm. Common practice, no source.
+_RUN_OUT = 2.0
+
 
 def is_fitted(turning: Turning, bores: Sequence[Located]) -> bool:
     """Whether limits are cut in both grips, so that these must be true to each other."""
@@ -61,10 +64,26 @@ def _able(turning: Turning, end: str) -> list[int]:
     spoiled = [i for i, one in enumerate(turning.steps) if is_spoiled(located, one)]
     able = grips(turning.work, turning.steps, turning.plan.first, spoiled, end, located)
     able = [i for i in able if i not in turning.plan.second] or able
+    if any(_is_knurled(turning, i) for i in able) and _has_thread(turning, end):
+        # Jaws crush a fresh knurl; the ring is better than what else is marred or thin.
+        # Common practice, no source.
+        marred = [i for i in able if is_marred(turning.steps[i], turning.form.located)]
+        able = [i for i in able if i not in marred and is_firm(turning, i, end)]
     if not any(one.kind == "screwed" for one in turning.edges(end, first=False)):
         return able
     bores = [one for one in turning.axial if turning.is_first(one)]
     return [i for i in able if not is_weak(turning.steps[i], bores)]
+
+
+def _has_thread(turning: Turning, end: str) -> bool:
+    """Whether an outside thread that was cut in the first grip can be held in a ring."""
+    late = {one.name for one in turning.edges(end, first=False)}
+    return any(one.kind == "screwed" and one.name not in late for one in turning.form.located)
+
+
+def _is_knurled(turning: Turning, place: int) -> bool:
+    knurls = [one for one in turning.form.located if one.kind == "knurled"]
+    return is_marred(turning.steps[place], knurls)
 
 
 def _place(turning: Turning, able: Sequence[int], end: str) -> int | None:
@@ -171,6 +190,9 @@ def _by_thread(turning: Turning, screwed: Sequence[Located], end: str) -> Grip:
     name, kind = round_holder(turning.work.design.workshop, widest, true=False)
     middle = screwed[0].frame.origin[0] if screwed else 0.0
     half = min(screwed[0].length or 5.0, 8.0) / 2 if screwed else 0.0
+    # The ring is near the end that is worked, clear of the thread's run-out.
+    aside = max((screwed[0].length or 0.0) / 2 - half - _RUN_OUT, 0.0) if screwed else 0.0
+    middle += -aside if end == "left" else aside
     ring = (middle - half, middle + half)
     near = ring[0] if end == "left" else turning.length - ring[1]
     out = (max(near, 0.0) if screwed else turning.length) + turning.work.facing

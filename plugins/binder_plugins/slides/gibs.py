@@ -24,7 +24,7 @@ from binder.api import (
     shown_length,
 )
 from binder_plugins.slides import codes
-from binder_plugins.slides.facts import SlideFact
+from binder_plugins.slides.facts import Side, SlideFact
 from binder_trade.drills import Drill, NoDrill
 from binder_trade.slides import Gib, NotDefined, straight_gib
 from binder_trade.threading import TappingDrill, tapping_drill
@@ -35,13 +35,21 @@ from binder_trade.threads import NotMade, Thread, from_name
 _OF_DEPTH = 0.7
 _FOR_NUT = 1.5
 _STEP_MM = 2
+# A small tap goes no deeper than this in its own diameters, and no deeper at all from the outside
+# of a thick wall: its shank is larger than its thread. The screw's end passes the rest, so much
+# under the tapping drill in mm. Common practice, no source.
+_THREAD = 2.5
+_UNDER = 0.1
+# Grub screws are sold no longer than this in diameters (ISO 4026, from memory: M2 to 10 mm).
+_SOLD = 5
 
 
 @dataclass(frozen=True, slots=True)
 class Setting:
     """A gib with the screws that set it: their thread and its drill, how long they are.
 
-    `wall_mm` is the metal between the side of the part and the slot.
+    `wall_mm` is the metal between the side of the part and the slot, `tapped_mm` what of it
+    is threaded, from the outside.
     """
 
     gib: Gib
@@ -49,6 +57,7 @@ class Setting:
     drill: TappingDrill
     screw_mm: float
     wall_mm: float
+    tapped_mm: float
 
 
 def set_gibs(facts: list[SlideFact], design: Design) -> Contribution:
@@ -99,8 +108,14 @@ def _setting(fact: SlideFact, gib: Gib, design: Design) -> Setting | None:
             across = min((float(one) for one in sides if one is not None), default=0.0)
             wall = max((across - slide.female.wide_mm) / 2, 2 * thread.major_mm)
             long = ceil((wall + _FOR_NUT * thread.major_mm) / _STEP_MM) * _STEP_MM
-            return Setting(gib, thread, drill, float(long), wall)
+            return Setting(gib, thread, drill, float(long), wall, _tapped_of(wall, thread, drill))
     return None
+
+
+def _tapped_of(wall: float, thread: Thread, drill: TappingDrill) -> float:
+    """What of a wall is tapped; all of it where next to nothing would be left."""
+    most = _THREAD * thread.major_mm
+    return most if wall - most > drill.drill.mm else wall
 
 
 def _tapped(design: Design) -> Iterator[Thread]:
@@ -132,10 +147,21 @@ def _items(
     )
     yield _bought(fact, f"brass strip {thick} × {high}, {long} long, gib", "gib", design), 1
     if setting is not None:
-        screw = shown_length(exact(setting.screw_mm), "mm").removesuffix(" mm")
-        count = len(gib.screws_mm)
-        name = f"{setting.thread.designation} × {screw} grub screw with nut, for the gib"
-        yield _bought(fact, name, "gib_screw", design), count
+        screw = _bought(fact, _screw(setting), "gib_screw", design)
+        yield screw, len(gib.screws_mm)
+
+
+def _screw(setting: Setting) -> str:
+    """A screw as it is sold; what must be done to it, or what it is made from."""
+    thread, deep = setting.thread, setting.wall_mm - setting.tapped_mm
+    long = shown_length(exact(setting.screw_mm), "mm").removesuffix(" mm")
+    is_sold = setting.screw_mm <= _SOLD * thread.major_mm
+    kind = "grub screw with nut" if is_sold else "gib screw with nut"
+    how = [] if is_sold else [f"made from {thread.major_mm:g} mm rod, slotted"]
+    if deep > 0:
+        across = round(setting.drill.drill.mm - _UNDER, 1)
+        how.append(f"its end turned to {across:g} mm over {ceil(deep)} mm")
+    return ", ".join([f"{thread.designation} × {long} {kind}", *how, "for the gib"])
 
 
 def _bought(fact: SlideFact, what: str, stem: str, design: Design) -> Bought:
@@ -176,12 +202,23 @@ def _holes(fact: SlideFact, setting: Setting, units: str) -> HalfFact:
         item=fact.female.end.item,
         place="gib_screws",
         what=f"tap {len(setting.gib.screws_mm)} × {setting.thread.designation} from the side into "
-        f"the slot, drill {setting.drill.drill.name}; {places} along the gib, {below} below the "
-        "face",
+        f"the slot, drill {setting.drill.drill.name}; {places} from the end of the gib, {below} "
+        "below the face",
         mate=str(fact.male.end),
-        how="mark them with the gib in its place",
+        how=f"mark them on the side where the gib lies, flush with the {_shorter(fact)}",
         is_master=False,
     )
+
+
+def _shorter(fact: SlideFact) -> str:
+    """The half that the gib is as long as, by the name of its part."""
+    male, female = _long(fact.male), _long(fact.female)
+    half = fact.female if 0 < female < male else fact.male
+    return half.end.item.replace("_", " ")
+
+
+def _long(side: Side) -> float:
+    return float(side.place.length or 0) if side.place is not None else 0.0
 
 
 def _below(fact: SlideFact) -> float:
@@ -200,6 +237,7 @@ def _aside(fact: SlideFact, setting: Setting, half: HalfFact) -> AsideFact:
         chosen.name,
         chosen.mm,
         setting.wall_mm,
+        setting.tapped_mm,
         tuple(setting.gib.screws_mm),
         _below(fact),
         half.how,
@@ -209,6 +247,9 @@ def _aside(fact: SlideFact, setting: Setting, half: HalfFact) -> AsideFact:
 def _threads(fact: SlideFact, setting: Setting) -> ThreadFact:
     """The holes of the gib's screws among the tapped holes of the model."""
     item, thread, chosen = fact.female.end.item, setting.thread, setting.drill
+    note = "through into the slot"
+    if setting.tapped_mm < setting.wall_mm:
+        note += f", the outer {setting.tapped_mm:g} mm tapped"
     return ThreadFact(
         subject=f"{item}.gib_screws",
         item=item,
@@ -222,7 +263,7 @@ def _threads(fact: SlideFact, setting: Setting) -> ThreadFact:
         drill_mm=chosen.drill.mm,
         percent=chosen.percent.basis,
         count=len(setting.gib.screws_mm),
-        note="through into the slot",
+        note=note,
     )
 
 

@@ -82,6 +82,21 @@ def test_a_knurl_at_the_jaws_stands_clear_of_them(route_of: RouteOf) -> None:
     assert setup.grip.stand_out > 45
 
 
+def test_a_knurled_screw_is_held_by_its_thread_for_its_head(route_of: RouteOf) -> None:
+    """Jaws crush a fresh knurl, and 2 mm of it hold nothing true. Common practice, no source."""
+    more = "thread: {screwed: M4, on: rod, length: 36 mm}, catch: {grooved: 1.6 mm, on: tip, depth:"
+    spec = KNURLED.replace("grip: {knurled", f"{more} 0.65 mm}}, grip: {{knurled").replace(
+        "length: 40 mm}", "length: 40 mm}, {name: tip, diameter: 3 mm, length: 5 mm}"
+    )
+    route = route_of(spec)
+    (faced,) = (one.grip for one in route.setups[1:] if any(a.act == "face" for a in one.acts))
+    assert faced.on == "the thread, in a split tapped ring"
+    # Near the head, and no nearer than the thread begins.
+    assert 5 < faced.jaws[0] < 10
+    assert faced.stand_out < 12
+    assert not route.trouble
+
+
 def test_the_bar_is_drawn_out_before_its_back_edge_is_broken(route_of: RouteOf) -> None:
     """The back edge is 42 mm from the free end, and less than that is out of the jaws."""
     route = route_of(LONG)

@@ -28,3 +28,16 @@ def test_the_wall_is_cut_after_reaming_with_a_plug_in_the_hole(
         assert names.index("ream") < names.index("clamp-stack")
     else:
         assert keeper == ["spot", "drill"]
+
+
+@pytest.mark.parametrize(("depth", "tool"), [("5 mm", "pliers"), ("through", "pin punch")])
+def test_a_plug_in_a_blind_hole_is_drawn_by_its_end(
+    depth: str, tool: str, route_of: RouteOf
+) -> None:
+    """A punch has nothing to drive from behind in a blind hole. Common practice, no source."""
+    spec = SLIDE.format(aside=13.6).replace("on: left, depth: 5 mm", f"on: left, depth: {depth}")
+    acts = [one for one in route_of(spec).acts if one.feature == "keeper"]
+    assert acts[-1].tool == f"{tool}, reamer"
+    is_blind = depth != "through"
+    assert ("standing out" in acts[0].what) == is_blind
+    assert acts[-1].what.startswith("twist" if is_blind else "drive")

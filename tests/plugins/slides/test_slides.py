@@ -171,5 +171,5 @@ def test_the_gib_and_its_screws_are_items_and_their_holes_are_told(compile_text:
     assert set(hardware) == {one.what for one in design.bought.values()}
     (told,) = (one for one in design.facts.all(HalfFact) if one.place == "gib_screws")
     assert told.item == "table"  # the slot is in it, the tail on the bed
-    assert told.what.endswith("10 mm, 30 mm, 50 mm along the gib, 2.5 mm below the face")
+    assert told.what.endswith("10 mm, 30 mm, 50 mm from the end of the gib, 2.5 mm below the face")
     assert "drill 2.5 mm" in told.what
