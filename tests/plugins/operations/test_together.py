@@ -136,6 +136,21 @@ def test_sheet_pieces_are_drilled_in_a_stack(route_of: RouteOf) -> None:
     assert not _acts(deep, "clamp-stack")
 
 
+def test_two_blocks_for_one_shaft_are_bored_as_a_pair(route_of: RouteOf) -> None:
+    """Bearing blocks are bored together, so that both have one height: common practice, no source."""
+    part = (
+        "{material: mild steel, quantity: %s, block: {length: 24 mm, width: 9 mm, height: 49 mm},"
+        " features: {seat: {bored: 10 mm, on: front, depth: through, at: 38 mm from underside}}}"
+    )
+    (pair,) = [one for one in route_of(part % 2).setups if any(a.act == "bore" for a in one.acts)]
+    assert (pair.acts[0].act, pair.acts[-1].act, pair.at_once) == ("clamp-stack", "separate", 2)
+    assert "flush" in pair.acts[0].what
+    assert "packing" not in pair.true
+    three = route_of(part % 3).setups
+    assert not [act for one in three for act in one.acts if act.act == "clamp-stack"]
+    assert any("the same packing" in one.true for one in three)
+
+
 def test_turned_pieces_are_made_in_a_stick(route_of: RouteOf) -> None:
     part = (
         "{material: brass, stock: 10 mm round bar, quantity: %s,"
