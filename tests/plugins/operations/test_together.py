@@ -137,7 +137,7 @@ def test_sheet_pieces_are_drilled_in_a_stack(route_of: RouteOf) -> None:
 
 
 def test_two_blocks_for_one_shaft_are_bored_as_a_pair(route_of: RouteOf) -> None:
-    """Bearing blocks are bored together, so that both have one height: common practice, no source."""
+    """Bearing blocks are bored together, at one height: common practice, no source."""
     part = (
         "{material: mild steel, quantity: %s, block: {length: 24 mm, width: 9 mm, height: 49 mm},"
         " features: {seat: {bored: 10 mm, on: front, depth: through, at: 38 mm from underside}}}"
@@ -171,6 +171,20 @@ def test_a_rod_as_bought_is_eased_only_where_it_is_tight(plan: Plan) -> None:
     (polish,) = _acts(_route(design, "axle"), "polish")
     # What h8 may come short of the 0.010 that H7/f7 wants at the least (f7 at 6 mm: −10 to −22).
     assert "polish it there if it is less than 0.010 under the measured bore" in polish.what
+
+
+def test_the_seat_of_a_bought_wheel_is_brought_to_its_measured_bore(plan: Plan) -> None:
+    """Retaining compound wants 0.02 to 0.05 mm on diameter: makers' sheets, from memory."""
+    rod = "turned: [{name: seat, diameter: 6 mm, length: 15 mm}]"
+    text = (
+        f"{HEAD}  axle: {{material: silver steel, stock: drawn rod, {rod}}}\n"
+        "scrap_box: {gear: {what: brass clock wheel, measure_first: [bore]}}\n"
+        "joints: {wheel: {retained: [gear, axle.seat], master: gear}}\n"
+    )
+    (polish,) = _acts(_route(plan(text).design, "axle"), "polish")
+    assert "measure the bore of the brass clock wheel" in polish.what
+    assert "0.02 mm to 0.05 mm under it" in polish.what
+    assert "bushed" in polish.what
 
 
 def test_each_joint_of_a_rod_is_tried_though_they_share_a_step(plan: Plan) -> None:
