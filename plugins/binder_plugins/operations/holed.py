@@ -22,6 +22,7 @@ from binder_plugins.operations.several import (
     clamped,
     gripped,
     in_stack,
+    is_paired,
     is_stacked,
     stacked,
     taken_apart,
@@ -212,7 +213,9 @@ def bored(flat: Flat, face: str, one: Located) -> None:
 
 def _about_its_pop(flat: Flat, face: str, one: Located, lathe: str, grip: Grip) -> None:
     """Clocked and bored, no faster than its heavy side allows; a stack of them at one go."""
-    work, is_stack = flat.work, is_stacked(flat, one)
+    work = flat.work
+    is_pair = is_paired(flat, one)
+    is_stack = is_pair or is_stacked(flat, one)
     where = Where(lathe, through(one, flat.form.size), end=face, is_lathe=True)
     most = most_rpm(flat.form.size, off_middle(flat.form.size, one), work.count if is_stack else 1)
     with work.no_faster(most):
@@ -225,6 +228,8 @@ def _about_its_pop(flat: Flat, face: str, one: Located, lathe: str, grip: Grip) 
         flat.add("lathe", lathe, grip, "the centre pop, clocked true", acts, true=f"{true}{alike}")
         return
     by = "their made edges level, pegged where a hole is there"
+    if is_pair and not flat.is_sheet():
+        by = "base and edges flush on a flat plate, a film of superglue between till both are held"
     acts = [replace(clamped(flat, [one], by), tool=HELD), *acts, taken_apart(flat)]
     flat.add(
         "lathe",

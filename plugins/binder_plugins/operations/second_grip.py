@@ -36,6 +36,10 @@ if TYPE_CHECKING:
 _RUN_OUT = 2.0
 
 
+# A stub is drilled, split and spread from this bore on, in mm: common practice, no source.
+_SPREAD_MM = 5.0
+
+
 def is_fitted(turning: Turning, bores: Sequence[Located]) -> bool:
     """Whether limits are cut in both grips, so that these must be true to each other."""
     late = any(has_limits(turning.steps[i], turning.work) for i in turning.plan.second)
@@ -56,6 +60,19 @@ def second_grip(turning: Turning) -> tuple[Grip, bool]:
         return _no_grip(turning, end), True
     _too_round(turning, place, end)
     return _on_step(turning, place, end), is_firm(turning, place, end)
+
+
+def place_held(turning: Turning) -> int | None:
+    """The step that the second grip holds; None where its bore or its thread does."""
+    end = turning.plan.other
+    return _place(turning, _able(turning, end), end)
+
+
+def jaws_of(turning: Turning, place: int, end: str) -> tuple[float, float]:
+    """From where to where along the part the jaws grip a step to work at an end, in mm."""
+    out = stand_out(turning, place, end)
+    far = out + gripped(turning, place, end)
+    return (out, far) if end == "left" else _mirrored(turning, out, far)
 
 
 def _able(turning: Turning, end: str) -> list[int]:
@@ -95,7 +112,7 @@ def _place(turning: Turning, able: Sequence[int], end: str) -> int | None:
     plain = [i for i in firm if not is_marred(turning.steps[i], turning.form.located)]
     if plain:
         return plain[0]
-    if _has_bore(turning) and not (firm and turning.plan.second):
+    if finished_bore(turning) is not None and not (firm and turning.plan.second):
         return None
     found = [*firm, *able]
     return found[0] if found else None
@@ -104,7 +121,7 @@ def _place(turning: Turning, able: Sequence[int], end: str) -> int | None:
 def _on_step(turning: Turning, place: int, end: str) -> Grip:
     work, step = turning.work, turning.steps[place]
     out, long = stand_out(turning, place, end), gripped(turning, place, end)
-    jaws = (out, out + long) if end == "left" else _mirrored(turning, out, out + long)
+    jaws = jaws_of(turning, place, end)
     fitted = is_fitted(turning, [a for a in turning.axial if not turning.is_first(a)])
     is_fit = any(
         _is_fit(one, turning)
@@ -154,22 +171,34 @@ def _crushed(turning: Turning, step: Stretch, kind: str) -> None:
         turning.trouble.append(("thin-part-crushed", words))
 
 
-def _has_bore(turning: Turning) -> bool:
-    """Whether there is a finished bore right through, that a mandrel can follow."""
-    return any(
-        a.depth is None
-        and a.kind in {"reamed", "bored"}
-        and len(a.spots) == 1
-        and turning.work.waits(a.name) is None
-        for a in turning.axial
+def finished_bore(turning: Turning) -> Located | None:
+    """A finished bore right through, that a mandrel can follow; None where there is none."""
+    return next(
+        (
+            one
+            for one in turning.axial
+            if one.depth is None
+            and one.kind in {"reamed", "bored"}
+            and len(one.spots) == 1
+            and turning.work.waits(one.name) is None
+        ),
+        None,
     )
+
+
+def _mandrel(bore: Located, end: str) -> Grip:
+    """A stub that holds along the axis too, and leaves the end free to be faced."""
+    held = "split and spread by a taper screw in its end"
+    if (bore.diameter or 0.0) < _SPREAD_MM:
+        held = "wrung on, a light tailstock centre in the mouth of the bore"
+    name = f"stub mandrel turned to the bore, with a shoulder, {held}"
+    return Grip(name, "mandrel", "its bore", free=end)
 
 
 def _no_grip(turning: Turning, end: str) -> Grip:
     """On a mandrel in its bore, else on a thread in a split ring; else nothing is there."""
-    if _has_bore(turning):
-        name = "stub mandrel turned to the bore"
-        return Grip(name, "mandrel", "its bore", free=end)
+    if (bore := finished_bore(turning)) is not None:
+        return _mandrel(bore, end)
     screwed = [one for one in turning.form.located if one.kind == "screwed"]
     tapped = any(a.kind == "tapped" for a in turning.axial)
     if screwed or tapped:

@@ -17,6 +17,7 @@ if TYPE_CHECKING:
 # A stack that is deeper than this many drills across lets the drill wander: common practice,
 # no source.
 _DEEP = 6.0
+_PAIR = 2
 _PLAIN = frozenset({"drilled", "reamed"})
 
 
@@ -41,6 +42,16 @@ def is_stacked(flat: Flat, one: Located) -> bool:
         and not has_sink
         and deep <= _DEEP * (one.diameter or 0.0)
     )
+
+
+def is_paired(flat: Flat, one: Located) -> bool:
+    """Whether two alike blocks are bored through in one setting, as a pair for one shaft is.
+
+    Bored singly, each keeps its own height over the base: common practice, no source.
+    """
+    deep = through(one, flat.form.size) * flat.work.count
+    is_deep = deep > _DEEP * (one.diameter or 0.0)
+    return flat.work.count == _PAIR and one.kind == "bored" and one.depth is None and not is_deep
 
 
 def clamped(flat: Flat, found: Sequence[Located], by: str) -> Act:

@@ -12,6 +12,7 @@ from binder_plugins.operations.edges import axial_acts, centre_back, corners, ed
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import SHORT, SUPPORTED, end_across, first_grip
+from binder_plugins.operations.late_grooves import late_grooves, on_mandrel
 from binder_plugins.operations.lengthwise import (
     Plan,
     opens_at,
@@ -62,6 +63,7 @@ class Turning:
         self.setups: list[SetUp] = []
         self.trouble: list[tuple[str, str]] = []
         self.length = max(one.end for one in self.steps)
+        self.late: list[Located] = []
 
     def run(self) -> list[SetUp]:
         """All set-ups in the lathe."""
@@ -71,8 +73,10 @@ class Turning:
             )
             self.trouble.append(("no-machine-for-it", words))
         self._saw()
+        self.late = late_grooves(self)
         self._first()
         second(self)
+        on_mandrel(self)
         return self.setups
 
     def _saw(self) -> None:
@@ -257,6 +261,8 @@ class Turning:
         mine = set(self.plan.first) if first else set(self.plan.second)
         found = []
         for one in self.around:
+            if one in self.late:
+                continue
             if one.face in {"left", "right"}:
                 if one.face == end:
                     found.append(one)

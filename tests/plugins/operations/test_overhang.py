@@ -82,6 +82,35 @@ def test_a_mandrel_in_a_finished_bore_is_better_than_a_short_boss(route_of: Rout
     assert lathe(route_of(part), 2).grip.kind == "mandrel"
 
 
+def test_a_mandrel_holds_along_the_axis_and_leaves_the_end_free(route_of: RouteOf) -> None:
+    """A plain stub lets the work creep off; a nut covers the face: common practice, no source."""
+    bore = "bore: {reamed: 6 mm, on: boss, depth: through}"
+    holder = lathe(route_of(GROOVED.format(boss=6, rim=18, bore=bore)), 2).grip.holder
+    assert "shoulder" in holder
+    assert "spread" in holder
+    small = bore.replace("6 mm", "3 mm")
+    assert "centre" in lathe(route_of(GROOVED.format(boss=6, rim=18, bore=small)), 2).grip.holder
+
+
+STEPPED = (
+    "{material: aluminium, stock: 40 mm round bar, turned: [{name: small, diameter: 24 mm,"
+    " length: 6 mm}, {name: middle, diameter: 32 mm, length: %s mm}, {name: large, diameter: 40 mm,"
+    " length: 6 mm}, {name: boss, diameter: 15 mm, length: 6 mm}], features: {belt: {grooved:"
+    " 3 mm, on: middle, depth: 1.5 mm}, bore: {reamed: 6 mm, on: boss, depth: through}}}"
+)
+
+
+def test_a_grooved_land_is_no_grip(route_of: RouteOf) -> None:
+    """A groove of 3 leaves two lands of 1.5 of a step of 6, and waits; of one of 10 two of 3.5."""
+    route = route_of(STEPPED % 6)
+    (groove,) = [one for one in route.setups if any(act.act == "groove" for act in one.acts)]
+    assert "middle" in lathe(route, 2).grip.on
+    assert groove is lathe(route, 3)
+    assert "nut" in groove.grip.holder
+    early = route_of(STEPPED % 10)
+    assert any(act.act == "groove" for act in lathe(early, 1).acts)
+
+
 def test_no_mandrel_follows_a_drilled_bore(route_of: RouteOf) -> None:
     bore = "bore: {drilled: 6 mm, on: boss, depth: through}"
     part = GROOVED.format(boss=6, rim=18, bore=bore)

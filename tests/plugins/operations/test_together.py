@@ -136,6 +136,21 @@ def test_sheet_pieces_are_drilled_in_a_stack(route_of: RouteOf) -> None:
     assert not _acts(deep, "clamp-stack")
 
 
+def test_two_blocks_for_one_shaft_are_bored_as_a_pair(route_of: RouteOf) -> None:
+    """Bearing blocks are bored together, at one height: common practice, no source."""
+    part = (
+        "{material: mild steel, quantity: %s, block: {length: 24 mm, width: 9 mm, height: 49 mm},"
+        " features: {seat: {bored: 10 mm, on: front, depth: through, at: 38 mm from underside}}}"
+    )
+    (pair,) = [one for one in route_of(part % 2).setups if any(a.act == "bore" for a in one.acts)]
+    assert (pair.acts[0].act, pair.acts[-1].act, pair.at_once) == ("clamp-stack", "separate", 2)
+    assert "flush" in pair.acts[0].what
+    assert "packing" not in pair.true
+    three = route_of(part % 3).setups
+    assert not [act for one in three for act in one.acts if act.act == "clamp-stack"]
+    assert any("the same packing" in one.true for one in three)
+
+
 def test_turned_pieces_are_made_in_a_stick(route_of: RouteOf) -> None:
     part = (
         "{material: brass, stock: 10 mm round bar, quantity: %s,"
@@ -156,6 +171,20 @@ def test_a_rod_as_bought_is_eased_only_where_it_is_tight(plan: Plan) -> None:
     (polish,) = _acts(_route(design, "axle"), "polish")
     # What h8 may come short of the 0.010 that H7/f7 wants at the least (f7 at 6 mm: −10 to −22).
     assert "polish it there if it is less than 0.010 under the measured bore" in polish.what
+
+
+def test_the_seat_of_a_bought_wheel_is_brought_to_its_measured_bore(plan: Plan) -> None:
+    """Retaining compound wants 0.02 to 0.05 mm on diameter: makers' sheets, from memory."""
+    rod = "turned: [{name: seat, diameter: 6 mm, length: 15 mm}]"
+    text = (
+        f"{HEAD}  axle: {{material: silver steel, stock: drawn rod, {rod}}}\n"
+        "scrap_box: {gear: {what: brass clock wheel, measure_first: [bore]}}\n"
+        "joints: {wheel: {retained: [gear, axle.seat], master: gear}}\n"
+    )
+    (polish,) = _acts(_route(plan(text).design, "axle"), "polish")
+    assert "measure the bore of the brass clock wheel" in polish.what
+    assert "0.02 mm to 0.05 mm under it" in polish.what
+    assert "bushed" in polish.what
 
 
 def test_each_joint_of_a_rod_is_tried_though_they_share_a_step(plan: Plan) -> None:
