@@ -149,3 +149,28 @@ def test_the_crane_has_its_picture_and_no_word_runs_over_its_box(
     assert labels
     widest = max(text_width(one.text, one.height) for one in labels)
     assert widest <= min(box.width for box in boxes)
+
+
+def test_what_is_spotted_on_wood_has_its_place_at_the_step(models: dict[str, Design]) -> None:
+    """The spec's own: the bed 20 from the left, (110 - 50) / 2 = 30 from the front.
+
+    The hangers, 12 wide, have their middles at 40 and 92 from the front: edges at 34 and 86.
+    """
+    design = models["tilt-hammer"]
+    bed = _steps(design, "tilt_hammer")["bed on base"]
+    assert bed.startswith(
+        "Hold it in its place, its edges 20 mm off the left and 30 mm off the front of the base, "
+        "spot through"
+    )
+    hangers = _steps(design, "line")["hangers on base"]
+    assert "its edges 34 mm off the front" in hangers
+    assert "another's 86 mm off the front" in hangers
+
+
+def test_a_ratchet_wheel_is_put_on_by_the_way_its_teeth_look(models: dict[str, Design]) -> None:
+    """The tail lies to the left of the cam and goes down: anticlockwise as the front sees it.
+
+    The left-hand end of the shaft, with the pulley, is at the front: clockwise from the other.
+    """
+    place = _besides(models["tilt-hammer"], "cam_line")["cam on shaft"]
+    assert "looking clockwise, seen from the right-hand end of the cam shaft" in place
