@@ -51,6 +51,12 @@ def stands_at(joint: Joint, design: Design) -> str:
     return ", ".join((said, *filter(None, more)))
 
 
+def faces_at(joint: Joint, design: Design) -> str:
+    """The hand alone, for a ratchet wheel that is held by a screw or key; '' for all others."""
+    pair = _pair(joint, design)
+    return _hand(*pair, design) if pair is not None else ""
+
+
 def _hand(rod: PlacedFact, other: PlacedFact, design: Design) -> str:
     """From which end of the shaft the teeth of a ratchet wheel look clockwise."""
     form = design.facts.about(FormFact, other.item)

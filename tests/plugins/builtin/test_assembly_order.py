@@ -174,3 +174,30 @@ def test_a_ratchet_wheel_is_put_on_by_the_way_its_teeth_look(models: dict[str, D
     """
     place = _besides(models["tilt-hammer"], "cam_line")["cam on shaft"]
     assert "looking clockwise, seen from the right-hand end of the cam shaft" in place
+
+
+@pytest.mark.parametrize(("lies", "end"), [("false", "right"), ("true", "left")])
+def test_a_ratchet_wheel_under_a_screw_has_its_hand_too(
+    compile_text: Compile, lies: str, end: str
+) -> None:
+    """It goes on either way round, however it is held: common practice, no source."""
+    outcome = compile_text(f"""\
+format: 1
+model: {{title: Trial, issue: A, units: mm}}
+parts:
+  axle: {{material: silver steel, turned: [{{name: seat, diameter: 6 mm, length: 40 mm}}]}}
+  wheel:
+    material: mild steel
+    ratchet: {{teeth: 12, outside: 28 mm, depth: 2 mm, width: 8 mm}}
+    features: {{bore: {{reamed: to suit, depth: through}}}}
+joints:
+  wheel on axle: {{clamped: [wheel.bore, axle.seat], fastener: about 3 mm grub screw}}
+stands: axle
+positions:
+  wheel: {{reversed: {lies}}}
+assemblies:
+  whole: {{of: [axle, wheel]}}
+""")
+    assert outcome.design is not None
+    place = _besides(outcome.design, "whole")["wheel on axle"]
+    assert f"looking clockwise, seen from the {end}-hand end of the axle" in place
