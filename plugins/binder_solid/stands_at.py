@@ -9,6 +9,7 @@ from binder.api import exact, shown_length
 from binder_solid.facts import FormFact
 from binder_solid.placed import PlacedFact
 from binder_solid.space import cross, dot, frame_y, length, minus, placed, plus
+from binder_solid.wheels import RATCHET_HAND
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -32,21 +33,42 @@ def stands_at(joint: Joint, design: Design) -> str:
     """`the block from 38 mm to 56 mm off the left-hand end of the post, ...`; '' where not known.
 
     Told on the turned part of the two, on the longer where both are turned. Where the other is
-    not round and the turned one has a cut across, the turn about the axis is told as well.
+    not round and the turned one has a cut across, the turn about the axis is told as well; of a
+    ratchet wheel the way that its teeth look.
     """
     pair = _pair(joint, design)
     if pair is None:
         return ""
     rod, other = pair
-    along = [dot(minus(corner, rod.frame.origin), rod.frame.x) for corner in _corners(other)]
+    along = [dot(minus(corner, rod.frame.origin), rod.frame.x) for corner in corners_of(other)]
     whole = rod.corners[1][0]
     low, high, end = min(along), max(along), "left"
     if low + high > whole:
         low, high, end = whole - high, whole - low, "right"
-    said = f"{_title(other.item, design)} from {_mm(low, design)} to {_mm(high, design)} off "
-    said += f"the {end}-hand end of {_title(rod.item, design)}"
-    turn = next(_turns(rod, other, design), "")
-    return f"{said}{f', {turn}' if turn else ''}"
+    said = f"{_title(other.item, design)} from {shown_mm(low, design)} to {shown_mm(high, design)}"
+    said += f" off the {end}-hand end of {_title(rod.item, design)}"
+    more = (next(_turns(rod, other, design), ""), _hand(rod, other, design))
+    return ", ".join((said, *filter(None, more)))
+
+
+def faces_at(joint: Joint, design: Design) -> str:
+    """The hand alone, for a ratchet wheel that is held by a screw or key; '' for all others."""
+    pair = _pair(joint, design)
+    return _hand(*pair, design) if pair is not None else ""
+
+
+def _hand(rod: PlacedFact, other: PlacedFact, design: Design) -> str:
+    """From which end of the shaft the teeth of a ratchet wheel look clockwise."""
+    form = design.facts.about(FormFact, other.item)
+    along = dot(other.frame.x, rod.frame.x)
+    if form is None or form.shape != "ratchet" or abs(along) < 1 - _NEAR:
+        return ""
+    hand, _, seen = RATCHET_HAND.partition(", seen from the ")
+    end = seen if along > 0 else "left"
+    return (
+        f"the stopping faces of its teeth looking {hand}, seen from the {end}-hand end of "
+        f"{_title(rod.item, design)}"
+    )
 
 
 def _pair(joint: Joint, design: Design) -> tuple[PlacedFact, PlacedFact] | None:
@@ -68,7 +90,8 @@ def _rank(name: str, design: Design) -> tuple[float, bool]:
     return (-form.size[0] if form is not None and is_turned else 0.0, is_turned)
 
 
-def _corners(one: PlacedFact) -> Iterator[Vector]:
+def corners_of(one: PlacedFact) -> Iterator[Vector]:
+    """The corners of a copy's envelope in the model, in mm."""
     (a, b, c), (d, e, f) = one.corners
     for x in (a, d):
         for y in (b, e):
@@ -114,5 +137,6 @@ def _title(name: str, design: Design) -> str:
     return f"the {item.title if item is not None else name}"
 
 
-def _mm(mm: float, design: Design) -> str:
+def shown_mm(mm: float, design: Design) -> str:
+    """A length in the units of the model, to a hundredth of a millimetre."""
     return shown_length(exact(round(mm, 2) + 0.0), design.units)

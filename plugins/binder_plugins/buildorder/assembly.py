@@ -29,7 +29,7 @@ from binder_plugins.buildorder.closing import inside_of, joints_closed_in
 from binder_plugins.buildorder.led import led
 from binder_plugins.buildorder.piloting import piloted
 from binder_plugins.buildorder.riding import beside
-from binder_solid.stands_at import stands_at
+from binder_solid.stands_at import faces_at, stands_at
 
 
 def assembly_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
@@ -84,7 +84,7 @@ def _steps(one: Assembly, design: Design) -> Iterator[Tick]:
             more = [lines.at((joint.kind,), joint.items)]
             if joint.entry.feel:
                 more.append((f"should feel: {joint.entry.feel}",))
-            place = stands_at(joint, design) if fact.is_lasting else ""
+            place = (stands_at if fact.is_lasting else faces_at)(joint, design)
             if place:
                 more.append((f"place: {place}",))
             if joint.entry.note:

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from binder.api import Design, HalfFact, HardwareFact, Joint, exact, shown_length
+from binder_solid.stands_on import stands_on
 
 _PILOT = "pilot hole "
 
 
 def piloted(joint: Joint, design: Design) -> str:
-    """`spot through its holes, drill 2 mm, 16 mm deep in the base, ...; ` before the screws.
+    """`hold it in its place, its edges ..., spot through its holes, drill ...` before the screws.
 
     Nothing where the joint wants none. Lengths in the units of the model.
     """
@@ -25,10 +26,13 @@ def piloted(joint: Joint, design: Design) -> str:
     item = design.item(half.item)
     size = half.what.removeprefix(_PILOT).partition(",")[0]
     drill = size if size.endswith("drill") else f"a {size} drill"
+    mate = next((one for one in joint.items if one != half.item), "")
+    place = stands_on(mate, half.item, design)
+    held = f"hold it in its place, {place}" if place else "hold it in its place"
     steel = "run a steel screw in and out of each, " if "steel screw" in half.how else ""
     wood = item.title if item is not None else half.item
     return (
-        f"hold it in its place, spot through its holes, drill the {wood} with "
+        f"{held}, spot through its holes, drill the {wood} with "
         f"{drill}{_deep(joint, design)}, {steel}then "
     )
 

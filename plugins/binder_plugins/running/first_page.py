@@ -28,6 +28,7 @@ from binder.api import (
 )
 from binder_plugins.running.fault_page import fault_sections
 from binder_plugins.running.moving import Moving, moving
+from binder_plugins.running.ways import ways_round
 
 PACKAGE = "binder_plugins.running"
 _TURNS = (
@@ -80,7 +81,8 @@ def _stage(stage: Mapping[str, Any], found: tuple[Moving, ...], design: Design) 
 
 
 def _applies(row: Mapping[str, Any], has: frozenset[str]) -> bool:
-    return "needs" not in row or not has.isdisjoint(row["needs"])
+    is_wanted = "needs" not in row or not has.isdisjoint(row["needs"])
+    return is_wanted and has.isdisjoint(row.get("unless", ()))
 
 
 def _has(found: tuple[Moving, ...], design: Design) -> frozenset[str]:
@@ -109,16 +111,18 @@ def _tests(title: str, tests: Sequence[Assembly]) -> Iterator[Block]:
 
 
 def _turns(design: Design) -> Iterator[Block]:
-    rows = tuple(_turn(one) for one in design.facts.all(TurningFact) if any(one.speeds))
+    ways = ways_round(design)
+    bodies = [one for one in design.facts.all(TurningFact) if any(one.speeds)]
+    rows = tuple(_turn(one, ways.get(one.subject, "")) for one in bodies)
     if rows:
         yield Subheading("How fast, and which way round")
         yield Table(_TURNS, rows)
 
 
-def _turn(fact: TurningFact) -> tuple[Text, ...]:
+def _turn(fact: TurningFact, told: str) -> tuple[Text, ...]:
     known = [one for one in fact.speeds if one]
     speeds = ", ".join(dict.fromkeys(f"{abs(one):.3g}" for one in known))
-    way = "as the driver" if known[0] > 0 else "against the driver"
+    way = told or ("as the driver" if known[0] > 0 else "against the driver")
     return (
         (fact.title,),
         (speeds,),

@@ -161,3 +161,55 @@ def test_what_leads_a_drill_or_carries_a_line_of_bores_is_put_together_after_it(
     waits = dict(step.after)
     assert "spotted through it" in waits["make pedestal"]
     assert "put up for the reamer" in waits["line up cam shaft in bushes"]
+
+
+def test_what_is_spotted_on_wood_has_its_place_at_the_step(models: dict[str, Design]) -> None:
+    """The spec's own: the bed 20 from the left, (110 - 50) / 2 = 30 from the front.
+
+    The hangers, 12 wide, have their middles at 40 and 92 from the front: edges at 34 and 86.
+    """
+    design = models["tilt-hammer"]
+    bed = _steps(design, "tilt_hammer")["bed on base"]
+    assert bed.startswith(
+        "Hold it in its place, its edges 20 mm off the left and 30 mm off the front of the base, "
+        "spot through"
+    )
+    hangers = _steps(design, "line")["hangers on base"]
+    assert "its edges 34 mm off the front" in hangers
+    assert "another's 86 mm off the front" in hangers
+
+
+def test_a_ratchet_wheel_is_put_on_by_the_way_its_teeth_look(models: dict[str, Design]) -> None:
+    """The tail lies to the left of the cam and goes down: anticlockwise as the front sees it.
+
+    The left-hand end of the shaft, with the pulley, is at the front: clockwise from the other.
+    """
+    place = _besides(models["tilt-hammer"], "cam_line")["cam on shaft"]
+    assert "looking clockwise, seen from the right-hand end of the cam shaft" in place
+
+
+@pytest.mark.parametrize(("lies", "end"), [("false", "right"), ("true", "left")])
+def test_a_ratchet_wheel_under_a_screw_has_its_hand_too(
+    compile_text: Compile, lies: str, end: str
+) -> None:
+    """It goes on either way round, however it is held: common practice, no source."""
+    outcome = compile_text(f"""\
+format: 1
+model: {{title: Trial, issue: A, units: mm}}
+parts:
+  axle: {{material: silver steel, turned: [{{name: seat, diameter: 6 mm, length: 40 mm}}]}}
+  wheel:
+    material: mild steel
+    ratchet: {{teeth: 12, outside: 28 mm, depth: 2 mm, width: 8 mm}}
+    features: {{bore: {{reamed: to suit, depth: through}}}}
+joints:
+  wheel on axle: {{clamped: [wheel.bore, axle.seat], fastener: about 3 mm grub screw}}
+stands: axle
+positions:
+  wheel: {{reversed: {lies}}}
+assemblies:
+  whole: {{of: [axle, wheel]}}
+""")
+    assert outcome.design is not None
+    place = _besides(outcome.design, "whole")["wheel on axle"]
+    assert f"looking clockwise, seen from the {end}-hand end of the axle" in place

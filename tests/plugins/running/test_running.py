@@ -13,6 +13,7 @@ from binder_plugins.running import codes
 from binder_plugins.running.moving import Moving, moving
 from binder_plugins.running.oiling import oil_for
 from binder_plugins.running.tracing import faults, figures, numbered, remarked
+from binder_plugins.running.ways import ways_round
 from tests.plugins.drive.marks import marked
 
 Compile = Callable[..., Outcome]
@@ -290,3 +291,69 @@ def test_what_has_been_remarked_of_a_joint_is_looked_at_first(compile_text: Comp
     assert outcome.design is not None
     found = remarked(numbered(outcome.design), outcome.findings)
     assert "oil-on-friction" in {one.code.name for _, one in found}
+
+
+@pytest.mark.parametrize(
+    ("drive", "back"),
+    [
+        ("helve: {trips: [pulley, lever], lifts: 4, lift: 3 mm}", "only the way it runs"),
+        ("pawl: {ratchets: [pulley, lever], teeth: 12}", "back only with the pawl lifted"),
+        ("", "forwards and back"),
+    ],
+)
+def test_a_trip_or_ratchet_is_never_turned_back_in_gear(
+    compile_text: Compile, drive: str, back: str
+) -> None:
+    """A tooth that comes at the lever or pawl from behind locks: common practice, no source."""
+    lever = "  lever: {material: brass, block: {length: 40 mm, width: 8 mm, height: 6 mm}}\n"
+    text = spec().replace("joints:\n", f"{lever}joints:\n")
+    text = text.replace("assemblies:\n", f"  {drive}\nassemblies:\n")
+    page = section(compile_text(text, Phase.COMPOSE), "first-run")
+    lines = [text_of(tick.text) for one in page.blocks if isinstance(one, Checklist)
+             for tick in one.checks]  # fmt: skip
+    (turned,) = [line for line in lines if line.startswith("Turn it over")]
+    assert back in turned
+
+
+@pytest.mark.parametrize("at", ["left", "right"])
+def test_the_way_round_is_that_of_the_trip_wheel_as_it_stands(
+    compile_text: Compile, at: str
+) -> None:
+    """The wheel beside the tail takes it down: on its right clockwise, on its left the other way.
+
+    Geometry: seen from the front, what moves down at the right of an axis goes clockwise. The
+    stopping faces of a wheel that lies along its shaft look clockwise from its own right, and
+    with the wheel put on reversed from its left.
+    """
+    lies = {"left": "{}", "right": "{reversed: true}"}[at]
+    outcome = compile_text(TRIP.replace("LIES", lies))
+    assert outcome.design is not None
+    way = {"left": "anticlockwise, from the front", "right": "clockwise, from the front"}[at]
+    assert list(ways_round(outcome.design).values()) == [way]
+
+
+TRIP = """\
+format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  base:
+    material: brass
+    block: {length: 160 mm, width: 10 mm, height: 60 mm}
+    features:
+      one: {reamed: to suit, on: front, depth: through, at: "43.3 mm from left, middle"}
+  axle:  {material: silver steel, turned: [{name: journal, diameter: 4 mm, length: 40 mm}]}
+  wheel:
+    material: mild steel
+    ratchet: {teeth: 4, outside: 28 mm, depth: 6 mm, width: 8 mm}
+    features: {bore: {reamed: to suit, depth: through}}
+  lever: {material: brass, block: {length: 120 mm, width: 8 mm, height: 9 mm}}
+joints:
+  axle in base:  {runs_in: [axle.journal, base.one], duty: slow and oiled}
+  wheel on axle: {retained: [wheel.bore, axle.journal]}
+drive:
+  hand:  {turns: [axle], by: hand, speeds: [60 r/min]}
+  helve: {trips: [wheel, lever], lifts: 4, lift: 6 mm}
+stands: base
+positions:
+  wheel: LIES
+"""
