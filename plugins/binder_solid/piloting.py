@@ -8,7 +8,7 @@ _PILOT = "pilot hole "
 
 
 def piloted(joint: Joint, design: Design) -> str:
-    """`spot through its holes, drill the base with a 2 mm drill, 16 mm deep, ...`.
+    """`spot through its holes, drill 2 mm, 16 mm deep in the base, ...; ` before the screws.
 
     Nothing where the joint wants none. Lengths in the units of the model.
     """
@@ -25,9 +25,12 @@ def piloted(joint: Joint, design: Design) -> str:
     item = design.item(half.item)
     size = half.what.removeprefix(_PILOT).partition(",")[0]
     drill = size if size.endswith("drill") else f"a {size} drill"
-    steel = ", run a steel screw in and out of each" if "steel screw" in half.how else ""
+    steel = "run a steel screw in and out of each, " if "steel screw" in half.how else ""
     wood = item.title if item is not None else half.item
-    return f"spot through its holes, drill the {wood} with {drill}{_deep(joint, design)}{steel}"
+    return (
+        f"hold it in its place, spot through its holes, drill the {wood} with "
+        f"{drill}{_deep(joint, design)}, {steel}then "
+    )
 
 
 def _deep(joint: Joint, design: Design) -> str:

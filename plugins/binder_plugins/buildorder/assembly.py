@@ -24,12 +24,11 @@ from binder.api import (
     Task,
     Text,
     Tick,
-    TogetherFact,
 )
 from binder_plugins.buildorder.closing import inside_of, joints_closed_in
 from binder_plugins.buildorder.led import led
+from binder_plugins.buildorder.own_holes import own_holes
 from binder_plugins.buildorder.riding import beside
-from binder_solid.piloting import piloted
 from binder_solid.stands_at import stands_at
 
 
@@ -90,18 +89,10 @@ def _steps(one: Assembly, design: Design) -> Iterator[Tick]:
                 more.append((f"place: {place}",))
             if joint.entry.note:
                 more.append((f"note: {joint.entry.note}",))
-            step = _said_done(joint, design) + _holes(joint, design) + fact.step
+            step = _said_done(joint, design) + own_holes(joint, design) + fact.step
             step += beside(joint, one, design) + led(joint, one, design)
             words = step[0].upper() + step[1:]
             yield Tick(f"{one.name} {joint.name}", (words,), tuple(filter(None, more)))
-
-
-def _holes(joint: Joint, design: Design) -> str:
-    """The holes in the wood, which are there already where it stood for a reamer in line."""
-    words = piloted(joint, design)
-    if words and any(joint.name in one.held for one in design.facts.all(TogetherFact)):
-        return "back into its own holes, as marked: "
-    return f"hold it in its place, {words}, then " if words else ""
 
 
 def _said_done(joint: Joint, design: Design) -> str:

@@ -55,10 +55,10 @@ def _holes_in_wood(fact: TogetherFact, work: Work) -> Iterator[Act]:
     for name in fact.held:
         words = piloted(work.design.joints[name], work.design)
         if words:
-            first, *others = _titles(name, work)
+            titles = " and the ".join(_titles(name, work))
             act = work.act(
                 "drill",
-                f"hold the {first} in its place on the {' and the '.join(others)}, {words}",
+                f"the {titles}: {words.removesuffix(', then ')}",
                 tool="drill of that size, in a hand drill",
                 tags=("later",),
             )
