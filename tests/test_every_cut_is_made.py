@@ -48,14 +48,15 @@ def test_every_feature_has_an_act(name: str, host: Host) -> None:
 
 
 @pytest.mark.parametrize(("name", "count"), [("tilt-hammer", 2), ("wharf-crane", 1)])
-def test_pilot_holes_of_wood_screws_are_drilled_at_assembly(
+def test_pilot_holes_of_wood_screws_are_drilled_at_assembly_or_for_the_reamer(
     name: str, count: int, host: Host
 ) -> None:
     """Brass twists off in hardwood without a pilot hole and a steel screw before it. Common
     practice, no source."""
     design = design_of(name, host)
     halves = [one for one in design.facts.all(HalfFact) if one.what.startswith("pilot hole")]
-    said = str(list(assembly_pages(design, ())))
+    acts = [act.what for route in design.facts.all(Route) for act in route.acts]
+    said = str([*assembly_pages(design, ()), *acts])
     assert len(halves) == count
     assert said.count("with a 2 mm drill") == count
     assert said.count("run a steel screw in and out of each") == count

@@ -131,6 +131,8 @@ class TogetherFact(Fact):
     `joints` are those that it serves. Each of `lines` is a row of places, as `item.place`,
     that one tool goes through; the places in `left` get their size in this task and not on
     their own leaf. `up` says how the parts are held, `note` what else the maker must know.
+    `held` are the joints that hold them up meanwhile, `items` all that stands in it, where
+    that is not just what the joints join.
     """
 
     how: str
@@ -139,6 +141,8 @@ class TogetherFact(Fact):
     left: tuple[str, ...] = ()
     up: str = ""
     note: str = ""
+    held: tuple[str, ...] = ()
+    items: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -27,7 +27,7 @@ from binder.api import (
 )
 from binder_plugins.buildorder.closing import inside_of, joints_closed_in
 from binder_plugins.buildorder.led import led
-from binder_plugins.buildorder.piloting import piloted
+from binder_plugins.buildorder.own_holes import own_holes
 from binder_plugins.buildorder.riding import beside
 from binder_solid.stands_at import faces_at, stands_at
 
@@ -89,7 +89,7 @@ def _steps(one: Assembly, design: Design) -> Iterator[Tick]:
                 more.append((f"place: {place}",))
             if joint.entry.note:
                 more.append((f"note: {joint.entry.note}",))
-            step = _said_done(joint, design) + piloted(joint, design) + fact.step
+            step = _said_done(joint, design) + own_holes(joint, design) + fact.step
             step += beside(joint, one, design) + led(joint, one, design)
             words = step[0].upper() + step[1:]
             yield Tick(f"{one.name} {joint.name}", (words,), tuple(filter(None, more)))

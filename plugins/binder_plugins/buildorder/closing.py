@@ -75,7 +75,7 @@ def _waits_for(joint: Joint, design: Design) -> Iterator[str]:
                 yield from other.items
     if is_lasting(joint, design):
         for fact in design.facts.all(ShaftFact):
-            if joint.name in outside(fact):
+            if joint.name in outside(fact) and not slides_in(fact, design):
                 yield from (piece.item for piece in fact.pieces if piece.role is Role.BEARING)
 
 
@@ -117,7 +117,8 @@ def _along(fact: ShaftFact, closed: list[Joint], design: Design) -> Iterator[Pai
                 first = is_lasting(joint, design)
                 yield (joint.name, run.name) if first else (run.name, joint.name)
             elif joint.name in ends:
-                yield run.name, joint.name
+                first = is_lasting(joint, design) and slides_in(fact, design)
+                yield (joint.name, run.name) if first else (run.name, joint.name)
             elif _carries(joint, held, design):
                 yield (run.name, joint.name) if shut else (joint.name, run.name)
             elif _is_on_shaft(joint, fact, held, design):
@@ -181,6 +182,25 @@ def is_lasting(joint: Joint, design: Design) -> bool:
 def is_shut(fact: ShaftFact, design: Design) -> bool:
     """Whether something between the bearings can never come off the shaft again."""
     return any(is_lasting(design.joints[name], design) for name in between(fact))
+
+
+def slides_in(fact: ShaftFact, design: Design) -> bool:
+    """Whether a shaft goes through its bearings with what is fixed for good on one end of it.
+
+    Nothing bars the other end, so that compound and flame never come beside an oiled bearing.
+    """
+    places = [n for n, piece in enumerate(fact.pieces) if piece.role is Role.BEARING]
+    if not places or is_shut(fact, design):
+        return False
+    fixed = [
+        n < places[0]
+        for n, piece in enumerate(fact.pieces)
+        if piece.joint in outside(fact) and is_lasting(design.joints[piece.joint], design)
+    ]
+    if len(set(fixed)) != 1:
+        return False
+    free = "right" if fixed[0] else "left"
+    return all(fact.pieces[n].enters in {free, "either"} for n in places)
 
 
 def bearing_joints(fact: ShaftFact) -> list[str]:

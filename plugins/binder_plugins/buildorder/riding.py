@@ -5,14 +5,25 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from binder.api import Assembly, Design, Joint, Piece, Role, ShaftFact
-from binder_plugins.buildorder.closing import bearing_joints, homes, housings, insides_of, is_shut
+from binder_plugins.buildorder.closing import (
+    bearing_joints,
+    homes,
+    housings,
+    insides_of,
+    is_shut,
+    outside,
+    slides_in,
+)
+from binder_solid.filled import adhesive
 
 
 def beside(joint: Joint, one: Assembly, design: Design) -> str:
-    """What the step of a running joint says besides, '' for every other joint."""
+    """What the step of a running joint says besides, or of a bond next to it; else ''."""
     for fact in design.facts.all(ShaftFact):
         if joint.name in bearing_joints(fact):
             return "".join(_clauses(fact, one, design))
+        if joint.name in outside(fact) and adhesive(joint, design):
+            return _beside_a_bearing(fact, adhesive(joint, design), design)
     return ""
 
 
@@ -30,6 +41,13 @@ def _clauses(fact: ShaftFact, one: Assembly, design: Design) -> Iterator[str]:
     if off:
         names = " and ".join(f"the {piece.title}" for piece in off)
         yield f"; take {names} off first, and put back as before afterwards"
+
+
+def _beside_a_bearing(fact: ShaftFact, what: str, design: Design) -> str:
+    """Bonded clear of the bearings where it can be; else both are kept clean of the other."""
+    if slides_in(fact, design):
+        return ", before the shaft goes into its bearings"
+    return f"; the bearing beside it is oiled: keep oil off the joint, {what} off the bearing"
 
 
 def _split(fact: ShaftFact) -> tuple[list[Piece], list[Piece]]:

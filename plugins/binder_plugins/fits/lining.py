@@ -115,13 +115,18 @@ def lining_task(one: Lining, design: Design) -> Task:
     )
 
 
-def _then(one: Lining, design: Design) -> str:
-    """What is done with the shafts: those that are made to their bores are still to be made."""
-    suited = [
+def _suited(one: Lining, design: Design) -> list[str]:
+    """The shafts that are made to their bores, and so still to be made."""
+    return [
         fit.shaft.end.item
         for fit in one.fits
         if is_made(fit.shaft.end.item, design) and fit.suit == "shaft"
     ]
+
+
+def _then(one: Lining, design: Design) -> str:
+    """What is done with the shafts."""
+    suited = _suited(one, design)
     others = [name for name in one.shafts if name not in suited]
     words = []
     if suited:
@@ -150,6 +155,8 @@ def _up(joint: Joint, design: Design) -> str:
 def lining_fact(one: Lining, design: Design) -> TogetherFact:
     """The rows of bores, which get their size here."""
     places = tuple(str(fit.hole.end) for fit in one.fits)
+    suited = _suited(one, design)
+    shafts = tuple(name for name in one.shafts if name not in suited)
     return TogetherFact(
         one.task,
         one.how,
@@ -158,6 +165,8 @@ def lining_fact(one: Lining, design: Design) -> TogetherFact:
         places,
         up_words(one, design),
         _MARK,
+        tuple(joint.name for joint in one.held),
+        (*one.items, *shafts),
     )
 
 

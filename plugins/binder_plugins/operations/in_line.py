@@ -6,16 +6,17 @@ from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from binder.api import TogetherFact
 from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import Where, finished
 from binder_plugins.operations.line_reamers import bits, guided, short_of
 from binder_plugins.operations.rows import Hole, holes_of, mate_of, running_half
+from binder_solid.piloting import piloted
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from binder.api import TogetherFact
     from binder_plugins.operations.work import Work
 
 _TRUE = "every bore of a row to the others: what cuts one is guided in the one before"
@@ -30,22 +31,60 @@ def lined(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
     if not rows:
         return
     work = rows[0][0].work
-    acts = [
+    acts = [*_holes_in_wood(fact, work)]
+    acts.append(
         work.act(
             "clamp-stack",
             f"put up: {fact.up}; all down evenly, tried with a rod",
             tool="screwdriver or key, square",
             spoils="a bearing that is forced into line",
         )
-    ]
+    )
     if fact.how == "reamed in line":
-        acts += bits(rows, fact.joints)
+        acts += bits(rows, fact.joints, longest(works))
     for found in rows:
         acts += _row(fact, found)
     acts += _ended(work, fact)
     vice = bench_vice(work.design.workshop)
     grip = Grip(vice or "by hand", "bench", "what carries the bearings")
     yield SetUp(1, "bench", "", grip, "the first bore of each row", tuple(acts), _TRUE, _UNTIL)
+
+
+def _holes_in_wood(fact: TogetherFact, work: Work) -> Iterator[Act]:
+    """The pilot holes of the wood screws that hold it up: they are drilled now, for good."""
+    for name in fact.held:
+        words = piloted(work.design.joints[name], work.design)
+        if words:
+            titles = " and the ".join(_titles(name, work))
+            act = work.act(
+                "drill",
+                f"the {titles}: {words.removesuffix(', then ')}",
+                tool="drill of that size, in a hand drill",
+                tags=("later",),
+            )
+            yield replace(act, joints=fact.joints)
+
+
+def _titles(joint: str, work: Work) -> Iterator[str]:
+    for name in work.design.joints[joint].items:
+        item = work.design.item(name)
+        yield item.title if item is not None else name
+
+
+def longest(works: Mapping[str, Work]) -> dict[float, float]:
+    """What the longest row of each size asks of a D-bit in mm: one is made that does them all."""
+    found: dict[float, float] = {}
+    design = next(iter(works.values())).design
+    for fact in design.facts.all(TogetherFact):
+        if fact.how != "reamed in line":
+            continue
+        for line in fact.lines:
+            row = list(holes_of(line, works))
+            bridge = short_of(row, fact.joints) if row else None
+            if bridge is not None:
+                size = row[0].one.diameter or 0.0
+                found[size] = max(bridge, found.get(size, 0.0))
+    return found
 
 
 def _row(fact: TogetherFact, row: Sequence[Hole]) -> Iterator[Act]:

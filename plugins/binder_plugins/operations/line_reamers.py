@@ -61,19 +61,17 @@ def short_of(row: Sequence[Hole], joints: Sequence[str]) -> float | None:
     return bridge if flutes_mm(size, is_hand=_is_hand(hole)) < bridge else None
 
 
-def bits(rows: Sequence[Sequence[Hole]], joints: Sequence[str]) -> Iterator[Act]:
+def bits(
+    rows: Sequence[Sequence[Hole]], joints: Sequence[str], longest: Mapping[float, float]
+) -> Iterator[Act]:
     """A D-bit of each size for the rows that the reamer does not bridge, long enough for all."""
-    longest: dict[float, float] = {}
-    for row in rows:
-        bridge = short_of(row, joints)
-        if bridge is not None:
-            size = row[0].one.diameter or 0.0
-            longest[size] = max(bridge, longest.get(size, 0.0))
+    short = [row for row in rows if short_of(row, joints) is not None]
     work = rows[0][0].work
-    for size, bridge in longest.items():
+    for size in dict.fromkeys(row[0].one.diameter or 0.0 for row in short):
         act = work.act(
             "file",
-            f"make a D-bit of {work.mm(size)} silver steel, {work.mm(bridge + _TO_TURN_MM)} long: "
+            f"unless it lies ready, make a D-bit of {work.mm(size)} silver steel, "
+            f"{work.mm(longest[size] + _TO_TURN_MM)} long, for every line-up of that size: "
             "one end filed to half its thickness and backed off; for bores of steel "
             "hardened in oil and let down to straw",
             tool="files, torch, oil",

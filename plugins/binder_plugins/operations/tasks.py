@@ -8,6 +8,7 @@ from binder.api import Design, NumberOff, Task, TaskKind, TaskTime, TreatmentFac
 from binder_making.operation import Operation
 from binder_plugins.operations import words
 from binder_plugins.operations.jobs import Piece
+from binder_solid.filled import adhesive
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -19,7 +20,7 @@ _ACTS = {
     TaskKind.STRIP: "strip",
     TaskKind.JOIN: "press",
 }
-_LAID_OUT = frozenset({"silver-solder", "soft-solder", "bond", "glue", "press", "ream"})
+_LAID_OUT = frozenset({"silver-solder", "soft-solder", "press", "ream"})
 _UNTIMED = 10.0
 _MOST_LINES = 4
 
@@ -40,18 +41,23 @@ def task_pieces(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operat
         minutes=time.minutes if time is not None else _UNTIMED,
         what="; ".join(shown[:_MOST_LINES]) + (" …" if len(shown) > _MOST_LINES else ""),
         acts=frozenset({_act(task, time)}),
-        tools=_tools(_act(task, time), time),
+        tools=_tools(_act(task, time), time, design),
         wait_h=time.wait_h if time is not None else 0.0,
         pace=design.workshop.pace_at(""),
     )
     yield piece, [Operation(id=task.id, act=_act(task, time), minutes=piece.minutes)]
 
 
-def _tools(act: str, time: TaskTime | None) -> tuple[str, ...]:
-    """What lies ready for it; compound and glue for what cures in an assembly."""
-    is_bonded = time is not None and time.wait_h > 0
-    tool = words.table()["acts"].get("bond" if is_bonded else act, {}).get("tool", "")
-    return (tool,) if (tool and act in _LAID_OUT) or is_bonded else ()
+def _tools(act: str, time: TaskTime | None, design: Design) -> tuple[str, ...]:
+    """What lies ready for it; for what cures, what each of its joints is filled with."""
+    lines = time.lines if time is not None else ()
+    joints = [design.joints[line.what] for line in lines if line.what in design.joints]
+    sticking = dict.fromkeys(filter(None, (adhesive(one, design) for one in joints)))
+    if sticking:
+        is_glued = any(one.kind == "glued" for one in joints)
+        return (*sticking, *(("clamps",) if is_glued else ()))
+    tool = words.table()["acts"].get(act, {}).get("tool", "")
+    return (tool,) if tool and act in _LAID_OUT else ()
 
 
 def _act(task: Task, time: TaskTime | None) -> str:

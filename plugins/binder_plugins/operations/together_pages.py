@@ -85,7 +85,9 @@ def _head(fact: TogetherFact, route: Route, design: Design) -> Iterator[Strong |
            for item in design.joints[name].items)  # fmt: skip
     worked = (place.partition(".")[0] for line in fact.lines for place in line)
     items = dict.fromkeys(
-        item for item in (*met, *worked) if item in design.parts or item in design.fabrications
+        item
+        for item in fact.items or (*met, *worked)
+        if item in design.parts or item in design.fabrications
     )
     if items:
         yield "On the bench: "

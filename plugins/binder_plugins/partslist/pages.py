@@ -34,6 +34,7 @@ from binder.api import (
     shown_length,
     size_text,
 )
+from binder_plugins.partslist.adhesives import adhesives
 from binder_plugins.partslist.counting import members_of
 
 _MADE = (
@@ -63,7 +64,7 @@ _FIRST_WORDS = (
 def list_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
     """The parts list, and the bought items with their critical sizes."""
     yield Section("parts-list", "Parts list", Place.PARTS_LIST, tuple(_lists(design)))
-    if _unlisted(design):
+    if _unlisted(design) or adhesives(design):
         yield Section(
             "shopping",
             "To buy and to find",
@@ -163,6 +164,8 @@ def _shopping(design: Design) -> Iterator[Block]:
         Column("Note", 4),
     )
     rows = [row for item in _unlisted(design) for row in _bought_rows(item, design)]
+    for what, joints in adhesives(design).items():
+        rows.append((("",), ("",), (what,), ("",), ("",), (f"for {', '.join(joints)}",)))
     yield Table(columns, tuple(rows))
 
 

@@ -69,6 +69,18 @@ def gap(kind: str) -> Gap:
     )
 
 
+def filler(kind: str, *, is_wood: bool = False) -> str:
+    """What fills a kind of joint, `is_wood` where both its halves are; '' where nothing does.
+
+    Source: that of the gaps; wood glue between woods is common practice, no source.
+    """
+    rows = (row for row in _table()["gaps"] if row["kind"] == plain(kind.replace("_", " ")))
+    row = next(rows, None)
+    if row is None:
+        return ""
+    return str(row.get("between_wood", row["filler"]) if is_wood else row["filler"])
+
+
 def judge_gap(kind: str, least_um: float, most_um: float) -> GapVerdict:
     """What a joint does whose clearance on diameter lies between two amounts in µm.
 

@@ -93,8 +93,9 @@ def test_a_step_says_where_what_is_bonded_stands(models: dict[str, Design]) -> N
         ("wharf-crane", "block", "block sheave on pin", "block pin in cheeks"),
         # The cord is led over the head of a jib that already hangs on the post.
         ("wharf-crane", "crane", "jib on post", "rope"),
-        # The hanger slides over the gear's end.
-        ("tilt-hammer", "line", "line shaft in hanger", "wheel on line shaft"),
+        # Only the gear stays on for good: it is bonded clear of oil, and the shaft goes through
+        # the hangers from its side.
+        ("tilt-hammer", "line", "wheel on line shaft", "line shaft in hanger"),
         # The cam cannot come off, so the pedestals go over the ends and are screwed down then.
         ("tilt-hammer", "tilt_hammer", "cam shaft in bushes", "pedestals on bed"),
         ("tilt-hammer", "tilt_hammer", "bush in pedestal", "cam shaft in bushes"),
@@ -111,6 +112,45 @@ def test_nothing_bars_what_comes_after(
 ) -> None:
     order = _order(models[model], assembly)
     assert order.index(earlier) < order.index(later)
+
+
+BONDED = """\
+format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  axle: {material: silver steel, stock: drawn rod, turned: [{name: rod, diameter: 6 mm, length: 60 mm}]}
+  lug: {material: brass, quantity: 2, block: {length: 20 mm, width: 9 mm, height: 20 mm}, features: {bore: {reamed: 6 mm, on: front, depth: through}}}
+  near: {material: brass, turned: [{diameter: 20 mm, length: 6 mm}], features: {bore: {reamed: 6 mm, on: left, depth: through}}}
+  far: {material: brass, turned: [{diameter: 20 mm, length: 6 mm}], features: {bore: {reamed: 6 mm, on: left, depth: through}}}
+  bed: {material: brass, plate: {length: 60 mm, width: 40 mm, thickness: 6 mm}}
+joints:
+  runs: {runs_in: [axle.rod, lug.bore], made: reamed in line}
+  near on: {retained: [near.bore, axle.rod]}
+  far on: {FAR}
+  lugs on bed: {screwed: [lug.underside, bed.top], fastener: M3 socket cap screw}
+shafts:
+  axle: {along: [near.bore, lug.bore, lug.bore, far.bore], apart: 20 mm}
+assemblies:
+  all: {of: [axle, 2 off lug, near, far, bed], test: it spins}
+"""  # noqa: E501
+
+
+@pytest.mark.parametrize(
+    ("far", "is_clear"),
+    [
+        ("clamped: [far.bore, axle.rod], fastener: M3 grub screw", True),
+        ("retained: [far.bore, axle.rod]", False),
+    ],
+)
+def test_compound_and_oil_are_kept_apart(compile_text: Compile, far: str, is_clear: bool) -> None:
+    """Oil spoils the bond, and compound in a bearing locks it: common practice, no source."""
+    design = compile_text(BONDED.replace("FAR", far)).design
+    assert design is not None
+    order = _order(design, "all")
+    assert (order.index("near on") < order.index("runs")) == is_clear
+    step = _steps(design, "all")["near on"]
+    assert ("before the shaft goes into its bearings" in step) == is_clear
+    assert ("retaining compound off the bearing" in step) != is_clear
 
 
 def test_what_rides_on_a_shaft_goes_in_with_it(models: dict[str, Design]) -> None:

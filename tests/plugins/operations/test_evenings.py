@@ -8,14 +8,16 @@ from __future__ import annotations
 
 import pytest
 
-from binder.api import Design, TaskTime
+from binder.api import Design, Table, TaskTime
 from binder.compiler import Phase
+from binder.pages import text_of
 from binder_making.sessions import Evening
 from binder_plugins.buildorder.timing import time_tasks
 from binder_plugins.operations.facts import Route
 from binder_plugins.operations.holding_up import holding_up
 from binder_plugins.operations.jobs import Piece
 from binder_plugins.operations.planning import WorkPlan
+from binder_plugins.partslist.pages import list_pages
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
 from tests.plugins.operations.test_order import MODELS, design_of, plan_of
 
@@ -164,3 +166,22 @@ def test_tasks_without_a_route_are_timed_by_what_is_in_them() -> None:
     assert times["size bush in pedestal"].wait_h == 0
     untimed = {name for name, task in design.tasks.items() if task.kind not in {"make", "join"}}
     assert untimed - set(times) == {"finish base"}
+
+
+def test_what_lies_ready_for_a_joint_that_sets_goes_by_the_joint() -> None:
+    """Steel on beech is glued with epoxy and clamped; a brass wheel on a steel shaft is retained.
+
+    Common practice, no source.
+    """
+    design: Design = design_of("tilt-hammer/tilt-hammer")
+    pieces = plan_of("tilt-hammer/tilt-hammer").pieces
+    tools = {name: pieces[name].tools for name in ("assemble hammer", "assemble line")}
+    assert tools == {
+        "assemble hammer": ("epoxy", "clamps"),
+        "assemble line": ("retaining compound",),
+    }
+    (shopping,) = (one for one in list_pages(design, ()) if one.id == "shopping")
+    (table,) = (block for block in shopping.blocks if isinstance(block, Table))
+    notes = {text_of(row[2]): text_of(row[5]) for row in table.rows}
+    assert notes["epoxy"] == "for head on helve, collar on helve"
+    assert notes["retaining compound"] == "for cam on shaft, wheel on line shaft"

@@ -11,10 +11,11 @@ from pathlib import Path
 
 import pytest
 
-from binder.api import BuildSequence, Design, Link, Paragraph
+from binder.api import BuildSequence, Checklist, Design, Link, Paragraph
 from binder.compiler import Job, Phase, compiled
 from binder.host import Host
 from binder.pages import text_of
+from binder_plugins.buildorder.assembly import assembly_pages
 from binder_plugins.operations.facts import Act, Route
 from binder_plugins.operations.leaf import operation_pages
 from binder_plugins.operations.line_reamers import flutes_mm
@@ -264,11 +265,63 @@ def test_a_reamer_whose_flutes_are_short_does_not_line_up_a_row(
     reams = _acts(route, "ream")
     assert any("at one go" in act.what for act in reams) == is_bridged
     assert any("D-bit" in act.tool for act in reams) != is_bridged
-    assert [act.what for act in route.acts if act.what.startswith("make a D-bit")] == (
+    assert [act.what for act in route.acts if "make a D-bit" in act.what] == (
         [] if is_bridged else [act.what for act in _acts(route, "file")]
     )
     if not is_bridged:
         assert [("first bore alone" in act.what) for act in reams] == [True, False]
+
+
+@pytest.fixture(scope="module")
+def hammer(host: Host) -> Design:
+    found = compiled(Job(SPECS / "tilt-hammer" / "tilt-hammer.yaml"), host, Phase.CHECK).design
+    assert found is not None
+    return found
+
+
+def test_one_bit_does_every_line_up(hammer: Design) -> None:
+    """52 mm to the end of the longest row, and 25 to turn it by: common practice, no source."""
+    lined = [one for one in hammer.tasks if one.startswith("line up")]
+    bits = [
+        act.what
+        for name in lined
+        for act in _acts(_route(hammer, name), "file")
+        if "make a D-bit" in act.what
+    ]
+    assert len(bits) == 2
+    assert all("unless it lies ready" in one and "77 mm long" in one for one in bits)
+
+
+def test_what_stands_for_the_reamer_lies_on_the_bench(hammer: Design) -> None:
+    """The shaft is made to the reamed bores afterwards: common practice, no source."""
+    (section,) = together_pages(hammer, ())
+    heads = {
+        leaf.id: text_of(block.text)
+        for leaf in section.sections
+        if isinstance(block := leaf.blocks[0], Paragraph)
+    }
+    (line,) = (words for name, words in heads.items() if name.endswith("line-shaft-in-hanger"))
+    (cam,) = (words for name, words in heads.items() if name.endswith("cam-shaft-in-bushes"))
+    assert line.endswith("On the bench: line shaft hanger, base.")
+    assert "cam shaft" not in cam
+    assert {"bush", "pedestal", "bed"} <= set(cam.rstrip(".").partition("bench: ")[2].split(", "))
+
+
+def test_wood_screws_that_hold_for_the_reamer_get_their_holes_then(hammer: Design) -> None:
+    """No screw goes into hardwood without its hole, and one is not drilled twice: common practice,
+    no source."""
+    acts = list(_route(hammer, "line up line shaft in hanger").acts)
+    (hole,) = [act for act in acts if act.act == "drill"]
+    assert hole.what.startswith("the line shaft hanger and the base: hold it in its place, ")
+    assert "spot through its holes" in hole.what
+    assert "2 mm drill, 26 mm deep" in hole.what
+    assert acts.index(hole) < [act.act for act in acts].index("clamp-stack")
+    (sheets,) = assembly_pages(hammer, ())
+    (sheet,) = (one for one in sheets.sections if one.id == "assembly-line")
+    (ticks,) = (block for block in sheet.blocks if isinstance(block, Checklist))
+    (step,) = (text_of(one.text) for one in ticks.checks if "hangers on base" in one.key)
+    assert step.startswith("Back into its own holes, as marked: screw the feet")
+    assert "drill" not in step
 
 
 @pytest.mark.parametrize(("size", "machine", "hand"), [(4, 19, 38), (6, 26, 47), (10, 38, 66)])

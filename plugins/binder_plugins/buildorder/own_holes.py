@@ -1,0 +1,14 @@
+"""The holes of wood screws, as the step of their joint tells them: to be drilled, or there."""
+
+from __future__ import annotations
+
+from binder.api import Design, Joint, TogetherFact
+from binder_solid.piloting import piloted
+
+
+def own_holes(joint: Joint, design: Design) -> str:
+    """The holes to drill first, which are there where it stood for a reamer in line; else ''."""
+    words = piloted(joint, design)
+    if words and any(joint.name in one.held for one in design.facts.all(TogetherFact)):
+        return "back into its own holes, as marked: "
+    return words

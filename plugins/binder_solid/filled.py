@@ -1,0 +1,23 @@
+"""Joints that an adhesive holds, to what it is: as the maker names it, or by what it joins."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from binder.api import MaterialFact
+from binder_trade.fits.gaps import filler
+
+if TYPE_CHECKING:
+    from binder.api import Design, Joint
+
+_SETS = ("retained", "glued")
+_WOODS = ("hardwood", "softwood", "plywood")
+
+
+def adhesive(joint: Joint, design: Design) -> str:
+    """`retaining compound`, `epoxy`, `wood glue`; '' for a joint that needs none."""
+    if joint.kind not in _SETS:
+        return ""
+    told = [design.facts.about(MaterialFact, item) for item in joint.items]
+    is_wood = all(one is not None and one.group in _WOODS for one in told)
+    return str(getattr(joint.entry, "compound", None) or filler(joint.kind, is_wood=is_wood))
