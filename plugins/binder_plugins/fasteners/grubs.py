@@ -206,7 +206,7 @@ def _tapped(
 
 def _how(hub: Half) -> str:
     """A soft thread holds half of what steel does: it is nipped, not pulled."""
-    first = "tap before the bore is reamed"
+    first = "clear its burr from the bore by hand"
     return f"{first}; nip the screw lightly in {hub.group}" if hub.group in SOFT else first
 
 
