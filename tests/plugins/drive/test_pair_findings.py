@@ -320,3 +320,15 @@ def test_every_code_has_a_case() -> None:
         "shafts-stand-otherwise",
         "rope-too-short",
     } == set(CASES)
+
+
+def test_what_takes_up_a_belt_that_is_too_long_for_a_step(compile_text: Compile) -> None:
+    """By hand: 24 and 40 at 90 want 2 √(90² − 8²) + 32 π + 16 asin(8 / 90) = 281.24, twice 30
+    want 180 + 30 π = 274.25. The slack of 6.99 goes into a span of 90: √(96.99² − 90²) / 2 =
+    18.1 deep; or half of it between the shafts, 3.50."""
+    text = CASES["belt-lengths-differ"][0].replace("⟪", "").replace("⟫", "")
+    (found,) = [
+        one for one in compile_text(text).findings if one.code.name == "belt-lengths-differ"
+    ]
+    assert "281.2 mm run and a jockey that goes 18.1 mm in" in found.help
+    assert "shafts that move 3.50 mm further apart" in found.help

@@ -9,6 +9,7 @@ from binder.api import Design, Diagnostic, Joint, Size
 from binder_plugins.drive import belt_codes as codes
 from binder_plugins.drive.judging.grip import check_grip
 from binder_plugins.drive.pairs.facts import BeltFact
+from binder_trade.belts.centres import change_of_centres, jockey
 from binder_trade.belts.round_belt import cord
 from binder_trade.explained import NotDefined
 
@@ -62,7 +63,19 @@ def _lengths(fact: BeltFact, joint: Joint) -> Iterator[Diagnostic]:
     yield codes.BELT_LENGTHS_DIFFER.at(
         joint.at,
         f"the steps of '{joint.name}' want belts that differ by {fact.apart:.2f} mm",
-        help=f"one belt serves all at {steps}" if steps else "give the belt a jockey",
+        help=f"one belt serves all at {steps}; or {_taken_up(fact)}" if steps else _taken_up(fact),
+    )
+
+
+def _taken_up(fact: BeltFact) -> str:
+    """What keeps a belt for the longest step taut on the others: a jockey, or moving shafts."""
+    longest = max(run.length_mm for run in fact.runs)
+    shortest = min(fact.runs, key=lambda run: run.length_mm)
+    deep = max(jockey(fact.runs, longest).depths_mm)
+    apart = change_of_centres(shortest, longest - shortest.length_mm)
+    return (
+        f"take a belt of {longest:.1f} mm run and a jockey that goes {deep:.1f} mm in, at the "
+        f"middle of the slack side, or shafts that move {apart:.2f} mm further apart"
     )
 
 
