@@ -175,6 +175,21 @@ def test_a_pattern_lines_up(compile_text: Compile) -> None:
     assert box(stood(compile_text, text), "lug") == ((8.0, 4.0, 4.0), (32.0, 14.0, 16.0))
 
 
+def test_each_of_several_pegs_has_a_hole_of_its_own(compile_text: Compile) -> None:
+    text = (
+        f"{HEAD}"
+        "  foot: {material: brass, block: {length: 60 mm, width: 30 mm, height: 20 mm}, features:"
+        " {holes: {reamed: 4 mm, on: top, depth: 10 mm, off: 2,"
+        " pattern: 'in a row, 40 mm apart'}}}\n"
+        + PEG.replace("    turned:", "    quantity: 2\n    turned:")
+        + "joints:\n  pegs in foot: {pressed: [peg.pin, foot.holes]}\nstands: foot\n"
+    )
+    design = stood(compile_text, text)
+    # The row has its middle on that of the block, at 30 mm: holes at 10 and 50, heads 9 across.
+    assert box(design, "peg 1")[0] == (5.5, 10.5, 12.0)
+    assert box(design, "peg 2")[0] == (45.5, 10.5, 12.0)
+
+
 def test_every_second_handed_copy_is_the_opposite_hand(compile_text: Compile) -> None:
     text = (
         f"{HEAD}"
