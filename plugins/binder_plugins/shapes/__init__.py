@@ -29,6 +29,7 @@ from binder_plugins.shapes.judging.edges import check_angles, check_edges
 from binder_plugins.shapes.judging.hands import check_hands
 from binder_plugins.shapes.judging.machines import check_machines
 from binder_plugins.shapes.judging.meeting import check_swallowed
+from binder_plugins.shapes.judging.names import check_names
 from binder_plugins.shapes.judging.reach import check_reach
 from binder_plugins.shapes.judging.walls import check_walls
 from binder_plugins.shapes.kinds import shape_kinds
@@ -97,6 +98,7 @@ def binder_checks() -> Sequence[Check]:
         Check("edges have room", check_edges),
         Check("angles can be cut", check_angles),
         Check("a mirrored part has a hand", check_hands),
+        Check("steps have names of their own", check_names),
         Check("cutters reach", check_reach),
         Check("parts fit the machines", check_machines),
     ]

@@ -130,7 +130,17 @@ ANGLE_NOT_CUT = Code(
     "Tell a countersink by its whole angle, an edge by the angle to its face.",
 )
 
+STEP_NAMED_LIKE_FACE = Code(
+    "step-named-like-face",
+    Severity.WARNING,
+    "A step of turned work has the name of a face that every part has.",
+    "A joint that names it gets the end of the bar, and the fit goes on the wrong diameter.",
+    "turned:\n  - {name: top, diameter: 8 mm, length: 20 mm}",
+    "Name it for what it does: stud, journal, tenon.",
+)
+
 FORM_CODES = (
+    STEP_NAMED_LIKE_FACE,
     STACK_OF_OTHERS,
     STACK_NOT_LAID_OUT,
     HAND_OF_ROUND_WORK,
