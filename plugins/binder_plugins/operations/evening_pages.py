@@ -18,7 +18,7 @@ from binder.api import (
     Text,
     TickBox,
 )
-from binder_making.times import in_range
+from binder_plugins.operations.minutes import route_estimate
 from binder_plugins.operations.planning import WorkPlan
 
 if TYPE_CHECKING:
@@ -54,13 +54,15 @@ def _words(plan: WorkPlan, design: Design) -> str:
         f"The work in {count} evening{'s' if count > 1 else ''}, one kind of set-up at a time as "
         f"far as the order allows. Work is mounted {plan.setups} times; mounting and changing "
         f"tools takes {plan.spent_min:.0f} min, and no order that keeps every reason can take "
-        f"less than {plan.least_min:.0f}. Minutes are {told}. Write down what an evening really "
-        "took: its minutes over those printed are your pace (pace: in the workshop file)."
+        f"less than {plan.least_min:.0f}. Minutes of a line are {told}. The range of an evening "
+        "has measuring and the odd remake in it as well, and adds up to that on the cover. Write "
+        "down what an evening really took: its minutes over those printed are your pace (pace: "
+        "in the workshop file)."
     )
 
 
 def _evening(evening: Evening, plan: WorkPlan) -> Iterator[Block]:
-    time = in_range(evening.minutes)
+    time = route_estimate(evening.minutes)
     yield Subheading(f"Evening {evening.number}: {time.least_min:.0f} to {time.most_min:.0f} min")
     yield Table(_COLUMNS, tuple(_rows(evening, plan)))
     yield Paragraph(tuple(_foot(evening, plan)))

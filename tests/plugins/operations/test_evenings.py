@@ -6,13 +6,16 @@ common practice, no source. The network: the critical path method, worked out by
 
 from __future__ import annotations
 
+import re
+
 import pytest
 
-from binder.api import Design, Table, TaskTime
+from binder.api import Design, HoursFact, Subheading, Table, TaskTime
 from binder.compiler import Phase
 from binder.pages import text_of
 from binder_making.sessions import Evening
 from binder_plugins.buildorder.timing import time_tasks
+from binder_plugins.operations.evening_pages import evening_pages
 from binder_plugins.operations.facts import Route
 from binder_plugins.operations.holding_up import holding_up
 from binder_plugins.operations.jobs import Piece
@@ -185,3 +188,17 @@ def test_what_lies_ready_for_a_joint_that_sets_goes_by_the_joint() -> None:
     notes = {text_of(row[2]): text_of(row[5]) for row in table.rows}
     assert notes["epoxy"] == "for head on helve, collar on helve, plate on base"
     assert notes["retaining compound"] == "for cam on shaft, wheel on line shaft"
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_the_hours_of_the_evenings_add_up_to_those_of_the_cover(model: str) -> None:
+    design = design_of(model)
+    cover = design.facts.about(HoursFact, "")
+    assert cover is not None
+    page = next(iter(evening_pages(design, ())))
+    heads = [one.text for one in page.blocks if isinstance(one, Subheading)]
+    ranges = [re.findall(r"(\d+) to (\d+) min", head)[0] for head in heads]
+    told = [float(one.replace("½", ".5")) for one in re.findall(r"\d+½?", cover.text)]
+    for side, hours in enumerate(told):
+        # The cover rounds to half an hour.
+        assert sum(int(one[side]) for one in ranges) / 60 == pytest.approx(hours, abs=0.55)

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from binder.api import Design, Diagnostic
 from binder_plugins.shapes import form_codes
 
-_FACES = ("left", "right", "front", "back", "top", "underside", "ends", "outside", "middle")
+_FACES = ("left", "right", "front", "back", "top", "underside", "ends")
 
 
 def check_names(design: Design) -> Iterator[Diagnostic]:
