@@ -7,6 +7,7 @@ common practice, no source. The network: the critical path method, worked out by
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import pytest
 
@@ -19,7 +20,7 @@ from binder_plugins.operations.evening_pages import evening_pages
 from binder_plugins.operations.facts import Route
 from binder_plugins.operations.holding_up import holding_up
 from binder_plugins.operations.jobs import Piece
-from binder_plugins.operations.planning import WorkPlan
+from binder_plugins.operations.planning import WorkPlan, plan_work
 from binder_plugins.partslist.pages import list_pages
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
 from tests.plugins.operations.test_order import MODELS, design_of, plan_of
@@ -193,9 +194,11 @@ def test_what_lies_ready_for_a_joint_that_sets_goes_by_the_joint() -> None:
 @pytest.mark.parametrize("model", MODELS)
 def test_the_hours_of_the_evenings_add_up_to_those_of_the_cover(model: str) -> None:
     design = design_of(model)
-    cover = design.facts.about(HoursFact, "")
+    timed = replace(design, facts=design.facts.plus(time_tasks(design).facts))
+    planned = replace(timed, facts=timed.facts.plus(plan_work(timed).facts))
+    cover = planned.facts.about(HoursFact, "")
     assert cover is not None
-    page = next(iter(evening_pages(design, ())))
+    page = next(iter(evening_pages(planned, ())))
     heads = [one.text for one in page.blocks if isinstance(one, Subheading)]
     ranges = [re.findall(r"(\d+) to (\d+) min", head)[0] for head in heads]
     told = [float(one.replace("½", ".5")) for one in re.findall(r"\d+½?", cover.text)]
