@@ -9,6 +9,7 @@ from binder.api import ThreadFact
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
 from binder_plugins.operations.lengthwise import is_turned
 from binder_plugins.operations.mouths import mouths_of
+from binder_plugins.operations.recesses import recess_acts
 from binder_plugins.operations.relieved import cleared, relief_of, relieved_acts
 from binder_solid.forms import Revolved
 
@@ -52,7 +53,7 @@ def axial_acts(
             mouth=mouths.get(one.name),
         )
         if one.kind == "recessed":
-            yield _recess(work, one, lathe, end, tags)
+            yield from recess_acts(work, form, one, lathe, end, tags)
             continue
         relief = relief_of(one, form)
         yield from (
@@ -66,19 +67,6 @@ def axial_acts(
     for one in bores:
         if one.kind in {"chamfered", "rounded", "bevelled"} and one not in mouths.values():
             yield _edge(work, form, one, lathe, end, tags)
-
-
-def _recess(work: Work, one: Located, lathe: str, end: str, tags: tuple[str, ...]) -> Act:
-    return work.act(
-        "bore",
-        f"recess {one.note.removeprefix('recess ')}",
-        machine=lathe,
-        feature=one.name,
-        tool="boring tool, square to the floor",
-        size=one.diameter or 1.0,
-        end=end,
-        tags=tags,
-    )
 
 
 def corners(one: Located, steps: Sequence[Stretch]) -> Iterator[Located]:

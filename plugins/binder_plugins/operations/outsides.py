@@ -121,7 +121,10 @@ def _way(turning: Turning, place: int, to: float, free: str, *, fitted: bool) ->
     if _ball(turning, place):
         return "form", f"turn the ball ⌀{work.mm(step.across)}"
     if abs(step.across - step.end_across) > _SAME:
-        ends = f"⌀{work.mm(step.across)} to ⌀{work.mm(step.end_across)}"
+        near_end, far_end = (
+            (step.across, step.end_across) if free == "left" else (step.end_across, step.across)
+        )
+        ends = f"⌀{work.mm(near_end)} to ⌀{work.mm(far_end)}"
         set_over = f", top-slide at {_slide_angle(step):.1f}°"
         return "taper", f"turn the taper {ends}{long}{off}{set_over}{_neck(turning, place)}"
     verb = "rough to" if fitted else "turn"
