@@ -15,6 +15,7 @@ from binder.api import (
     Role,
     ShaftFact,
 )
+from binder_plugins.buildorder.barring import closes_plates, is_riveted_inside
 from binder_plugins.buildorder.sequence import ordered
 
 _MOVING = ("runs_in", "swivels", "hinged", "slides")
@@ -99,6 +100,9 @@ def _pairs(closed: list[Joint], design: Design) -> Iterator[Pair]:
         if _runs_on_pin(one, other, design) or _hangs(other, one):
             yield one.name, other.name
     for one, other in permutations(closed, 2):
+        if is_riveted_inside(one, design) and closes_plates(other, one, design):
+            yield one.name, other.name
+    for one, other in permutations(closed, 2):
         if _is_covered_by(one, other):
             yield one.name, other.name
 
@@ -121,7 +125,9 @@ def _along(fact: ShaftFact, closed: list[Joint], design: Design) -> Iterator[Pai
                 yield (joint.name, run.name) if first else (run.name, joint.name)
             elif _carries(joint, held, design):
                 yield (run.name, joint.name) if shut else (joint.name, run.name)
-            elif _is_on_shaft(joint, fact, held, design):
+            elif _is_on_shaft(joint, fact, held, design) or (
+                held & set(joint.items) and is_riveted_inside(joint, design)
+            ):
                 yield joint.name, run.name
 
 
