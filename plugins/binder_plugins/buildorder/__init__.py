@@ -47,7 +47,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "plan the tasks",
             plan_tasks,
             needs=(JointFact,),
-            after=(TreatmentFact,),
+            after=(TreatmentFact, FitFact, ShaftFact, HardwareFact),
             gives=(TasksKnown,),
         ),
         PlanStep(

@@ -14,9 +14,10 @@ from binder.api import (
     JointFact,
     Role,
     ShaftFact,
+    Task,
 )
 from binder_plugins.buildorder.barring import closes_plates, is_riveted_inside
-from binder_plugins.buildorder.sequence import ordered
+from binder_plugins.buildorder.ranking import ordered
 
 _MOVING = ("runs_in", "swivels", "hinged", "slides")
 _BEHIND = {"top": ("underside", "bottom"), "underside": ("top",), "bottom": ("top",)}
@@ -259,3 +260,9 @@ def inside_of(one: Assembly, design: Design) -> frozenset[str]:
         if name in design.fabrications:
             waiting += [piece.item for piece in design.fabrications[name].pieces]
     return frozenset(found)
+
+
+def done_before(joint: Joint, design: Design) -> Task | None:
+    """The own task of the build order that made a joint already; None where it is made here."""
+    ids = (f"{verb} {joint.name}" for verb in ("solder", "bond", "size"))
+    return next((design.tasks[one] for one in ids if one in design.tasks), None)

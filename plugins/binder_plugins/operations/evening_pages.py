@@ -34,7 +34,7 @@ _PRACTISED = (
     "those of a practised amateur: a first model takes half as long again, a beginner twice to "
     "three times"
 )
-_VERBS = ("assemble", "bond", "put")
+_VERBS = ("assemble", "begin", "go on with", "bond", "put")
 
 
 def evening_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
