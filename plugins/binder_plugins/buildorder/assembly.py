@@ -29,7 +29,7 @@ from binder_plugins.buildorder.closing import done_before, inside_of
 from binder_plugins.buildorder.curing import left_alone, parts_of
 from binder_plugins.buildorder.led import led
 from binder_plugins.buildorder.own_holes import own_holes
-from binder_plugins.buildorder.riding import beside
+from binder_plugins.buildorder.riding import beside, put_on_first
 from binder_solid.stands_at import faces_at, stands_at
 
 
@@ -99,7 +99,8 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
             more.append((f"place: {place}",))
         if joint.entry.note:
             more.append((f"note: {joint.entry.note}",))
-        step = _said_done(joint, design) + own_holes(joint, design) + fact.step
+        step = _said_done(joint, design) + own_holes(joint, design)
+        step += put_on_first(joint, design) + fact.step
         step += beside(joint, one, design) + led(joint, one, design)
         words = step[0].upper() + step[1:]
         yield Tick(f"{one.name} {joint.name}", (words,), tuple(filter(None, more)))

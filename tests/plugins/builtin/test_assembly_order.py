@@ -163,6 +163,47 @@ def test_what_rides_on_a_shaft_goes_in_with_it(models: dict[str, Design]) -> Non
     assert "over the barrel axle too" in step
 
 
+def test_a_washer_goes_on_before_what_closes_over_it(models: dict[str, Design]) -> None:
+    """The spec's row along the crank shaft: cheek, washer, arm."""
+    step = _steps(models["wharf-crane"], "winch")["arm on crank shaft"]
+    assert step.startswith("Slide the 4 mm washer over the crank shaft first; then screw")
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "shafts: {pin: {along: [arm.bore, ring]}}",
+        "note: the ring goes on last",
+        "steps: [put on the ring]",
+    ],
+)
+def test_a_piece_without_a_step_is_found_unless_it_is_told(
+    compile_text: Compile, told: str
+) -> None:
+    text = """\
+format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  pin: {material: brass, turned: [{name: rod, diameter: 6 mm, length: 20 mm}]}
+  arm: {material: brass, plate: {length: 20 mm, width: 20 mm, thickness: 6 mm}, features: {bore: {reamed: 6 mm, depth: through}}}
+  ring: {material: brass, turned: [{name: outside, diameter: 9 mm, length: 2 mm}], features: {bore: {drilled: 6.1 mm, on: outside, depth: through}}}
+joints:
+  pin in arm: {runs_in: [pin.rod, arm.bore]}
+assemblies: {all: {of: [pin, arm, ring]MORE}}
+"""  # noqa: E501
+    bare = text.replace("MORE", "")
+    if told.startswith("shafts"):
+        text = f"{bare}{told}\n"
+    text = text.replace("MORE", f", {told}")
+
+    def found(text: str) -> bool:
+        names = [one.code.name for one in compile_text(text).findings]
+        return "put-on-by-no-step" in names
+
+    assert found(bare)
+    assert not found(text)
+
+
 def test_what_was_fixed_outside_the_bearings_comes_off_first(models: dict[str, Design]) -> None:
     step = _steps(models["tilt-hammer"], "tilt_hammer")["cam shaft in bushes"]
     assert "take the stepped pulley of the cam shaft and the flywheel off first" in step
