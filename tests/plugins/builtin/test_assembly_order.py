@@ -163,6 +163,25 @@ def test_what_rides_on_a_shaft_goes_in_with_it(models: dict[str, Design]) -> Non
     assert "over the barrel axle too" in step
 
 
+def test_a_step_says_at_which_angle_long_parts_are_pinned(models: dict[str, Design]) -> None:
+    """The spec raises the jib by 50 degrees from the level, so 40 from the upright post."""
+    besides = _besides(models["wharf-crane"], "crane")
+    for name in ("jib on post", "heel on post"):
+        assert "the jib at 40° to the slewing post" in besides[name]
+        assert "50° from square" in besides[name]
+
+
+def test_several_pins_of_two_parts_are_drilled_at_one_go(models: dict[str, Design]) -> None:
+    """Parted between two holes the parts would move: common practice, no source."""
+    design = models["wharf-crane"]
+    assert "drill heel on post" not in design.tasks
+    route = design.facts.about(Route, "drill jib on post")
+    assert route is not None
+    clamped = [act.what for act in route.acts if act.act == "clamp-stack"]
+    assert [what.startswith("a pin in the hole before") for what in clamped] == [False, True]
+    assert [act.act for act in route.acts].count("separate") == 1
+
+
 def test_a_washer_goes_on_before_what_closes_over_it(models: dict[str, Design]) -> None:
     """The spec's row along the crank shaft: cheek, washer, arm."""
     step = _steps(models["wharf-crane"], "winch")["arm on crank shaft"]
