@@ -182,6 +182,45 @@ def test_several_pins_of_two_parts_are_drilled_at_one_go(models: dict[str, Desig
     assert [act.act for act in route.acts].count("separate") == 1
 
 
+def test_a_pin_goes_through_plates_with_what_stands_between_them(
+    models: dict[str, Design],
+) -> None:
+    """A wheel on the pin beforehand would not pass the plate: common practice, no source."""
+    design = models["wharf-crane"]
+    order = _order(design, "jib_head")
+    assert order.index("head pin in jib") < order.index("head sheave on pin")
+    steps = _steps(design, "jib_head")
+    row = "on the pin in this order: the head spacer, the head sheave, the head spacer"
+    assert row in steps["head pin in jib"]
+    assert steps["head sheave on pin"].startswith("In the same move: ")
+    # A pin with shoulders, riveted in its cheeks, has its sheave on before.
+    assert not _steps(design, "block")["block sheave on pin"].startswith("In the same move")
+
+
+def test_a_pin_without_a_row_goes_through_all_in_one_move_too(compile_text: Compile) -> None:
+    text = """\
+format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  base: {material: brass, block: {length: 30 mm, width: 9 mm, height: 5 mm}}
+  cheek: {material: brass, quantity: 2, plate: {length: 30 mm, width: 40 mm, thickness: 3 mm}, features: {hole: {reamed: to suit, depth: through}}}
+  pin: {material: silver steel, turned: [{name: rod, diameter: 4 mm, length: 11 mm}]}
+  wheel: {material: brass, turned: [{name: rim, diameter: 16 mm, length: 4 mm}], features: {bore: {reamed: to suit, on: rim, depth: through}}}
+joints:
+  wheel on pin: {runs_in: [wheel.bore, pin.rod]}
+  pin in cheeks: {slides: [pin.rod, cheek.hole]}
+stands: base
+positions:
+  cheek: {copies: [{at: 0 mm above base.top}, {at: 0 mm below base.underside}]}
+  pin: {at: middle of base}
+assemblies: {all: {of: [2 off cheek, pin, wheel]}}
+"""  # noqa: E501
+    design = compile_text(text).design
+    assert design is not None
+    assert _order(design, "all") == ["pin in cheeks", "wheel on pin"]
+    assert "the wheel held between the plates" in _steps(design, "all")["pin in cheeks"]
+
+
 def test_a_washer_goes_on_before_what_closes_over_it(models: dict[str, Design]) -> None:
     """The spec's row along the crank shaft: cheek, washer, arm."""
     step = _steps(models["wharf-crane"], "winch")["arm on crank shaft"]
