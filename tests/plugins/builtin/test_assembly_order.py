@@ -10,7 +10,16 @@ from pathlib import Path
 
 import pytest
 
-from binder.api import BuildSequence, Checklist, Design, DrawnBox, DrawnLabel, Section, text_width
+from binder.api import (
+    BuildSequence,
+    Checklist,
+    Design,
+    DrawnBox,
+    DrawnLabel,
+    Paragraph,
+    Section,
+    text_width,
+)
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
 from binder.pages import text_of
@@ -18,6 +27,7 @@ from binder_plugins.buildorder.assembly import assembly_pages
 from binder_plugins.buildorder.closing import joints_closed_in
 from binder_plugins.buildorder.picture import picture
 from binder_plugins.operations.facts import Route
+from binder_plugins.operations.together_pages import together_pages
 
 Compile = Callable[..., Outcome]
 SPECS = Path(__file__).parents[3] / "specs"
@@ -169,6 +179,10 @@ def test_a_step_says_at_which_angle_long_parts_are_pinned(models: dict[str, Desi
     for name in ("jib on post", "heel on post"):
         assert "the jib at 40° to the slewing post" in besides[name]
         assert "50° from square" in besides[name]
+    (whole,) = together_pages(models["wharf-crane"], ())
+    (leaf,) = (one for one in whole.sections if one.title.startswith("Drill the jib and"))
+    told = [text_of(block.text) for block in leaf.blocks if isinstance(block, Paragraph)]
+    assert len([one for one in told if "40° to the slewing post" in one]) == 1
 
 
 def test_several_pins_of_two_parts_are_drilled_at_one_go(models: dict[str, Design]) -> None:
