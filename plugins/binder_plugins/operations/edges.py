@@ -11,6 +11,7 @@ from binder_plugins.operations.lengthwise import is_turned
 from binder_plugins.operations.mouths import mouths_of
 from binder_plugins.operations.recesses import recess_acts
 from binder_plugins.operations.relieved import cleared, relief_of, relieved_acts
+from binder_plugins.operations.shoulders import to_shoulder
 from binder_solid.forms import Revolved
 
 if TYPE_CHECKING:
@@ -37,10 +38,9 @@ def axial_acts(
 ) -> Iterator[Act]:
     """Holes on the axis from the smallest up: the next one finds its start in it."""
     found = [one for one in bores if one.kind in HOLES | SINKS.keys() | {"recessed", "centred"}]
-    on_axis = [one for one in found if len(one.spots) == 1]
     mouths = mouths_of(work, bores)
     started, first = False, 0.0
-    for one in sorted(on_axis, key=lambda one: (one.kind in SINKS, one.diameter or 0.0)):
+    for one in sorted(found, key=lambda one: (one.kind in SINKS, one.diameter or 0.0)):
         deep = through(one, (form.size[0], 0.0, 0.0))
         where = Where(
             lathe,
@@ -154,7 +154,7 @@ def _thread(
     ending = f", {work.mm(one.length)} long" if one.length else ""
     yield work.act(
         "die",
-        f"cut the thread {thread}{ending}",
+        f"cut the thread {thread}{ending}{to_shoulder(work, form, one)}",
         feature=one.name,
         tool=f"{thread} die in the tailstock holder" if dies else f"{thread} die",
         amount=long,

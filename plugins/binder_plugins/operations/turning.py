@@ -7,7 +7,9 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import ThreadFact
+from binder_plugins.operations.as_bought import left_as_bought
 from binder_plugins.operations.bench import lathe_for
+from binder_plugins.operations.die_torque import turned_by_threads
 from binder_plugins.operations.edges import axial_acts, centre_back, corners, edge_acts
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.floors import floor_chamfers
@@ -16,9 +18,10 @@ from binder_plugins.operations.late_grooves import late_grooves, on_mandrel
 from binder_plugins.operations.lengthwise import (
     Plan,
     opens_at,
-    plan,
+    plans,
 )
 from binder_plugins.operations.outsides import finish_turn, is_shaped, max_across, rough_turn
+from binder_plugins.operations.rings import is_beside
 from binder_plugins.operations.second_end import second
 from binder_plugins.operations.true import true_to_one_another
 from binder_plugins.operations.words import holding_min
@@ -43,30 +46,56 @@ _MOUTH = 0.6
 
 
 class Turning:
-    """The planning of one turned part; `setups` are numbered as they come."""
+    """The planning of one turned part; `setups` are numbered as they come.
+
+    `turned` are the threads that turn the work in its grip; where it `has_collets` these hold
+    what is threaded, which jaws do else.
+    """
 
     def __init__(self, work: Work, form: FormFact) -> None:
         self.work = work
         self.form = form
         self.steps: Sequence[Stretch] = form.stretches
-        self.axial = [
-            one for one in form.located if one.face == "axis" and not _is_of_tube(one, work)
-        ]
+        on_axis = [one for one in form.located if one.face == "axis" and not _is_of_tube(one, work)]
+        self.axial = [one for one in on_axis if not is_beside(one)]
+        self.beside = [one for one in on_axis if is_beside(one)]
         self.around = [
             piece
             for one in form.located
             if one.face != "axis"
             for piece in corners(one, self.steps)
         ]
-        self.plan: Plan = plan(work, self.steps, self.axial, self.around)
+        self.plans: list[Plan] = plans(work, self.steps, self.axial, self.around)
+        self.plan = self.plans[0]
         self.lathe = lathe_for(work.design.workshop, max(form.size[1:]))
         self.setups: list[SetUp] = []
         self.trouble: list[tuple[str, str]] = []
         self.length = max(one.end for one in self.steps)
         self.late: list[Located] = []
+        self.turned: list[tuple[str, str]] = []
+        self.has_collets = False
 
     def run(self) -> list[SetUp]:
-        """All set-ups in the lathe."""
+        """All set-ups in the lathe, from the end at which every grip bears its dies."""
+        known = len(self._tried(self.plans[0]).trouble)
+        if not self.turned:
+            return self.setups
+        for one in self.plans[1:]:
+            if not self._tried(one).turned and len(self.trouble) <= known:
+                return self.setups
+        self.has_collets = True
+        self._tried(self.plans[0])
+        self.trouble += self.turned
+        return self.setups
+
+    def _tried(self, tried: Plan) -> Turning:
+        """Plans all set-ups from an end, and what a die or a tap would turn in its grip."""
+        self.plan, self.setups, self.trouble, self.late = tried, [], [], []
+        self._planned()
+        self.turned = turned_by_threads(self.work, self.setups)
+        return self
+
+    def _planned(self) -> None:
         if not self.lathe:
             words = (
                 f"'{self.work.name}' is turned, and no lathe here swings {self.form.size[1]:g} mm"
@@ -77,7 +106,6 @@ class Turning:
         self._first()
         second(self)
         on_mandrel(self)
-        return self.setups
 
     def _saw(self) -> None:
         across = self.work.stock_across
@@ -119,7 +147,8 @@ class Turning:
         out = self._stand_out()
         bores = [a for a in self.axial if self.is_first(a)]
         grip = first_grip(self, out, bores)
-        acts = [self.face(free, "face the end", ("first-end", "needs-waste"))]
+        words = f"face the end{left_as_bought(work, self.form)}"
+        acts = [self.face(free, words, ("first-end", "needs-waste"))]
         if grip.support == "tailstock centre":
             acts.append(self.centre(free))
         threads = self._threads_first() if self.plan.is_threaded else []
