@@ -12,9 +12,11 @@ from binder_plugins.operations.disc import disc_setups
 from binder_plugins.operations.easing import eased
 from binder_plugins.operations.facts import Act, Left, Route, SetUp, leaf_id
 from binder_plugins.operations.flat import Flat
-from binder_plugins.operations.joined import JOINED
+from binder_plugins.operations.in_flame import HEARTH
+from binder_plugins.operations.joined import FLAMES, JOINED
 from binder_plugins.operations.ordered import ordered
 from binder_plugins.operations.plain import at_bench, drilled
+from binder_plugins.operations.riveting import held_apart, riveted
 from binder_plugins.operations.rows import hole_in_words
 from binder_plugins.operations.several import in_a_stick
 from binder_plugins.operations.thrown import thrown
@@ -154,20 +156,29 @@ def _left(work: Work) -> Iterator[Left]:
 
 def _joined(work: Work, one: Fabrication) -> list[SetUp]:
     """The joining of the pieces, and what is cut in them as one."""
-    how = one.joined.replace("-", "_").replace(" ", "_")
-    act = work.act(
-        JOINED.get(how, "assemble"),
-        f"{one.joined.replace('_', ' ')}: all pieces, held in place",
-        feature="joint",
-    )
-    setups = [at_bench(work, "the pieces, clamped or pinned in place", "", [act])]
+    setups = [_made_one(work, one)]
     holes = [
         found for feature in one.features if (found := hole_in_words(work, feature)) is not None
     ]
     holes = [one for one in holes if not work.is_wholly_left(one.name)]
     if holes:
-        setups.append(drilled(work, holes))
+        setup = drilled(work, holes)
+        setups.append(replace(setup, grip=held_apart(one, setup.grip)))
     return setups
+
+
+def _made_one(work: Work, one: Fabrication) -> SetUp:
+    """The joining: rivets over a dolly, flames on brick, all else in the vice."""
+    how = one.joined.replace("-", "_").replace(" ", "_")
+    if how == "riveted":
+        return riveted(work, one)
+    name = JOINED.get(how, "assemble")
+    words = f"{one.joined.replace('_', ' ')}: all pieces, held in place"
+    act = work.act(name, words, feature="joint")
+    if name in FLAMES:
+        act = replace(act, what=f"{words} by wire, pegs or weights")
+        return SetUp(1, "bench", "", HEARTH, "", (act,))
+    return at_bench(work, "the pieces, clamped or pinned in place", "", [act])
 
 
 __all__ = ["plan_routes", "route_of"]
