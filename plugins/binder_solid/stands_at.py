@@ -130,9 +130,7 @@ def _middle(one: PlacedFact) -> Vector:
     return placed(((a + d) / 2, (b + e) / 2, (c + f) / 2), one.frame)
 
 
-def _turns(
-    rod: PlacedFact, other: PlacedFact, design: Design
-) -> Iterator[tuple[str, str]]:
+def _turns(rod: PlacedFact, other: PlacedFact, design: Design) -> Iterator[tuple[str, str]]:
     """How a face of the other lies to a cut across the rod, and which, the least angle first."""
     form, mine = (design.facts.about(FormFact, one.item) for one in (other, rod))
     if form is None or form.stretches or mine is None:

@@ -34,7 +34,7 @@ def drilled(work: Work, holes: Sequence[Located]) -> SetUp:
     acts: list[Act] = []
     for one in holes:
         deep = one.depth or max(min(size), 1.0)
-        acts += hole_acts(work, one, Where(machine, deep, first=_in_pieces(work, one)))
+        acts += hole_acts(work, one, Where(machine, deep, first=in_pieces(work, one)))
     vice = vice_for(workshop)
     grip = Grip(vice or "clamps", "vice", "the piece")
     return SetUp(
@@ -48,7 +48,7 @@ def drilled(work: Work, holes: Sequence[Located]) -> SetUp:
     )
 
 
-def _in_pieces(work: Work, one: Located) -> float:
+def in_pieces(work: Work, one: Located) -> float:
     """The size in mm of a hole that the pieces of a fabrication bring with them, else 0."""
     pieces = work.item.pieces if isinstance(work.item, Fabrication) else ()
     sizes = [
