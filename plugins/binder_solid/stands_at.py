@@ -52,13 +52,44 @@ def standing(joint: Joint, design: Design) -> Standing | None:
     if pair is None:
         return None
     rod, other = pair
-    along = [dot(minus(corner, rod.frame.origin), rod.frame.x) for corner in corners_of(other)]
-    whole = rod.corners[1][0]
-    low, high, end = min(along), max(along), "left"
+    low, high = _along(rod, other)
+    whole, end = rod.corners[1][0], "left"
     if low + high > whole:
         low, high, end = whole - high, whole - low, "right"
     turn, by = next(_turns(rod, other, design), ("", ""))
     return Standing(rod.item, other.item, low, high, end, turn, by)
+
+
+def spans_on(rod: str, other: str, design: Design) -> tuple[tuple[float, float], ...]:
+    """From where to where in mm off its left-hand end each copy of another sits round a rod.
+
+    Nothing where the places are not known; of several rods alike on the first one.
+    """
+    first = next((one for one in design.facts.all(PlacedFact) if one.item == rod), None)
+    if first is None:
+        return ()
+    whole = first.corners[1][0]
+    found = set()
+    for one in design.facts.all(PlacedFact):
+        if one.item == other:
+            low, high = (round(x, 2) for x in _along(first, one))
+            if low < whole - _NEAR and high > _NEAR and _is_round(first, one):
+                found.add((max(low, 0.0), min(high, whole)))
+    return tuple(sorted(found))
+
+
+def _along(rod: PlacedFact, other: PlacedFact) -> tuple[float, float]:
+    along = [dot(minus(corner, rod.frame.origin), rod.frame.x) for corner in corners_of(other)]
+    return min(along), max(along)
+
+
+def _is_round(rod: PlacedFact, other: PlacedFact) -> bool:
+    """Whether the axis of the rod goes through the envelope of the other."""
+    for axis in (frame_y(rod.frame), rod.frame.z):
+        aside = [dot(minus(corner, rod.frame.origin), axis) for corner in corners_of(other)]
+        if min(aside) > _NEAR or max(aside) < -_NEAR:
+            return False
+    return True
 
 
 def stands_at(joint: Joint, design: Design) -> str:

@@ -43,6 +43,7 @@ from binder_plugins.operations.judging.tools import check_tools
 from binder_plugins.operations.planning import WorkPlan, plan_work
 from binder_plugins.operations.routes import plan_routes
 from binder_solid.facts import FormFact
+from binder_solid.placed import PlacedFact
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -89,6 +90,7 @@ def binder_steps() -> Sequence[PlanStep]:
                 HardwareFact,
                 JointFact,
                 MaterialFact,
+                PlacedFact,
                 TogetherFact,
                 TreatmentFact,
             ),

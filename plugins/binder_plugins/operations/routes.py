@@ -9,7 +9,7 @@ from binder.api import Contribution, Design, Fabrication, Feature
 from binder_plugins.operations.cleaning import cleaned
 from binder_plugins.operations.crosswise import cross_setups
 from binder_plugins.operations.disc import disc_setups
-from binder_plugins.operations.easing import eased
+from binder_plugins.operations.easing import eased, eased_in_the_bar
 from binder_plugins.operations.facts import Act, Left, Route, SetUp, leaf_id
 from binder_plugins.operations.flat import Flat
 from binder_plugins.operations.in_flame import HEARTH
@@ -47,7 +47,7 @@ def route_of(work: Work) -> Route:
     """The set-ups of one item, each with its acts in order."""
     planned, trouble = _setups(work)
     cut = [*planned, *_by_words(work)]
-    done = [*_softened(work, cut), *cleaned(work, planned), *eased(work)]
+    done = [*eased_in_the_bar(work), *_softened(work, cut), *cleaned(work, planned), *eased(work)]
     setups = _numbered(in_a_stick(work, done))
     found = ordered(work.name, setups)
     return Route(
