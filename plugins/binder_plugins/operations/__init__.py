@@ -87,6 +87,7 @@ def binder_steps() -> Sequence[PlanStep]:
                 AsideFact,
                 FitFact,
                 HalfFact,
+                PlacedFact,
                 HardwareFact,
                 JointFact,
                 MaterialFact,

@@ -18,16 +18,17 @@ from binder_plugins.operations.contours import contour_setups
 from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
 from binder_plugins.operations.faces import widened
 from binder_plugins.operations.facts import Act, Grip, SetUp
-from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
+from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts
 from binder_plugins.operations.mouths import Shoulder
 from binder_plugins.operations.plain import at_bench
+from binder_plugins.operations.rings import flange_burrs, ring_setups
 from binder_plugins.operations.teeth import tooth_setups
 from binder_plugins.operations.thin_saws import slit_tool
 from binder_plugins.operations.turning import Turning, breaking_in
 from binder_plugins.operations.words import holding_min
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Sequence
+    from collections.abc import Iterable, Iterator, Sequence
 
     from binder_solid.facts import Located, Stretch
 
@@ -41,7 +42,16 @@ _MILLED = frozenset(
 def cross_setups(turning: Turning) -> Iterator[SetUp]:
     """The set-ups after the lathe, numbered on from those before."""
     number = len(turning.setups)
-    for build in (_flats, tooth_setups, contour_setups, _slits, _holes, _rings, _milled, _burrs):
+    for build in (
+        _flats,
+        tooth_setups,
+        contour_setups,
+        _slits,
+        _holes,
+        ring_setups,
+        _milled,
+        _burrs,
+    ):
         for setup in build(turning, number + 1):
             number += 1
             yield setup
@@ -87,14 +97,30 @@ def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
                 is_open=bool(meets),
                 beside=_shoulder(turning, one, step),
             )
-            acts += hole_acts(work, one, where)
+            acts += _told_along(turning, one, hole_acts(work, one, where))
         step = _step(turning, found[0])
         grip = _vee(turning, step)
         place = place_of(work.design.workshop, machine)
         yield _setup(
-            number, place, machine, grip, "along from the right-hand end, square to the axis", acts
+            number,
+            place,
+            machine,
+            grip,
+            "along from the end that is told, square to the axis",
+            acts,
         )
         number += 1
+
+
+def _told_along(turning: Turning, one: Located, acts: Iterable[Act]) -> Iterator[Act]:
+    """The first act of a cross hole says how far along it lies, from the end next to it."""
+    places = sorted({round(x, 3) for x, *_ in one.spots})
+    is_left = sum(places) <= turning.length * len(places) / 2
+    far = [turning.work.mm(x if is_left else turning.length - x) for x in places]
+    told = " and ".join(far if is_left else far[::-1])
+    for number, act in enumerate(acts):
+        end = "left" if is_left else "right"
+        yield act if number else replace(act, what=f"{act.what}, {told} from the {end}-hand end")
 
 
 def _shoulder(turning: Turning, one: Located, step: Stretch) -> Shoulder | None:
@@ -261,35 +287,8 @@ def _is_of_bar(turning: Turning, step: Stretch) -> bool:
     return turning.work.stock_form == wanted and abs(turning.work.stock_across - step.across) < 1e-6
 
 
-def _rings(turning: Turning, number: int) -> Iterator[SetUp]:
-    """Holes round the axis on a pitch circle, and spokes."""
-    work = turning.work
-    rings = [
-        one for one in turning.axial if len(one.spots) > 1 and one.kind in HOLES | SINKS.keys()
-    ]
-    spokes = [one for one in turning.form.located if one.kind == "spokes"]
-    for one in rings:
-        machine = drill_for(work.design.workshop, one.diameter or 0.0)
-        deep = through(one, turning.form.size)
-        acts = hole_acts(work, one, Where(machine, deep, tags=("coordinates",)))
-        vice = vice_for(work.design.workshop)
-        grip = Grip(f"{vice or 'clamps'}, on parallels", "vice", "its rim")
-        place = place_of(work.design.workshop, machine)
-        yield _setup(number, place, machine, grip, "the axis; first hole as drawn", list(acts))
-        number += 1
-    if spokes:
-        around = 3.14 * turning.form.size[1]
-        act = work.act(
-            "cross-out",
-            f"saw and file out between: {spokes[0].note}",
-            feature="spokes",
-            amount=around,
-        )
-        yield _setup(number, "bench", "", _bench(turning), "lines scribed from the axis", [act])
-
-
 def _burrs(turning: Turning, _: int) -> Iterator[SetUp]:
-    """The burr that a cross hole throws into a reamed bore: the reamer once more, by hand."""
+    """Burrs that need a tool of their own: in a reamed bore the reamer once more, by hand."""
     work, form = turning.work, turning.form
     acts = [
         _cleared(turning, one, breaking_in(one, form))
@@ -297,6 +296,7 @@ def _burrs(turning: Turning, _: int) -> Iterator[SetUp]:
         if one.kind == "reamed" and work.feature(one.name) and work.waits(one.name) is None
         if breaking_in(one, form)
     ]
+    acts += flange_burrs(turning)
     if acts:
         yield at_bench(work, "by hand", "", acts)
 

@@ -36,10 +36,9 @@ def axial_acts(
 ) -> Iterator[Act]:
     """Holes on the axis from the smallest up: the next one finds its start in it."""
     found = [one for one in bores if one.kind in HOLES | SINKS.keys() | {"recessed", "centred"}]
-    on_axis = [one for one in found if len(one.spots) == 1]
     mouths = mouths_of(work, bores)
     started, first = False, 0.0
-    for one in sorted(on_axis, key=lambda one: (one.kind in SINKS, one.diameter or 0.0)):
+    for one in sorted(found, key=lambda one: (one.kind in SINKS, one.diameter or 0.0)):
         deep = through(one, (form.size[0], 0.0, 0.0))
         where = Where(
             lathe,

@@ -19,6 +19,7 @@ from binder_plugins.operations.plain import at_bench, drilled
 from binder_plugins.operations.riveting import held_apart, riveted
 from binder_plugins.operations.rows import hole_in_words
 from binder_plugins.operations.several import in_a_stick
+from binder_plugins.operations.tails import sunk_for_tails
 from binder_plugins.operations.thrown import thrown
 from binder_plugins.operations.together import plan_together
 from binder_plugins.operations.treating import softened
@@ -46,7 +47,7 @@ def plan_routes(design: Design) -> Contribution:
 def route_of(work: Work) -> Route:
     """The set-ups of one item, each with its acts in order."""
     planned, trouble = _setups(work)
-    cut = [*planned, *_by_words(work)]
+    cut = [*planned, *sunk_for_tails(work), *_by_words(work)]
     done = [*eased_in_the_bar(work), *_softened(work, cut), *cleaned(work, planned), *eased(work)]
     setups = _numbered(in_a_stick(work, done))
     found = ordered(work.name, setups)

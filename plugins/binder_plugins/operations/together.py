@@ -88,5 +88,5 @@ def _measured_cold(joint: str, works: Works) -> Iterator[Act]:
                     f"cold and clean, measure the {place.replace('_', ' ')} of the "
                     f"{work.item.title} again and write it down: its mate is made to this size",
                     feature=place,
-                    tool=work.read_with(told[0]),
+                    tool=work.measured_with(told[0]),
                 )

@@ -19,6 +19,7 @@ from binder_plugins.operations.lengthwise import (
     plan,
 )
 from binder_plugins.operations.outsides import finish_turn, is_shaped, max_across, rough_turn
+from binder_plugins.operations.rings import is_beside
 from binder_plugins.operations.second_end import second
 from binder_plugins.operations.true import true_to_one_another
 from binder_plugins.operations.words import holding_min
@@ -49,9 +50,9 @@ class Turning:
         self.work = work
         self.form = form
         self.steps: Sequence[Stretch] = form.stretches
-        self.axial = [
-            one for one in form.located if one.face == "axis" and not _is_of_tube(one, work)
-        ]
+        on_axis = [one for one in form.located if one.face == "axis" and not _is_of_tube(one, work)]
+        self.axial = [one for one in on_axis if not is_beside(one)]
+        self.beside = [one for one in on_axis if is_beside(one)]
         self.around = [
             piece
             for one in form.located

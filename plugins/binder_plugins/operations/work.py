@@ -298,6 +298,15 @@ class Work:
         size = float(fit.nominal)
         return self._read(size, size, "inside" if fit.hole == half_of(half) else "outside")
 
+    def measured_with(self, half: HalfFact) -> str:
+        """The gauge with which a half was measured when it was made: the same ever after."""
+        if "as bought" in half.what:
+            return self.read_with(half)
+        feature = self.feature(half.place)
+        act = {"reamed": "ream", "bored": "bore", "drilled": "drill"}
+        kind = feature.kind if feature is not None else ""
+        return self._seen(half, act.get(kind, "turn")) or self.read_with(half)
+
     def _read(self, least: float, most: float, way: str) -> str:
         """The finest instrument that reaches: its mate, which is made to it, is not there yet."""
         found = self.design.workshop.finest(exact(least), exact(most), way)

@@ -31,6 +31,7 @@ from binder.api import (
     shown_length,
     size_text,
 )
+from binder_plugins.shapes.along import along
 from binder_plugins.shapes.forming.turned import section_text
 from binder_plugins.shapes.kinds import TurnedStep
 from binder_plugins.shapes.turned import measured
@@ -154,7 +155,7 @@ def _features(owner: str, features: tuple[Feature, ...], design: Design) -> Iter
     halves = [half for half in design.facts.all(HalfFact) if half.item == owner]
     met = {half.place for half in halves} | {half.joint for half in halves}
     rows = [
-        _feature(owner, one, design.units)
+        _feature(owner, one, design)
         for one in features
         if one.name not in met and one.implied_by not in met
     ]
@@ -169,13 +170,17 @@ def _cut_for(half: HalfFact, features: tuple[Feature, ...]) -> Feature | None:
     return next(named, next((one for one in features if one.implied_by == half.joint), None))
 
 
-def _feature(owner: str, feature: Feature, units: str) -> tuple[Text, ...]:
+def _where(owner: str, feature: Feature, design: Design) -> str:
+    return ", ".join(filter(None, (where(feature, design.units), along(owner, feature, design))))
+
+
+def _feature(owner: str, feature: Feature, design: Design) -> tuple[Text, ...]:
     return (
         (_name(feature),),
-        (what(feature, units) + _remarks(feature),),
-        (where(feature, units),),
+        (what(feature, design.units) + _remarks(feature),),
+        (_where(owner, feature, design),),
         (),
-        (Blank(f"{owner} {feature.name}", units),),
+        (Blank(f"{owner} {feature.name}", design.units),),
     )
 
 
@@ -197,7 +202,7 @@ def _half(half: HalfFact, feature: Feature | None, design: Design) -> tuple[Text
     return (
         (Typed(half.place),),
         (half.what + (_remarks(feature) if feature else ""),),
-        (where(feature, design.units) if feature else "",),
+        (_where(half.item, feature, design) if feature else "",),
         (f"{_mate(half.mate, design)}: {how}" if how else _mate(half.mate, design),),
         (Blank(f"joint {half.joint} {half.place}", design.units),),
     )

@@ -395,3 +395,20 @@ def test_the_leaf_says_where_a_soldered_part_stands(crane: Design) -> None:
     (place,) = (one for one in words if one.startswith("Place: "))
     assert "winch block from 22 mm to 40 mm off the right-hand end of the slewing post" in place
     assert "right face square to the foot hole" in place
+
+
+def test_after_the_flame_the_same_gauge_measures_again(crane: Design) -> None:
+    """Two gauges disagree by more than the limits are wide; common practice, no source."""
+    tasks = [one for one in crane.facts.all(Route) if one.subject.startswith("solder ")]
+    found = 0
+    for task in tasks:
+        for again in _acts(task, "measure"):
+            owner = again.id.rpartition(" ")[0]
+            first = [
+                act
+                for act in _acts(_route(crane, owner), "measure")
+                if act.feature == again.feature
+            ]
+            assert [act.tool for act in first] == [again.tool], again.what
+            found += 1
+    assert found >= 3
