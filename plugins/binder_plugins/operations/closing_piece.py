@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import Located, Role, ShaftFact, TogetherFact
@@ -57,11 +58,13 @@ def gaps_measured(fact: TogetherFact, work: Work) -> Iterator[Act]:
             if shaft.located is Located.INSIDE
             else "measure it straight across"
         )
-        yield work.act(
+        act = work.act(
             "measure",
             f"with all down, measure {between} of the {bearings[0].title} at either "
             f"end: {way}; write it down, ______ ({work.mm(float(wide))} as drawn): the "
             f"{closing} is made to it",
             feature="gap",
             tool=reads,
+            tags=("in-line",),
         )
+        yield replace(act, joints=fact.joints)

@@ -7,6 +7,7 @@ brick, held by wire or a weight. Common practice, no source.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.facts import Act, Grip
@@ -28,12 +29,13 @@ def placed(joint: Joint, works: Mapping[str, Work], work: Work) -> Act:
     design = work.design
     found = standing(joint, design)
     words = f"{_stood(found, design)}{_turned(found, works, design)}; {_HELD}" if found else ""
-    return work.act(
+    act = work.act(
         "clamp-stack",
         words or f"put the parts together as they will stand; {_HELD}",
         tool="brick, iron wire, square",
         spoils="parts that swim on the alloy",
     )
+    return replace(act, joints=(joint.name,))
 
 
 def _stood(found: Standing, design: Design) -> str:

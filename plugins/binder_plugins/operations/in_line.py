@@ -144,5 +144,6 @@ def _cuts(fact: TogetherFact, hole: Hole, count: int) -> Iterator[Act]:
 
 
 def _ended(work: Work, fact: TogetherFact) -> Iterator[Act]:
-    yield work.act("separate", f"{fact.note}, then take it apart")
+    apart = work.act("separate", f"{fact.note}, then take it apart")
+    yield replace(apart, joints=fact.joints)
     yield work.act("deburr", "wash out the chips, take the burrs off inside", amount=1.0)

@@ -14,6 +14,7 @@ from binder_plugins.operations.facts import Act, Left, Route, SetUp, leaf_id
 from binder_plugins.operations.flat import Flat
 from binder_plugins.operations.in_flame import HEARTH
 from binder_plugins.operations.joined import FLAMES, JOINED
+from binder_plugins.operations.oil_ways import oil_way_of
 from binder_plugins.operations.ordered import ordered
 from binder_plugins.operations.plain import at_bench, drilled
 from binder_plugins.operations.riveting import held_apart, riveted
@@ -153,6 +154,11 @@ def _left(work: Work) -> Iterator[Left]:
             if task is not None:
                 said = f"{place.replace('_', ' ')}: {fact.how}"
                 yield Left(said, task.title, leaf_id(fact.subject))
+    way = oil_way_of(work)
+    task = work.design.tasks.get(way.fact.subject) if way is not None else None
+    if way is not None and task is not None:
+        said = f"{way.own.name.replace('_', ' ')}: drilled through both once it is in"
+        yield Left(said, task.title, leaf_id(way.fact.subject))
 
 
 def _joined(work: Work, one: Fabrication) -> list[SetUp]:

@@ -36,6 +36,8 @@ def second(turning: Turning) -> None:
         acts = [acts[0], turning.centre(end), *map(centre_back, acts[1:])]
     elif not is_firm:
         grip = replace(grip, support=_steadied(turning, grip, end))
+    if grip.kind == "mandrel" and grip.support:
+        acts[0] = _past_centre(acts[0])
     fitted = is_fitted(turning, bores)
     true = f"run {grip.on} true to 0.02 mm first" if fitted and grip.kind != "mandrel" else ""
     _two_settings(turning, grip, fitted=fitted)
@@ -48,6 +50,12 @@ def second(turning: Turning) -> None:
         true=true,
         until="all of this is done" if len(acts) > 1 else "",
     )
+
+
+def _past_centre(act: Act) -> Act:
+    """No tool passes a full centre: a half one leaves it way to the bore, or none stands there."""
+    words = "light cuts, from the outside as far as the half centre lets the tool; draw it back for"
+    return replace(act, what=f"{act.what}; {words} the last of them, which goes to the bore")
 
 
 def _steadied(turning: Turning, grip: Grip, end: str) -> str:
