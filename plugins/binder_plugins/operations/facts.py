@@ -50,7 +50,7 @@ class Grip:
 
     `across` is the gripped size, `long` how much of it is gripped, and `stand_out` what stands
     out of the jaws, all in mm; `support` is what carries the far end. `jaws` tells where the
-    jaws are along a turned part, `free` which end is free.
+    jaws are along a turned part, `land` where a steady runs on it, `free` which end is free.
     """
 
     holder: str
@@ -62,6 +62,7 @@ class Grip:
     support: str = ""
     jaws: tuple[float, float] = (0.0, 0.0)
     free: str = ""
+    land: tuple[float, float] = (0.0, 0.0)
 
 
 @dataclass(frozen=True, slots=True)

@@ -139,10 +139,18 @@ def _slide_angle(step: Stretch) -> float:
 def _behind(turning: Turning, place: int) -> str:
     """No tool comes along the work to a step behind a larger one: it is plunged for first."""
     if _is_pocket(turning, place):
-        return ", between the flanges: plunge with the parting tool, then clean out both ways"
+        return (
+            f", between the flanges: plunge with the {_parting(turning)}, then clean out both ways"
+        )
     if place in turning.plan.behind:
-        return ", behind the flange: plunge with the parting tool, then out to the flange"
+        return f", behind the flange: plunge with the {_parting(turning)}, then out to the flange"
     return ""
+
+
+def _parting(turning: Turning) -> str:
+    """`parting tool, 2 mm wide` as this workshop has it."""
+    width = turning.work.design.workshop.parting_width
+    return f"parting tool, {turning.work.mm(float(width))} wide" if width else "parting tool"
 
 
 def _is_pocket(turning: Turning, place: int) -> bool:
@@ -159,7 +167,9 @@ def _neck(turning: Turning, place: int) -> str:
     front, across = ends[0] if turning.plan.free == "right" else ends[1]
     if not 0 <= front < len(turning.steps) or turning.steps[front].across <= across + _SAME:
         return ""
-    return f", neck in behind the {step_name(turning, front).replace('_', ' ')} first"
+    behind = step_name(turning, front).replace("_", " ")
+    to = turning.work.mm(across)
+    return f", first neck in behind the {behind} to ⌀{to} with the {_parting(turning)}"
 
 
 def _ball(turning: Turning, place: int) -> bool:
@@ -171,6 +181,8 @@ def _ball(turning: Turning, place: int) -> bool:
 
 def _tool(turning: Turning, place: int, act: str) -> str:
     """Into a pocket tools of both hands, behind a flange one that cuts towards it."""
+    if act == "taper" and _neck(turning, place):
+        return "parting tool, then knife tool and top-slide"
     if act != "turn":
         return ""
     if _is_pocket(turning, place):

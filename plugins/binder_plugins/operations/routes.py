@@ -33,6 +33,8 @@ if TYPE_CHECKING:
 
 _LENGTHS = frozenset({"wire", "spring"})
 _DISCS = frozenset({"plate", "sheet"})
+# What a note on a bend may order of an end, which is filed.
+_FILED = ("rounded", "filed", "pointed", "tapered")
 _SAWN = frozenset({"cut", "tube"})
 
 
@@ -128,17 +130,24 @@ def _by_words(work: Work) -> Iterator[SetUp]:
     """Features that are told in words alone, and so have no place on the form."""
     placed = {one.name for one in work.form.located} if work.form is not None else set()
     filed = [one for one in work.item.features if one.kind == "filed" and one.name not in placed]
-    acts = [_by_hand(work, one) for one in filed]
+    acts = [act for one in filed for act in _by_hand(work, one)]
     if acts:
         yield at_bench(work, "its faces", "", acts)
 
 
-def _by_hand(work: Work, one: Feature) -> Act:
-    """What is told in words is filed, or bent where the words say so."""
-    words_of = _words_of(one)
-    if str(getattr(one.entry, "filed", "")).startswith("bent "):
-        return work.act("bend", words_of, feature=one.name, tool="vice, rod and mallet")
-    return work.act("file", words_of, feature=one.name)
+def _by_hand(work: Work, one: Feature) -> Iterator[Act]:
+    """What is told in words is filed, or bent where the words say so; its ends are filed first."""
+    said = str(getattr(one.entry, "filed", ""))
+    if not said.startswith("bent "):
+        yield work.act("file", _words_of(one), feature=one.name)
+        return
+    told = said.split(", ")
+    ends = [part for part in told[1:] if any(word in part for word in _FILED)]
+    bent = ", ".join(part for part in told if part not in ends)
+    for end in ends:
+        yield work.act("file", f"{end}, while it is straight", feature=f"{one.name} end")
+    name = one.name.replace("_", " ")
+    yield work.act("bend", f"{name}: {bent}", feature=one.name, tool="vice, rod and mallet")
 
 
 def _words_of(one: Feature) -> str:

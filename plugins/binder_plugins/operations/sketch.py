@@ -61,9 +61,24 @@ def _in_the_lathe(grip: Grip, form: FormFact) -> Drawing:
     if grip.support.startswith("tailstock"):
         end = at(0.0 if flip else length)
         shapes += [Polyline(((end + 7, middle - 3), (end, middle), (end + 7, middle + 3)))]
+    shapes += _steady(grip, at, middle, scale, form)
     far = min(max(at(low), at(high)) + _MARGIN + _JAW, WIDTH - 1.0)
     shapes.append(Line(1.0, middle, far, middle, Stroke.CENTRE))
     return Drawing(WIDTH, HEIGHT, tuple(shapes))
+
+
+def _steady(grip: Grip, at: Along, middle: float, scale: float, form: FormFact) -> list[DrawnShape]:
+    """Two fingers of a steady on the land that they run on."""
+    if grip.land == (0.0, 0.0):
+        return []
+    x = (at(grip.land[0]) + at(grip.land[1])) / 2
+    near = (s.across for s in form.stretches if s.start <= sum(grip.land) / 2 <= s.end)
+    half = next(near, 0.0) / 2 * scale
+    low, high = middle - half, middle + half
+    return [
+        Polyline(((x - 1, 0.3), (x - 0.4, low), (x + 0.4, low), (x + 1, 0.3))),
+        Polyline(((x - 1, HEIGHT - 0.3), (x - 0.4, high), (x + 0.4, high), (x + 1, HEIGHT - 0.3))),
+    ]
 
 
 def _scale(long: float, across: float) -> float:

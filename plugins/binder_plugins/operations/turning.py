@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import ThreadFact
 from binder_plugins.operations.bench import lathe_for
+from binder_plugins.operations.die_torque import turned_by_threads
 from binder_plugins.operations.edges import axial_acts, centre_back, corners, edge_acts
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.floors import floor_chamfers
@@ -16,7 +17,7 @@ from binder_plugins.operations.late_grooves import late_grooves, on_mandrel
 from binder_plugins.operations.lengthwise import (
     Plan,
     opens_at,
-    plan,
+    plans,
 )
 from binder_plugins.operations.outsides import finish_turn, is_shaped, max_across, rough_turn
 from binder_plugins.operations.rings import is_beside
@@ -44,7 +45,11 @@ _MOUTH = 0.6
 
 
 class Turning:
-    """The planning of one turned part; `setups` are numbered as they come."""
+    """The planning of one turned part; `setups` are numbered as they come.
+
+    `turned` are the threads that turn the work in its grip; where it `has_collets` these hold
+    what is threaded, which jaws do else.
+    """
 
     def __init__(self, work: Work, form: FormFact) -> None:
         self.work = work
@@ -59,15 +64,37 @@ class Turning:
             if one.face != "axis"
             for piece in corners(one, self.steps)
         ]
-        self.plan: Plan = plan(work, self.steps, self.axial, self.around)
+        self.plans: list[Plan] = plans(work, self.steps, self.axial, self.around)
+        self.plan = self.plans[0]
         self.lathe = lathe_for(work.design.workshop, max(form.size[1:]))
         self.setups: list[SetUp] = []
         self.trouble: list[tuple[str, str]] = []
         self.length = max(one.end for one in self.steps)
         self.late: list[Located] = []
+        self.turned: list[tuple[str, str]] = []
+        self.has_collets = False
 
     def run(self) -> list[SetUp]:
-        """All set-ups in the lathe."""
+        """All set-ups in the lathe, from the end at which every grip bears its dies."""
+        known = len(self._tried(self.plans[0]).trouble)
+        if not self.turned:
+            return self.setups
+        for one in self.plans[1:]:
+            if not self._tried(one).turned and len(self.trouble) <= known:
+                return self.setups
+        self.has_collets = True
+        self._tried(self.plans[0])
+        self.trouble += self.turned
+        return self.setups
+
+    def _tried(self, tried: Plan) -> Turning:
+        """Plans all set-ups from an end, and what a die or a tap would turn in its grip."""
+        self.plan, self.setups, self.trouble, self.late = tried, [], [], []
+        self._planned()
+        self.turned = turned_by_threads(self.work, self.setups)
+        return self
+
+    def _planned(self) -> None:
         if not self.lathe:
             words = (
                 f"'{self.work.name}' is turned, and no lathe here swings {self.form.size[1]:g} mm"
@@ -78,7 +105,6 @@ class Turning:
         self._first()
         second(self)
         on_mandrel(self)
-        return self.setups
 
     def _saw(self) -> None:
         across = self.work.stock_across
