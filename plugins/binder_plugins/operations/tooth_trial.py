@@ -37,7 +37,7 @@ def trial(work: Work, one: Toothing, teeth: Act, machine: str) -> Iterator[Act]:
         f"centre the cutter on the axis, touch the blank, cut {across + 1} spaces side by side "
         f"{work.mm(one.depth - short)} deep, {work.mm(short)} short",
         machine=machine,
-        feature=f"{one.feature} tried",
+        feature=one.feature,
         tool=one.cutter,
         size=one.across,
         tags=("tried",),
@@ -48,7 +48,7 @@ def trial(work: Work, one: Toothing, teeth: Act, machine: str) -> Iterator[Act]:
         f"{_spanned(work, found)}: for each {work.mm(_TOO_MUCH)} that it is too much go "
         f"{work.mm(_deeper(one))} deeper, cut the same spaces again and measure again; then lock "
         "the depth",
-        feature=f"{one.feature} tried",
+        feature=one.feature,
         tool=_read_with(work, found),
         tags=("tried",),
         spoils="anvils that bear on a tip or a burr",
