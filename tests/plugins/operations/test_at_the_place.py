@@ -18,7 +18,8 @@ from tests.plugins.operations.conftest import RouteOf
 SPECS = Path(__file__).parents[3] / "specs"
 CAP = (
     "{material: brass, stock: round bar, turned: [{name: ball, diameter: 12 mm, length: %s mm}],"
-    " features: {seat: {reamed: 8 mm, on: left, depth: 3.2 mm}, dome: {rounded: 3 mm, on: right, dummy: true}}}"
+    " features: {seat: {reamed: 8 mm, on: left, depth: 3.2 mm},"
+    " dome: {rounded: 3 mm, on: right, dummy: true}}}"
 )
 SHEET = (
     "{material: mild steel, plate: {length: 60 mm, width: 20 mm, thickness: %s mm},"
