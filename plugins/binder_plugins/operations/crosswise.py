@@ -6,6 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import exact
+from binder_plugins.operations.along import told_along
 from binder_plugins.operations.bench import (
     bench_vice,
     divider,
@@ -29,7 +30,7 @@ from binder_plugins.operations.turning import Turning, breaking_in
 from binder_plugins.operations.words import holding_min
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator, Sequence
+    from collections.abc import Iterator, Sequence
 
     from binder_solid.facts import Located, Stretch
 
@@ -102,7 +103,7 @@ def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
                 is_open=bool(meets),
                 beside=_shoulder(turning, one, step),
             )
-            acts += _told_along(turning, one, hole_acts(work, one, where))
+            acts += told_along(work, one, hole_acts(work, one, where))
         step = _step(turning, found[0])
         grip = _vee(turning, step)
         place = place_of(work.design.workshop, machine)
@@ -115,17 +116,6 @@ def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
             acts,
         )
         number += 1
-
-
-def _told_along(turning: Turning, one: Located, acts: Iterable[Act]) -> Iterator[Act]:
-    """The first act of a cross hole says how far along it lies, from the end next to it."""
-    places = sorted({round(x, 3) for x, *_ in one.spots})
-    is_left = sum(places) <= turning.length * len(places) / 2
-    far = [turning.work.mm(x if is_left else turning.length - x) for x in places]
-    told = " and ".join(far if is_left else far[::-1])
-    for number, act in enumerate(acts):
-        end = "left" if is_left else "right"
-        yield act if number else replace(act, what=f"{act.what}, {told} from the {end}-hand end")
 
 
 def _shoulder(turning: Turning, one: Located, step: Stretch) -> Shoulder | None:

@@ -10,13 +10,15 @@ from binder_plugins.operations.second_grip import place_held
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
-    from binder_plugins.operations.facts import Act
+    from binder_plugins.operations.facts import Act, Grip
     from binder_plugins.operations.turning import Turning
     from binder_solid.facts import Located
 
 # What a form tool or a drill asks of a grip: half the thickness, or so much in mm where that is
 # less. Common practice, no source.
 _HALF, _LEAST_MM = 0.5, 4.0
+_HEAVY = frozenset({"form", "drill", "counterbore", "bore", "ream", "tap"})
+_JAWED = frozenset({"chuck", "collet", "four-jaw"})
 # What a form tool wants beside the corner, in mm, and the part of the bar that must be left to
 # carry the piece; common practice, no source.
 _BESIDE_MM, _CORE = 1.0, 0.5
@@ -41,6 +43,18 @@ def early_corners(turning: Turning) -> list[Located]:
     is_short = gripped(turning, place, plan.other) < least_grip(across)
     is_stout = all(across - 2 * (one.diameter or 0.0) >= _CORE * across for one in found)
     return found if is_short and is_stout else []
+
+
+def slips(grip: Grip, acts: Sequence[Act], name: str) -> Iterator[tuple[str, str]]:
+    """What is amiss where a second grip is too short for a form tool or a drill."""
+    heavy = next((act for act in acts if act.act in _HEAVY), None)
+    if heavy is None or grip.kind not in _JAWED or not 0 < grip.long < least_grip(grip.across):
+        return
+    words = (
+        f"'{name}' is gripped by {grip.long:.2g} mm of ⌀{grip.across:g} mm to {heavy.what}, which "
+        f"wants {least_grip(grip.across):g} mm"
+    )
+    yield "nothing-to-grip", words
 
 
 def room_for(corners: Sequence[Located]) -> float:

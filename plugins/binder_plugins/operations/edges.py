@@ -10,6 +10,7 @@ from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, thro
 from binder_plugins.operations.lengthwise import is_turned
 from binder_plugins.operations.mouths import mouths_of
 from binder_plugins.operations.relieved import cleared, relief_of, relieved_acts
+from binder_plugins.operations.shoulders import to_shoulder
 from binder_solid.forms import Revolved
 
 if TYPE_CHECKING:
@@ -165,7 +166,7 @@ def _thread(
     ending = f", {work.mm(one.length)} long" if one.length else ""
     yield work.act(
         "die",
-        f"cut the thread {thread}{ending}",
+        f"cut the thread {thread}{ending}{to_shoulder(work, form, one)}",
         feature=one.name,
         tool=f"{thread} die in the tailstock holder" if dies else f"{thread} die",
         amount=long,

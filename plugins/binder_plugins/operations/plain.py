@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import Fabrication
 from binder_plugins.operations import words
+from binder_plugins.operations.along import told_along
 from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import Where, hole_acts
@@ -34,7 +35,8 @@ def drilled(work: Work, holes: Sequence[Located]) -> SetUp:
     acts = list(_marks(work, holes))
     for one in holes:
         deep = one.depth or max(min(size), 1.0)
-        acts += hole_acts(work, one, Where(machine, deep, first=in_pieces(work, one)))
+        where = Where(machine, deep, first=in_pieces(work, one))
+        acts += told_along(work, one, hole_acts(work, one, where))
     vice = vice_for(workshop)
     grip = Grip(vice or "clamps", "vice", "the piece")
     return SetUp(

@@ -145,7 +145,7 @@ def _by_hand(work: Work, one: Feature) -> Iterator[Act]:
     ends = [part for part in told[1:] if any(word in part for word in _FILED)]
     bent = ", ".join(part for part in told if part not in ends)
     for end in ends:
-        yield work.act("file", f"{end}, while it is straight", feature=f"{one.name} end")
+        yield work.act("file", f"{end}, filed while it is straight", feature=f"{one.name} end")
     name = one.name.replace("_", " ")
     yield work.act("bend", f"{name}: {bent}", feature=one.name, tool="vice, rod and mallet")
 

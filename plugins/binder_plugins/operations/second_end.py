@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import steady_for
 from binder_plugins.operations.closing_piece import suited_length
+from binder_plugins.operations.early_corners import slips
 from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.floors import floor_chamfers
@@ -47,6 +48,7 @@ def second(turning: Turning) -> None:
     if grip.land != (0.0, 0.0):
         true = "; ".join(filter(None, (true, _FINGERS)))
     _two_settings(turning, grip, fitted=fitted)
+    turning.trouble += slips(grip, acts, turning.work.name)
     turning.add(
         "lathe",
         turning.lathe,

@@ -28,12 +28,12 @@ _JAW = 7.0
 _MARGIN = 3.0
 _TALL = 7.0
 _TINT = 0.14
-_ROUND = frozenset({"chuck", "collet", "four-jaw", "centres", "mandrel"})
+_BENT = frozenset({"wire", "spring"})
 
 
 def sketch(setup: SetUp, form: FormFact | None) -> Drawing | None:
     """The sketch of a set-up in the lathe or in a vice; None at the bench."""
-    if form is None:
+    if form is None or form.shape in _BENT:
         return None
     if setup.place == "lathe" and form.stretches:
         return _in_the_lathe(setup.grip, form)
@@ -130,7 +130,7 @@ def _mandrel(
 
 def _in_the_vice(setup: SetUp, form: FormFact) -> Drawing:
     """The end of a block between two jaws, on parallels, its made face up."""
-    wide, high = _seen(setup.datum, form)
+    wide, high = _seen(setup, form)
     scale = min((WIDTH - 24) / max(wide, 1e-3), (_LOW - 5) / max(high, 1e-3))
     w, h = wide * scale, max(high * scale, 0.8)
     left, floor = (WIDTH - w) / 2, _LOW - 4.5
@@ -149,9 +149,12 @@ def _in_the_vice(setup: SetUp, form: FormFact) -> Drawing:
     )
 
 
-def _seen(datum: str, form: FormFact) -> tuple[float, float]:
+def _seen(setup: SetUp, form: FormFact) -> tuple[float, float]:
     """Width and height of the block as it stands in the vice, its face of the set-up up."""
-    long, wide, high = form.size
+    datum, (long, wide, high) = setup.datum, form.size
+    if "on edge" in setup.grip.on:
+        thin, across, _ = sorted(form.size)
+        return thin, across
     if datum.startswith(("left", "right")):
         return min(wide, high), long
     if datum.startswith(("front", "back")):

@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import ThreadFact
+from binder_plugins.operations.as_bought import left_as_bought
 from binder_plugins.operations.bench import lathe_for
 from binder_plugins.operations.die_torque import turned_by_threads
 from binder_plugins.operations.early_corners import early_corners, formed_behind, room_for
@@ -149,7 +150,8 @@ class Turning:
         out = self._stand_out()
         bores = [a for a in self.axial if self.is_first(a) and a not in self.early]
         grip = first_grip(self, out, bores)
-        acts = [self.face(free, "face the end", ("first-end", "needs-waste"))]
+        words = f"face the end{left_as_bought(work, self.form)}"
+        acts = [self.face(free, words, ("first-end", "needs-waste"))]
         if grip.support == "tailstock centre":
             acts.append(self.centre(free))
         threads = self._threads_first() if self.plan.is_threaded else []

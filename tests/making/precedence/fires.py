@@ -57,6 +57,7 @@ FIRES: dict[str, tuple[str, str]] = {
     "blank-then-teeth": ("turn blank", "cut-teeth"),
     "teeth-then-phase": ("cut-teeth", "keyway phase"),
     "keyway-then-clean": ("keyway", "turn finish"),
+    "flatten-then-drill": ("flatten", "spot"),
     "drill-then-bend": ("drill sheet", "bend"),
     "bend-then-near-hole": ("bend", "drill near-bend"),
     "inner-bends-first": ("bend inner", "bend outer"),

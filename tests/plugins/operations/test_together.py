@@ -113,8 +113,8 @@ def test_the_second_bore_is_put_where_the_gears_run(crane: Design) -> None:
 
 def test_what_is_drilled_together_is_drilled_once(crane: Design) -> None:
     route = _route(crane, "drill jib on post")
-    led, own = _acts(route, "drill")
-    assert (led.feature, own.feature) == ("foot", "foot")
+    led, opened = _acts(route, "drill")
+    assert (led.feature, opened.feature) == ("foot", "foot")
     # The sides bring a hole of 2.5 mm: it leads, no centre drill goes beside it.
     assert "⌀2.5 mm through both, led by the hole that is in the jib" in led.what
     assert not _acts(route, "spot")
