@@ -63,7 +63,7 @@ def _turned(found: Standing, works: Mapping[str, Work], design: Design) -> str:
         return ""
     rod = works.get(found.rod)
     if rod is not None and rod.is_wholly_left(found.by):
-        return f"; the {found.by.replace('_', ' ')} is drilled to it later"
+        return f"; the {found.turn.rpartition(' the ')[2]} is drilled to it later"
     turn = found.turn.removeprefix("its ")
     return f"; the {turn} of {_title(found.rod, design)}: sight along a rod in it"
 

@@ -34,6 +34,7 @@ if TYPE_CHECKING:
 _FOR_REAMER, _TO_BORE, _SMALL = 0.2, 0.4, 0.8
 _CLOCKED_MM = 0.02
 _CENTRE_MM = 3.0
+_BOLTED = "bolts to the plate through the holes that are there, a block against its heavy side"
 _ON_PLATE = "its face, clamped and balanced, packed off the plate by the drill's run-out"
 
 
@@ -85,7 +86,7 @@ def _bored(fact: TogetherFact, first: Hole, second: Hole) -> SetUp:
     acts = setup.acts
     if work.count > 1:
         peg = f"a peg through the {first.one.name.replace('_', ' ')} of all"
-        tool = HELD if setup.place == "lathe" else ""
+        tool = {"four-jaw": HELD, "faceplate": _BOLTED}.get(setup.grip.kind, "")
         clamp = work.act("clamp-stack", f"clamp {work.count} together, {peg}", tool=tool)
         acts = (clamp, *acts)
     true = "bores at one distance in all of them" if work.count > 1 else ""

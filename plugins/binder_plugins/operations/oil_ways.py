@@ -58,7 +58,7 @@ def drilled_through(work: Work, joint: str) -> Iterator[Act]:
     title = housing.title if housing is not None else way.housing
     act = work.act(
         "drill",
-        f"⌀{work.mm(size)} down the {way.above.name.replace('_', ' ')} hole of the {title} "
+        f"drill ⌀{work.mm(size)} down the {way.above.name.replace('_', ' ')} hole of the {title} "
         f"through the wall of the {work.item.title}; break the burr in the bore with a scraper",
         feature=way.own.name,
         tool=f"{drill_name(work, size, fitted=False)}, in a hand drill",

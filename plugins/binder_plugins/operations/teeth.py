@@ -33,7 +33,7 @@ _STEEL_MIN, _SOFT_MIN, _FILED_MIN = 2.5, 1.0, 5.0
 _CUTTER_MM = 50.0
 _LEAST_TEETH = 3
 # How the axis of work that is divided is set under an upright spindle: common practice, no source.
-_LEVEL = "the axis level and along the table, clocked over the mandrel or the shank"
+_LEVEL = "the axis level and along the table, clocked over it"
 _ON_EDGE = f"the table stood on edge, {_LEVEL}"
 _WHEELS = ("gear", "ratchet", "sprocket")
 

@@ -68,14 +68,14 @@ def _led(lead: Hole, by: Hole, size: float, machine: str, deep: float) -> Act:
     work = lead.work
     return work.act(
         "drill",
-        f"⌀{work.mm(size)} through both, led by the hole that is in the {by.work.item.title}",
+        f"drill ⌀{work.mm(size)} through both, led by the hole that is in the {by.work.item.title}",
         machine=machine,
         feature=lead.one.name,
         tool=drill_name(work, size, fitted=False),
         size=size,
         deep=deep,
         tags=("stacked", "pilot"),
-        spoils="a drill that is led by one plate alone: see that it enters both",
+        spoils="a drill that misses the hole of the other plate",
     )
 
 

@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 # How much short of its depth a gear is tried, in modules; common practice, no source.
 _SHORT = 0.1
 _MANY = 3
-_TOO_MUCH = 0.1
+_TOO_MUCH = 0.01
 
 
 def trial(work: Work, one: Toothing, teeth: Act, machine: str) -> Iterator[Act]:

@@ -12,7 +12,8 @@ import pytest
 from binder.api import Design
 from binder.compiler import Job, Phase, compiled
 from binder.host import Host
-from binder_plugins.operations.facts import Act, Route
+from binder_plugins.operations.early_corners import slips
+from binder_plugins.operations.facts import Act, Grip, Route
 from tests.plugins.operations.conftest import RouteOf
 
 SPECS = Path(__file__).parents[3] / "specs"
@@ -72,6 +73,16 @@ def test_a_corner_is_formed_on_the_bar_where_the_grip_would_be_short(
     form = next(act for act in route.acts if act.act == "form")
     assert ("back corner" in form.what) == is_early
     assert not route.trouble
+
+
+@pytest.mark.parametrize(
+    ("across", "long", "is_found"), [(12.0, 3.5, True), (12.0, 4.0, False), (4.0, 2.0, False)]
+)
+def test_a_drill_wants_a_grip(*, across: float, long: float, is_found: bool) -> None:
+    """Half the thickness or 4 mm, what is less."""
+    act = Act("one", "drill", "drill ⌀3 mm")
+    found = list(slips(Grip("three-jaw", "chuck", "the rim", across, long), [act], "part"))
+    assert bool(found) == is_found
 
 
 @pytest.mark.parametrize(("across", "is_itself"), [(1.0, True), (2.0, False)])

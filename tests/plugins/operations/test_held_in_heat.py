@@ -66,7 +66,7 @@ def test_a_stop_keeps_the_place_in_the_flame(crane: Design) -> None:
     (block,) = _acts(_route(crane, "solder winch block on post"), "clamp-stack")
     assert "post on its right-hand end" in block.what
     assert "distance pieces of 22 mm" in block.what
-    assert "foot is drilled to it later" in block.what  # that hole is not there yet
+    assert "foot hole is drilled to it later" in block.what  # that hole is not there yet
     (plate,) = _acts(_route(crane, "solder housing on foot plate"), "clamp-stack")
     assert "on the same flat" in plate.what
     assert "oil hole" in plate.what

@@ -126,7 +126,7 @@ def test_the_span_over_the_first_teeth_sets_the_depth(route_of: RouteOf) -> None
     assert [act.act for act in tried] == ["mill", "measure"]
     assert "3 spaces side by side" in tried[0].what  # two teeth stand between three
     assert "2 teeth, 4.666 mm" in tried[1].what
-    assert "0.1 mm that it is too much go 0.146 mm deeper" in tried[1].what
+    assert "0.01 mm that it is too much go 0.015 mm deeper" in tried[1].what
     assert acts.index(tried[0]) < acts.index(tried[1])
     assert acts.index(tried[1]) < next(n for n, a in enumerate(acts) if a.act == "cut-teeth")
 
