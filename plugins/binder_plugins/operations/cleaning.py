@@ -46,7 +46,8 @@ def _gate(work: Work, master: HalfFact, made: Act | None) -> Act:
     said = place.replace("_", " ")
     thread = work.design.facts.about(ThreadFact, f"{work.name}.{place}")
     if thread is not None and thread.is_internal:
-        words = f"try a {thread.designation} screw in the {said}: its mate is cut to run in it"
+        an = "an" if thread.designation.startswith("M") else "a"
+        words = f"try {an} {thread.designation} screw in the {said}: its mate is cut to run in it"
         tool = f"{thread.designation} screw or thread gauge"
         return work.act("measure", words, feature=place, tool=tool, tags=("master",))
     act = work.act(

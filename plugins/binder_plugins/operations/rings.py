@@ -68,8 +68,9 @@ def _drilled(turning: Turning, one: Located, machine: str, *, by_rows: bool) -> 
         said = act.what if number else f"{act.what}, {far}"
         if act.act == "drill" and flange is not None:
             said += f": the {_step(turning, flange)} alone, stop when its point is out behind it"
-        tool = _POP if act.act == "spot" and _room(turning, one) < _SPOT_MM / 2 else act.tool
-        yield replace(act, what=said, tool=tool)
+        told = replace(act, what=said)
+        is_popped = act.act == "spot" and _room(turning, one) < _SPOT_MM / 2
+        yield replace(told, tool=_POP, speed="", feed="") if is_popped else told
 
 
 def _room(turning: Turning, one: Located) -> float:
