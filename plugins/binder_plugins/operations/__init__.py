@@ -91,6 +91,7 @@ def binder_steps() -> Sequence[PlanStep]:
                 HardwareFact,
                 JointFact,
                 MaterialFact,
+                PlacedFact,
                 TogetherFact,
                 TreatmentFact,
             ),

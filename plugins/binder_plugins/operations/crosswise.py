@@ -21,6 +21,7 @@ from binder_plugins.operations.faces import widened
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts
 from binder_plugins.operations.mouths import Shoulder
+from binder_plugins.operations.oil_ways import oil_way_of
 from binder_plugins.operations.plain import at_bench
 from binder_plugins.operations.rings import flange_burrs, ring_setups
 from binder_plugins.operations.teeth import tooth_setups
@@ -78,8 +79,12 @@ def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
     """Cross holes by the side from which they are drilled."""
     work, form = turning.work, turning.form
     sides: dict[tuple[float, ...], list[Located]] = {}
+    way = oil_way_of(work)
+    later = way.own if way is not None else None
     for one in _across(turning):
-        if one.kind in HOLES | SINKS.keys() and not work.is_wholly_left(one.name):
+        if one == later or work.is_wholly_left(one.name):
+            continue
+        if one.kind in HOLES | SINKS.keys():
             sides.setdefault(tuple(round(way, 3) for way in one.frame.z), []).append(one)
     for found in sides.values():
         largest = max(one.diameter or 0.0 for one in found)
@@ -280,11 +285,12 @@ def _is_of_bar(turning: Turning, step: Stretch) -> bool:
 def _burrs(turning: Turning, _: int) -> Iterator[SetUp]:
     """Burrs that need a tool of their own: in a reamed bore the reamer once more, by hand."""
     work, form = turning.work, turning.form
+    way = oil_way_of(work)
     acts = [
-        _cleared(turning, one, breaking_in(one, form))
+        _cleared(turning, one, holes)
         for one in turning.axial
         if one.kind == "reamed" and work.feature(one.name) and work.waits(one.name) is None
-        if breaking_in(one, form)
+        if (holes := [hole for hole in breaking_in(one, form) if way is None or hole != way.own])
     ]
     acts += flange_burrs(turning)
     if acts:

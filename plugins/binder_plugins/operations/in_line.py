@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import TogetherFact
 from binder_plugins.operations.bench import bench_vice
+from binder_plugins.operations.closing_piece import gaps_measured
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import Where, finished
 from binder_plugins.operations.line_reamers import bits, guided, short_of
@@ -44,6 +45,7 @@ def lined(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
         acts += bits(rows, fact.joints, longest(works))
     for found in rows:
         acts += _row(fact, found)
+    acts += gaps_measured(fact, work)
     acts += _ended(work, fact)
     vice = bench_vice(work.design.workshop)
     grip = Grip(vice or "by hand", "bench", "what carries the bearings")
@@ -142,5 +144,6 @@ def _cuts(fact: TogetherFact, hole: Hole, count: int) -> Iterator[Act]:
 
 
 def _ended(work: Work, fact: TogetherFact) -> Iterator[Act]:
-    yield work.act("separate", f"{fact.note}, then take it apart")
+    apart = work.act("separate", f"{fact.note}, then take it apart")
+    yield replace(apart, joints=fact.joints)
     yield work.act("deburr", "wash out the chips, take the burrs off inside", amount=1.0)

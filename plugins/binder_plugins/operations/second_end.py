@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import steady_for
 from binder_plugins.operations.closing_piece import suited_length
+from binder_plugins.operations.early_corners import slips
 from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.floors import floor_chamfers
@@ -40,11 +41,14 @@ def second(turning: Turning) -> None:
         acts = [acts[0], turning.centre(end), *map(centre_back, acts[1:])]
     elif not is_firm:
         grip = _steadied(turning, grip, end)
+    if grip.kind == "mandrel" and grip.support:
+        acts[0] = _past_centre(acts[0])
     fitted = is_fitted(turning, bores)
     true = f"run {grip.on} true to 0.02 mm first" if fitted and grip.kind != "mandrel" else ""
     if grip.land != (0.0, 0.0):
         true = "; ".join(filter(None, (true, _FINGERS)))
     _two_settings(turning, grip, fitted=fitted)
+    turning.trouble += slips(grip, acts, turning.work.name)
     turning.add(
         "lathe",
         turning.lathe,
@@ -54,6 +58,12 @@ def second(turning: Turning) -> None:
         true=true,
         until="all of this is done" if len(acts) > 1 else "",
     )
+
+
+def _past_centre(act: Act) -> Act:
+    """No tool passes a full centre: a half one leaves it way to the bore, or none stands there."""
+    words = "light cuts, from the outside as far as the half centre lets the tool; draw it back for"
+    return replace(act, what=f"{act.what}; {words} the last of them, which goes to the bore")
 
 
 def _steadied(turning: Turning, grip: Grip, end: str) -> Grip:

@@ -211,11 +211,11 @@ def finished_bore(turning: Turning) -> Located | None:
 
 def _mandrel(bore: Located, end: str) -> Grip:
     """A stub that holds along the axis too, and leaves the end free to be faced."""
-    held = "split and spread by a taper screw in its end"
+    held, support = "split and spread by a taper screw in its end", ""
     if (bore.diameter or 0.0) < _SPREAD_MM:
-        held = "wrung on, a light tailstock centre in the mouth of the bore"
+        held, support = "wrung on", "light half centre in the tailstock, in the mouth of the bore"
     name = f"stub mandrel turned to the bore, with a shoulder, {held}"
-    return Grip(name, "mandrel", "its bore", free=end)
+    return Grip(name, "mandrel", "its bore", support=support, free=end)
 
 
 def _no_grip(turning: Turning, end: str) -> Grip:

@@ -10,6 +10,7 @@ from binder.api import ThreadFact
 from binder_plugins.operations.as_bought import left_as_bought
 from binder_plugins.operations.bench import lathe_for
 from binder_plugins.operations.die_torque import turned_by_threads
+from binder_plugins.operations.early_corners import early_corners, formed_behind, room_for
 from binder_plugins.operations.edges import axial_acts, centre_back, corners, edge_acts
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.floors import floor_chamfers
@@ -72,6 +73,7 @@ class Turning:
         self.trouble: list[tuple[str, str]] = []
         self.length = max(one.end for one in self.steps)
         self.late: list[Located] = []
+        self.early: list[Located] = []
         self.turned: list[tuple[str, str]] = []
         self.has_collets = False
 
@@ -102,6 +104,7 @@ class Turning:
             )
             self.trouble.append(("no-machine-for-it", words))
         self._saw()
+        self.early = early_corners(self)
         self.late = late_grooves(self)
         self._first()
         second(self)
@@ -145,7 +148,7 @@ class Turning:
     def _first(self) -> None:
         free, work = self.plan.free, self.work
         out = self._stand_out()
-        bores = [a for a in self.axial if self.is_first(a)]
+        bores = [a for a in self.axial if self.is_first(a) and a not in self.early]
         grip = first_grip(self, out, bores)
         words = f"face the end{left_as_bought(work, self.form)}"
         acts = [self.face(free, words, ("first-end", "needs-waste"))]
@@ -193,7 +196,7 @@ class Turning:
         return f"; the {names} comes out of it after" if names else ""
 
     def _stand_out(self) -> float:
-        whole = self.length + self._parting() + CLEAR_MM
+        whole = self.length + self._parting() + CLEAR_MM + room_for(self.early)
         if self.plan.is_parted and whole <= SUPPORTED * self.work.stock_across:
             return whole
         return max(self.plan.reach, self.cut_reach(self.plan.free), _FACED_MM) + SHORT
@@ -230,9 +233,8 @@ class Turning:
 
     def is_first(self, one: Located) -> bool:
         """Whether a feature on the axis is made from the first end."""
-        return (one.depth is None and one.kind in {"drilled", "reamed", "bored", "tapped"}) or (
-            opens_at(one) == self.plan.free
-        )
+        is_through = one.depth is None and one.kind in {"drilled", "reamed", "bored", "tapped"}
+        return one in self.early or is_through or opens_at(one) == self.plan.free
 
     def face(self, end: str, words: str, tags: tuple[str, ...]) -> Act:
         """The facing of an end, at the bar's diameter where that end is not turned yet."""
@@ -290,7 +292,7 @@ class Turning:
         mine = set(self.plan.first) if first else set(self.plan.second)
         found = []
         for one in self.around:
-            if one in self.late:
+            if one in self.late or one in self.early:
                 continue
             if one.face in {"left", "right"}:
                 if one.face == end:
@@ -347,7 +349,8 @@ class Turning:
             feature="back edge",
             size=across,
         )
-        first, *others = [nick, parting] if across > _EDGED_MM else [parting]
+        before = [*formed_behind(self)] or ([nick] if across > _EDGED_MM else [])
+        first, *others = [*before, parting]
         yield self._drawn_out(first)
         yield from others
 

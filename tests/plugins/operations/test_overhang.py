@@ -98,7 +98,10 @@ def test_a_mandrel_holds_along_the_axis_and_leaves_the_end_free(route_of: RouteO
     assert "shoulder" in holder
     assert "spread" in holder
     small = bore.replace("6 mm", "3 mm")
-    assert "centre" in lathe(route_of(GROOVED.format(boss=6, rim=18, bore=small)), 2).grip.holder
+    wrung = lathe(route_of(GROOVED.format(boss=6, rim=18, bore=small)), 2)
+    assert "half centre" in wrung.grip.support
+    # No tool passes a centre to the bore that it stands in.
+    assert "draw it back" in wrung.acts[0].what
 
 
 STEPPED = (

@@ -41,13 +41,13 @@ def test_out_behind_its_flange_it_is_scraped_there(route_of: RouteOf) -> None:
 
 
 def test_no_centre_drill_spots_where_it_would_foul(route_of: RouteOf) -> None:
-    """⌀1 hole, 5 mm out beside a boss of ⌀8: 1 mm of room for a 3 mm centre drill, which
+    """⌀1.5 hole, 5 mm out beside a boss of ⌀8: 1 mm of room for a 3 mm centre drill, which
     wants 1.5 mm. Beside a boss of ⌀6 there are 2 mm."""
     part = (
         "{material: brass, stock: 15 mm round bar, turned: [{name: tail, diameter: 6 mm, "
         "length: 10 mm}, {name: flange, diameter: 14 mm, length: 4 mm}, "
         "{name: boss, diameter: %g mm, length: 2 mm}], features: "
-        "{tie: {drilled: 1 mm, on: flange, depth: 2 mm, pattern: 1 off on 10 mm PCD}}}"
+        "{tie: {drilled: 1.5 mm, on: flange, depth: 2 mm, pattern: 1 off on 10 mm PCD}}}"
     )
     for across in (8.0, 6.0):
         acts = route_of(part % across).acts

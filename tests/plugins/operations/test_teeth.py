@@ -115,3 +115,26 @@ def test_where_the_cutter_stands_for_a_ratchet() -> None:
     atan2(14, −8) = 119.74°: 29.7° past upright; it passes the centre at 8 sin 119.74° = 6.95."""
     cut = ratchet_cut(4, 28.0, 6.0)
     assert (cut.face_to, cut.turn, cut.back_to) == pytest.approx((8.0, 29.74, 6.946), abs=5e-3)
+
+
+def test_the_span_over_the_first_teeth_sets_the_depth(route_of: RouteOf) -> None:
+    """17 teeth of module 1, 20°: 4.666 mm over 2 (tables of the span for module 1, from memory);
+    deeper by 1/(2 sin 20°) = 1.46 for what the span is too much."""
+    part = "{material: brass, stock: 5 mm plate, gear: {module: 1 mm, teeth: 17, width: 5 mm}, "
+    acts = route_of(part + BORE + "}").acts
+    tried = [act for act in acts if "tried" in act.tags]
+    assert [act.act for act in tried] == ["mill", "measure"]
+    assert "3 spaces side by side" in tried[0].what  # two teeth stand between three
+    assert "2 teeth, 4.666 mm" in tried[1].what
+    assert "0.01 mm that it is too much go 0.015 mm deeper" in tried[1].what
+    assert acts.index(tried[0]) < acts.index(tried[1])
+    assert acts.index(tried[1]) < next(n for n, a in enumerate(acts) if a.act == "cut-teeth")
+
+
+def test_a_rotary_table_stands_on_edge_under_an_upright_spindle(route_of: RouteOf) -> None:
+    """Common practice, no source."""
+    route = route_of(GEAR)
+    (setup,) = [one for one in route.setups if any(a.act == "cut-teeth" for a in one.acts)]
+    assert "on edge" in setup.true
+    assert "axis level" in setup.true
+    assert "tailstock centre" in setup.grip.support
