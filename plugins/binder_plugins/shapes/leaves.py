@@ -31,6 +31,7 @@ from binder.api import (
     shown_length,
     size_text,
 )
+from binder_plugins.shapes.fitted import fitted_of, fitting
 from binder_plugins.shapes.forming.turned import section_text
 from binder_plugins.shapes.kinds import TurnedStep
 from binder_plugins.shapes.turned import measured
@@ -153,12 +154,15 @@ def _features(owner: str, features: tuple[Feature, ...], design: Design) -> Iter
     """What is cut in a part, and what its joints ask of it, each place said once."""
     halves = [half for half in design.facts.all(HalfFact) if half.item == owner]
     met = {half.place for half in halves} | {half.joint for half in halves}
+    fits = {one.feature.name: fitting(one, design) for one in fitted_of(owner, design)}
     rows = [
-        _feature(owner, one, design.units)
+        _feature(owner, one, fits.get(one.name, ""), design.units)
         for one in features
         if one.name not in met and one.implied_by not in met
     ]
-    rows += [_half(half, _cut_for(half, features), design) for half in halves]
+    for half in halves:
+        cut = _cut_for(half, features)
+        rows.append(_half(half, cut, fits.get(cut.name, "") if cut is not None else "", design))
     if rows:
         yield Table(_CUT, tuple(rows), caption="Cut in it, and what it meets")
 
@@ -169,12 +173,12 @@ def _cut_for(half: HalfFact, features: tuple[Feature, ...]) -> Feature | None:
     return next(named, next((one for one in features if one.implied_by == half.joint), None))
 
 
-def _feature(owner: str, feature: Feature, units: str) -> tuple[Text, ...]:
+def _feature(owner: str, feature: Feature, fits: str, units: str) -> tuple[Text, ...]:
     return (
         (_name(feature),),
         (what(feature, units) + _remarks(feature),),
         (where(feature, units),),
-        (),
+        (fits,),
         (Blank(f"{owner} {feature.name}", units),),
     )
 
@@ -191,16 +195,23 @@ def _name(feature: Feature) -> Typed | str:
     return Typed(feature.name)
 
 
-def _half(half: HalfFact, feature: Feature | None, design: Design) -> tuple[Text, ...]:
+def _half(
+    half: HalfFact, feature: Feature | None, fits: str, design: Design
+) -> tuple[Text, ...]:
     """What a joint asks of a place: the size, what it meets, how the half is made."""
     how = f"{half.how}; make this half first" if half.is_master else half.how
     return (
         (Typed(half.place),),
         (half.what + (_remarks(feature) if feature else ""),),
         (where(feature, design.units) if feature else "",),
-        (f"{_mate(half.mate, design)}: {how}" if how else _mate(half.mate, design),),
+        ("; ".join(one for one in (_meets(half, how, design), fits) if one),),
         (Blank(f"joint {half.joint} {half.place}", design.units),),
     )
+
+
+def _meets(half: HalfFact, how: str, design: Design) -> str:
+    mate = _mate(half.mate, design)
+    return f"{mate}: {how}" if how else mate
 
 
 def _mate(mate: str, design: Design) -> str:
