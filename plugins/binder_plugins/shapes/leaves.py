@@ -195,9 +195,7 @@ def _name(feature: Feature) -> Typed | str:
     return Typed(feature.name)
 
 
-def _half(
-    half: HalfFact, feature: Feature | None, fits: str, design: Design
-) -> tuple[Text, ...]:
+def _half(half: HalfFact, feature: Feature | None, fits: str, design: Design) -> tuple[Text, ...]:
     """What a joint asks of a place: the size, what it meets, how the half is made."""
     how = f"{half.how}; make this half first" if half.is_master else half.how
     return (
