@@ -27,14 +27,11 @@ from binder.api import (
     Table,
     Text,
     Typed,
-    shown,
     shown_length,
     size_text,
 )
 from binder_plugins.shapes.fitted import fitted_of, fitting
-from binder_plugins.shapes.forming.turned import section_text
-from binder_plugins.shapes.kinds import TurnedStep
-from binder_plugins.shapes.turned import measured
+from binder_plugins.shapes.step_names import named_steps, step_table
 from binder_plugins.shapes.words import what, where
 from binder_plugins.shapes.written import written_rows
 from binder_solid.facts import ViewsFact
@@ -50,7 +47,7 @@ def part_leaves(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
 
 def _leaf(part: Part, design: Design) -> Section:
     is_drawn = design.facts.about(ViewsFact, part.name) is not None
-    blocks: list[Block] = [] if is_drawn else list(_told(part, design))
+    blocks = list(named_steps(part, design.units) if is_drawn else _told(part, design))
     blocks += _features(part.name, part.features, design)
     if part.note:
         blocks.append(Paragraph((Strong("Note: "), part.note)))
@@ -63,7 +60,7 @@ def _told(part: Part, design: Design) -> Iterator[Block]:
     """What a drawing and its title block would say, where there is none."""
     yield Facts(tuple(_head(part, design)))
     if isinstance(part.shape, list):
-        yield _steps(part, design.units)
+        yield step_table(part, design.units)
     elif part.shape is not None:
         yield Facts(tuple(_sizes(part, design.units)))
 
@@ -104,41 +101,6 @@ def _sizes(part: Part, units: str) -> Iterator[tuple[str, Text]]:
         return
     for label, text in written_rows(part.shape, units):
         yield label, (text,)
-
-
-def _steps(part: Part, units: str) -> Table:
-    columns = (
-        Column("Step", 2),
-        Column("Section", 3),
-        Column("Length", 2, is_figure=True),
-        Column("Ends at", 2, is_figure=True),
-        Column("Measured", 2),
-    )
-    steps, _ = measured(part, part.shape if isinstance(part.shape, list) else [])
-    rows: list[tuple[Text, ...]] = []
-    for number, step in enumerate(steps, 1):
-        name = str(step.step.name or number)
-        length = shown_length(step.length, units) + (" (rest)" if step.is_rest else "")
-        rows.append(
-            (
-                (name,),
-                (_section(step.step, units),),
-                (length,),
-                (shown_length(step.end, units),),
-                (Blank(f"{part.name} {name}", units),),
-            )
-        )
-    return Table(columns, tuple(rows), caption="Steps, from the first face")
-
-
-def _section(step: TurnedStep, units: str) -> str:
-    words = section_text(step, units)
-    if step.taper is not None:
-        return f"taper {words}"
-    if step.throw is None:
-        return words
-    clock = f", {shown(step.clock.quantity)} from the top" if step.clock is not None else ""
-    return f"{words}, thrown {size_text(step.throw, units)}{clock}"
 
 
 _CUT = (
