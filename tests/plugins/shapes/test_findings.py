@@ -42,7 +42,7 @@ def riveted(stands: str) -> str:
 
 
 # Those of the language, which stand in tests/cases.
-ELSEWHERE = {"hand-of-round-work", "stack-of-others", "stack-not-laid-out"}
+ELSEWHERE = {"hand-of-round-work", "hands-alike", "stack-of-others", "stack-not-laid-out"}
 CASES = {
     "place-not-read": part(BLOCK, "hole: {drilled: 3 mm, on: top, at: ⟪near the left⟫}"),
     "pattern-not-laid-out": part(
