@@ -93,7 +93,7 @@ def _has(found: tuple[Moving, ...], design: Design) -> frozenset[str]:
     words = (design.spec.written.model.driven_by or "").lower().replace(",", " ").split()
     movers = {str(getattr(one.entry, "by", "")) for one in design.joints.values()} - {"hand", ""}
     by = {"air" for one in _AIR if one in words} | ({"motor"} & set(words))
-    has = kinds | by | ({"power"} if by or movers else set())
+    has = kinds | by | ({"power"} if by or movers else {"by hand"})
     if any(any(one.speeds) for one in design.facts.all(TurningFact)):
         has |= {"speeds", "turns"}
     return frozenset(has | ({"turns"} if "runs_in" in kinds else set()) | set(_hardware(design)))
