@@ -32,7 +32,8 @@ def check_hands(design: Design) -> Iterator[Diagnostic]:
             yield form_codes.HANDS_ALIKE.at(
                 part.at,
                 f"'{part.name}' is `{word}`, and both hands of it are the same part",
-                help=f"leave out `{word}: true`; or give it what makes the hands differ",
+                help=f"leave out `{word}: true`, and turn one round under `positions:` where they "
+                "face one another; or give it what makes the hands differ",
             )
 
 
