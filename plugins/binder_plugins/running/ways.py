@@ -25,7 +25,7 @@ def ways_round(design: Design) -> Mapping[str, str]:
     other shafts go as the train has them against it.
     """
     for joint in design.joints.values():
-        way = _way_of(joint.ends[0].item, design) if joint.kind == "trips" else None
+        way = way_of(joint.ends[0].item, design) if joint.kind == "trips" else None
         if way is None:
             continue
         bodies = design.facts.all(TurningFact)
@@ -46,8 +46,11 @@ def seen(way: Vector, sign: int = 1) -> str:
     return ""
 
 
-def _way_of(item: str, design: Design) -> Vector | None:
-    """The stopping faces look clockwise from the wheel's own right (`RATCHET_HAND`)."""
+def way_of(item: str, design: Design) -> Vector | None:
+    """About which axis of the model, right-handed, a toothed wheel turns; None where not placed.
+
+    Its stopping faces look clockwise from the wheel's own right (`RATCHET_HAND`).
+    """
     form = design.facts.about(FormFact, item)
     for one in design.facts.all(PlacedFact):
         if one.item == item and form is not None and form.shape == "ratchet":
