@@ -50,6 +50,7 @@ from binder.design import (
     PlaceFact,
     Role,
     ShaftFact,
+    SmallWork,
     Step,
     StepSizeFact,
     Task,

@@ -9,6 +9,7 @@ from binder.api import (
     Column,
     Design,
     Diagnostic,
+    Link,
     Paragraph,
     Place,
     Section,
@@ -19,7 +20,9 @@ from binder.api import (
     TickBox,
 )
 from binder_making.times import in_range
+from binder_plugins.operations.aids.planned import PREFIX
 from binder_plugins.operations.planning import WorkPlan
+from binder_plugins.operations.wanted_page import MADE_SECTION
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -28,7 +31,6 @@ if TYPE_CHECKING:
     from binder_plugins.operations.jobs import Piece
 
 _COLUMNS = (Column("", 0.45), Column("", 4), Column("", 8), Column("", 1.4, is_figure=True))
-_MOST_TOOLS = 14
 _PRACTISED = (
     "those of a practised amateur: a first model takes half as long again, a beginner twice to "
     "three times"
@@ -62,6 +64,8 @@ def _words(plan: WorkPlan, design: Design) -> str:
 def _evening(evening: Evening, plan: WorkPlan) -> Iterator[Block]:
     time = in_range(evening.minutes)
     yield Subheading(f"Evening {evening.number}: {time.least_min:.0f} to {time.most_min:.0f} min")
+    if evening.number == 1 and evening.tools:
+        yield Paragraph((Strong("Lay out before you start: "), f"{'; '.join(evening.tools)}."))
     yield Table(_COLUMNS, tuple(_rows(evening, plan)))
     yield Paragraph(tuple(_foot(evening, plan)))
 
@@ -71,8 +75,10 @@ def _rows(evening: Evening, plan: WorkPlan) -> Iterator[tuple[Text, ...]]:
         piece = plan.pieces[piece_id(name)]
         part = f", {name.split(', ')[-1]}" if ", part " in name else ""
         share = piece.takes / (int(name.rsplit(" ", 1)[-1]) if part else 1)
-        yield ((TickBox(f"evening {name}"),), _who(piece), (f"{_what(piece)}{part}",),
-               (f"{share:.0f} min",))  # fmt: skip
+        what: Text = (f"{_what(piece)}{part}",)
+        if piece.id.startswith(PREFIX):
+            what = (f"from {piece.what}{part}; ", Link("how", MADE_SECTION))
+        yield ((TickBox(f"evening {name}"),), _who(piece), what, (f"{share:.0f} min",))
 
 
 def _who(piece: Piece) -> Text:
@@ -102,11 +108,8 @@ def _foot(evening: Evening, plan: WorkPlan) -> Iterator[Strong | str]:
         yield Strong("Not to be touched before the next evening: ")
         yield f"{'; '.join(_resting(evening, plan))}. "
     if evening.next_tools:
-        tools = evening.next_tools[:_MOST_TOOLS]
-        more = f" and {len(evening.next_tools) - len(tools)} more" if len(tools) < len(
-            evening.next_tools) else ""  # fmt: skip
         yield Strong("Lay out for the next: ")
-        yield f"{'; '.join(tools)}{more}."
+        yield f"{'; '.join(evening.next_tools)}."
     elif evening.number == len(plan.evenings):
         yield "The last one."
 
