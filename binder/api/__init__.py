@@ -156,6 +156,6 @@ from binder.units import (
     shown,
 )
 from binder.workshop import Workshop
-from binder.workshop.tools import StockPiece
+from binder.workshop.tools import Divider, StockPiece
 
 __all__ = sorted(name for name in dir() if not name.startswith("_"))

@@ -27,7 +27,7 @@ def made_gib(fact: SlideFact, gib: Gib, setting: Setting | None, design: Design)
     long = shown_length(exact(round(gib.length_mm, 1)), design.units)
     steps = [
         (
-            f"file the ends square to {long}, the two narrow edges to the angle of the dovetail: it "
+            f"file the ends square to {long}, the narrow edges to the angle of the dovetail: it "
             "lies flat against the slope, and stands clear of top and bottom of the slot"
         ),
         "straighten it on the plate, and rub both faces flat on fine paper",

@@ -18,6 +18,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
 _BOUGHT = "bought"
+# What is had in the size of a thread where it is not made.
+_BY_THREAD = frozenset({"fitted gauge", "tapped ring", "screwed stub"})
 
 
 @dataclass(slots=True)
@@ -48,7 +50,8 @@ class _Found:
             return
         work = made(said.row.make, said.words, place) if said.row.make else None
         if work is None:
-            self.note(said.name, Whose.HAD, place)
+            thread = f" {place.thread}" if said.row.make in _BY_THREAD and place.thread else ""
+            self.note(f"{said.name}{thread}", Whose.HAD, place)
             return
         known = self.work.get(work.subject)
         self.work[work.subject] = _both(known, work) if known is not None else work

@@ -39,8 +39,8 @@ class Said:
 
     @property
     def name(self) -> str:
-        """As printed."""
-        return self.row.name or self.words
+        """As printed; which taps of a set are used first is told on the leaf."""
+        return self.row.name or self.words.partition(": ")[0]
 
 
 @cache
