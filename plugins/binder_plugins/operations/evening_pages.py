@@ -64,8 +64,8 @@ def _words(plan: WorkPlan, design: Design) -> str:
 def _evening(evening: Evening, plan: WorkPlan) -> Iterator[Block]:
     time = in_range(evening.minutes)
     yield Subheading(f"Evening {evening.number}: {time.least_min:.0f} to {time.most_min:.0f} min")
-    if evening.number == 1 and evening.tools:
-        yield Paragraph((Strong("Lay out before you start: "), f"{'; '.join(evening.tools)}."))
+    if evening.number == 1 and (tools := ready(evening.tools, evening)):
+        yield Paragraph((Strong("Lay out before you start: "), f"{'; '.join(tools)}."))
     yield Table(_COLUMNS, tuple(_rows(evening, plan)))
     yield Paragraph(tuple(_foot(evening, plan)))
 
@@ -107,11 +107,19 @@ def _foot(evening: Evening, plan: WorkPlan) -> Iterator[Strong | str]:
     if evening.cures:
         yield Strong("Not to be touched before the next evening: ")
         yield f"{'; '.join(_resting(evening, plan))}. "
-    if evening.next_tools:
+    following = plan.evenings[evening.number : evening.number + 1]
+    tools = ready(evening.next_tools, *following)
+    if tools:
         yield Strong("Lay out for the next: ")
-        yield f"{'; '.join(evening.next_tools)}."
+        yield f"{'; '.join(tools)}."
     elif evening.number == len(plan.evenings):
         yield "The last one."
+
+
+def ready(tools: tuple[str, ...], *evenings: Evening) -> list[str]:
+    """The tools of an evening without those that are made in it."""
+    made = {piece_id(job).removeprefix(PREFIX) for one in evenings for job in one.jobs}
+    return [tool for tool in tools if tool not in made]
 
 
 def _resting(evening: Evening, plan: WorkPlan) -> Iterator[str]:

@@ -40,7 +40,7 @@ _WORDS = {
 
 
 def wanted_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
-    """One section with a table for each of the three; nothing where no tool is named."""
+    """One section in three groups; nothing where no tool is named."""
     fact = design.facts.about(ToolsFact, "")
     if fact is None or not fact.tools:
         return
@@ -61,7 +61,10 @@ def _group(whose: Whose, tools: list[Tool]) -> Iterator[Block]:
         yield Paragraph((f"{words} How each is made: ", Link("Tools to make", MADE_SECTION), "."))
     elif words:
         yield Paragraph((words,))
-    yield Table(_COLUMNS, tuple(_row(one) for one in tools))
+    if whose is Whose.OWNED:
+        yield Paragraph((f"{'; '.join(one.name for one in tools)}.",))
+    else:
+        yield Table(_COLUMNS, tuple(_row(one) for one in tools))
 
 
 def _row(one: Tool) -> tuple[Text, ...]:

@@ -85,7 +85,7 @@ def test_tools_that_are_not_owned_are_listed_to_buy_or_borrow(plan: Plan) -> Non
     design = plan(f"{HEAD}  part: {GEAR}\n", upto=Phase.COMPOSE).design
     assert design is not None
     (section,) = wanted_pages(design, ())
-    had, made, owned = (
+    had, made = (
         {text_of(row[0]): text_of(row[1]) for row in block.rows}
         for block in section.blocks
         if isinstance(block, Table)
@@ -93,7 +93,7 @@ def test_tools_that_are_not_owned_are_listed_to_buy_or_borrow(plan: Plan) -> Non
     (cutter,) = [use for tool, use in had.items() if "no. 6" in tool]
     assert cutter.startswith("part, set-up")
     assert "fly cutter for the part" in made
-    assert "rotary table" in owned
+    assert "rotary table" in str(section.blocks[-1])
 
 
 def test_a_pinion_without_a_bore_is_held_by_its_shank(route_of: RouteOf) -> None:

@@ -8,6 +8,8 @@ from functools import cache
 from typing import TYPE_CHECKING, Any
 
 from binder.api import (
+    CutSize,
+    MaterialFact,
     Misread,
     SmallWork,
     exact,
@@ -23,11 +25,15 @@ from binder_trade.threads import NotMade, from_name
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
+    from binder.api import Design
     from binder_plugins.operations.aids.sizes import Place
 
 _PACKAGE = "binder_plugins.operations"
 # What a thread that no table knows is taken to measure, in mm, for the bar it is cut from.
 _MOST_THREAD = 6.0
+# Bar that is at hand is taken up to so many times the thickness wanted; common practice, no source.
+_MOST = 2.5
+_ROUND = frozenset({"round bar", "drawn rod"})
 
 
 @cache
@@ -116,18 +122,39 @@ def _stock(known: Mapping[str, Any], size: float, long: float, place: Place) -> 
     if not size and "at_least" not in known:
         return {"stock": f"{known['material']}, {known['form']} to suit, {place.mm(long)}"}
     least = max(size + known.get("over", 0), known.get("at_least", 0))
-    is_its_own = known.get("is_as_bought", False)
-    across = exact(round(size, 3)) if is_its_own else _bar(least, place.design.units)
-    section = f"{shown_length(across, place.design.units)} {known['form']}"
-    length = exact(round(long, 3))
+    material, form = known["material"], known["form"]
+    across = exact(round(size, 3)) if known.get("is_as_bought") else None
+    if across is None:
+        there = _at_hand(least, (material, *known.get("or", ())), place.design)
+        material, form, across = there or (material, form, _bar(least, place.design.units))
+    section = f"{shown_length(across, place.design.units)} {form}"
     return {
-        "stock": f"{known['material']}, {section}, {place.mm(long)}",
-        "material": known["material"],
-        "form": known["form"],
+        "stock": f"{material}, {section}, {place.mm(long)}",
+        "material": material,
+        "form": form,
         "section": (across,),
         "section_text": section,
-        "length": length,
+        "length": exact(round(long, 3)),
     }
+
+
+def _at_hand(
+    least: float, metals: tuple[str, ...], design: Design
+) -> tuple[str, str, Fraction] | None:
+    """The thinnest bar of the metals that the model is cut from and that is thick enough.
+
+    No bar is bought for a tool where one that is there gives it, unless most would be turned off.
+    """
+    able = []
+    for cut in design.facts.all(CutSize):
+        known = design.facts.about(MaterialFact, cut.subject)
+        metal = known.id.replace("-", " ") if known is not None else ""
+        if metal in metals and cut.form in _ROUND and least <= cut.section[0] <= _MOST * least:
+            able.append((cut.section[0], metals.index(metal), metal, cut.form))
+    if not able:
+        return None
+    across, _, metal, form = min(able)
+    return metal, form, across
 
 
 def _bar(least: float, units: str) -> Fraction:
