@@ -100,11 +100,11 @@ def test_no_tool_word_of_a_leaf_is_missing_from_the_list(model: str, shop: Path 
                     for noun in named(text)
                     if not re.search(SAID.get(noun, noun.replace("-", ".")), listed)
                 ]
-            spoken = [SPOKEN.search(act.what) for act in setup.acts]
+            spoken = [one for act in setup.acts for one in SPOKEN.findall(act.what)]
             missing += [
-                (one.group(), "spoken")
+                (one, "spoken")
                 for one in spoken
-                if one and one.group().split()[-1].removesuffix("ged") not in listed
+                if one.split()[-1].removesuffix("ged") not in listed
             ]
     assert not missing
 
