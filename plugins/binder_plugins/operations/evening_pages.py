@@ -9,6 +9,7 @@ from binder.api import (
     Column,
     Design,
     Diagnostic,
+    Link,
     Paragraph,
     Place,
     Section,
@@ -18,8 +19,10 @@ from binder.api import (
     Text,
     TickBox,
 )
+from binder_plugins.operations.aids.planned import PREFIX
 from binder_plugins.operations.minutes import route_estimate
 from binder_plugins.operations.planning import WorkPlan
+from binder_plugins.operations.wanted_page import MADE_SECTION
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -28,7 +31,6 @@ if TYPE_CHECKING:
     from binder_plugins.operations.jobs import Piece
 
 _COLUMNS = (Column("", 0.45), Column("", 4), Column("", 8), Column("", 1.4, is_figure=True))
-_MOST_TOOLS = 14
 _NIGHT_H = 24.0
 _PRACTISED = (
     "those of a practised amateur: a first model takes half as long again, a beginner twice to "
@@ -76,6 +78,8 @@ def _evening(evening: Evening, plan: WorkPlan, idle: int) -> Iterator[Block]:
                 f"{_rested(piece)} is not to be touched before.",
             )
         )
+    if evening.number == 1 and (tools := ready(evening.tools, evening)):
+        yield Paragraph((Strong("Lay out before you start: "), f"{'; '.join(tools)}."))
     yield Table(_COLUMNS, tuple(_rows(evening, plan)))
     yield Paragraph(tuple(_foot(evening, plan)))
 
@@ -85,8 +89,10 @@ def _rows(evening: Evening, plan: WorkPlan) -> Iterator[tuple[Text, ...]]:
         piece = plan.pieces[piece_id(name)]
         part = f", {name.split(', ')[-1]}" if ", part " in name else ""
         share = piece.takes / (int(name.rsplit(" ", 1)[-1]) if part else 1)
-        yield ((TickBox(f"evening {name}"),), _who(piece), (f"{_what(piece)}{part}",),
-               (f"{share:.0f} min",))  # fmt: skip
+        what: Text = (f"{_what(piece)}{part}",)
+        if piece.id.startswith(PREFIX):
+            what = (f"from {piece.what}{part}; ", Link("how", MADE_SECTION))
+        yield ((TickBox(f"evening {name}"),), _who(piece), what, (f"{share:.0f} min",))
 
 
 def _who(piece: Piece) -> Text:
@@ -117,14 +123,19 @@ def _foot(evening: Evening, plan: WorkPlan) -> Iterator[Strong | str]:
         until = "for the time that is told" if long else "before the next evening"
         yield Strong(f"Not to be touched {until}: ")
         yield f"{'; '.join(_resting(evening, plan))}. "
-    if evening.next_tools:
-        tools = evening.next_tools[:_MOST_TOOLS]
-        more = f" and {len(evening.next_tools) - len(tools)} more" if len(tools) < len(
-            evening.next_tools) else ""  # fmt: skip
+    following = plan.evenings[evening.number : evening.number + 1]
+    tools = ready(evening.next_tools, *following)
+    if tools:
         yield Strong("Lay out for the next: ")
-        yield f"{'; '.join(tools)}{more}."
+        yield f"{'; '.join(tools)}."
     elif evening.number == len(plan.evenings):
         yield "The last one."
+
+
+def ready(tools: tuple[str, ...], *evenings: Evening) -> list[str]:
+    """The tools of an evening without those that are made in it."""
+    made = {piece_id(job).removeprefix(PREFIX) for one in evenings for job in one.jobs}
+    return [tool for tool in tools if tool not in made]
 
 
 def _resting(evening: Evening, plan: WorkPlan) -> Iterator[str]:

@@ -15,7 +15,8 @@ class Act:
     `run` and `alone` are minutes: getting ready, doing it, and passing by itself. `lower` and
     `upper` are limits in mm, `size` the diameter that is cut, `deep` how deep, both in mm; `cuts`
     in how many it is done, 0 where that is not known, `by_motor` whether the motor holds it back.
-    `trouble` names a code of the plugin and says why it is reported.
+    `trouble` names a code of the plugin and says why it is reported. `aid_mm` is how long a tool
+    made for it must be, in mm, 0 where nothing asks.
     """
 
     id: str
@@ -41,6 +42,7 @@ class Act:
     cuts: int = 0
     by_motor: bool = False
     trouble: tuple[tuple[str, str], ...] = ()
+    aid_mm: float = 0.0
     at: Span = NOWHERE
 
 

@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 
 from binder.api import Size
 from binder_plugins.operations.bench import bench_vice, divider, mill_for, vice_for
-from binder_plugins.operations.dividing import divides
 from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.form_cutters import form_cutter_name
@@ -16,6 +15,7 @@ from binder_plugins.operations.ratchets import ratchet_cut
 from binder_plugins.operations.tooth_trial import trial
 from binder_plugins.operations.words import holding_min
 from binder_solid.wheels import RATCHET_HAND
+from binder_trade.gears.dividing.owned import divided
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -182,7 +182,7 @@ def _bore(turning: Turning) -> Located | None:
 
 
 def _round_act(work: Work, one: Toothing, machine: str) -> Act:
-    how = divides(work.design.workshop, one.count)
+    how = divided(one.count, work.design.workshop.dividers())
     turns = f"; {how}" if how else ""
     if one.kind == "ratchet":
         turns = f", stopping faces looking {RATCHET_HAND}{turns}"

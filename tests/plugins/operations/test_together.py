@@ -12,18 +12,19 @@ from pathlib import Path
 
 import pytest
 
-from binder.api import BuildSequence, Checklist, Design, Link, Paragraph
+from binder.api import BuildSequence, Checklist, Design, Link, Paragraph, SmallWork
 from binder.compiler import Job, Phase, compiled
 from binder.host import Host
 from binder.pages import text_of
 from binder_plugins.buildorder.assembly import assembly_pages
+from binder_plugins.operations.aids.collecting import collect_tools
 from binder_plugins.operations.facts import Act, Route
 from binder_plugins.operations.leaf import operation_pages
 from binder_plugins.operations.line_reamers import flutes_mm
 from binder_plugins.operations.minutes import setup_minutes
 from binder_plugins.operations.planning import whole
 from binder_plugins.operations.together_pages import together_pages
-from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
+from tests.plugins.operations.conftest import HEAD, Plan, RouteOf, without
 
 SPECS = Path(__file__).parents[3] / "specs"
 PRESSED = """\
@@ -287,9 +288,6 @@ def test_a_reamer_whose_flutes_are_short_does_not_line_up_a_row(
     reams = _acts(route, "ream")
     assert any("at one go" in act.what for act in reams) == is_bridged
     assert any("D-bit" in act.tool for act in reams) != is_bridged
-    assert [act.what for act in route.acts if "make a D-bit" in act.what] == (
-        [] if is_bridged else [act.what for act in _acts(route, "file")]
-    )
     if not is_bridged:
         assert [("first bore alone" in act.what) for act in reams] == [True, False]
 
@@ -303,15 +301,23 @@ def hammer(host: Host) -> Design:
 
 def test_one_bit_does_every_line_up(hammer: Design) -> None:
     """52 mm to the end of the longest row, and 25 to turn it by: common practice, no source."""
-    lined = [one for one in hammer.tasks if one.startswith("line up")]
-    bits = [
-        act.what
-        for name in lined
-        for act in _acts(_route(hammer, name), "file")
-        if "make a D-bit" in act.what
-    ]
-    assert len(bits) == 2
-    assert all("unless it lies ready" in one and "77 mm long" in one for one in bits)
+    found = [one for one in collect_tools(hammer).facts if isinstance(one, SmallWork)]
+    (bit,) = [one for one in found if one.subject.startswith("D-bit")]
+    assert bit.subject == "D-bit ⌀6 mm"
+    assert [float(one) for one in (*bit.section, bit.length)] == [6, 77]
+    assert bit.of.count("in line") == 2
+
+
+def test_a_machine_reamer_is_not_started_by_hand_without_a_guide(plan: Plan) -> None:
+    """It has no lead as a hand reamer has: common practice, no source."""
+    spec = f"{HEAD}{LINED.replace('APART', '17 mm')}"
+    by_hand = without(reamers="{hand: {sizes: [6 mm], by_hand: true}}")
+    for shop, tool in (("", "6 mm machine reamer in a tap wrench, pilot bush"),
+                       (by_hand, "6 mm hand reamer in a tap wrench")):  # fmt: skip
+        design = plan(spec, shop).design
+        (ream,) = _acts(_route(design, "line up axle in stands"), "ream")
+        assert ream.tool == tool
+        assert ("no lead" in ream.what) == (not shop)
 
 
 def test_what_stands_for_the_reamer_lies_on_the_bench(hammer: Design) -> None:
