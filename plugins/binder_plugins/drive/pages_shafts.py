@@ -17,7 +17,7 @@ from binder.api import (
     exact,
     shown_length,
 )
-from binder_plugins.drive.carrying.facts import Bearing, CarriedFact, InertiaFact, Sag
+from binder_plugins.drive.carrying.facts import Bearing, CarriedFact, InertiaFact, Sag, Taken
 from binder_plugins.drive.duties.shown import figure, two_figures
 from binder_trade.shafting.critical import KEEP_AWAY, KEEP_AWAY_SOURCE
 
@@ -147,9 +147,19 @@ def _shaft_words(fact: CarriedFact) -> str:
             words.append(
                 f"whirls at {two_figures(first)} r/min, runs at {figure(fact.fastest)} r/min"
             )
+    words += [_thrust(one) for one in fact.thrusts]
     if fact.missing:
         words.append(f"left out: {', '.join(fact.missing)}")
     return "; ".join(words)
+
+
+def _thrust(one: Taken) -> str:
+    """`a thrust of 12 N to its right end, taken by the collar against the cheek`."""
+    end = "right" if one.way > 0 else "left"
+    told = "what takes it is not told" if one.by_what is None else "nothing takes it"
+    return f"a thrust of {figure(one.size)} N to its {end} end, " + (
+        f"taken by {one.by_what}" if one.by_what else told
+    )
 
 
 def _inertia(fact: InertiaFact, design: Design) -> Iterator[Block]:

@@ -114,9 +114,9 @@ def _walls(joint: Joint, design: Design) -> tuple[str, ...]:
     if fit is None:
         return joint.items[-1:]
     walls = [fit.hole.partition(".")[0]]
-    for other in design.facts.all(FitFact):
-        made = design.joints.get(other.subject)
-        if made is not None and made.kind in ("pressed", "retained"):
+    for made in design.joints_at(walls[0]):
+        other = design.facts.about(FitFact, made.name)
+        if other is not None and made.kind in ("pressed", "retained"):
             outer, inner = (end.partition(".")[0] for end in (other.hole, other.shaft))
             if inner == walls[0]:
                 walls.append(outer)

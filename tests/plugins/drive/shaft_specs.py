@@ -110,6 +110,22 @@ def three(apart: str, *, up: str = "0 mm", marked: bool = False) -> str:
     )
 
 
+def unstopped(*, marked: bool = False, cap: str = "") -> str:
+    """Helical gears on shafts that no row, shoulder or collar stops; or each with a `cap`.
+
+    A cap is one step or two, thicker than the bore, beside the journal.
+    """
+    text = three("130 mm").split("shafts:\n")[0] + "stands: plate\n"
+    text += "drive:" + three("130 mm").split("drive:")[1]
+    text = text.replace(", {name: cap, diameter: 8 mm, length: 3 mm}", "")
+    if cap:
+        text = text.replace("journal, diameter: 4 mm, length: 40 mm}", cap)
+    name = "⟪x⟫" if marked else "x"
+    return text.replace(
+        "x: {meshes: [pinion, wheel]", name + ": {meshes: [pinion, wheel], helix: 20 deg"
+    )
+
+
 def rows(third: str, *, spacer: float = 2) -> str:
     """Three shafts between two cheeks that stand nowhere: their rows alone tell what lies where.
 
