@@ -67,14 +67,20 @@ def test_a_thrust_tilts_the_shaft_and_is_said(compile_text: Compile) -> None:
     assert found.thrusts[0].size == pytest.approx(thrust, rel=1e-3)
 
 
-# The same shaft with nothing but its own cap beyond the bush: it is stopped one way.
-def test_a_shoulder_takes_the_thrust_of_one_way(compile_text: Compile) -> None:
-    capped = "journal, diameter: 4 mm, length: 40 mm}, {name: cap, diameter: 8 mm, length: 3 mm}"
-    found = carried(compile_text(unstopped(cap=capped)), "b")
+# By the model alone: the wheel comes up against the plate one way, the collar the other.
+@pytest.mark.parametrize("collar", ["", "{name: collar, diameter: 8 mm, length: 3 mm}, "])
+def test_what_takes_the_thrust_of_either_way(collar: str, compile_text: Compile) -> None:
+    found = carried(compile_text(unstopped(collar=collar)), "b")
     told = {one.way: one.by_what for one in found.thrusts}
-    assert told[1] == ""
-    assert told[-1] is not None
-    assert "shoulder" in told[-1]
+    assert told[-1] == "the wheel against the plate"
+    assert told[1] == ("a shoulder of its own against the plate" if collar else "")
+
+
+# Nothing tells where along its shaft the wheel stands, so that it is not said to slide either.
+def test_a_wheel_that_stands_in_its_bearing_tells_nothing(compile_text: Compile) -> None:
+    text = unstopped().replace(".seat", ".journal")
+    found = carried(compile_text(text), "b")
+    assert {one.by_what for one in found.thrusts} == {None}
 
 
 # Work: a small turn of the cam does what a small lift takes, whatever the outline between.
@@ -160,6 +166,44 @@ WILD = {
     "bare friction": axle(drive="{rubs: [wheel, far], diameters: [30 mm, 0 mm]}"),
     "a worm": axle(drive="{worms: [wheel, far], teeth: 40, module: 1 mm, diameter: 0 mm}"),
     "bevels": axle(drive="{bevels: [wheel, far], teeth: [20, 40], module: 1 mm}"),
+    **{
+        f"bevels {more}": axle(
+            torque=", torque: 1 N·m",
+            drive=f"{{bevels: [wheel, far], teeth: [20, 40], module: 1 mm, {more}}}",
+        )
+        for more in (
+            *("shafts_at: 0 deg", "shafts_at: 180 deg", "shafts_at: -90 deg", "face: 0 mm"),
+            *("face: -1 mm", "face: 900 mm", "pressure_angle: 90 deg", "pressure_angle: -20 deg"),
+        )
+    },
+    **{
+        f"helix {helix}": axle(
+            torque=", torque: 1 N·m",
+            drive=f"{{skews: [wheel, far], teeth: [20, 40], module: 1 mm, helix: [{helix}]}}",
+        )
+        for helix in ("90 deg, 0 deg", "-45 deg, 45 deg", "0 deg, 0 deg", "360 deg, 1 deg")
+    },
+    **{
+        f"{planets} planets": axle(
+            drive="{orbits: [wheel, axle, far, cheek], teeth: [12, 18, 48], module: 1 mm, "
+            f"held: far, planets: {planets}}}"
+        )
+        for planets in ("0", "-3", "1e9", "3.5")
+    },
+    **{
+        f"a cam {cam}": axle(
+            torque=", torque: 1 N·m", drive=f"{{cams: [wheel, far], base: 30 mm, {cam}}}"
+        )
+        for cam in (
+            *("lift: 0 mm, rise: 90 deg", "lift: -3 mm, rise: 90 deg", "lift: 3 mm, rise: 0 deg"),
+            *("lift: 3 mm, nose: 0 mm", "lift: 1 mm, rise: 1 deg, follower: pointed", "lift: 9 m"),
+        )
+    },
+    "a trip of nothing": axle(
+        drive="{trips: [wheel, far], lifts: 4, lift: 3 mm, arm: 0 mm, reach: -8 mm, falls: 0 g}"
+    ),
+    "a helix past making": three("130 mm").replace("wheel]}", "wheel], helix: 89 deg}"),
+    "a helix the other way": three("130 mm").replace("wheel]}", "wheel], helix: -20 deg}"),
     "itself": axle(drive="{belted: [wheel, axle], belt: flat, diameters: [30 mm, 30 mm]}"),
     "a third shaft through the middle": three("56.05 mm"),
 }

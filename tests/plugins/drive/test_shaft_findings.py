@@ -93,11 +93,7 @@ drive:
 """
 )
 
-# A journal of 12 between two caps: whichever way it is pushed, one comes up against the plate.
-CAPPED = (
-    "under, diameter: 8 mm, length: 3 mm}, {name: journal, diameter: 4 mm, length: 12 mm}, "
-    "{name: over, diameter: 8 mm, length: 3 mm}"
-)
+COLLAR = "{name: collar, diameter: 8 mm, length: 3 mm}, "
 
 # code: the spec that earns it, the same mended
 CASES = {
@@ -119,7 +115,7 @@ CASES = {
         axle(**LONG, across="2 mm", speed="1500 r/min").replace("  axle:\n", "  ⟪axle⟫:\n", 1),
         axle(**LONG, across="2 mm", speed="300 r/min"),
     ),
-    "thrust-not-met": (unstopped(marked=True), unstopped(cap=CAPPED)),
+    "thrust-not-met": (unstopped(marked=True), unstopped(collar=COLLAR)),
     "mesh-out-of-line": (three("120 mm", up="5 mm", marked=True), three("120 mm")),
     "pawl-out-of-line": (PAWL % ("1.1 mm", "⟪x⟫"), PAWL % ("0.1 mm", "x")),
     "belt-out-of-line": (PULLEYS % ("8 mm", "⟪x⟫"), PULLEYS % ("0.5 mm", "x")),

@@ -72,13 +72,19 @@ def _taker(line: Line, way: int, design: Design) -> str | None:
     row = design.facts.about(ShaftFact, line.shaft)
     if row is not None:
         return _by_row(row, way, design)
-    if line.is_bored or any(not bush.across for bush in line.bushes):
+    if line.is_bored or any(not bush.across or _is_inside(bush, line) for bush in line.bushes):
         return None
     rolling = next((one.item for one in line.bushes if is_rolling(one.item, design)), None)
     if rolling is not None:
         return _title(rolling, design)
     faces = [face for bush in line.bushes for face in _faces(bush, line, way, design)]
     return min(faces)[1] if faces else ""
+
+
+def _is_inside(bush: Bush, line: Line) -> bool:
+    """Whether a piece stands in a bush: then nothing told its place along the shaft."""
+    others = (reach for item, reach in line.stands.items() if item != line.shaft)
+    return any(low < bush.high - _SLACK_MM and bush.low + _SLACK_MM < high for low, high in others)
 
 
 def _by_row(row: ShaftFact, way: int, design: Design) -> str | None:
