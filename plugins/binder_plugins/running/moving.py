@@ -133,7 +133,7 @@ def _hole_in(item: str, design: Design) -> Feature | None:
 def _named(feature: Feature, design: Design) -> str:
     item = design.item(feature.owner)
     title = item.title if item is not None else feature.owner
-    for joint in design.joints.values():
+    for joint in design.joints_at(feature.owner):
         for end in joint.ends:
             if joint.kind == "threaded" and str(end) == f"{feature.owner}.{feature.name}":
                 cups = [design.item(one) for one in joint.items if one != feature.owner]
