@@ -56,6 +56,11 @@ def _how(known: list[CarriedFact]) -> str:
         "× length; what a metal bears are usual limits for a bush that is oiled. A shaft is run "
         f"below {low:g} of the speed at which it whirls, or above {high:g} ({KEEP_AWAY_SOURCE})."
     )
+    if any(one.thrusts for one in known):
+        words += (
+            " A thrust along a shaft acts where the teeth touch, and so tilts it as well; the hand of "
+            "a helix is not told, and both are tried."
+        )
     rows = [one.title for one in known if not one.is_placed]
     if rows:
         words += (
