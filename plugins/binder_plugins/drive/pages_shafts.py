@@ -58,8 +58,8 @@ def _how(known: list[CarriedFact]) -> str:
     )
     if any(one.thrusts for one in known):
         words += (
-            " A thrust along a shaft acts where the teeth touch, and so tilts it as well; the hand of "
-            "a helix is not told, and both are tried."
+            " A thrust along a shaft acts where the teeth touch, and so tilts it as well; the hand "
+            "of a helix is not told, and both are tried."
         )
     rows = [one.title for one in known if not one.is_placed]
     if rows:
