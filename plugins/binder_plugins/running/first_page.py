@@ -24,6 +24,7 @@ from binder.api import (
     Table,
     Text,
     Tick,
+    TrainFact,
     TurningFact,
     load_data,
 )
@@ -44,6 +45,7 @@ _WORDS = (
 )
 _AIR = ("air", "steam")
 _HOME = ("screw", "nut", "clip")
+_EITHER = "it drives; the others go by it"
 
 
 def first_run_pages(design: Design, findings: tuple[Diagnostic, ...] = ()) -> Iterator[Section]:
@@ -126,6 +128,11 @@ def _tests(title: str, tests: Sequence[Assembly]) -> Iterator[Block]:
 
 def _turns(design: Design) -> Iterator[Block]:
     ways = ways_round(design)
+    if any(one.kind == "ratchets" for one in design.joints.values()):
+        ways = {name: f"{way}, when winding" for name, way in ways.items()}
+    train = design.facts.about(TrainFact, "")
+    drivers = train.mover_bodies if train is not None else ()
+    ways = {**dict.fromkeys(drivers, _EITHER), **ways}
     bodies = [one for one in design.facts.all(TurningFact) if any(one.speeds)]
     rows = tuple(_turn(one, ways.get(one.subject, "")) for one in bodies)
     if rows:

@@ -166,6 +166,6 @@ def _fact_at(end: End, design: Design) -> PlaceFact | None:
 
 def _steps(shaft: Part, design: Design) -> Iterator[tuple[Fraction, Fraction]]:
     """Start and diameter of the named steps; unnamed ones are not known as places."""
-    for fact in design.facts.all(PlaceFact):
-        if fact.item == shaft.name and fact.form == "step" and fact.start is not None:
+    for fact in design.facts.where(PlaceFact, "item", shaft.name):
+        if fact.form == "step" and fact.start is not None:
             yield fact.start, fact.diameter or Fraction(0)

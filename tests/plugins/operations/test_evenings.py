@@ -125,7 +125,8 @@ def piece(name: str, minutes: float, rests: float = 0.0) -> Piece:
 def test_the_chain_and_the_float_of_a_network_by_hand() -> None:
     """a 30 → b 20 (cures 24 h) → d 10; a → c 40 → d. An evening has 100.
 
-    By hand: a-b-d is 30 + 20 + 100 + 10 = 160, a-c-d 80, so c has 80 of float.
+    By hand: a-b-d is 30 + 20 + 100 + 10 = 160, a-c-d 80, so c has 80 of float. One pair of hands
+    does a, b and c by 90, and waits until 150 for the cure: 60 of an evening's 100.
     """
     pieces = {one.id: one for one in (piece("a", 30), piece("b", 20, 24), piece("c", 40),
                                       piece("d", 10))}  # fmt: skip
@@ -134,6 +135,7 @@ def test_the_chain_and_the_float_of_a_network_by_hand() -> None:
     found = holding_up(WorkPlan("", pieces, waits, evenings, 0, 0, 0, 100), 100)
     assert [one.owner for one in found.chain] == ["a", "b", "d"]
     assert (found.length, found.rests) == (160, 100)
+    assert found.idle == pytest.approx(0.6)
     (other,) = found.others
     assert (other.owner, other.slack) == ("c", 80)
     assert (other.may_begin, other.begins, other.ends, other.needed) == (1, 1, 1, 2)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Callable
 
 import pytest
@@ -383,3 +384,29 @@ def test_the_way_round_is_that_of_the_trip_wheel_as_it_stands(
     assert outcome.design is not None
     way = {"left": "anticlockwise, from the front", "right": "clockwise, from the front"}[at]
     assert list(ways_round(outcome.design).values()) == [way]
+
+
+@pytest.mark.parametrize("at", ["left", "right"])
+def test_a_pawl_tells_the_way_round_as_well(compile_text: Compile, at: str) -> None:
+    """Geometry: teeth slip under a pawl the way that their stopping faces do not look.
+
+    It is the other way round than that of the same wheel where it trips a lever.
+    """
+    lies = {"left": "{}", "right": "{reversed: true}"}[at]
+    held = re.sub(r"\{trips: \[wheel, (\w+)\].*\}", r"{ratchets: [wheel, \1]}", TRIP)
+    assert "ratchets" in held
+    outcome = compile_text(held.replace("LIES", lies))
+    assert outcome.design is not None
+    way = {"left": "clockwise, from the front", "right": "anticlockwise, from the front"}[at]
+    assert list(ways_round(outcome.design).values()) == [way]
+
+
+def test_where_nothing_tells_the_way_the_driver_is_not_told_by_itself(
+    compile_text: Compile,
+) -> None:
+    """The hand may turn it either way: what goes by the driver is every other shaft."""
+    page = section(compile_text(spec(), Phase.COMPOSE), "first-run")
+    (table,) = [one for one in page.blocks if isinstance(one, Table)]
+    ways = [text_of(row[2]) for row in table.rows]
+    assert "it drives; the others go by it" in ways
+    assert "as the driver" not in ways[:1]
