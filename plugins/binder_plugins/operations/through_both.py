@@ -25,13 +25,18 @@ def drilled(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
     """Clamped and drilled through at one setting, then marked, parted and cleaned."""
     found = zip(fact.joints, (list(holes_of(line, works)) for line in fact.lines), strict=True)
     rows = [(joint, holes) for joint, holes in found if holes]
+    # All lines are scribed before the first clamping: the parts are apart only then.
+    marks = [act for _, holes in rows for act in _marked(holes)]
     for number, (joint, holes) in enumerate(rows):
-        yield _through(replace(fact, joints=(joint,)), holes, is_pinned=number > 0)
+        one = replace(fact, joints=(joint,))
+        yield _through(one, holes, marks if number == 0 else (), is_pinned=number > 0)
     if rows:
         yield parted(rows[0][1][0].work, fact)
 
 
-def _through(fact: TogetherFact, holes: Sequence[Hole], *, is_pinned: bool) -> SetUp:
+def _through(
+    fact: TogetherFact, holes: Sequence[Hole], marks: Sequence[Act], *, is_pinned: bool
+) -> SetUp:
     lead = _lead(holes)
     work, deep = lead.work, sum(one.deep for one in holes)
     across = lead.one.diameter or 1.0
@@ -43,7 +48,7 @@ def _through(fact: TogetherFact, holes: Sequence[Hole], *, is_pinned: bool) -> S
     pin = "a pin in the hole before, " if is_pinned else ""
     up = f"{pin}{fact.up}; tried with a square or a protractor"
     clamp = work.act("clamp-stack", up, feature=lead.one.name)
-    acts = [*_marked(holes), clamp]
+    acts = [*marks, clamp]
     if led is not None:
         acts.append(_led(lead, *led, machine, deep))
     acts += hole_acts(work, lead.one, where)
