@@ -70,7 +70,7 @@ def _hole(seen: Seen, half: Half, tail: Half, across: float) -> Iterator[Said]:
     wide = float(place.diameter) if place.diameter is not None else mm
     mouth = tail_mouth(across, wide, half.thick or across)
     sunk = f"{_shown(mouth, seen.design)} × {TAIL_SEAT_DEG:g}°"
-    what = f"{verb} {size}{says_many(seen, half)}, mouth countersunk {sunk} on the far side"
+    what = f"{verb} {size}{says_many(seen, half)}, mouth countersunk ⌀{sunk} on the far side"
     yield half_fact(seen, half, what, str(tail.end), seen.joint.made)
 
 
