@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING
 from binder.api import AsideFact
 from binder_plugins.operations.bench import drill_for, place_of, vice_for
 from binder_plugins.operations.facts import Act, Grip
+from binder_plugins.operations.hole_kinds import hole_volume
 from binder_plugins.operations.hole_tools import drill_name
-from binder_plugins.operations.work import hole_volume
 
 if TYPE_CHECKING:
     from collections.abc import Iterator

@@ -18,6 +18,7 @@ from binder_plugins.operations.sides import SHEET_MM, SHEETS
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from binder_plugins.operations.facts import Act
     from binder_plugins.operations.flat import Flat
 
 _AS_BOUGHT = "; sides of a bar that comes just to size stay as bought"
@@ -86,45 +87,42 @@ def _sheet_edges(flat: Flat) -> None:
     if flat.form.shape == "sheet" and flat.work.cut is not None:
         long, wide = float(flat.work.cut.length), float(flat.work.cut.width or wide)
     is_filed = flat.thin < SHEET_MM or not flat.mill
-    act, machine = ("file", "") if is_filed else ("mill", flat.mill)
-    verb = "file" if is_filed else "mill"
-    make = flat.work.act
-    tool, size = ("", 0.0) if is_filed else end_cutter(flat.workshop)
-    acts = [
-        make(
-            act,
-            f"{verb} one long edge straight",
-            machine=machine,
-            feature="edge 1",
-            tool=tool,
-            size=size,
-            amount=long / 3,
-            tags=("datum", "first-datum"),
-        ),
-        make(
-            act,
-            f"{verb} one end square to it",
-            machine=machine,
-            feature="edge 2",
-            tool=tool,
-            size=size,
-            amount=wide / 3,
-            tags=("datum", "second-datum"),
-        ),
-        make(
-            act,
-            f"the others to {flat.work.mm(long)} × {flat.work.mm(wide)}",
-            machine=machine,
-            feature="edges",
-            tool=tool,
-            size=size,
-            amount=(long + wide) / 3,
-        ),
-    ]
+    acts = _edge_acts(flat, long, wide, is_filed=is_filed)
     vice = bench_vice(flat.workshop) if is_filed else vice_for(flat.workshop)
     pair = f", {flat.work.count} together" if flat.work.count > 1 else ""
     grip = Grip(f"{vice or 'vice'}{pair}", "bench" if is_filed else "vice", "its faces", flat.thin)
-    flat.add("bench" if is_filed else "mill", machine, grip, "the first edge and end", acts)
+    flat.add(
+        "bench" if is_filed else "mill",
+        "" if is_filed else flat.mill,
+        grip,
+        "the first edge and end",
+        acts,
+    )
+
+
+def _edge_acts(flat: Flat, long: float, wide: float, *, is_filed: bool) -> list[Act]:
+    """An edge, an end square to it, and the others to `long` × `wide` mm."""
+    act, machine = ("file", "") if is_filed else ("mill", flat.mill)
+    verb = "file" if is_filed else "mill"
+    tool, size = ("", 0.0) if is_filed else end_cutter(flat.workshop)
+    rows: list[tuple[str, str, float, tuple[str, ...]]] = [
+        (f"{verb} one long edge straight", "edge 1", long, ("datum", "first-datum")),
+        (f"{verb} one end square to it", "edge 2", wide, ("datum", "second-datum")),
+        (f"the others to {flat.work.mm(long)} × {flat.work.mm(wide)}", "edges", long + wide, ()),
+    ]
+    return [
+        flat.work.act(
+            act,
+            words,
+            machine=machine,
+            feature=feature,
+            tool=tool,
+            size=size,
+            amount=cut / 3,
+            tags=tags,
+        )
+        for words, feature, cut, tags in rows
+    ]
 
 
 def _six_faces(flat: Flat, sizes: str) -> None:

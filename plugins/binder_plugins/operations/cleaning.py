@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import HalfFact, ThreadFact
 from binder_plugins.operations.facts import Act, SetUp
+from binder_plugins.operations.gauging import read_with
 from binder_plugins.operations.plain import at_bench
 from binder_plugins.operations.treating import brightened, hardened
 
@@ -57,4 +58,4 @@ def _gate(work: Work, master: HalfFact, made: Act | None) -> Act:
         tags=("master",),
     )
     known = made.measure if made is not None else ""
-    return replace(act, tool=known or work.read_with(master))
+    return replace(act, tool=known or read_with(work, master))

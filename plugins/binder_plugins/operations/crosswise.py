@@ -2,35 +2,33 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import exact
 from binder_plugins.operations.along import told_along
+from binder_plugins.operations.around import breaking_in
 from binder_plugins.operations.bench import (
-    bench_vice,
-    divider,
     drill_for,
     mill_for,
     place_of,
     vice_for,
 )
+from binder_plugins.operations.burrs import burr_setups
 from binder_plugins.operations.contours import contour_setups
-from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
+from binder_plugins.operations.end_cutters import end_cutter
 from binder_plugins.operations.faces import widened
 from binder_plugins.operations.facts import Act, Grip, SetUp
-from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts
+from binder_plugins.operations.flats import at_the_bench, flat_setups, slit_setups
+from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where
+from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.mouths import Shoulder
 from binder_plugins.operations.oil_ways import oil_way_of
-from binder_plugins.operations.plain import at_bench
-from binder_plugins.operations.rings import flange_burrs, ring_setups
+from binder_plugins.operations.rings import ring_setups
+from binder_plugins.operations.set_up import set_up
 from binder_plugins.operations.teeth import tooth_setups
-from binder_plugins.operations.thin_saws import slit_tool
-from binder_plugins.operations.turning import Turning, breaking_in
-from binder_plugins.operations.words import holding_min
+from binder_plugins.operations.turning import Turning
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Sequence
+    from collections.abc import Iterable, Iterator
 
     from binder_solid.facts import Located, Stretch
 
@@ -45,30 +43,18 @@ def cross_setups(turning: Turning) -> Iterator[SetUp]:
     """The set-ups after the lathe, numbered on from those before."""
     number = len(turning.setups)
     for build in (
-        _flats,
+        flat_setups,
         tooth_setups,
         contour_setups,
-        _slits,
+        slit_setups,
         _holes,
         ring_setups,
         _milled,
-        _burrs,
+        burr_setups,
     ):
         for setup in build(turning, number + 1):
             number += 1
             yield setup
-
-
-def _setup(
-    number: int,
-    place: str,
-    machine: str,
-    grip: Grip,
-    datum: str,
-    acts: Sequence[Act],
-    true: str = "",
-) -> SetUp:
-    return SetUp(number, place, machine, grip, datum, tuple(acts), true, "", holding_min(grip.kind))
 
 
 def _across(turning: Turning) -> list[Located]:
@@ -77,7 +63,7 @@ def _across(turning: Turning) -> list[Located]:
 
 def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
     """Cross holes by the side from which they are drilled."""
-    work, form = turning.work, turning.form
+    work = turning.work
     sides: dict[tuple[float, ...], list[Located]] = {}
     way = oil_way_of(work)
     later = way.own if way is not None else None
@@ -87,35 +73,27 @@ def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
         if one.kind in HOLES | SINKS.keys():
             sides.setdefault(tuple(round(way, 3) for way in one.frame.z), []).append(one)
     for found in sides.values():
-        largest = max(one.diameter or 0.0 for one in found)
-        machine = drill_for(work.design.workshop, largest)
-        acts: list[Act] = []
-        for one in found:
-            meets = tuple(b.name for b in turning.axial if one in breaking_in(b, form))
-            step = _step(turning, one)
-            deep = one.depth if one.depth is not None else step.across
-            meets_all = (*meets, *_threads(turning, one))
-            where = Where(
-                machine,
-                deep,
-                meets=meets_all,
-                tags=("cross",),
-                is_open=bool(meets),
-                beside=_shoulder(turning, one, step),
-            )
-            acts += told_along(work, one, hole_acts(work, one, where))
-        step = _step(turning, found[0])
-        grip = _vee(turning, step)
+        machine = drill_for(work.design.workshop, max(one.diameter or 0.0 for one in found))
+        acts = [act for one in found for act in _hole(turning, one, machine)]
+        grip = _vee(turning, _step(turning, found[0]))
         place = place_of(work.design.workshop, machine)
-        yield _setup(
-            number,
-            place,
-            machine,
-            grip,
-            "along from the end that is told, square to the axis",
-            acts,
-        )
+        datum = "along from the end that is told, square to the axis"
+        yield set_up(number, place, machine, grip, datum, acts)
         number += 1
+
+
+def _hole(turning: Turning, one: Located, machine: str) -> Iterable[Act]:
+    work, step = turning.work, _step(turning, one)
+    meets = tuple(b.name for b in turning.axial if one in breaking_in(b, turning.form))
+    where = Where(
+        machine,
+        one.depth if one.depth is not None else step.across,
+        meets=(*meets, *_threads(turning, one)),
+        tags=("cross",),
+        is_open=bool(meets),
+        beside=_shoulder(turning, one, step),
+    )
+    return told_along(work, one, hole_acts(work, one, where))
 
 
 def _shoulder(turning: Turning, one: Located, step: Stretch) -> Shoulder | None:
@@ -174,10 +152,10 @@ def _milled(turning: Turning, number: int) -> Iterator[SetUp]:
     if not found:
         return
     mill = mill_for(work.design.workshop)
-    grip = _vee(turning, _step(turning, found[0])) if mill else _bench(turning)
+    grip = _vee(turning, _step(turning, found[0])) if mill else at_the_bench(turning)
     acts = [_cut_across(turning, one, mill) for one in found]
     place = "mill" if mill else "bench"
-    yield _setup(number, place, mill, grip, "along from the end that is told", acts)
+    yield set_up(number, place, mill, grip, "along from the end that is told", acts)
 
 
 def _cut_across(turning: Turning, one: Located, mill: str) -> Act:
@@ -212,100 +190,3 @@ def _along(turning: Turning, one: Located) -> str:
     near = max((x if end == "left" else whole - x) - half, 0.0)
     span = f"from {turning.work.mm(near)} to {turning.work.mm(near + one.length)}"
     return f", {span} off the {end}-hand end"
-
-
-def _bench(turning: Turning) -> Grip:
-    vice = bench_vice(turning.work.design.workshop)
-    return Grip(f"{vice or 'vice'}, soft jaws", "bench", "the plain part")
-
-
-def _slits(turning: Turning, number: int) -> Iterator[SetUp]:
-    """Slots across an end, as for a screwdriver."""
-    found = [one for one in turning.axial if one.kind in {"slotted", "flatted"}]
-    if not found:
-        return
-    acts = [
-        turning.work.act(
-            "slit",
-            one.note,
-            feature=one.name,
-            tool=slit_tool(turning.work, one.width or one.diameter or 0.0),
-            meets=tuple(t.name for t in turning.form.located if t.kind == "screwed"),
-        )
-        for one in found
-    ]
-    grip = _bench(turning)
-    if turning.plan.is_threaded:
-        grip = replace(grip, on="the thread, in a split tapped ring")
-    yield _setup(number, "bench", "", grip, "the middle of the end", acts)
-
-
-def _flats(turning: Turning, number: int) -> Iterator[SetUp]:
-    """Hexagons and squares that are not of the bar itself."""
-    work = turning.work
-    cut = [s for s in turning.steps if s.corners and not _is_of_bar(turning, s)]
-    if not cut:
-        return
-    workshop = work.design.workshop
-    head, mill = divider(workshop), mill_for(workshop)
-    if head and mill:
-        tool, size = end_cutter(workshop)
-        acts = [
-            work.act(
-                "mill-flat",
-                f"mill {s.corners} flats, {work.mm(s.across)} across",
-                machine=mill,
-                feature=s.name,
-                tool=tool,
-                size=size or STOUT_MM,
-                times=s.corners,
-                tags=("indexed",),
-            )
-            for s in cut
-        ]
-        yield _setup(number, "mill", mill, Grip(head, "divider", "its shank"), "the axis", acts)
-        return
-    acts = [
-        work.act(
-            "file",
-            f"file {s.corners} flats, {work.mm(s.across)} across, between filing buttons",
-            feature=s.name,
-            tool="files and filing buttons",
-        )
-        for s in cut
-    ]
-    yield _setup(number, "bench", "", _bench(turning), "the axis", acts)
-
-
-def _is_of_bar(turning: Turning, step: Stretch) -> bool:
-    wanted = {4: "square bar", 6: "hexagon bar"}.get(step.corners, "")
-    return turning.work.stock_form == wanted and abs(turning.work.stock_across - step.across) < 1e-6
-
-
-def _burrs(turning: Turning, _: int) -> Iterator[SetUp]:
-    """Burrs that need a tool of their own: in a reamed bore the reamer once more, by hand."""
-    work, form = turning.work, turning.form
-    way = oil_way_of(work)
-    acts = [
-        _cleared(turning, one, holes)
-        for one in turning.axial
-        if one.kind == "reamed" and work.feature(one.name) and work.waits(one.name) is None
-        if (holes := [hole for hole in breaking_in(one, form) if way is None or hole != way.own])
-    ]
-    acts += flange_burrs(turning)
-    if acts:
-        yield at_bench(work, "by hand", "", acts)
-
-
-def _cleared(turning: Turning, one: Located, holes: Sequence[Located]) -> Act:
-    work, bore = turning.work, one.name.replace("_", " ")
-    reamer = work.design.workshop.owns_reamer(exact(one.diameter or 0.0))
-    way = "pass the reamer through by hand" if reamer else "scrape it round inside"
-    return work.act(
-        "clear",
-        f"{way}, to clear the burr that the cross hole threw into the {bore}",
-        feature=one.name,
-        tool=f"{reamer.name} reamer in a tap wrench" if reamer else "three-square scraper",
-        size=one.diameter or 0.0,
-        meets=tuple(hole.name for hole in holes),
-    )

@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.bench import drill_for, flat_holder, place_of, vice_for
 from binder_plugins.operations.edges import edge_acts
 from binder_plugins.operations.facts import Act, Grip, SetUp
-from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
+from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, through
+from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.words import holding_min
 
 if TYPE_CHECKING:
@@ -41,34 +42,20 @@ def disc_setups(turning: Turning) -> list[SetUp]:
         _bore(turning, setups, bores)
     turn = [a for i in range(len(turning.steps)) for a in _outside(turning, i)]
     turn += list(edge_acts(work, form, turning.around, turning.lathe, "right"))
-    if through_bore is not None:
-        grip = Grip(
-            "stub mandrel turned to the bore, with a nut",
-            "mandrel",
-            "its bore",
-            through_bore.diameter or 0.0,
-            form.size[0],
-            form.size[0],
-            "",
-            (0.0, 0.0),
-            "right",
-        )
-        true = f"outside true to the {through_bore.name.replace('_', ' ')}"
-    else:
-        grip = Grip(
-            "against a pad, by the tailstock centre",
-            "centres",
-            "its faces",
-            across,
-            0.0,
-            form.size[0],
-            "tailstock centre",
-            (0.0, 0.0),
-            "right",
-        )
-        true = ""
+    grip, true = _held(turning, through_bore)
     _add(setups, "lathe", turning.lathe, grip, "the faces as bought", turn, true)
     return setups
+
+
+def _held(turning: Turning, through_bore: Located | None) -> tuple[Grip, str]:
+    """On a mandrel in its bore, or pressed against a pad; and what is true to what."""
+    long, across = turning.form.size[0], max(turning.form.size[1:])
+    if through_bore is None:
+        pad, centre = "against a pad, by the tailstock centre", "tailstock centre"
+        return Grip(pad, "centres", "its faces", across, 0.0, long, centre, free="right"), ""
+    mandrel, size = "stub mandrel turned to the bore, with a nut", through_bore.diameter or 0.0
+    grip = Grip(mandrel, "mandrel", "its bore", size, long, long, free="right")
+    return grip, f"outside true to the {through_bore.name.replace('_', ' ')}"
 
 
 def _bore(turning: Turning, setups: list[SetUp], bores: Sequence[Located]) -> None:

@@ -6,7 +6,8 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import ThreadFact
-from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
+from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, through
+from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.lengthwise import is_turned
 from binder_plugins.operations.mouths import mouths_of
 from binder_plugins.operations.recesses import recess_acts
@@ -23,6 +24,8 @@ if TYPE_CHECKING:
 
 _BROKEN = frozenset({"chamfered", "rounded"})
 _SAME_MM = 1e-6
+# What the length of a thread is taken as where it is not told, in mm.
+_UNTOLD_MM = 5.0
 _TURNED = frozenset(
     {"chamfered", "rounded", "bevelled", "knurled", "grooved", "undercut", "screwed", "recessed"}
 )
@@ -124,10 +127,7 @@ def _step_of(form: FormFact, one: Located) -> str:
 def _thread(
     work: Work, form: FormFact, one: Located, lathe: str, end: str, tags: tuple[str, ...]
 ) -> Iterator[Act]:
-    thread = one.note.split(",")[0].split("×")[-1].strip().removeprefix("thread ")
-    long = one.length or 5.0
-    meets = (_step_of(form, one), *_neighbours(form, one))
-    to = _turned_to(work, one)
+    long, to = one.length or _UNTOLD_MM, _turned_to(work, one)
     if to:
         yield work.act(
             "turn",
@@ -139,7 +139,7 @@ def _thread(
             deep=long,
             end=end,
             tags=(*tags, "outside", "for-thread"),
-            meets=meets,
+            meets=(_step_of(form, one), *_neighbours(form, one)),
         )
     yield work.act(
         "chamfer",
@@ -150,17 +150,23 @@ def _thread(
         end=end,
         tags=tags,
     )
+    yield _die(work, form, one, end, tags)
+
+
+def _die(work: Work, form: FormFact, one: Located, end: str, tags: tuple[str, ...]) -> Act:
+    """The die over a thread, in the tailstock holder where it is owned."""
+    thread = one.note.split(",")[0].split("×")[-1].strip().removeprefix("thread ")
     dies = work.design.workshop.owns_die(thread)
     ending = f", {work.mm(one.length)} long" if one.length else ""
-    yield work.act(
+    return work.act(
         "die",
         f"cut the thread {thread}{ending}{to_shoulder(work, form, one)}",
         feature=one.name,
         tool=f"{thread} die in the tailstock holder" if dies else f"{thread} die",
-        amount=long,
+        amount=one.length or _UNTOLD_MM,
         end=end,
         tags=tags,
-        meets=meets,
+        meets=(_step_of(form, one), *_neighbours(form, one)),
         times=1,
     )
 

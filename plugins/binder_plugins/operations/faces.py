@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from binder.api import Size, exact
 from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.facts import Act, Grip
-from binder_plugins.operations.holes import through
+from binder_plugins.operations.hole_kinds import through
 from binder_plugins.operations.sides import SAME_MM, datum
 
 if TYPE_CHECKING:

@@ -9,7 +9,7 @@ from binder_plugins.operations import aside, blanks, faces, holed
 from binder_plugins.operations.bench import mill_for, vice_for
 from binder_plugins.operations.end_cutters import end_cutter
 from binder_plugins.operations.facts import Act, Grip, SetUp
-from binder_plugins.operations.holes import HOLES, SINKS
+from binder_plugins.operations.hole_kinds import HOLES, SINKS
 from binder_plugins.operations.plugged import fine_first
 from binder_plugins.operations.sides import OPPOSITE, SAID, SAME_MM, SHEET_MM, SHEETS
 from binder_plugins.operations.teeth import rack_setup

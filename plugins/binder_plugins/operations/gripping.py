@@ -7,17 +7,17 @@ from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import round_holder, steady_for
 from binder_plugins.operations.facts import Grip
-from binder_plugins.operations.holes import HOLES
+from binder_plugins.operations.hole_kinds import HOLES
+from binder_plugins.operations.reaching import cut_reach
 from binder_solid.facts import Located
 
 if TYPE_CHECKING:
     from binder_plugins.operations.turning import Turning
 
 # Common practice, no source: so many times its thickness work stands out by itself, and between
-# chuck and centre; small work goes in collets. SHORT is what is left clear of the tool, in mm.
+# chuck and centre; small work goes in collets.
 SUPPORTED = 3.0
 STEADIED = 10.0
-SHORT = 3.0
 COLLET_MM = 6.0
 _JAW_MM = 10.0
 # An end thinner than this holds no centre; common practice, no source.
@@ -72,7 +72,7 @@ def _support(turning: Turning, out: float, bores: Sequence[Located]) -> str:
     across = max(turning.work.stock_across, thin)
     far = turning.plan.reach if turning.plan.is_threaded else out
     ratio = max(far / across if across else 0.0, _slender(turning))
-    is_cut = bool(turning.plan.first) or turning.cut_reach(turning.plan.free) > 0
+    is_cut = bool(turning.plan.first) or cut_reach(turning, turning.plan.free) > 0
     if ratio <= SUPPORTED or not is_cut:
         return ""
     name = turning.work.name

@@ -15,7 +15,8 @@ from binder_plugins.operations.bench import (
     place_of,
 )
 from binder_plugins.operations.facts import Act, Grip
-from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
+from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, through
+from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.out_of_balance import HELD, SWING, most_rpm, off_middle, swept
 from binder_plugins.operations.plugged import plugged
 from binder_plugins.operations.several import (

@@ -10,9 +10,10 @@ from binder.api import TogetherFact
 from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.closing_piece import gaps_measured
 from binder_plugins.operations.facts import Act, Grip, SetUp
-from binder_plugins.operations.holes import Where, finished
+from binder_plugins.operations.hole_kinds import Where
 from binder_plugins.operations.line_reamers import by_hand, guided, short_of
 from binder_plugins.operations.rows import Hole, holes_of, mate_of, running_half
+from binder_plugins.operations.sized import finished
 from binder_solid.piloting import piloted
 
 if TYPE_CHECKING:

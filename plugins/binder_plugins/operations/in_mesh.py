@@ -16,10 +16,12 @@ from binder_plugins.operations.bench import (
     vice_for,
 )
 from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.hole_kinds import Where
 from binder_plugins.operations.hole_tools import drill_name
-from binder_plugins.operations.holes import Where, finished, hole_acts, ream
+from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.out_of_balance import HELD, SWING, most_rpm, off_middle, swept
 from binder_plugins.operations.rows import Hole, holes_of
+from binder_plugins.operations.sized import finished, ream
 from binder_plugins.operations.through_both import parted
 from binder_plugins.operations.words import holding_min
 

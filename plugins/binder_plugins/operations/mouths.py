@@ -10,7 +10,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from binder_plugins.operations.facts import Act
-    from binder_plugins.operations.holes import Where
+    from binder_plugins.operations.hole_kinds import Where
     from binder_plugins.operations.work import Work
     from binder_solid.facts import Located
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from binder_plugins.operations.gripping import SHORT
 from binder_plugins.operations.lengthwise import GRIP_MM, SAME, from_end, is_spoiled
+from binder_plugins.operations.reaching import SHORT, cut_reach
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -53,7 +53,7 @@ def is_firm(turning: Turning, place: int, end: str) -> bool:
 def cut_to(turning: Turning, end: str) -> float:
     """How far from an end metal is taken off in the second grip; 0 where it is only faced."""
     turned = [from_end(turning.steps[i], end, turning.length) for i in turning.plan.second]
-    return max([*turned, turning.cut_reach(end)])
+    return max([*turned, cut_reach(turning, end)])
 
 
 def between(turning: Turning, place: int, end: str) -> Sequence[Stretch]:

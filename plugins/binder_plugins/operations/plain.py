@@ -9,7 +9,8 @@ from binder_plugins.operations import words
 from binder_plugins.operations.along import told_along
 from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
-from binder_plugins.operations.holes import Where, hole_acts
+from binder_plugins.operations.hole_kinds import Where
+from binder_plugins.operations.holes import hole_acts
 from binder_solid.facts import FormFact, JoinedFact
 
 if TYPE_CHECKING:

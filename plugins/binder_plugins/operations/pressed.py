@@ -10,10 +10,11 @@ from typing import TYPE_CHECKING
 from binder.api import JointFact
 from binder_plugins.operations.bench import bench_vice, flat_holder, lathe_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
-from binder_plugins.operations.holes import Where, finished
+from binder_plugins.operations.hole_kinds import Where
 from binder_plugins.operations.oil_ways import drilled_through
 from binder_plugins.operations.out_of_balance import most_rpm, off_middle
 from binder_plugins.operations.rows import Hole, holes_of, running_half
+from binder_plugins.operations.sized import finished
 from binder_plugins.operations.words import holding_min
 
 if TYPE_CHECKING:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder_plugins.operations.holes import Where, hole_acts
+from binder_plugins.operations.hole_kinds import Where
+from binder_plugins.operations.holes import hole_acts
 
 if TYPE_CHECKING:
     from collections.abc import Iterator

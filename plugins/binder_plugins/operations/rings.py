@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import bench_vice, drill_for, mill_for, place_of, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
-from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
+from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, through
+from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.words import holding_min
 
 if TYPE_CHECKING:

@@ -12,6 +12,7 @@ from binder_plugins.operations.disc import disc_setups
 from binder_plugins.operations.easing import eased, eased_in_the_bar
 from binder_plugins.operations.facts import Act, Left, Route, SetUp, leaf_id
 from binder_plugins.operations.flat import Flat
+from binder_plugins.operations.gathering import works
 from binder_plugins.operations.in_flame import HEARTH
 from binder_plugins.operations.joined import FLAMES, JOINED
 from binder_plugins.operations.oil_ways import oil_way_of
@@ -26,7 +27,7 @@ from binder_plugins.operations.together import plan_together
 from binder_plugins.operations.treating import softened
 from binder_plugins.operations.turning import Turning
 from binder_plugins.operations.wire import bent
-from binder_plugins.operations.work import Work, works
+from binder_plugins.operations.work import Work
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from binder.api import Fabrication, FitFact, HalfFact, Size
-from binder_plugins.operations.holes import HOLES
+from binder_plugins.operations.hole_kinds import HOLES
 from binder_plugins.operations.work import Work
 from binder_solid.facts import Located
 from binder_solid.forms import Frame

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder_plugins.operations.holes import SINKS, Where, through
+from binder_plugins.operations.hole_kinds import SINKS, Where, through
 
 if TYPE_CHECKING:
     from binder_plugins.operations.facts import Act, Grip, SetUp

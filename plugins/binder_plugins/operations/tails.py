@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from binder.api import PlaceFact
 from binder_plugins.operations.bench import drill_for, place_of, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
-from binder_plugins.operations.holes import through
+from binder_plugins.operations.hole_kinds import through
 from binder_plugins.operations.sides import OPPOSITE, SAID, SHEET_MM
 from binder_plugins.operations.words import holding_min
 from binder_solid.placed import PlacedFact

@@ -8,8 +8,9 @@ from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.hole_kinds import Where
 from binder_plugins.operations.hole_tools import drill_name
-from binder_plugins.operations.holes import Where, hole_acts
+from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.plain import in_pieces
 from binder_plugins.operations.rows import Hole, holes_of
 from binder_plugins.operations.words import holding_min

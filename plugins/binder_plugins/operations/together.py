@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from binder.api import JointFact, TogetherFact
 from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.facts import Act, Grip, Route, SetUp
+from binder_plugins.operations.gauging import measured_with
 from binder_plugins.operations.in_flame import HEARTH, placed
 from binder_plugins.operations.in_line import lined
 from binder_plugins.operations.in_mesh import meshed
@@ -92,5 +93,5 @@ def _measured_cold(joint: str, works: Works) -> Iterator[Act]:
                     f"cold and clean, measure the {place.replace('_', ' ')} of the "
                     f"{work.item.title} again and write it down: its mate is made to this size",
                     feature=place,
-                    tool=work.measured_with(told[0]),
+                    tool=measured_with(work, told[0]),
                 )

@@ -6,7 +6,7 @@ import math
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.facts import Grip, SetUp
-from binder_plugins.operations.holes import HOLES
+from binder_plugins.operations.hole_kinds import HOLES
 from binder_plugins.operations.plain import at_bench, drilled
 
 if TYPE_CHECKING:

@@ -1,0 +1,92 @@
+"""The first end of a turned part: what is cut there before it comes off the bar."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from binder_plugins.operations.around import is_thread
+from binder_plugins.operations.as_bought import left_as_bought
+from binder_plugins.operations.cutting_off import parted, stand_out
+from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
+from binder_plugins.operations.floors import floor_chamfers
+from binder_plugins.operations.gripping import first_grip
+from binder_plugins.operations.reaching import from_end
+from binder_plugins.operations.true import true_to_one_another
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from binder_plugins.operations.facts import Act
+    from binder_plugins.operations.turning import Turning
+    from binder_solid.facts import Stretch
+
+
+def first(turning: Turning) -> None:
+    """The first end: faced, turned, bored and parted off where the bar passes."""
+    free, work = turning.plan.free, turning.work
+    out = stand_out(turning)
+    bores = [a for a in turning.axial if turning.is_first(a) and a not in turning.early]
+    grip = first_grip(turning, out, bores)
+    words = f"face the end{left_as_bought(work, turning.form)}"
+    acts = [turning.face(free, words, ("first-end", "needs-waste"))]
+    if grip.support == "tailstock centre":
+        acts.append(turning.centre(free))
+    threads = _threads_first(turning) if turning.plan.is_threaded else []
+    acts += threads
+    acts += list(turning.turns(turning.plan.first, free, ("first-end",)))
+    acts += list(axial_acts(work, turning.form, bores, turning.lathe, free))
+    edges = [one for one in turning.edges(free, first=True) if not threads or not is_thread(one)]
+    cut = edge_acts(work, turning.form, edges, turning.lathe, free)
+    acts += [centre_back(act) if grip.support else act for act in cut]
+    acts += floor_chamfers(turning, free, ("first-end",))
+    acts = _knurls_first(acts)
+    if turning.plan.is_parted:
+        acts += list(parted(turning))
+    turning.add(
+        "lathe",
+        turning.lathe,
+        grip,
+        turning.datum(free),
+        acts,
+        true=true_to_one_another(work, turning.steps, acts),
+        until=_until(turning),
+    )
+
+
+def _until(turning: Turning) -> str:
+    return "it is parted off" if turning.plan.is_parted else "all of this is done"
+
+
+def _threads_first(turning: Turning) -> list[Act]:
+    """Threads over the bar, with what stands in front of them, which is cut from it after."""
+    found: list[Act] = []
+    for one in filter(is_thread, turning.edges(turning.plan.free, first=True)):
+        step = turning.steps[turning.step_at(one)]
+        far = from_end(turning, step, one, turning.plan.free)
+        words = f" × {turning.work.mm(far)} from the end{_in_front(turning, step)}"
+        for act in edge_acts(turning.work, turning.form, [one], turning.lathe, turning.plan.free):
+            said = act.what.split(" × ")[0].split(",")[0]
+            is_long = act.act in {"turn", "die"}
+            found.append(replace(act, what=said + words) if is_long else act)
+    return found
+
+
+def _in_front(turning: Turning, step: Stretch) -> str:
+    """What is turned out of a thread, since it stands nearer to the free end."""
+    place = turning.steps.index(step)
+    front = turning.steps[:place] if turning.plan.free == "left" else turning.steps[place + 1 :]
+    names = " and ".join(_title(one.name) for one in front if one.name)
+    return f"; the {names} comes out of it after" if names else ""
+
+
+def _knurls_first(acts: Sequence[Act]) -> list[Act]:
+    """A knurl on the stiff part comes before the end is turned thin."""
+    thin = next((n for n, act in enumerate(acts) if "slender" in act.tags), len(acts))
+    early = [act for act in acts[thin:] if act.act == "knurl" and "stiff" in act.tags]
+    late = [act for act in acts[thin:] if act not in early]
+    return [*acts[:thin], *early, *late]
+
+
+def _title(name: str) -> str:
+    return name.replace("_", " ")

@@ -1,0 +1,66 @@
+"""With what a half is measured when it is made, and ever after."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from binder.api import FitFact, HalfFact, exact
+from binder_making.measuring import is_tried, told_by
+
+if TYPE_CHECKING:
+    from binder_plugins.operations.work import Work
+
+# How a half says that it is bored for a gap over the shaft as it was measured.
+_OVER_SHAFT = "to the measured shaft + "
+
+
+def seen(work: Work, half: HalfFact | None, act: str) -> str:
+    """What it is measured with; nothing where it has no limits."""
+    if half is None or half.lower is None or half.upper is None:
+        return _plugs(work, half, act) if half is not None else ""
+    way = "inside" if act in {"ream", "bore", "drill", "lap"} else "outside"
+    fit, joint = work.design.facts.about(FitFact, half.joint), work.design.joints[half.joint]
+    by_mate = fit is None or is_tried(joint.kind, fit.clearance_min_um, fit.clearance_max_um)
+    return told_by(
+        (half.lower, half.upper), way, work.tools, is_master=half.is_master, by_mate=by_mate
+    )
+
+
+def _plugs(work: Work, half: HalfFact, act: str) -> str:
+    """What tells a bore that is bored for a gap over its measured shaft."""
+    over = half.what.partition(_OVER_SHAFT)[2].split(" to ")
+    if act != "bore" or len(over) != 2:
+        return ""
+    if is_tried(work.design.joints[half.joint].kind, 0.0, 0.0):
+        return "its shaft, tried in it"
+    return f"two plugs turned to the shaft: + {over[0]} goes in, + {over[1]} does not"
+
+
+def read_with(work: Work, half: HalfFact) -> str:
+    """What a half without limits that is made first, as bright bar is, is read with."""
+    fit = work.design.facts.about(FitFact, half.joint)
+    if fit is None:
+        return "a gauge that fits it"
+    size = float(fit.nominal)
+    return _read(work, size, size, "inside" if fit.hole == half_of(half) else "outside")
+
+
+def measured_with(work: Work, half: HalfFact) -> str:
+    """The gauge with which a half was measured when it was made: the same ever after."""
+    if "as bought" in half.what:
+        return read_with(work, half)
+    feature = work.feature(half.place)
+    act = {"reamed": "ream", "bored": "bore", "drilled": "drill"}
+    kind = feature.kind if feature is not None else ""
+    return seen(work, half, act.get(kind, "turn")) or read_with(work, half)
+
+
+def _read(work: Work, least: float, most: float, way: str) -> str:
+    """The finest instrument that reaches: its mate, which is made to it, is not there yet."""
+    found = work.design.workshop.finest(exact(least), exact(most), way)
+    return found.name if found is not None else "a borrowed instrument"
+
+
+def half_of(half: HalfFact) -> str:
+    """`part.place`, as facts of fits name a half."""
+    return f"{half.item}.{half.place}" if half.place else half.item
