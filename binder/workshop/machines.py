@@ -61,7 +61,8 @@ class Lathe(Machine):
     )
     between_centres: Length = Field(description="longest work between centres, in mm or in")
     spindle_bore: Length = Field(
-        description="largest bar that passes through the spindle, in mm or in"
+        title="largest bar through the spindle",
+        description="largest bar that passes through the spindle, in mm or in",
     )
     spindle_taper: Words | None = Field(default=None, description="its socket, as `Morse 3`")
     speeds: Speeds = Field(description="a list of speeds in r/min, or a range where stepless")

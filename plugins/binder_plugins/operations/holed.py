@@ -18,12 +18,12 @@ from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, through
 from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.out_of_balance import HELD, SWING, most_rpm, off_middle, swept
+from binder_plugins.operations.paired import is_paired, pair_by, pair_held
 from binder_plugins.operations.plugged import plugged
 from binder_plugins.operations.several import (
     clamped,
     gripped,
     in_stack,
-    is_paired,
     is_stacked,
     stacked,
     taken_apart,
@@ -217,10 +217,10 @@ def _about_its_pop(flat: Flat, face: str, one: Located, lathe: str, grip: Grip) 
         alike = f"; the {work.count} at one height: the same packing under each" if many else ""
         flat.add("lathe", lathe, grip, "the centre pop, clocked true", acts, true=f"{true}{alike}")
         return
-    by = "their made edges level, pegged where a hole is there"
+    by, held = "their made edges level, pegged where a hole is there", HELD
     if is_pair and not flat.is_sheet():
-        by = "base and edges flush on a flat plate, a film of superglue between till both are held"
-    acts = [replace(clamped(flat, [one], by), tool=HELD), *acts, taken_apart(flat)]
+        by, held = pair_by(flat, one), pair_held(flat, one)
+    acts = [replace(clamped(flat, [one], by), tool=held), *acts, taken_apart(flat)]
     flat.add(
         "lathe",
         lathe,

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from binder_plugins.operations.hole_kinds import Where
 from binder_plugins.operations.holes import hole_acts
+from binder_plugins.operations.tapped import thread_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -71,5 +72,5 @@ def cleared(work: Work, form: FormFact, relief: Located, where: Where) -> Iterat
                 feature=one.name,
                 end=where.end,
                 tags=where.tags,
-                tool="tap",
+                tool=f"{thread_of(one)} taps",
             )

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 _SAME = 1e-6
 # The body of the centre drill that spots, in mm; it must pass what stands beside the hole.
 _SPOT_MM = 3.0
-_POP = "fine centre punch: no centre drill passes what stands beside it"
+_POP = "; no centre drill passes what stands beside it"
 _KINDS = HOLES | SINKS.keys()
 
 
@@ -71,7 +71,13 @@ def _drilled(turning: Turning, one: Located, machine: str, *, by_rows: bool) -> 
             said += f": the {_step(turning, flange)} alone, stop when its point is out behind it"
         told = replace(act, what=said)
         is_popped = act.act == "spot" and _room(turning, one) < _SPOT_MM / 2
-        yield replace(told, tool=_POP, speed="", feed="") if is_popped else told
+        yield _popped(told) if is_popped else told
+
+
+def _popped(spot: Act) -> Act:
+    """A start that the punch makes, since no centre drill passes what stands beside it."""
+    said = spot.what.replace("spot for", "pop for", 1)
+    return replace(spot, what=f"{said}{_POP}", tool="centre punch", speed="", feed="")
 
 
 def _room(turning: Turning, one: Located) -> float:

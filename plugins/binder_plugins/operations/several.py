@@ -16,8 +16,7 @@ if TYPE_CHECKING:
 
 # A stack that is deeper than this many drills across lets the drill wander: common practice,
 # no source.
-_DEEP = 6.0
-_PAIR = 2
+DEEP = 6.0
 _PLAIN = frozenset({"drilled", "reamed"})
 
 
@@ -40,18 +39,8 @@ def is_stacked(flat: Flat, one: Located) -> bool:
         and is_plain
         and one.depth is None
         and not has_sink
-        and deep <= _DEEP * (one.diameter or 0.0)
+        and deep <= DEEP * (one.diameter or 0.0)
     )
-
-
-def is_paired(flat: Flat, one: Located) -> bool:
-    """Whether two alike blocks are bored through in one setting, as a pair for one shaft is.
-
-    Bored singly, each keeps its own height over the base: common practice, no source.
-    """
-    deep = through(one, flat.form.size) * flat.work.count
-    is_deep = deep > _DEEP * (one.diameter or 0.0)
-    return flat.work.count == _PAIR and one.kind == "bored" and one.depth is None and not is_deep
 
 
 def clamped(flat: Flat, found: Sequence[Located], by: str) -> Act:

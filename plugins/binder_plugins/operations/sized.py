@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from binder.api import exact
 from binder_plugins.operations.hole_kinds import many_of
 from binder_plugins.operations.mouths import opened
-from binder_plugins.operations.tapped import tap_rpm
+from binder_plugins.operations.tapped import tap_rpm, taps_of, thread_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -142,20 +142,17 @@ def _bar_name(work: Work, start: float, where: Where) -> str:
 
 
 def _tap(work: Work, one: Located, where: Where) -> Iterator[Act]:
-    thread = one.note.split(",")[0].split("×")[-1].strip().removeprefix("tap ")
+    thread = thread_of(one)
     yield opened(work, one, where)
     is_blind = one.depth is not None and not where.is_open
-    kinds = "taper, second, plug" if is_blind else "taper, second"
-    tap = work.design.workshop.owns_tap(thread)
-    if tap is not None:
-        kinds = f"{', '.join(tap.kinds)}"
+    kinds = taps_of(work, thread) or ("taper", "second", *(("plug",) if is_blind else ()))
     half = work.half(one.name)
     words = f"tap {thread}{_depth(work, one)}"
     act = work.act(
         "tap",
         f"{many_of(one)}{half.what if half is not None and half.what.startswith('tap') else words}",
         feature=one.name,
-        tool=f"{thread} taps: {kinds}",
+        tool=f"{thread} taps: {', '.join(kinds)}",
         times=len(one.spots),
         tags=where.tags,
         meets=where.meets,

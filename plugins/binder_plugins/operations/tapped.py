@@ -12,6 +12,17 @@ if TYPE_CHECKING:
     from binder_solid.facts import Located
 
 
+def thread_of(one: Located) -> str:
+    """`M10` of a tapped hole, as its note tells it."""
+    return one.note.split(",")[0].split("×")[-1].strip().removeprefix("tap ")
+
+
+def taps_of(work: Work, thread: str) -> tuple[str, ...]:
+    """The taps of a thread that are owned, from taper to plug; none where it is not owned."""
+    tap = work.design.workshop.owns_tap(thread)
+    return tuple(tap.kinds) if tap is not None else ()
+
+
 def tap_rpm(work: Work, one: Located, machine: str) -> float:
     """At how many r/min the machine that drilled the hole turns the tap; 0 by hand."""
     found = work.machine(machine)

@@ -27,7 +27,9 @@ def told(value: Model | Mapping[str, object]) -> Iterator[tuple[str, object]]:
 
 
 def _fields(model: Model) -> Iterator[tuple[str, object]]:
-    return ((name.replace("_", " "), getattr(model, name)) for name in type(model).model_fields)
+    """Each field by its title where its own name would be read as something else."""
+    fields = type(model).model_fields.items()
+    return ((one.title or name.replace("_", " "), getattr(model, name)) for name, one in fields)
 
 
 def _joined(pairs: Mapping[str, object]) -> str:

@@ -55,6 +55,7 @@ def test_no_centre_drill_spots_where_it_would_foul(route_of: RouteOf) -> None:
         is_free = 5.0 - across / 2 >= 3.0 / 2
         assert math.isclose(spot.size, 3.0)
         assert ("centre drill" in spot.tool and "no centre drill" not in spot.tool) == is_free
+        assert spot.what.startswith("spot" if is_free else "pop")
 
 
 def test_without_a_mill_the_circle_is_scribed_before_it_is_drilled(route_of: RouteOf) -> None:

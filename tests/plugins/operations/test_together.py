@@ -170,6 +170,11 @@ def test_two_blocks_for_one_shaft_are_bored_as_a_pair(route_of: RouteOf) -> None
     assert (pair.acts[0].act, pair.acts[-1].act, pair.at_once) == ("clamp-stack", "separate", 2)
     assert "flush" in pair.acts[0].what
     assert "packing" not in pair.true
+    # Alike blocks turned about would bring a bore beside the middle to the other side.
+    assert "the same way round" in pair.acts[0].what
+    assert "base and edges flush" in pair.acts[0].what
+    # No hole runs along the bore, so there is none to put a bolt through.
+    assert "bolts" not in pair.acts[0].tool
     three = route_of(part % 3).setups
     assert not [act for one in three for act in one.acts if act.act == "clamp-stack"]
     assert any("the same packing" in one.true for one in three)

@@ -91,6 +91,13 @@ def test_all_that_the_file_says_is_on_the_page(workshop: str, page_of: PageOf) -
     assert all(name in words.lower() for name in flagged)
 
 
+def test_the_largest_bar_of_a_lathe_is_not_printed_as_its_bore(page_of: PageOf) -> None:
+    """The field means what passes, which is less than the bore is wide: it says so."""
+    words = "\n".join(_texts(page_of(FULL)[0]))
+    assert "Largest bar through the spindle: 5/8 in" in words
+    assert "Spindle bore" not in words
+
+
 def _models(value: object) -> Iterator[Model]:
     """A table of the language and all tables in it."""
     if isinstance(value, Model):

@@ -64,6 +64,7 @@ _LISTS: Mapping[str, Callable[[Workshop], list[str]]] = {
     "slot_drills": lambda shop: _end(shop, plunges=True),
     "saws": lambda shop: list(shop.entry.machines.saws),
     "lathes": lambda shop: list(shop.entry.machines.lathes),
+    "drill_chucks": lambda shop: list(shop.entry.holding.drill_chucks or ()),
     "vices": _vices,
     "four_jaw": lambda shop: [n for n, one in shop.entry.holding.chucks.items() if one.jaws == 4],
     "faceplate": lambda shop: _told(shop.entry.holding.faceplate, "faceplate"),
