@@ -39,6 +39,7 @@ from binder.design import (
     Joint,
     JointFact,
     LayerFact,
+    LeaningFact,
     LoadFact,
     Located,
     MaterialFact,

@@ -82,3 +82,33 @@ class LoadFact(Fact):
     torque: float | None
     power: float | None
     words: str
+
+
+@dataclass(frozen=True, slots=True)
+class LeaningFact(Fact):
+    """Teeth of a part that are no straight ones on a cylinder; the subject is its name.
+
+    `kind` is helical, bevel, worm or worm wheel; `count` are its teeth, of a worm its starts;
+    `module` in mm is the normal one, of a bevel that at its large end, of a worm the axial one.
+    The blank is turned to one of `outside` in mm; that of a bevel goes down to `inner` over
+    `long` along its axis, which is the length of a worm's thread and the face of its wheel.
+    `angle` in degrees is that of the helix or lead, of a bevel that of its root cone to the axis;
+    `lead` in mm is for one turn; `seen` the teeth by which a form cutter is chosen; `inner_module`
+    that of a bevel's small end; `depth` in mm is that of the cut, at the large end.
+    """
+
+    kind: str
+    joint: str
+    count: int
+    module: float
+    outside: tuple[float, ...]
+    inner: float
+    long: float
+    angle: float
+    lead: float
+    seen: float
+    depth: float
+    inner_module: float = 0.0
+    pressure: float = 20.0
+    hand: str = ""
+    is_dp: bool = False

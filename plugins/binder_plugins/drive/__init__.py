@@ -14,6 +14,7 @@ from binder.api import (
     FitFact,
     Inset,
     Kind,
+    LeaningFact,
     LoadFact,
     MaterialFact,
     Page,
@@ -87,7 +88,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "settle gears and belts",
             _settle_pairs,
             after=(PlaceFact, FormFact, PlacedFact, MotionFact),
-            gives=(ToothFact, FoundFact, MeshFact, BeltFact),
+            gives=(ToothFact, FoundFact, MeshFact, BeltFact, LeaningFact),
         ),
         PlanStep(
             "chain the centres of gears",
@@ -266,6 +267,7 @@ def _check(design: Design) -> Iterator[Diagnostic]:
     from binder_plugins.drive.judging.gears import check_gears
     from binder_plugins.drive.judging.in_line import check_in_line
     from binder_plugins.drive.judging.in_way import check_in_way
+    from binder_plugins.drive.judging.leaning import check_leaning
     from binder_plugins.drive.judging.ropes import check_ropes
     from binder_plugins.drive.judging.running import check_running
     from binder_plugins.drive.judging.salvage import check_salvaged
@@ -275,6 +277,7 @@ def _check(design: Design) -> Iterator[Diagnostic]:
     yield from check_running(design)
     yield from check_ropes(design)
     yield from check_gears(design)
+    yield from check_leaning(design)
     yield from check_salvaged(design)
     yield from check_belts(design)
     yield from check_shafts(design)
@@ -290,7 +293,9 @@ def _pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator[Section
     from binder_plugins.drive.page import drive_pages
     from binder_plugins.drive.pages_cams import cam_leaves
     from binder_plugins.drive.pages_gears import gear_leaves
+    from binder_plugins.drive.pages_leaning import leaning_leaves
 
     yield from drive_pages(design)
     yield from gear_leaves(design)
+    yield from leaning_leaves(design)
     yield from cam_leaves(design)

@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
 _HELP = {
+    "helix-not-cut-here": "have them cut by the line on the leaf, take straight teeth, or buy them",
     "nothing-to-grip": "leave a plain step of 3 mm or more, or a hole right through",
     "stands-out-too-far": "shorter, thicker, or tell the lathe's `tailstock` in the workshop",
     "needs-steady": "use rod as bought, or turn it in short lengths",

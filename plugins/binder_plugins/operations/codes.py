@@ -18,6 +18,14 @@ NO_MACHINE_FOR_IT = Code(
     "lever: {block: ..., features: {slot: {pocketed: 20 mm, ...}}}   # in a shop without a mill",
     "Another shape, a part in two pieces, or an evening at a friend's machine.",
 )
+HELIX_NOT_CUT_HERE = Code(
+    "helix-not-cut-here",
+    W,
+    "Helical teeth, for which the blank is turned as the table of the mill goes along.",
+    "The dividing head stands still under the cutter: straight teeth come out, askew.",
+    "drive:\n  gears: {meshes: [pinion, wheel], teeth: [18, 54], module: 1 mm, helix: 20 deg}",
+    "Have them cut by the line on the leaf, take straight teeth (leave `helix:` out), or buy them.",
+)
 NOTHING_TO_GRIP = Code(
     "nothing-to-grip",
     W,

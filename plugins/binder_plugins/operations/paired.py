@@ -19,7 +19,7 @@ _PAIR = 2
 # Bores whose axes lie so near in mm, and lean so little, are in one row. Places of copies are
 # reckoned, so that rounding alone parts them.
 _ROW_MM, _LEAN = 0.05, 1e-3
-_JAWS = "flat plate, superglue; the jaws bear on both: no clamp hangs on a spindle"
+_JAWS = "flat plate, superglue; both in the jaws: no clamp hangs on a spindle"
 
 
 def is_paired(flat: Flat, one: Located) -> bool:

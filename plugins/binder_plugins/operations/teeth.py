@@ -11,6 +11,7 @@ from binder_plugins.operations.bench import bench_vice, divider, mill_for, vice_
 from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.form_cutters import form_cutter_name
+from binder_plugins.operations.leaning import Held, leaning_of, leaning_setups
 from binder_plugins.operations.ratchets import ratchet_cut
 from binder_plugins.operations.tooth_trial import trial
 from binder_plugins.operations.words import holding_min
@@ -134,6 +135,9 @@ def tooth_setups(turning: Turning, number: int) -> Iterator[SetUp]:
     Of a gear a few spaces are cut first, and spanned before the depth is set.
     """
     work = turning.work
+    if leaning_of(turning):
+        yield from leaning_setups(turning, number, Held(*_grip(turning)))
+        return
     for one in toothings(work, turning.form):
         grip, datum, true = _grip(turning)
         place, machine = "mill", mill_for(work.design.workshop)
