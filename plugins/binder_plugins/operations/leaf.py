@@ -10,6 +10,7 @@ from binder.api import (
     Column,
     Design,
     Diagnostic,
+    Drawing,
     Group,
     Inset,
     Link,
@@ -30,7 +31,9 @@ from binder_plugins.operations.told import minded, turns
 from binder_solid.facts import FormFact
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterator
+
+    Drawn = Callable[[SetUp], Drawing | None]
 
 # A stand-out is printed in whole mm, and never less than it is.
 _WHOLE = 0.05
@@ -59,20 +62,22 @@ def _blocks(route: Route, design: Design) -> Iterator[Block]:
     yield operations(route, design)
 
 
-def operations(route: Route, design: Design) -> Table:
-    """Ticked rows under a heading for each set-up, with its cautions and its grip."""
+def operations(route: Route, design: Design, drawn: Drawn | None = None) -> Table:
+    """Ticked rows under a heading for each set-up, with its cautions and its grip as `drawn`."""
     form = design.facts.about(FormFact, route.subject)
+    draw = drawn or (lambda setup: sketch(setup, form))
     rows = tuple(_row(act) for setup in route.setups for act in setup.acts)
     groups = tuple(
-        _group(setup, caution, route.count, form, design)
+        _group(setup, caution, route.count, draw(setup), design)
         for setup, caution in cautioned(route, design)
     )
     # What no page holds is not kept whole: its heading would be left alone at a foot.
     return Table(_COLUMNS, rows, groups=groups, is_whole=lines_of(rows, groups) <= PAGE)
 
 
-def _group(setup: SetUp, caution: Text, count: int, form: FormFact | None, design: Design) -> Group:
-    drawing = sketch(setup, form)
+def _group(
+    setup: SetUp, caution: Text, count: int, drawing: Drawing | None, design: Design
+) -> Group:
     picture = None
     if drawing is not None:
         picture = Picture(drawing, f"how it is gripped in set-up {setup.number}")

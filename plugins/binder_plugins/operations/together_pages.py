@@ -21,6 +21,7 @@ from binder_plugins.operations.facts import Route, leaf_id
 from binder_plugins.operations.joined import JOINED
 from binder_plugins.operations.leaf import operations
 from binder_plugins.operations.minutes import route_text
+from binder_plugins.operations.sketch_together import sketch_together
 from binder_solid.leaning import leans_at
 from binder_solid.stands_at import stands_at
 
@@ -60,7 +61,7 @@ def _in_order(design: Design) -> list[TogetherFact]:
 def _leaf(fact: TogetherFact, route: Route, design: Design) -> Section:
     blocks: list[Block] = [Paragraph(tuple(_head(fact, route, design)))]
     blocks += [Paragraph(text) for text in _told(fact, design)]
-    blocks.append(operations(route, design))
+    blocks.append(operations(route, design, lambda setup: sketch_together(setup, fact, design)))
     title = route.title[0].upper() + route.title[1:]
     return Section(leaf_id(fact.subject), title, Place.TOGETHER, tuple(blocks), starts_page=False)
 

@@ -1,0 +1,132 @@
+"""Two parts worked together to a sketch: which is held, what lies on it, where the tool comes."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from binder.api import (
+    Design,
+    Drawing,
+    DrawnBox,
+    DrawnDisc,
+    DrawnLabel,
+    DrawnShape,
+    Line,
+    Polyline,
+    Stroke,
+    TogetherFact,
+)
+from binder_plugins.operations.sketch import HEIGHT, WIDTH
+from binder_solid.facts import FormFact
+
+if TYPE_CHECKING:
+    from binder_plugins.operations.facts import SetUp
+
+_TINT, _JAW, _LETTERS, _FLOOR = 0.14, 6.0, 2.5, 1.0
+_PRESSED = ("pressed", "sized in place")
+# Room in mm for the two parts one over the other, and side by side.
+_TALL, _WIDE = 7.5, 16.0
+Named = tuple[str, FormFact, tuple[float, float]]
+
+
+def sketch_together(setup: SetUp, fact: TogetherFact, design: Design) -> Drawing | None:
+    """The sketch of a set-up in which two parts of known form are worked; None of all others."""
+    pair = _pair(fact, design)
+    if pair is None or setup.number > 1:
+        return None
+    if fact.how in _PRESSED:
+        return _pressed(*pair)
+    if fact.how != "drilled together":
+        return None
+    return _on_vee(*pair) if setup.grip.kind == "vee" else _in_vice(*pair)
+
+
+def _pair(fact: TogetherFact, design: Design) -> tuple[Named, Named] | None:
+    """The two parts of the first row, with their width across the tool and height along it."""
+    places = fact.lines[0] if fact.lines else ()
+    if fact.how in _PRESSED:
+        joint = design.joints[fact.joints[0]]
+        places = tuple(str(end) for end in joint.ends[:2])
+    found = [one for place in places if (one := _named(place, design)) is not None]
+    return (found[0], found[1]) if len(found) == len(places) == 2 else None
+
+
+def _named(place: str, design: Design) -> Named | None:
+    item, _, name = place.partition(".")
+    form, known = design.facts.about(FormFact, item), design.item(item)
+    if form is None or known is None:
+        return None
+    way = next((one.frame.z for one in form.located if one.name == name), (1.0, 0.0, 0.0))
+    along = max(range(3), key=lambda n: abs(way[n]))
+    across = min(size for n, size in enumerate(form.size) if n != along)
+    return known.title, form, (across, form.size[along])
+
+
+def _in_vice(upper: Named, lower: Named) -> Drawing:
+    """The one over the other, the lower between the jaws, the drill from above."""
+    wide, high = max(upper[2][0], lower[2][0]), upper[2][1] + lower[2][1]
+    scale = min(_WIDE / wide, (_TALL - 2.0) / high)
+    middle, floor = WIDTH / 2 - 8, HEIGHT - _FLOOR
+    w, h = lower[2][0] * scale, lower[2][1] * scale
+    top, above = upper[2][0] * scale, upper[2][1] * scale
+    jaw = max(0.7 * h, 0.8)
+    shapes: tuple[DrawnShape, ...] = (
+        DrawnBox(middle - w / 2 - _JAW, floor - jaw, _JAW, jaw, _TINT),
+        DrawnBox(middle + w / 2, floor - jaw, _JAW, jaw, _TINT),
+        DrawnBox(middle - w / 2, floor - h, w, h),
+        DrawnBox(middle - top / 2, floor - h - above, top, above),
+        Line(middle, 0.3, middle, floor - h - above, Stroke.ARROW),
+    )
+    right = middle + max(w / 2 + _JAW, top / 2) + 1
+    return Drawing(WIDTH, HEIGHT, (*shapes, *_labels(right, upper[0], lower[0])))
+
+
+def _on_vee(one: Named, other: Named) -> Drawing:
+    """The round one end on in the V-block, the other flat on top of it, the drill from above."""
+    round_one, flat_one = (one, other) if one[1].stretches else (other, one)
+    middle, floor, radius = WIDTH / 2 - 8, HEIGHT - 0.5, 2.2
+    top = floor - 4.6
+    vee = (
+        (middle - 7, floor), (middle - 7, top), (middle - 3.6, top), (middle, top + 3.6),
+        (middle + 3.6, top), (middle + 7, top), (middle + 7, floor), (middle - 7, floor),
+    )  # fmt: skip
+    centre = top + 3.6 - radius * 1.414
+    scale = 2 * radius / max(round_one[2][0], 1e-3)
+    wide, high = min(flat_one[2][0] * scale, _WIDE), min(flat_one[2][1] * scale, 2.0)
+    seat = centre - radius - high
+    shapes: tuple[DrawnShape, ...] = (
+        Polyline(vee),
+        DrawnDisc(middle, centre, radius),
+        DrawnBox(middle - wide / 2, seat, wide, high),
+        Line(middle, 0.2, middle, seat, Stroke.ARROW),
+    )
+    right = middle + max(7.0, wide / 2) + 1
+    return Drawing(WIDTH, HEIGHT, (*shapes, *_labels(right, flat_one[0], round_one[0])))
+
+
+def _pressed(inner: Named, outer: Named) -> Drawing:
+    """The housing against one jaw, the other part with its pad pushed in by the other."""
+    long, high = inner[2][1] + outer[2][1], max(inner[2][0], outer[2][0])
+    scale = min(_WIDE / long, (_TALL - 0.5) / high)
+    left, middle = _JAW, HEIGHT / 2
+    a, b = outer[2][1] * scale, inner[2][1] * scale
+    up, down = outer[2][0] * scale, inner[2][0] * scale
+    tall = max(up, down) + 1.5
+    pad = left + a + b
+    shapes: tuple[DrawnShape, ...] = (
+        DrawnBox(left - 5, middle - tall / 2, 5, tall, _TINT),
+        DrawnBox(left, middle - up / 2, a, up),
+        DrawnBox(left + a, middle - down / 2, b, down),
+        DrawnBox(pad, middle - tall / 2, 1.0, tall),
+        DrawnBox(pad + 1.0, middle - tall / 2, 5, tall, _TINT),
+        Line(pad + 13.0, middle, pad + 6.0, middle, Stroke.ARROW),
+    )
+    return Drawing(WIDTH, HEIGHT, (*shapes, *_labels(pad + 14.0, inner[0], outer[0])))
+
+
+def _labels(x: float, upper: str, lower: str) -> tuple[DrawnLabel, DrawnLabel]:
+    """What moves or lies above is told above what is held."""
+    return (
+        DrawnLabel(x, HEIGHT / 2 - 1.5, upper, _LETTERS),
+        DrawnLabel(x, HEIGHT / 2 + 3.5, lower, _LETTERS),
+    )

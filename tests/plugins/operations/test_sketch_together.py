@@ -1,0 +1,82 @@
+"""Sketches of two parts that are worked together: both are drawn, to one scale, and named."""
+
+from __future__ import annotations
+
+import pytest
+
+from binder.api import Design, DrawnBox, DrawnDisc, DrawnLabel, Line, Stroke, TogetherFact
+from binder_plugins.operations.facts import Route
+from binder_plugins.operations.sketch_together import sketch_together
+from tests.plugins.operations.conftest import HEAD, Plan
+
+BASE = (
+    "  base: {material: mild steel, block: {length: 40 mm, width: 20 mm, height: 12 mm},"
+    " features: {foot: {reamed: 3 mm, on: top, depth: through}}}\n"
+)
+TOP = (
+    "  lid: {material: mild steel, block: {length: 40 mm, width: 20 mm, height: 6 mm},"
+    " features: {foot: {reamed: 3 mm, on: top, depth: through}}}\n"
+)
+POST = (
+    "  lid: {material: mild steel, turned: [{name: mast, diameter: 12 mm, length: 40 mm}],"
+    " features: {foot: {reamed: 3 mm, across: mast, at: 8 mm from left, depth: through}}}\n"
+)
+PINNED = (
+    "joints:\n  pin: {pinned: [base.foot, lid.foot], fastener: 3 mm x 16 mm steel dowel pin,"
+    " made: drilled together}\n"
+)
+PRESSED = (
+    "  bush: {material: bronze, turned: [{name: outside, diameter: 10 mm, length: 8 mm}],"
+    " features: {bore: {reamed: 6 mm, on: outside, depth: through}}}\n"
+    "  arm: {material: mild steel, block: {length: 30 mm, width: 20 mm, height: 8 mm},"
+    " features: {seat: {reamed: 10 mm, on: top, depth: through}}}\n"
+    "  axle: {material: silver steel, stock: drawn rod,"
+    " turned: [{name: rod, diameter: 6 mm, length: 40 mm}]}\n"
+    "joints:\n  bush in arm: {pressed: [bush.outside, arm.seat]}\n"
+    "  axle in bush: {runs_in: [axle.rod, bush.bore]}\n"
+)
+
+
+def _drawn(plan: Plan, text: str, how: str) -> tuple[list[object], Design]:
+    design = plan(HEAD + text).design
+    assert design is not None
+    fact = next(one for one in design.facts.all(TogetherFact) if one.how == how)
+    route = design.facts.about(Route, fact.subject)
+    assert route is not None
+    found = sketch_together(route.setups[0], fact, design)
+    assert found is not None
+    return list(found.shapes), design
+
+
+def _told(shapes: list[object]) -> list[str]:
+    return [one.text for one in shapes if isinstance(one, DrawnLabel)]
+
+
+def test_two_blocks_stand_one_over_the_other_under_the_drill(plan: Plan) -> None:
+    """12 mm high under 6 mm, to one scale, and the drill's arrow ends on the upper."""
+    shapes, _ = _drawn(plan, BASE + TOP + PINNED, "drilled together")
+    boxes = [one for one in shapes if isinstance(one, DrawnBox)]
+    heights = [one.height for one in boxes[2:]]
+    assert max(heights) == pytest.approx(2 * min(heights))
+    upper = min(boxes[2:], key=lambda one: one.y)
+    (arrow,) = [one for one in shapes if isinstance(one, Line) and one.stroke is Stroke.ARROW]
+    assert arrow.y2 == pytest.approx(upper.y)
+    assert sorted(_told(shapes)) == ["base", "lid"]
+
+
+def test_a_round_one_lies_in_the_v_block(plan: Plan) -> None:
+    shapes, _ = _drawn(plan, BASE + POST + PINNED, "drilled together")
+    (disc,) = [one for one in shapes if isinstance(one, DrawnDisc)]
+    (box,) = [one for one in shapes if isinstance(one, DrawnBox)]
+    assert box.y + box.height == pytest.approx(disc.y - disc.radius)
+    assert _told(shapes)[-1] == "lid"
+
+
+def test_a_bush_is_pushed_into_its_housing_between_the_jaws(plan: Plan) -> None:
+    """Both 8 mm long along the bore, 10 and 20 mm across it."""
+    shapes, _ = _drawn(plan, PRESSED, "sized in place")
+    _, housing, bush, *_ = [one for one in shapes if isinstance(one, DrawnBox)]
+    assert housing.width == pytest.approx(bush.width)
+    assert housing.height == pytest.approx(2 * bush.height)
+    assert bush.x == pytest.approx(housing.x + housing.width)
+    assert _told(shapes) == ["bush", "arm"]
