@@ -12,6 +12,7 @@ from binder.api import (
     CautionLines,
     Checklist,
     Column,
+    CordFact,
     Design,
     Diagnostic,
     Notice,
@@ -26,9 +27,11 @@ from binder.api import (
     TurningFact,
     load_data,
 )
+from binder_plugins.running.conditions import has_grub
 from binder_plugins.running.fault_page import fault_sections
 from binder_plugins.running.moving import Moving, moving
 from binder_plugins.running.ways import ways_round
+from binder_trade.mechanisms.tipping import SAFE
 
 PACKAGE = "binder_plugins.running"
 _TURNS = (
@@ -82,14 +85,28 @@ def _stage(stage: Mapping[str, Any], found: tuple[Moving, ...], design: Design) 
 
 def _applies(row: Mapping[str, Any], has: frozenset[str]) -> bool:
     is_wanted = "needs" not in row or not has.isdisjoint(row["needs"])
-    return is_wanted and has.isdisjoint(row.get("unless", ()))
+    return (
+        is_wanted and has.issuperset(row.get("all", ())) and has.isdisjoint(row.get("unless", ()))
+    )
 
 
 def _has(found: tuple[Moving, ...], design: Design) -> frozenset[str]:
     """The kinds of joint and drive, and what drives the model."""
     kinds = {one.kind for one in design.joints.values()} | {one.joint.kind for one in found}
     words = (design.spec.written.model.driven_by or "").lower().replace(",", " ").split()
-    return frozenset(kinds | {"air" for one in _AIR if one in words} | ({"motor"} & set(words)))
+    driven = {"air" for one in _AIR if one in words} | ({"motor"} & set(words))
+    driven |= {"grub"} if has_grub(design) else set()
+    return frozenset(kinds | driven | _hung(design))
+
+
+def _hung(design: Design) -> set[str]:
+    """`hangs` where a load pulls back by itself, `tips` where the weight does not hold it."""
+    found = set()
+    for one in design.facts.all(CordFact):
+        found |= {"hangs"} if one.is_hung else set()
+        if one.tips_nmm is not None and (one.holds_nmm or 0.0) < SAFE * one.tips_nmm:
+            found.add("tips")
+    return found
 
 
 def _members(whole: Assembly, design: Design) -> Iterator[Assembly]:

@@ -1,4 +1,4 @@
-"""The way round of each shaft as the model stands, where a trip wheel tells it."""
+"""The way round of each shaft as the model stands, where a trip or ratchet wheel tells it."""
 
 from __future__ import annotations
 
@@ -14,6 +14,8 @@ if TYPE_CHECKING:
     from binder_solid.forms import Vector
 
 _ALONG = 0.999
+# Which way a wheel runs, right-handed about its own axis.
+_WHEELS = {"trips": -1.0, "ratchets": 1.0}
 # Where one looks from, and along which axis of the model: x to the right, y to the back, z upwards.
 _LOOKS = (("front", (0.0, 1.0, 0.0)), ("left", (1.0, 0.0, 0.0)), ("top", (0.0, 0.0, -1.0)))
 
@@ -21,11 +23,13 @@ _LOOKS = (("front", (0.0, 1.0, 0.0)), ("left", (1.0, 0.0, 0.0)), ("top", (0.0, 0
 def ways_round(design: Design) -> Mapping[str, str]:
     """`anticlockwise, from the front` by the name of the body that turns; empty where not known.
 
-    The wheel goes the way that the stopping faces of its teeth look, for these take the lever; the
-    other shafts go as the train has them against it.
+    A trip wheel goes the way that the stopping faces of its teeth look, for these take the lever;
+    a ratchet wheel the other way, for these are stopped by the pawl. The other shafts go as the
+    train has them against it.
     """
     for joint in design.joints.values():
-        way = _way_of(joint.ends[0].item, design) if joint.kind == "trips" else None
+        sign = _WHEELS.get(joint.kind, 0.0)
+        way = _way_of(joint.ends[0].item, sign, design) if sign else None
         if way is None:
             continue
         bodies = design.facts.all(TurningFact)
@@ -46,13 +50,13 @@ def seen(way: Vector, sign: int = 1) -> str:
     return ""
 
 
-def _way_of(item: str, design: Design) -> Vector | None:
+def _way_of(item: str, sign: float, design: Design) -> Vector | None:
     """The stopping faces look clockwise from the wheel's own right (`RATCHET_HAND`)."""
     form = design.facts.about(FormFact, item)
     for one in design.facts.all(PlacedFact):
         if one.item == item and form is not None and form.shape == "ratchet":
             x, y, z = one.frame.x
-            return (-x, -y, -z)
+            return (sign * x, sign * y, sign * z)
     return None
 
 

@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from binder.api import Design, Diagnostic, Joint, Piece, PlaceFact, ShaftFact, shown_length
 from binder_plugins.shafts import codes
+from binder_plugins.shafts.stacking import bearings
 from binder_trade.limits import stray_mm
 
 _FIXED = frozenset(
@@ -16,17 +17,25 @@ _NEAR = 1e-9
 
 
 def check_flush(fact: ShaftFact, design: Design) -> Iterator[Diagnostic]:
-    """Each hub on an end of a piece that a wider face stands beside in the row.
+    """Each hub on an end of a piece beside a bearing with a wider face.
 
     The row counts the length of the piece. Where its seat does not stand out of the hub by what
     both may stray (ISO 2768-1 m), a hub a little too thick takes up the float that was reckoned.
     """
     told: set[str] = set()
     listed = {one.item for one in fact.pieces}
-    for one, other in pairwise(fact.pieces):
-        for piece, beside in ((one, other), (other, one)):
+    carrying = bearings(fact.pieces)
+    for n, m in pairwise(range(len(fact.pieces))):
+        for own, by in ((n, m), (m, n)):
+            if own in carrying or by not in carrying:
+                continue
+            piece, beside = fact.pieces[own], fact.pieces[by]
             for joint, seat, hub in _on_ends(piece, design):
-                if hub.item not in listed and joint.name not in told and _meets(seat, beside, design):
+                if (
+                    hub.item not in listed
+                    and joint.name not in told
+                    and _meets(seat, beside, design)
+                ):
                     found = list(_judged(joint, seat, hub, beside, design))
                     told.update(joint.name for _ in found)
                     yield from found

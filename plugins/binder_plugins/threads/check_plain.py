@@ -5,7 +5,17 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
-from binder.api import Design, Diagnostic, End, Feature, Joint, Labelled, PlaceFact, shown_length
+from binder.api import (
+    Design,
+    Diagnostic,
+    End,
+    Feature,
+    Joint,
+    Labelled,
+    PlaceFact,
+    ShaftFact,
+    shown_length,
+)
 from binder_plugins.threads import codes
 from binder_plugins.threads.check_seating import has_shoulder
 from binder_plugins.threads.found import Found
@@ -20,10 +30,13 @@ _CHAMFER_PITCHES = 0.5
 def check_plain(
     joint: Joint, halves: Sequence[tuple[End, Found]], design: Design
 ) -> Iterator[Diagnostic]:
-    """A fixed hub on a screw below a shoulder, where a length of full diameter is left plain."""
+    """A hub in the row along a shaft, on its thread below a shoulder, with a plain length between.
+
+    Beside the row nothing says that it comes up to the shoulder: a nut may stand anywhere.
+    """
     nut = next((half for _, half in halves if half.is_internal), None)
     screw = next((half for _, half in halves if not half.is_internal), None)
-    if not joint.entry.fixed or nut is None or screw is None:
+    if nut is None or screw is None or not _in_row(screw, nut, design):
         return
     step = screw.surface
     if step is None or step.length is None or screw.length is None:
@@ -42,6 +55,11 @@ def check_plain(
         help=f"undercut it {long} wide below the core and thread it right up, or countersink or "
         f"counterbore the mouth of the hole {long} deep",
     )
+
+
+def _in_row(screw: Found, nut: Found, design: Design) -> bool:
+    shaft = design.facts.about(ShaftFact, screw.feature.owner)
+    return shaft is not None and nut.feature.owner in {one.item for one in shaft.pieces}
 
 
 def _is_cleared(step: PlaceFact, nut: Found, plain: Fraction, design: Design) -> bool:

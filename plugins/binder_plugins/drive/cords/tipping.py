@@ -50,7 +50,11 @@ def tips(joint: Joint, design: Design) -> Tips | None:
     weights = [(mass, _inside(middle, one, other)) for mass, middle in _weights(design)]
     item = design.item(base.item)
     title = item.title if item is not None else base.subject
-    return Tips(f"the {_side(one, other, base)} edge of the {title}", tipping(load, past, weights), base.item)
+    return Tips(
+        f"the {_side(one, other, base)} edge of the {title}",
+        tipping(load, past, weights),
+        base.item,
+    )
 
 
 def _base(design: Design) -> PlacedFact | None:
@@ -129,11 +133,11 @@ def cord_fact(joint: Joint, rows: dict[str, str], found: Tips | None) -> CordFac
 def tip_row(found: Tips) -> tuple[str, str]:
     """`Tips over` as the page of the drive has it."""
     made = found.made
-    return (
-        "Tips over",
+    words = (
         f"about {found.edge}: the load with {figure(made.tips_nmm)} N·mm, held by the weight "
-        f"with {figure(made.holds_nmm)} N·mm, {made.times:.2f} times",
+        f"with {figure(made.holds_nmm)} N·mm, {made.times:.2f} times"
     )
+    return "Tips over", words
 
 
 def check_tipping(design: Design) -> Iterator[Diagnostic]:
@@ -149,6 +153,6 @@ def check_tipping(design: Design) -> Iterator[Diagnostic]:
             base.at if base is not None else joint.at,
             f"the load of '{joint.name}' hangs {arm} past {found.edge}: it tips with "
             f"{figure(made.tips_nmm)} N·mm, and the weight holds with {figure(made.holds_nmm)}",
-            help=f"clamp or screw '{found.base}' to the bench and say so there (`because: clamped down`), "
-            f"or a base that holds {SAFE:g} times",
+            help=f"clamp or screw '{found.base}' to the bench and say so there (`because: clamped "
+            f"down`), or a base that holds {SAFE:g} times",
         )
