@@ -117,6 +117,10 @@ CASES = {
         "  ⟪shaft⟫: {of: [rod, 2 off stand], test: it spins}\n"
         "  all: {of: [shaft, bed]}\n"
     ),
+    "put-on-by-no-step": joined(
+        "a: {slides: [pin, arm.bore]}",
+        'bought:\n  ring: {what: "6 mm washer"}\nassemblies:\n  ⟪all⟫: {of: [pin, arm, ring]}\n',
+    ),
     "waits-on-unmeasured": joined(
         "⟪a⟫: {pressed: [gear, arm.bore]}", "scrap_box:\n  gear: {what: a gear}\n"
     ),

@@ -14,8 +14,10 @@ from binder.api import (
     JointFact,
     Role,
     ShaftFact,
+    Task,
 )
-from binder_plugins.buildorder.sequence import ordered
+from binder_plugins.buildorder.barring import closes_plates, is_riveted_inside
+from binder_plugins.buildorder.ranking import ordered
 
 _MOVING = ("runs_in", "swivels", "hinged", "slides")
 _BEHIND = {"top": ("underside", "bottom"), "underside": ("top",), "bottom": ("top",)}
@@ -99,6 +101,9 @@ def _pairs(closed: list[Joint], design: Design) -> Iterator[Pair]:
         if _runs_on_pin(one, other, design) or _hangs(other, one):
             yield one.name, other.name
     for one, other in permutations(closed, 2):
+        if is_riveted_inside(one, design) and closes_plates(other, one, design):
+            yield one.name, other.name
+    for one, other in permutations(closed, 2):
         if _is_covered_by(one, other):
             yield one.name, other.name
 
@@ -121,7 +126,9 @@ def _along(fact: ShaftFact, closed: list[Joint], design: Design) -> Iterator[Pai
                 yield (joint.name, run.name) if first else (run.name, joint.name)
             elif _carries(joint, held, design):
                 yield (run.name, joint.name) if shut else (joint.name, run.name)
-            elif _is_on_shaft(joint, fact, held, design):
+            elif _is_on_shaft(joint, fact, held, design) or (
+                held & set(joint.items) and is_riveted_inside(joint, design)
+            ):
                 yield joint.name, run.name
 
 
@@ -253,3 +260,9 @@ def inside_of(one: Assembly, design: Design) -> frozenset[str]:
         if name in design.fabrications:
             waiting += [piece.item for piece in design.fabrications[name].pieces]
     return frozenset(found)
+
+
+def done_before(joint: Joint, design: Design) -> Task | None:
+    """The own task of the build order that made a joint already; None where it is made here."""
+    ids = (f"{verb} {joint.name}" for verb in ("solder", "bond", "size"))
+    return next((design.tasks[one] for one in ids if one in design.tasks), None)

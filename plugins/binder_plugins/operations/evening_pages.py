@@ -29,11 +29,12 @@ if TYPE_CHECKING:
 
 _COLUMNS = (Column("", 0.45), Column("", 4), Column("", 8), Column("", 1.4, is_figure=True))
 _MOST_TOOLS = 14
+_NIGHT_H = 24.0
 _PRACTISED = (
     "those of a practised amateur: a first model takes half as long again, a beginner twice to "
     "three times"
 )
-_VERBS = ("assemble", "bond", "put")
+_VERBS = ("assemble", "begin", "go on with", "bond", "put")
 
 
 def evening_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
@@ -42,8 +43,10 @@ def evening_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator
     if plan is None or not plan.evenings:
         return
     blocks: list[Block] = [Paragraph((_words(plan, design),))]
+    day = 0
     for evening in plan.evenings:
-        blocks += _evening(evening, plan)
+        blocks += _evening(evening, plan, max(evening.day - day - 1, 0))
+        day = evening.day
     yield Section("evenings", "Evenings", Place.EVENINGS, tuple(blocks))
 
 
@@ -59,9 +62,18 @@ def _words(plan: WorkPlan, design: Design) -> str:
     )
 
 
-def _evening(evening: Evening, plan: WorkPlan) -> Iterator[Block]:
+def _evening(evening: Evening, plan: WorkPlan, idle: int) -> Iterator[Block]:
+    """An evening; `idle` days pass before it that no other fills."""
     time = in_range(evening.minutes)
     yield Subheading(f"Evening {evening.number}: {time.least_min:.0f} to {time.most_min:.0f} min")
+    if evening.held_by:
+        piece = plan.pieces[piece_id(evening.held_by)]
+        yield Paragraph(
+            (
+                Strong(f"Leave {idle} evening{'s' if idle > 1 else ''} free before this one: "),
+                f"{_rested(piece)} is not to be touched before.",
+            )
+        )
     yield Table(_COLUMNS, tuple(_rows(evening, plan)))
     yield Paragraph(tuple(_foot(evening, plan)))
 
@@ -99,7 +111,9 @@ def _foot(evening: Evening, plan: WorkPlan) -> Iterator[Strong | str]:
     for remark in evening.remarks:
         yield f"{remark[0].upper()}{remark[1:]}. "
     if evening.cures:
-        yield Strong("Not to be touched before the next evening: ")
+        long = any(plan.pieces[piece_id(one)].rests_h > _NIGHT_H for one in evening.cures)
+        until = "for the time that is told" if long else "before the next evening"
+        yield Strong(f"Not to be touched {until}: ")
         yield f"{'; '.join(_resting(evening, plan))}. "
     if evening.next_tools:
         tools = evening.next_tools[:_MOST_TOOLS]
@@ -115,9 +129,13 @@ def _resting(evening: Evening, plan: WorkPlan) -> Iterator[str]:
     """What cures, dries or is away, and for how long."""
     for name in evening.cures:
         piece = plan.pieces[piece_id(name)]
-        verb, _, rest = piece.title.partition(" the ")
-        is_task = piece.setup is None and verb in _VERBS
-        yield f"{f'the {rest}' if is_task else piece.title} ({rest_text(piece.rests_h)})"
+        yield _rested(piece)
+
+
+def _rested(piece: Piece) -> str:
+    verb, _, rest = piece.title.partition(" the ")
+    is_task = piece.setup is None and verb in _VERBS
+    return f"{f'the {rest}' if is_task else piece.title} ({rest_text(piece.rests_h)})"
 
 
 def rest_text(hours: float) -> str:

@@ -21,21 +21,24 @@ if TYPE_CHECKING:
 
 def drilled(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
     """Clamped and drilled through at one setting, then marked, parted and cleaned."""
-    for line in fact.lines:
-        holes = list(holes_of(line, works))
-        if holes:
-            yield _through(fact, holes)
-            yield parted(holes[0].work, fact)
+    found = zip(fact.joints, (list(holes_of(line, works)) for line in fact.lines), strict=True)
+    rows = [(joint, holes) for joint, holes in found if holes]
+    for number, (joint, holes) in enumerate(rows):
+        yield _through(replace(fact, joints=(joint,)), holes, is_pinned=number > 0)
+    if rows:
+        yield parted(rows[0][1][0].work, fact)
 
 
-def _through(fact: TogetherFact, holes: Sequence[Hole]) -> SetUp:
+def _through(fact: TogetherFact, holes: Sequence[Hole], *, is_pinned: bool) -> SetUp:
     lead = _lead(holes)
     work, deep = lead.work, sum(one.deep for one in holes)
     across = lead.one.diameter or 1.0
     workshop = work.design.workshop
     machine = drill_for(workshop, min(across, 13.0))
     where = Where(machine, deep, tags=("stacked",), is_together=True)
-    clamp = work.act("clamp-stack", f"{fact.up}; tried with a square", feature=lead.one.name)
+    pin = "a pin in the hole before, " if is_pinned else ""
+    up = f"{pin}{fact.up}; tried with a square or a protractor"
+    clamp = work.act("clamp-stack", up, feature=lead.one.name)
     acts = [clamp, *(replace(act, joints=fact.joints) for act in hole_acts(work, lead.one, where))]
     return SetUp(
         1,

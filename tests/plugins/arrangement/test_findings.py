@@ -104,6 +104,18 @@ def test_what_hangs_together_is_told_once_and_many_by_one(compile_text: Compile)
     assert every.endswith("; the same is true of 6 others")
 
 
+def test_what_there_is_no_room_for_is_not_denied(compile_text: Compile) -> None:
+    """The parts are written in the spec, so no message may say that they are not there."""
+    cube = "{material: brass, quantity: 60, block: {length: 5 mm, width: 5 mm, height: 5 mm}}"
+    many = "".join(f"  shot{n}: {cube}\n" for n in range(20))
+    lamp = BLOCK.replace("block:", "lamp:", 1)
+    said = "positions:\n  lamp: {at: 3 mm above block.top}\n  shot0: {at: 9 mm above lamp.top}\n"
+    found = compile_text(f"{HEAD}{BASE}{many}{lamp}{BLOCK}{GLUED}{said}stands: base\n").findings
+    told = [one for one in found if one.code.name.startswith(("position", "part-not"))]
+    assert [one.code.name for one in told] == ["part-not-placed"]
+    assert told[0].message.startswith("'lamp' is not placed (nor 1 more): 1200 copies of other")
+
+
 def test_a_part_that_lies_on_itself_is_not_placed(compile_text: Compile) -> None:
     text = f"{HEAD}{BASE}{BLOCK}stands: base\npositions:\n  block: {{on: block.top}}\n"
     design = compile_text(text).design

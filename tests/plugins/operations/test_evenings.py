@@ -175,10 +175,13 @@ def test_what_lies_ready_for_a_joint_that_sets_goes_by_the_joint() -> None:
     """
     design: Design = design_of("tilt-hammer/tilt-hammer")
     pieces = plan_of("tilt-hammer/tilt-hammer").pieces
-    tools = {name: pieces[name].tools for name in ("assemble hammer", "assemble line")}
+    tools = {
+        name: pieces[name].tools for name in ("assemble hammer", "begin line", "assemble line")
+    }
     assert tools == {
         "assemble hammer": ("epoxy", "clamps"),
-        "assemble line": ("retaining compound",),
+        "begin line": ("retaining compound",),
+        "assemble line": (),
     }
     (shopping,) = (one for one in list_pages(design, ()) if one.id == "shopping")
     (table,) = (block for block in shopping.blocks if isinstance(block, Table))
