@@ -16,6 +16,7 @@ from binder_solid.placed import PlacedFact
 from binder_solid.space import cross, dot, length, minus, placed, plus, unit
 
 _PARALLEL = 1e-6
+_DOWN: Vector = (0.0, 0.0, -1.0)
 _NEAR_MM = 1e-6
 Flat = tuple[float, float]
 
@@ -57,7 +58,9 @@ def runs_of(joint: Joint, design: Design) -> tuple[Run, ...]:
         return ()
     across = _across(axis.way)
     flat = [_flat(one.middle, across) for one in rounds]
-    senses = _senses(flat, winding(joint, design), axis)
+    # Past a last sheave the line hangs straight down.
+    hangs = [_flat(plus(rounds[-1].middle, _DOWN), across)] if rounds[-1].radius else []
+    senses = _senses([*flat, *hangs], winding(joint, design), axis)
     made = []
     for n, (one, other) in enumerate(pairwise(rounds)):
         touch = _tangent(flat[n], senses[n] * one.radius, flat[n + 1],
