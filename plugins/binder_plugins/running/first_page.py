@@ -27,6 +27,7 @@ from binder.api import (
     TurningFact,
     load_data,
 )
+from binder_making.times import joining_table
 from binder_plugins.running.conditions import has_grub
 from binder_plugins.running.fault_page import fault_sections
 from binder_plugins.running.moving import Moving, moving
@@ -77,7 +78,8 @@ def first_run_pages(design: Design, findings: tuple[Diagnostic, ...] = ()) -> It
 
 def _stage(stage: Mapping[str, Any], found: tuple[Moving, ...], design: Design) -> Iterator[Block]:
     has = _has(found, design)
-    lines = [row["say"] for row in stage["lines"] if _applies(row, has)]
+    minutes = joining_table()["running_in"]
+    lines = [row["say"].format(**minutes) for row in stage["lines"] if _applies(row, has)]
     yield Subheading(stage["title"])
     key = f"first run {stage['title']}"
     yield Checklist(tuple(Tick(f"{key} {n}", (line,)) for n, line in enumerate(lines, 1)))
