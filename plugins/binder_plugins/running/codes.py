@@ -45,8 +45,17 @@ OIL_ON_FRICTION = Code(
     "drive:\n  pulleys: {belted: [one, other], belt: round, note: oil the belt}",
     "Keep it dry; oil the bearings beside it sparingly.",
 )
+WEIGHT_ON_BARE_END = Code(
+    "weight-on-bare-end",
+    Severity.WARNING,
+    "An upright shaft whose end turns on wood or on paint.",
+    "It drills itself in, the paint rubs off as grit into the bearing, and it turns stiffer.",
+    "joints:\n  post in bush: {runs_in: [post.journal, bush.bore]}   # on an oak base",
+    "Leave a floor in the bush, or put a pad of bronze under the end, with a drop of oil.",
+)
 
 CODES = (
+    WEIGHT_ON_BARE_END,
     OIL_SWELLS_WOOD,
     DRY_AND_FAST,
     TEST_MISSING,

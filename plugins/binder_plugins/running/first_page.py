@@ -31,6 +31,7 @@ from binder_making.times import joining_table
 from binder_plugins.running.conditions import has_grub
 from binder_plugins.running.fault_page import fault_sections
 from binder_plugins.running.moving import Moving, moving
+from binder_plugins.running.upright import lifts_out
 from binder_plugins.running.ways import ways_round
 from binder_trade.mechanisms.tipping import SAFE
 
@@ -79,7 +80,9 @@ def first_run_pages(design: Design, findings: tuple[Diagnostic, ...] = ()) -> It
 def _stage(stage: Mapping[str, Any], found: tuple[Moving, ...], design: Design) -> Iterator[Block]:
     has = _has(found, design)
     minutes = joining_table()["running_in"]
+    lifted = lifts_out(design) if stage.get("lifted") else ""
     lines = [row["say"].format(**minutes) for row in stage["lines"] if _applies(row, has)]
+    lines += [lifted] if lifted else []
     yield Subheading(stage["title"])
     key = f"first run {stage['title']}"
     yield Checklist(tuple(Tick(f"{key} {n}", (line,)) for n, line in enumerate(lines, 1)))
