@@ -39,7 +39,7 @@ def leans_at(joint: Joint, design: Design) -> str:
     side = "right" if along > 0 else "left"
     return (
         f"{names[0]} at {angle:.3g}° to {names[1]}, its far end towards the {side}-hand end of "
-        f"that ({90 - angle:.3g}° from square across it); set with a protractor"
+        f"that ({90 - angle:.3g}° from square across it)"
     )
 
 

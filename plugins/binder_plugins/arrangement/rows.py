@@ -64,21 +64,35 @@ def rows_of(design: Design, copies: Mapping[str, tuple[Copy, ...]]) -> tuple[Row
         found = copies.get(fact.subject)
         if not found:
             continue
-        row = [_next(piece, copies, count) for piece in fact.pieces]
+        row = [_next(piece, copies, count, design) for piece in fact.pieces]
         rows.append(Row(fact, found[0], tuple(row)))
     return tuple(rows)
 
 
 def _next(
-    piece: Piece, copies: Mapping[str, tuple[Copy, ...]], count: dict[str, int]
+    piece: Piece, copies: Mapping[str, tuple[Copy, ...]], count: dict[str, int], design: Design
 ) -> Copy | None:
-    found = copies.get(piece.item)
+    found = copies.get(piece.item) or _plates(piece, copies, design)
     if not found:
         return None
     key = f"{piece.item}.{piece.place}"
     number = count.get(key, 0)
     count[key] = number + 1
     return found[number % len(found)]
+
+
+def _plates(
+    piece: Piece, copies: Mapping[str, tuple[Copy, ...]], design: Design
+) -> tuple[Copy, ...]:
+    """The copies of a fabrication's pieces that have the hole which is named."""
+    whole = design.fabrications.get(piece.item)
+    names = [one.item for one in whole.pieces] if whole is not None and piece.place else []
+    return tuple(
+        copy
+        for name in names
+        for copy in copies.get(name, ())
+        if any(one.name == piece.place for one in copy.fact.located)
+    )
 
 
 @dataclass(frozen=True, slots=True)

@@ -30,6 +30,7 @@ from binder_plugins.buildorder.sequence import put_in_order
 from binder_plugins.buildorder.standing import check_tests
 from binder_plugins.buildorder.tasks import plan_tasks
 from binder_plugins.buildorder.unput import check_unput
+from binder_solid.placed import PlacedFact
 
 _HERE = "binder_plugins.buildorder"
 
@@ -48,7 +49,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "plan the tasks",
             plan_tasks,
             needs=(JointFact,),
-            after=(TreatmentFact, FitFact, ShaftFact, HardwareFact),
+            after=(TreatmentFact, FitFact, ShaftFact, HardwareFact, PlacedFact),
             gives=(TasksKnown,),
         ),
         PlanStep(

@@ -18,8 +18,8 @@ from binder.api import (
 )
 from binder_plugins.buildorder.barring import closes_plates, is_riveted_inside
 from binder_plugins.buildorder.ranking import ordered
+from binder_plugins.buildorder.straddled import MOVING, riders
 
-_MOVING = ("runs_in", "swivels", "hinged", "slides")
 _BEHIND = {"top": ("underside", "bottom"), "underside": ("top",), "bottom": ("top",)}
 Pair = tuple[str, str]
 
@@ -97,6 +97,8 @@ def _pairs(closed: list[Joint], design: Design) -> Iterator[Pair]:
     """What comes before what, the firmest rule first."""
     for fact in design.facts.all(ShaftFact):
         yield from _along(fact, closed, design)
+    for hold in closed:
+        yield from ((hold.name, rider.name) for rider in riders(hold, design) if rider in closed)
     for one, other in permutations(closed, 2):
         if _runs_on_pin(one, other, design) or _hangs(other, one):
             yield one.name, other.name
@@ -152,7 +154,7 @@ def _is_on_shaft(joint: Joint, fact: ShaftFact, held: set[str], design: Design) 
 def _runs_on_pin(runs: Joint, holds: Joint, design: Design) -> bool:
     """Whether a joint puts on a pin what a lasting joint of that pin would lock out."""
     fit = design.facts.about(FitFact, runs.name)
-    if fit is None or runs.kind not in _MOVING or not is_lasting(holds, design):
+    if fit is None or runs.kind not in MOVING or not is_lasting(holds, design):
         return False
     pin = fit.shaft.partition(".")[0]
     if pin not in holds.items or design.facts.about(ShaftFact, pin) is not None:

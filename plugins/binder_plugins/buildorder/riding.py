@@ -21,18 +21,19 @@ def beside(joint: Joint, one: Assembly, design: Design) -> str:
     """What the step of a running joint says besides, or of a bond next to it; else ''."""
     for fact in design.facts.all(ShaftFact):
         if joint.name in bearing_joints(fact):
-            return "".join(_clauses(fact, one, design))
+            return "".join(_clauses(fact, joint, one, design))
         if joint.name in outside(fact) and adhesive(joint, design):
             return _beside_a_bearing(fact, adhesive(joint, design), design)
     return ""
 
 
-def _clauses(fact: ShaftFact, one: Assembly, design: Design) -> Iterator[str]:
+def _clauses(fact: ShaftFact, joint: Joint, one: Assembly, design: Design) -> Iterator[str]:
     inner, outer = _split(fact)
     if inner:
         names = ", ".join(f"the {piece.title}" for piece in inner)
         order = " in this order" if len(inner) > 1 else ""
-        yield f"; between the bearings, with the shaft{order}: {names}"
+        where = "bearings, with the shaft" if joint.kind == "runs_in" else "plates, on the pin"
+        yield f"; between the {where}{order}: {names}"
     if is_shut(fact, design):
         yield "; the bearings go on from the two ends"
         others = [f"the {design.parts[name].title}" for name in _fellows(fact, design)]

@@ -72,7 +72,9 @@ def _told(fact: TogetherFact, design: Design) -> Iterator[Text]:
         joint = design.joints.get(name)
         if joint is None:
             continue
-        place = (stands_at if joint.kind in _FIXED else leans_at)(joint, design)
+        place = stands_at(joint, design) if joint.kind in _FIXED else ""
+        leans = leans_at(joint, design)
+        place = place or (leans and f"{leans}; set with a protractor")
         if place and place not in told:
             yield Strong("Place: "), f"{place}."
         told.add(place)

@@ -95,7 +95,8 @@ def _length(reference: Reference, design: Design) -> Fraction | None:
     if reference.place:
         fact = _place(f"{reference.item}.{reference.place}", design)
         if fact is not None:
-            return _axial(fact)
+            # A groove is told by the step that it is in; a clip in it is thin.
+            return None if fact.kind == "grooved" else _axial(fact)
     for name in _AXIAL:
         fact = _place(f"{reference.item}.{name}", design)
         if fact is not None and fact.form == "size":

@@ -33,6 +33,19 @@ CASES = {
         f" height: 5 mm}}}}\n{GLUED}positions:\n  block: {{at: middle of base}}\n"
         "assemblies: {all: {of: [base, block, lamp]}}\n"
     ),
+    "wheel-wanders": (
+        f"{HEAD}  base: {{material: brass, block: {{length: 30 mm, width: 9 mm, height: 12 mm}}}}\n"
+        "  cheek: {material: brass, quantity: 2, plate: {length: 30 mm, width: 40 mm,"
+        " thickness: 3 mm}, features: {hole: {reamed: to suit, depth: through}}}\n"
+        "  pin: {material: silver steel, turned: [{name: rod, diameter: 4 mm, length: 18 mm}]}\n"
+        "  wheel: {material: brass, turned: [{name: rim, diameter: 16 mm, length: 4 mm}],"
+        " features: {bore: {reamed: to suit, on: rim, depth: through}}}\n"
+        "joints:\n  pin in cheeks: {slides: [pin.rod, cheek.hole]}\n"
+        "  ⟪wheel on pin⟫: {runs_in: [wheel.bore, pin.rod]}\n"
+        "stands: base\npositions:\n  cheek:\n    copies:\n"
+        "      - {at: 0 mm above base.top}\n      - {at: 0 mm below base.underside}\n"
+        "  pin: {at: middle of base}\n"
+    ),
     "place-left-open": (
         f"{HEAD}{BASE}{BLOCK}joints:\n  ⟪block on base⟫: {{glued: [block.underside, base.top]}}\n"
         f"{ALL}"

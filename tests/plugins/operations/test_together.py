@@ -98,7 +98,7 @@ def test_the_second_bore_is_put_where_the_gears_run(crane: Design) -> None:
 
 def test_what_is_drilled_together_is_drilled_once(crane: Design) -> None:
     route = _route(crane, "drill jib on post")
-    assert [act.feature for act in _acts(route, "drill")] == ["foot"]
+    assert [act.feature for act in _acts(route, "drill")] == ["foot", "heel"]
     for name in ("jib", "post"):
         own = _route(crane, name)
         assert not [act for act in own.acts if act.feature == "foot"]
