@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from itertools import product
 
 from binder.api import Design, Diagnostic, FitFact, Joint, MaterialFact, ShaftFact
 from binder_plugins.running import codes
+from binder_solid.facts import FormFact
 from binder_solid.placed import MotionFact, PlacedFact
 from binder_solid.space import dot, frame_y, minus, placed
+from binder_solid.stands_at import corners_of
 
 _UPRIGHT = 0.999
 # So far under its end, in mm, is looked for what a shaft rests on.
@@ -46,7 +47,7 @@ def uprights(design: Design) -> Iterator[Upright]:
 
 
 def _under(copy: PlacedFact, motion: MotionFact, design: Design) -> str:
-    low = min(placed(corner, copy.frame)[2] for corner in product(*zip(*copy.corners, strict=True)))
+    low = min(corner[2] for corner in corners_of(copy))
     spot = (motion.origin[0], motion.origin[1], low - _UNDER_MM)
     for other in design.facts.all(PlacedFact):
         if other.item != copy.item and _is_in(spot, other) and not _is_bored(spot, other, design):
@@ -63,8 +64,6 @@ def _is_in(spot: tuple[float, float, float], other: PlacedFact) -> bool:
 
 def _is_bored(spot: tuple[float, float, float], other: PlacedFact, design: Design) -> bool:
     """Whether a hole of the part leaves nothing where the shaft ends."""
-    from binder_solid.facts import FormFact
-
     form = design.facts.about(FormFact, other.item)
     for hole in form.located if form is not None else ():
         if not hole.diameter or hole.adds:

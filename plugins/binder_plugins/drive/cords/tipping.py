@@ -13,9 +13,9 @@ from binder_plugins.drive.cords.runs import runs_of
 from binder_plugins.drive.duties.shown import figure, size
 from binder_plugins.drive.train.strength import load_of, tackle_of
 from binder_solid.facts import FormFact
-from binder_solid.forms import Vector
 from binder_solid.placed import PlacedFact
 from binder_solid.space import placed
+from binder_solid.stands_at import corners_of
 from binder_trade.mechanisms.tipping import SAFE, Tipping, tipping
 
 Flat = tuple[float, float]
@@ -60,7 +60,7 @@ def tips(joint: Joint, design: Design) -> Tips | None:
 def _base(design: Design) -> PlacedFact | None:
     """The part that stands: the lowest of those that nothing was put onto."""
     found = [one for one in design.facts.all(PlacedFact) if not one.onto]
-    return min(found, key=lambda one: min(c[2] for c in _corners(one)), default=None)
+    return min(found, key=lambda one: min(c[2] for c in corners_of(one)), default=None)
 
 
 def _hangs_at(joint: Joint, design: Design) -> Flat | None:
@@ -93,14 +93,9 @@ def _weights(design: Design) -> Iterator[tuple[float, Flat]]:
             yield made.mass, (x, y)
 
 
-def _corners(one: PlacedFact) -> list[Vector]:
-    (a, b, c), (d, e, f) = one.corners
-    return [placed((x, y, z), one.frame) for x in (a, d) for y in (b, e) for z in (c, f)]
-
-
 def _edges(base: PlacedFact) -> Iterator[tuple[Flat, Flat]]:
     """The sides of the box round the base in plan, each with the base on its left."""
-    spots = _corners(base)
+    spots = list(corners_of(base))
     xs, ys = ([spot[n] for spot in spots] for n in (0, 1))
     ring = [(min(xs), min(ys)), (max(xs), min(ys)), (max(xs), max(ys)), (min(xs), max(ys))]
     yield from zip(ring, [*ring[1:], ring[0]], strict=True)
