@@ -103,7 +103,8 @@ def test_found_at_its_place_and_not_once_mended(code: str, compile_text: Compile
 
 
 def test_every_code_has_a_case() -> None:
-    assert set(CASES) == OWN
+    # An upright shaft wants a model that is put together: its case is in test_crane_run.
+    assert set(CASES) == OWN - {"weight-on-bare-end"}
 
 
 def joint_in(outcome: Outcome) -> Moving:
