@@ -12,6 +12,7 @@ from binder.api import (
     Design,
     Diagnostic,
     FitFact,
+    HalfFact,
     Inset,
     Kind,
     LoadFact,
@@ -94,6 +95,13 @@ def binder_steps() -> Sequence[PlanStep]:
             _chain_centres,
             needs=(MeshFact,),
             after=(FitFact,),
+            gives=(ChainFact,),
+        ),
+        PlanStep("tell what is left long", _left_long, gives=(HalfFact,)),
+        PlanStep(
+            "chain the laps of trips",
+            _chain_laps,
+            after=(PlaceFact, FormFact, PlacedFact),
             gives=(ChainFact,),
         ),
         PlanStep(
@@ -216,6 +224,22 @@ def _chain_centres(design: Design) -> Contribution:
     from binder_plugins.drive.pairs.chaining import centre_chains
 
     return Contribution(facts=tuple(centre_chains(meshes, design)))
+
+
+def _left_long(design: Design) -> Contribution:
+    if not any(joint.kind == "trips" for joint in design.joints.values()):
+        return Contribution()
+    from binder_plugins.drive.motion.lapping import left_long
+
+    return Contribution(facts=tuple(left_long(design)))
+
+
+def _chain_laps(design: Design) -> Contribution:
+    if not any(joint.kind == "trips" for joint in design.joints.values()):
+        return Contribution()
+    from binder_plugins.drive.motion.lapping import laps
+
+    return Contribution(facts=tuple(laps(design)))
 
 
 def _set_gears(design: Design) -> Contribution:

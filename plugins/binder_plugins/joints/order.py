@@ -90,7 +90,9 @@ def _fact(
     held = _hardware(joint, hardware, design)
     by = f", held by {held}" if held else ""
     kept = "".join(f"; {one.kept}" for one in hardware if one.kept)
-    told = (row.step_of_drilled if is_drilled else "") or _step_of(row, joint.ends[0], design)
+    drilled = row.step_of_drilled if is_drilled else ""
+    own = str(getattr(joint.entry, "own_step", ""))
+    told = own or drilled or _step_of(row, joint.ends[0], design)
     step = told.format(a=a, b=b)
     return JointFact(
         subject=joint.name,

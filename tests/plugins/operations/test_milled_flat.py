@@ -90,7 +90,7 @@ def test_a_small_tap_is_spared_a_thick_wall(plan: Plan) -> None:
         "3 × tap M2, the outer 5 mm of it; the rest stays ⌀1.6 mm for the screw's end"
     )
     assert any("1.5 mm below the face" in one.what for one in route.acts)
-    # 20 mm of M2 are not sold (ISO 4026 to 10 mm, from memory); 16.17 + 0.2 of play − 5 = 11.4 pass ⌀1.6.
+    # 20 mm of M2 are not sold (ISO 4026 to 10 mm, from memory); 16.17 + 0.2 − 5 pass.
     screw = outcome.design.bought["gib_screw"].what
     assert screw == (
         "M2 × 20 gib screw with nut, made from 2 mm rod, slotted, its end turned to 1.5 mm over "
