@@ -27,6 +27,7 @@ from binder_plugins.joints.first import (
     why_first,
 )
 from binder_plugins.joints.pieces import drilled_in_place
+from binder_plugins.joints.piloting import pilotings
 from binder_plugins.joints.together import TOGETHER, drillings
 
 SPOTTED = "spotted through"
@@ -61,7 +62,7 @@ def state_joints(design: Design) -> Contribution:
         _fact(joint, design, hardware.get(joint.name, []), is_drilled=joint.name in done)
         for joint in joints
     ]
-    drilled += drilled_in_place(design)
+    drilled += [*drilled_in_place(design), *pilotings(joints, design)]
     befores += [before for one in drilled for before in one.befores]
     facts += [one.fact for one in drilled]
     return Contribution(

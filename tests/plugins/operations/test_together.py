@@ -312,7 +312,7 @@ def test_wood_screws_that_hold_for_the_reamer_get_their_holes_then(hammer: Desig
     no source."""
     acts = list(_route(hammer, "line up line shaft in hanger").acts)
     (hole,) = [act for act in acts if act.act == "drill"]
-    assert hole.what.startswith("the line shaft hanger and the base: hold it in its place, ")
+    assert hole.what.startswith("the line shaft hanger and the base: with one straight rod ")
     assert "spot through its holes" in hole.what
     assert "2 mm drill, 26 mm deep" in hole.what
     assert acts.index(hole) < [act.act for act in acts].index("clamp-stack")
