@@ -66,6 +66,7 @@ def binder_checks() -> Sequence[Check]:
         Check("screws do not locate", _locating),
         Check("threads begin within what is clamped", check_shanks),
         Check("no screw nips what turns", check_swivels),
+        Check("posts do not stand on one screw", _on_one_screw),
         Check("wood screws stand clear of edges", _in_timber),
     ]
 
@@ -89,6 +90,12 @@ def _locating(design: Design) -> Iterable[Diagnostic]:
     from binder_plugins.fasteners.locating import check_locating
 
     return check_locating(design)
+
+
+def _on_one_screw(design: Design) -> Iterable[Diagnostic]:
+    from binder_plugins.fasteners.one_screw import check_one_screw
+
+    return check_one_screw(design)
 
 
 def _in_timber(design: Design) -> Iterable[Diagnostic]:

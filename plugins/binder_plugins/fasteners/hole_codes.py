@@ -146,6 +146,15 @@ RIVET_TOO_SHORT: Final = Code(
     "fastener: 2 mm x 4 mm snap head rivet   # through 3 mm: 3 + 1.5 d = 6 mm",
     "Take one of the plates and 1.5 diameters (snap), 1 (countersunk).",
 )
+STANDS_ON_ONE_SCREW: Final = Code(
+    "stands-on-one-screw",
+    Severity.WARNING,
+    "A post or block that carries something that moves stands on a single screw.",
+    "One screw is a pivot: the post turns about it at the first knock, and what it carries binds.",
+    "joints:\n  post on bed: {screwed: [bed.top, post.foot], fastener: M3 cap screw}\n"
+    "  pivot in post: {threaded: [pivot.thread, post.seat]}",
+    "Give it two screws, or a dowel beside the one.",
+)
 
 HOLE_CODES: Final = (
     CLEARANCE_TOO_SMALL,
@@ -165,4 +174,5 @@ HOLE_CODES: Final = (
     SCREW_CANNOT_ENTER,
     SCREW_LOCATES,
     RIVET_TOO_SHORT,
+    STANDS_ON_ONE_SCREW,
 )

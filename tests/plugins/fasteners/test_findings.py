@@ -142,7 +142,30 @@ SADDLE = f"""{PARTS}  saddle:
 M3 = "fastener: M3 cap screw"
 TURNS = "\n  b: {swivels: [saddle.socket, stem.pin], duty: turns by hand}"
 
+POST = """parts:
+  bed: {material: mild steel, plate: {length: 80 mm, width: 40 mm, thickness: 6 mm}}
+  post:
+    material: mild steel
+    block: {length: 40 mm, width: 16 mm, height: 8 mm}
+    features: {seat: {tapped: M4, on: front, depth: through}}
+  pivot:
+    material: silver steel
+    turned: [{name: shank, diameter: 4 mm, length: 15 mm}]
+    features: {thread: {screwed: M4, on: shank, length: 15 mm}}
+joints:
+  pivot in post: {threaded: [pivot.thread, post.seat]}
+"""
+
+
+M3 = "fastener: M3 socket cap screw"
+TWO = 'pattern: "2 off, 8 mm apart"'
+
 CASES = {
+    # One screw is a pivot: common practice, no source.
+    "stands-on-one-screw": (
+        f"{HEAD}{POST}  ⟪post on bed⟫: {{screwed: [bed.top, post.left], {M3}}}\n",
+        f"{HEAD}{POST}  post on bed: {{screwed: [bed.top, post.left], {M3}, {TWO}}}\n",
+    ),
     "screw-nips-swivel": (
         spec(f"⟪a⟫: {{screwed: [saddle.underside, stem.pin], {M3}}}{TURNS}", SADDLE),
         spec(f"a: {{screwed: [keeper.underside, stem.pin], {M3}}}{TURNS}", SADDLE),
