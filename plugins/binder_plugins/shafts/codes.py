@@ -78,6 +78,14 @@ NOTHING_CARRIES = Code(
     "shafts:\n  axle: {along: [drum]}",
     "Name the bearings in the row, and say by a joint that the shaft runs in them.",
 )
+BEARING_BESIDE_JOURNAL = Code(
+    "bearing-beside-journal",
+    Severity.WARNING,
+    "A bearing that stands partly beside the journal that its bore is made to.",
+    "The step beside it is not made to the fit: the shaft binds there, or bears on half a bush.",
+    "shafts:\n  axle: {along: [cheek.bore, cheek.bore], apart: 40 mm}   # journal 48, cheeks 2 x 6",
+    "Make the journal as long as what lies between the outer ends of its bearings.",
+)
 
 CODES = (
     SHAFT_UNKNOWN,
@@ -89,4 +97,5 @@ CODES = (
     HOLE_STOPPED,
     APART_MISSING,
     NOTHING_CARRIES,
+    BEARING_BESIDE_JOURNAL,
 )
