@@ -15,6 +15,7 @@ from binder.api import (
     Role,
     ShaftFact,
 )
+from binder_plugins.buildorder.brackets import lined_up
 from binder_plugins.buildorder.sequence import ordered
 
 _MOVING = ("runs_in", "swivels", "hinged", "slides")
@@ -101,6 +102,7 @@ def _pairs(closed: list[Joint], design: Design) -> Iterator[Pair]:
     for one, other in permutations(closed, 2):
         if _is_covered_by(one, other):
             yield one.name, other.name
+    yield from lined_up(closed)
 
 
 def _along(fact: ShaftFact, closed: list[Joint], design: Design) -> Iterator[Pair]:

@@ -97,7 +97,7 @@ def binder_steps() -> Sequence[PlanStep]:
             after=(FitFact,),
             gives=(ChainFact,),
         ),
-        PlanStep("tell what is left long", _left_long, gives=(HalfFact,)),
+        PlanStep("tell what is left long or round", _tell_halves, gives=(HalfFact,)),
         PlanStep(
             "chain the laps of trips",
             _chain_laps,
@@ -226,12 +226,13 @@ def _chain_centres(design: Design) -> Contribution:
     return Contribution(facts=tuple(centre_chains(meshes, design)))
 
 
-def _left_long(design: Design) -> Contribution:
-    if not any(joint.kind == "trips" for joint in design.joints.values()):
+def _tell_halves(design: Design) -> Contribution:
+    if not _has_drive(design):
         return Contribution()
     from binder_plugins.drive.motion.lapping import left_long
+    from binder_plugins.drive.pairs.round_grooves import round_grooves
 
-    return Contribution(facts=tuple(left_long(design)))
+    return Contribution(facts=(*left_long(design), *round_grooves(design)))
 
 
 def _chain_laps(design: Design) -> Contribution:

@@ -233,6 +233,18 @@ def test_what_is_spotted_on_wood_has_its_place_at_the_step(models: dict[str, Des
     assert "another's 86 mm off the front" in hangers
 
 
+def test_a_bracket_is_tightened_when_its_screw_sits_in_what_it_moves(
+    models: dict[str, Design],
+) -> None:
+    """Screwed down first it stands where its holes put it, and the screw binds: common practice,
+    no source."""
+    closed = _order(models["tilt-hammer"], "anvil_slide")
+    last = closed.index("bracket on bed")
+    assert closed.index("screw in bracket") < last
+    assert closed.index("tip in slide") < last
+    assert closed.index("slide on bed") < last
+
+
 def test_a_ratchet_wheel_is_put_on_by_the_way_its_teeth_look(models: dict[str, Design]) -> None:
     """The tail lies to the left of the cam and goes down: anticlockwise as the front sees it.
 

@@ -395,3 +395,11 @@ def test_the_leaf_says_where_a_soldered_part_stands(crane: Design) -> None:
     (place,) = (one for one in words if one.startswith("Place: "))
     assert "winch block from 22 mm to 40 mm off the right-hand end of the slewing post" in place
     assert "right face square to the foot hole" in place
+
+
+def test_the_groove_of_a_round_cord_is_round(hammer: Design) -> None:
+    """A cord of 3 mm beds in a nose of half its thickness, 1.5 mm: common practice, no source."""
+    route = _route(hammer, "cam_pulley")
+    grooves = [act for act in route.acts if act.act == "groove"]
+    assert len(grooves) == 3
+    assert all("R 1.5 mm" in act.what and "round" in act.tool for act in grooves)
