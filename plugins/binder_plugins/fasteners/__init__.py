@@ -102,9 +102,10 @@ def _in_timber(design: Design) -> Iterable[Diagnostic]:
     """Only a design with wood screws is looked over, since the tables are slow to read."""
     if not any("wood screw" in one.what for one in design.facts.all(HardwareFact)):
         return ()
+    from binder_plugins.fasteners.end_grain import check_end_grain
     from binder_plugins.fasteners.near_grain import check_near_grain
 
-    return check_near_grain(design)
+    return (*check_near_grain(design), *check_end_grain(design))
 
 
 def _choose(design: Design) -> Contribution:

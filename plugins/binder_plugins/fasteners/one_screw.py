@@ -21,7 +21,7 @@ def check_one_screw(design: Design) -> Iterator[Diagnostic]:
             part = design.parts.get(item)
             if part is not None and count == (part.quantity or 1) and _stands(part, joint, design):
                 yield hole_codes.STANDS_ON_ONE_SCREW.at(
-                    joint.at,
+                    joint.ends[0].at,
                     f"each '{item}' stands on a single screw, and what it carries can turn it",
                     help='give it two, `pattern: "2 off, ... apart"`, or a dowel beside the screw',
                 )

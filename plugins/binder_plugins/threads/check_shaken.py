@@ -25,7 +25,7 @@ def check_shaken(design: Design) -> Iterator[Diagnostic]:
             is_free = joint.kind == "threaded" and not joint.held_by and not joint.entry.fixed
             if is_free and carrying & set(joint.items):
                 yield codes.SCREW_SHAKES_LOOSE.at(
-                    joint.at,
+                    joint.ends[0].at,
                     f"'{joint.name}' holds what '{blow.name}' lifts and lets fall, and nothing "
                     "locks it",
                     help="add a lock nut and name it, `held_by: lock_nut`; or say `fixed: true` "

@@ -55,7 +55,7 @@ STRUCK = (
     " {name: shank, diameter: 4 mm, length: 15 mm}],"
     " features: {thread: {screwed: M4, on: shank, length: 15 mm}}}\n"
     "bought: {lock_nut: {what: M4 nut}}\n"
-    "joints:\n  %s: {threaded: [pivot.thread, post.seat]%s}\n"
+    "joints:\n  pivot in post: {threaded: [%s, post.seat]%s}\n"
     "  lever on pivot: {hinged: [pivot.point, lever.cone]}\n"
     "drive:\n  blow: {trips: [wheel, lever], lifts: 4, lift: 6 mm}\n"
 )
@@ -129,7 +129,7 @@ CASES = {
         ),
     ),
     # A blow turns a screw that nothing locks: common practice, no source.
-    "screw-shakes-loose": (STRUCK % ("⟪pivot in post⟫", ""), STRUCK % ("pivot in post", LOCKED)),
+    "screw-shakes-loose": (STRUCK % ("⟪pivot.thread⟫", ""), STRUCK % ("pivot.thread", LOCKED)),
     "lookalike-thread": (
         fork("one: {tapped: M3, on: top}, two: {tapped: ⟪5 BA⟫, on: top, at: left}"),
         fork("one: {tapped: M3, on: top}, two: {tapped: M4, on: top, at: left}"),
