@@ -50,6 +50,7 @@ from binder.design import (
     PlaceFact,
     Role,
     ShaftFact,
+    SmallWork,
     Step,
     StepSizeFact,
     Task,
@@ -155,6 +156,6 @@ from binder.units import (
     shown,
 )
 from binder.workshop import Workshop
-from binder.workshop.tools import StockPiece
+from binder.workshop.tools import Divider, StockPiece
 
 __all__ = sorted(name for name in dir() if not name.startswith("_"))

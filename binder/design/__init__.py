@@ -55,7 +55,14 @@ from binder.design.meeting_facts import (
 )
 from binder.design.shaft_facts import Located, Piece, Role, ShaftFact
 from binder.design.turning_facts import LoadFact, Passed, StepSizeFact, TrainFact, TurningFact
-from binder.design.work_facts import TaskTime, TimeLine, TraceFact, TreatmentFact, TreatmentStep
+from binder.design.work_facts import (
+    SmallWork,
+    TaskTime,
+    TimeLine,
+    TraceFact,
+    TreatmentFact,
+    TreatmentStep,
+)
 
 __all__ = [
     "ActsFact",
@@ -100,6 +107,7 @@ __all__ = [
     "PlacedPiece",
     "Role",
     "ShaftFact",
+    "SmallWork",
     "Step",
     "StepSizeFact",
     "Task",

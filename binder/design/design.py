@@ -32,6 +32,10 @@ class Design:
     tasks: Mapping[str, Task] = field(default_factory=dict)
     befores: tuple[Before, ...] = ()
     workings: Mapping[str, Working] = field(default_factory=dict)
+    # The joints of each item; no step adds any, so they are sorted once.
+    _joints_at: dict[str, list[Joint]] = field(
+        default_factory=dict, init=False, compare=False, repr=False
+    )
 
     @property
     def units(self) -> str:
@@ -58,6 +62,19 @@ class Design:
             self.fabrications.values(),
             self.assemblies.values(),
         )
+
+    def joints_at(self, item: str) -> Sequence[Joint]:
+        """The joints in which an item meets others, in the order written."""
+        if not self._joints_at:
+            for joint in self.joints.values():
+                for name in joint.items:
+                    self._joints_at.setdefault(name, []).append(joint)
+        return self._joints_at.get(item, ())
+
+    def features_of(self, item: str) -> Sequence[Feature]:
+        """The features of a part or a fabrication; none of anything else."""
+        owner = self.parts.get(item) or self.fabrications.get(item)
+        return owner.features if owner is not None else ()
 
     def features(self) -> Iterator[Feature]:
         """All features of parts and fabrications."""

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
+from operator import attrgetter
 from typing import TypeVar
 
 from binder.diagnostics import NOWHERE, Span
@@ -185,6 +186,10 @@ class Facts:
     """All facts, by type and subject."""
 
     _by_type: dict[type[Fact], dict[str, Fact]] = field(default_factory=dict)
+    # What `where` has sorted already, so that a search for each of many parts stays linear.
+    _sorted: dict[tuple[type[Fact], str], dict[object, list[Fact]]] = field(
+        default_factory=dict, init=False, compare=False, repr=False
+    )
 
     def about(self, kind: type[F], subject: str) -> F | None:
         """The fact of one kind about one subject, if there is one."""
@@ -193,6 +198,19 @@ class Facts:
     def all(self, kind: type[F]) -> tuple[F, ...]:
         """All facts of one kind, in the order in which they were given."""
         return tuple(self._by_type.get(kind, {}).values())  # type: ignore[arg-type]
+
+    def where(self, kind: type[F], field_name: str, value: object) -> Sequence[F]:
+        """The facts of one kind in whose field stands a value, in the order of `all`.
+
+        The field may lie deeper, as `shaft.end.item`.
+        """
+        known = self._sorted.get((kind, field_name))
+        if known is None:
+            known = self._sorted[kind, field_name] = {}
+            told = attrgetter(field_name)
+            for fact in self.all(kind):
+                known.setdefault(told(fact), []).append(fact)
+        return known.get(value, ())  # type: ignore[return-value]
 
     def kinds(self) -> tuple[type[Fact], ...]:
         """The kinds of which there are any."""

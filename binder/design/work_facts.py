@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 from binder.design.facts import Fact
 
@@ -74,3 +75,27 @@ class TraceFact(Fact):
     what: str
     should: str
     unit: str
+
+
+@dataclass(frozen=True, slots=True)
+class SmallWork(Fact):
+    """What is made without a leaf of its own: a tool, a gauge, a gib. The subject is its name.
+
+    `count` are made of `material`; where `form` is a bar's, `length` mm of that section, in mm,
+    are sawn off for each. `stock` is what it is made from, as printed. `minutes` are for all of
+    them; `of` is what it is made for, and `joints` are those that wait for it. One that
+    `is_kept_in` stays in the chuck from its making to its use.
+    """
+
+    count: int
+    stock: str
+    steps: tuple[str, ...]
+    minutes: float
+    of: str = ""
+    material: str = ""
+    form: str = ""
+    section: tuple[Fraction, ...] = ()
+    section_text: str = ""
+    length: Fraction = Fraction(0)
+    joints: tuple[str, ...] = ()
+    is_kept_in: bool = False

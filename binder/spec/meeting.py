@@ -14,8 +14,9 @@ class Meeting:
     the order holds only for halves that are made through one another. A lasting joint
     cannot be taken apart; one with heat brings a flame to its parts; one that `shares` leaves
     its surface to a fit as well, as a seal does. Where the step is done otherwise with a hole
-    named first, or with a turned end first, `step_of_hole` and `step_of_end` say it, and
-    `step_of_drilled` where both were drilled together before.
+    named first, or with a turned end first, `step_of_hole` and `step_of_end` say it,
+    `step_of_ends` where both ends go into parts alike, and `step_of_drilled` where both were
+    drilled together before.
     """
 
     says: str
@@ -23,6 +24,7 @@ class Meeting:
     step: str
     step_of_hole: str = ""
     step_of_end: str = ""
+    step_of_ends: str = ""
     step_of_drilled: str = ""
     first: int = 0
     why: str = ""

@@ -100,3 +100,7 @@ class Holding(Model):
     rotary_tables: dict[str, RotaryTable] = Field(
         default_factory=dict, description="rotary tables by name"
     )
+    fixtures: list[Words] = Field(
+        default_factory=list,
+        description="other things that hold work, in plain words, as `pair of V-blocks, 50 mm`",
+    )

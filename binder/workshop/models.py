@@ -39,6 +39,10 @@ class WorkshopEntry(Model):
     measuring: dict[str, MeasuringTool] = Field(
         default_factory=dict, description="measuring tools by name"
     )
+    hand_tools: list[Words] = Field(
+        default_factory=list,
+        description="files, scribers, hammers, oils and the like, in plain words, as `fine file`",
+    )
     shelf: list[ShelfPiece] = Field(
         default_factory=list, description="bars and sheet that are there"
     )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
@@ -71,6 +72,21 @@ class Instrument:
     most: Fraction
     resolution: Fraction
     at: Span
+
+
+@dataclass(frozen=True, slots=True)
+class Divider:
+    """A dividing head or rotary table: turns of its worm for one, its circles, and its dial.
+
+    `direct` are circles of holes on the spindle itself, `mark` a division of the dial in
+    degrees, None where it has none.
+    """
+
+    name: str
+    ratio: int
+    plates: Mapping[str, tuple[int, ...]]
+    direct: tuple[int, ...] = ()
+    mark: Fraction | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,18 +3,19 @@
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 
 from binder.source import Document
 from binder.spec.forms import FORMS
-from binder.workshop.fields import same_thread
+from binder.workshop.fields import Holes, same_thread
 from binder.workshop.machines import DrillingMachine, Lathe, Mill
 from binder.workshop.models import WorkshopEntry
 from binder.workshop.ranges import PER_TURN, Range
 from binder.workshop.tools import (
     Die,
+    Divider,
     Drill,
     EndCutter,
     Holder,
@@ -194,6 +195,29 @@ class Workshop:
                 run_out = collets.run_out.exact if collets.run_out else None
                 yield Holder(name, "collets", run_out, collets.sizes[0].span)
 
+    def dividers(self) -> tuple[Divider, ...]:
+        """What divides a turn: heads first, then rotary tables."""
+        holding = self.entry.holding
+        heads = (
+            Divider(
+                name,
+                int(head.ratio),
+                _circles(head.plates),
+                tuple(int(holes) for holes in head.direct or ()),
+            )
+            for name, head in holding.dividing_heads.items()
+        )
+        tables = (
+            Divider(
+                name,
+                int(table.ratio),
+                _circles(table.plates),
+                mark=table.division.exact if table.division is not None else None,
+            )
+            for name, table in holding.rotary_tables.items()
+        )
+        return (*heads, *tables)
+
     def kerf_for(self, form: str) -> Fraction | None:
         """The kerf in mm of the first saw that is used for a form of stock, as `round bar`.
 
@@ -247,6 +271,10 @@ class Workshop:
         """How long an evening lasts, door to door, in hours."""
         evening = self.entry.evening
         return evening.exact / 3600 if evening is not None else None
+
+
+def _circles(plates: Mapping[str, Holes]) -> dict[str, tuple[int, ...]]:
+    return {name: tuple(int(one) for one in row) for name, row in plates.items()}
 
 
 def _size(one: Drill) -> Fraction:

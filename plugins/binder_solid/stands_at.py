@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from binder.api import exact, shown_length
@@ -29,6 +30,68 @@ _CUT = {
 }
 
 
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """From where to where in mm `other` stands off an end of `rod`, the nearer one; both items.
+
+    `turn` says how it lies to the cut `by` across the rod; both are '' where nothing does.
+    """
+
+    rod: str
+    other: str
+    low: float
+    high: float
+    end: str
+    turn: str
+    by: str
+
+
+def standing(joint: Joint, design: Design) -> Standing | None:
+    """Where the one part of a joint stands on the other in mm; None where it is not known."""
+    pair = _pair(joint, design)
+    if pair is None:
+        return None
+    rod, other = pair
+    low, high = _along(rod, other)
+    whole, end = rod.corners[1][0], "left"
+    if low + high > whole:
+        low, high, end = whole - high, whole - low, "right"
+    turn, by = next(_turns(rod, other, design), ("", ""))
+    return Standing(rod.item, other.item, low, high, end, turn, by)
+
+
+def spans_on(rod: str, other: str, design: Design) -> tuple[tuple[float, float], ...]:
+    """From where to where in mm off its left-hand end each copy of another sits round a rod.
+
+    Nothing where the places are not known; of several rods alike on the first one.
+    """
+    first = next((one for one in design.facts.all(PlacedFact) if one.item == rod), None)
+    if first is None:
+        return ()
+    whole = first.corners[1][0]
+    found = set()
+    for one in design.facts.all(PlacedFact):
+        if one.item == other:
+            low, high = (round(x, 2) for x in _along(first, one))
+            if low < whole - _NEAR and high > _NEAR and _is_round(first, one):
+                found.add((max(low, 0.0), min(high, whole)))
+    return tuple(sorted(found))
+
+
+def _along(rod: PlacedFact, other: PlacedFact) -> tuple[float, float]:
+    along = [dot(minus(corner, rod.frame.origin), rod.frame.x) for corner in corners_of(other)]
+    return min(along), max(along)
+
+
+def _is_round(rod: PlacedFact, other: PlacedFact) -> bool:
+    """Whether the axis of the rod goes through the envelope of the other."""
+    for axis in (frame_y(rod.frame), rod.frame.z):
+        aside = [dot(minus(corner, rod.frame.origin), axis) for corner in corners_of(other)]
+        if min(aside) > _NEAR or max(aside) < -_NEAR:
+            return False
+    return True
+
+
 def stands_at(joint: Joint, design: Design) -> str:
     """`the block from 38 mm to 56 mm off the left-hand end of the post, ...`; '' where not known.
 
@@ -36,19 +99,13 @@ def stands_at(joint: Joint, design: Design) -> str:
     not round and the turned one has a cut across, the turn about the axis is told as well; of a
     ratchet wheel the way that its teeth look.
     """
-    pair = _pair(joint, design)
-    if pair is None:
+    pair, found = _pair(joint, design), standing(joint, design)
+    if pair is None or found is None:
         return ""
-    rod, other = pair
-    along = [dot(minus(corner, rod.frame.origin), rod.frame.x) for corner in corners_of(other)]
-    whole = rod.corners[1][0]
-    low, high, end = min(along), max(along), "left"
-    if low + high > whole:
-        low, high, end = whole - high, whole - low, "right"
-    said = f"{_title(other.item, design)} from {shown_mm(low, design)} to {shown_mm(high, design)}"
-    said += f" off the {end}-hand end of {_title(rod.item, design)}"
-    more = (next(_turns(rod, other, design), ""), _hand(rod, other, design))
-    return ", ".join((said, *filter(None, more)))
+    said = f"{_title(found.other, design)} from {shown_mm(found.low, design)} to "
+    said += f"{shown_mm(found.high, design)} off the {found.end}-hand end of "
+    said += _title(found.rod, design)
+    return ", ".join((said, *filter(None, (found.turn, _hand(*pair, design)))))
 
 
 def faces_at(joint: Joint, design: Design) -> str:
@@ -104,8 +161,8 @@ def _middle(one: PlacedFact) -> Vector:
     return placed(((a + d) / 2, (b + e) / 2, (c + f) / 2), one.frame)
 
 
-def _turns(rod: PlacedFact, other: PlacedFact, design: Design) -> Iterator[str]:
-    """How a face of the other lies to a cut across the rod, by the least angle first."""
+def _turns(rod: PlacedFact, other: PlacedFact, design: Design) -> Iterator[tuple[str, str]]:
+    """How a face of the other lies to a cut across the rod, and which, the least angle first."""
     form, mine = (design.facts.about(FormFact, one.item) for one in (other, rod))
     if form is None or form.stretches or mine is None:
         return
@@ -116,7 +173,8 @@ def _turns(rod: PlacedFact, other: PlacedFact, design: Design) -> Iterator[str]:
             way = minus(placed(cut.frame.z, rod.frame), rod.frame.origin)
             found = [(_angle(way, axis, rod.frame.x), name) for name, axis in faces.items()]
             for angle, name in sorted(found, key=lambda one: abs(one[0])):
-                yield _turn(name, angle, f"{cut.name.replace('_', ' ')} {_CUT[cut.kind]}")
+                said = f"{cut.name.replace('_', ' ')} {_CUT[cut.kind]}"
+                yield _turn(name, angle, said), cut.name
 
 
 def _angle(one: Vector, other: Vector, axis: Vector) -> float:

@@ -62,6 +62,21 @@ CASES = {
         "  pin: {material: brass, turned: [{name: rod, diameter: 6 mm, length: 9 mm}]}\n"
         "  ⟪nip⟫: {like: pin, mirrored: true}\n"
     ),
+    "hands-alike": parts(
+        "  ⟪post⟫: {material: brass, quantity: 2, handed: true, block: {length: 40 mm,"
+        " width: 12 mm, height: 8 mm}, features: {seat: {tapped: M4, on: front, depth: through,"
+        " at: 30 mm from left}}}\n"
+    ),
+    "filed-to-nothing": pin("cut: 40 mm, features: {nose: {filed: ⟪to the rachet⟫}}"),
+    "filed-to-no-size": parts(
+        f"{PIN}  head: {{material: brass, cut: 20 mm, stock: 6 mm drawn rod, features:"
+        " {nose: {filed: ⟪to the pin's point⟫}}}\n"
+    ).replace("cut: 40 mm}", "cut: 40 mm, features: {point: {filed: to a neat point}}}"),
+    "filed-to-each-other": parts(
+        f"{PIN}  head: {{material: brass, cut: 20 mm, stock: 6 mm drawn rod, features:"
+        " {eye: {filed: ⟪to the pin⟫}}}\n"
+    ).replace("cut: 40 mm}", "cut: 40 mm, features: {point: {filed: to enter the head}}}"),
+    "opening-without-start": pin("cut: 40 mm, features: {window: {filed: ⟪square hole of 3 mm⟫}}"),
     "name-twice": parts(f"{PIN}bought:\n  ⟪pin⟫: {{what: a pin}}\n"),
     "item-unknown": joined("a: {slides: [pin, ⟪amr.bore⟫]}"),
     "place-unknown": joined("a: {slides: [pin, ⟪arm.boer⟫]}"),
@@ -116,6 +131,10 @@ CASES = {
         "assemblies:\n"
         "  ⟪shaft⟫: {of: [rod, 2 off stand], test: it spins}\n"
         "  all: {of: [shaft, bed]}\n"
+    ),
+    "put-on-by-no-step": joined(
+        "a: {slides: [pin, arm.bore]}",
+        'bought:\n  ring: {what: "6 mm washer"}\nassemblies:\n  ⟪all⟫: {of: [pin, arm, ring]}\n',
     ),
     "waits-on-unmeasured": joined(
         "⟪a⟫: {pressed: [gear, arm.bore]}", "scrap_box:\n  gear: {what: a gear}\n"

@@ -49,6 +49,7 @@ from binder_making.cutting.published import Band, band, metres
 from binder_making.cutting.speed import CuttingSpeed, cutting_speed, mpm, rpm
 from binder_making.cutting.spindle import Speeds, Turning, Way, spindle
 from binder_making.cutting.tapping import Tapping, tapping
+from binder_making.cutting.thread_torque import grip_for, thread_torque
 from binder_making.cutting.wear import life, roughness
 
 __all__ = [
@@ -79,6 +80,7 @@ __all__ = [
     "face_mill_approach",
     "face_min",
     "finish_depth",
+    "grip_for",
     "group",
     "group_of",
     "groups",
@@ -102,6 +104,7 @@ __all__ = [
     "specific_force",
     "spindle",
     "tapping",
+    "thread_torque",
     "thrust_after_pilot",
     "tooth_feed",
     "torque",

@@ -63,6 +63,8 @@ class Evening:
     """What is done in one evening, in order.
 
     `remarks` say what could not be had: a safe stop, a risky act early, a cure at the end.
+    `day` is the earliest that it can be, one evening to a day from 1 on: what cures for longer
+    than a day pushes the evening that waits for it, and all behind that. `held_by` is what cures.
     """
 
     number: int
@@ -75,3 +77,5 @@ class Evening:
     cures: tuple[str, ...]
     next_tools: tuple[str, ...]
     remarks: tuple[str, ...] = field(default=())
+    day: int = 0
+    held_by: str = ""

@@ -13,6 +13,7 @@ from itertools import groupby
 from typing import Final
 
 from binder_making.sessions.arrange import arranged
+from binder_making.sessions.dating import dated
 from binder_making.sessions.job import Day, Evening, Job, Lengths
 from binder_trade.explained import NotDefined
 
@@ -51,10 +52,11 @@ def evenings(jobs: Sequence[Job], lengths: Lengths | None = None) -> tuple[Eveni
         chunks.append(arranged(jobs[cuts[end].start : end]))
         end = cuts[end].start
     chunks.reverse()
-    return tuple(
+    packed = (
         _evening(number, chunk, chunks[number] if number < len(chunks) else [], asked)
         for number, chunk in enumerate(chunks, 1)
     )
+    return dated(tuple(packed), jobs)
 
 
 def _best_cuts(jobs: Sequence[Job], useful: float) -> list[_Cut]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from binder.api import (
+    Check,
     Code,
     HardwareFact,
     Kind,
@@ -19,6 +20,7 @@ from binder_plugins.arrangement.codes import CODES
 from binder_plugins.arrangement.facts import place_parts
 from binder_plugins.arrangement.gathering import PictureFact
 from binder_plugins.arrangement.kinds import section_kinds
+from binder_plugins.arrangement.wandering import wandering
 from binder_solid.facts import FormFact, SolidFact
 from binder_solid.placed import CentresFact, MotionFact, PlacedFact
 
@@ -57,6 +59,12 @@ def binder_steps() -> Sequence[PlanStep]:
             for_pages=True,
         ),
     ]
+
+
+@hookimpl
+def binder_checks() -> Sequence[Check]:
+    """Whether wheels stay where they run."""
+    return [Check("wheels on pins stay between their plates", wandering)]
 
 
 @hookimpl

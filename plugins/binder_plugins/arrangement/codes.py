@@ -88,8 +88,17 @@ PART_CAGED = Code(
     "positions:\n  ball: {at: middle of box}   # a box closed all round",
     "Split one of the parts round it, or leave one side open.",
 )
+WHEEL_WANDERS = Code(
+    "wheel-wanders",
+    Severity.WARNING,
+    "A wheel that runs loose on a pin has room to wander between what stands on both sides.",
+    "It runs askew, rubs on one plate, and the rope or the tooth beside it goes with it.",
+    "joints:\n  sheave on pin: {runs_in: [sheave.bore, pin.rod]}   # 4 mm wide, plates 12 mm apart",
+    "Put a spacer on either side of it, give it a boss, or the pin shoulders.",
+)
 
 CODES = (
+    WHEEL_WANDERS,
     PARTS_DO_NOT_MEET,
     PART_NOT_PLACED,
     PLACE_LEFT_OPEN,

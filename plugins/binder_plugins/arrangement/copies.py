@@ -69,13 +69,19 @@ class Copy:
         return self.formed(drawn_form(self.fact) or self.fact.form)
 
 
-def copies_of(design: Design) -> dict[str, tuple[Copy, ...]]:
-    """The copies of each item that has a form, by the name of the item."""
+def formed_items(design: Design) -> dict[str, FormFact]:
+    """The items whose form is known, those that are bought behind the others."""
     facts = {fact.subject: fact for fact in design.facts.all(FormFact)}
     for item in design.bought.values():
         bought = bought_form(item)
         if bought is not None:
             facts[item.name] = bought
+    return facts
+
+
+def copies_of(design: Design) -> dict[str, tuple[Copy, ...]]:
+    """The copies of each item that has a form, by its name; none past `MOST_IN_ALL` in all."""
+    facts = formed_items(design)
     found: dict[str, tuple[Copy, ...]] = {}
     count = 0
     for name, fact in facts.items():

@@ -73,13 +73,13 @@ def _motions(model: Model) -> Iterator[MotionFact]:
 
 
 def _missing(model: Model) -> Iterator[Diagnostic]:
-    """Parts of an assembly that nothing places; without assemblies there is nothing to put.
+    """Parts that nothing places: of an assembly, or without any, those that a joint names.
 
     What is joined together and hangs on nothing is told once; of many such groups the first
     speaks for all.
     """
     design = model.design
-    if not design.assemblies or len(model.standing) < 2:
+    if len(model.standing) < 2:
         return
     inside = _inside(design)
     left = [
@@ -127,7 +127,9 @@ def _not_placed(group: list[Copy], groups: list[list[Copy]], model: Model) -> Di
 
 
 def _inside(design: Design) -> set[str]:
-    """All that goes into an assembly, pieces of fabrications too."""
+    """All that goes into an assembly, pieces of fabrications too; without one, what is joined."""
+    if not design.assemblies:
+        return {end.item for joint in design.joints.values() for end in joint.ends}
     found = {member.item for one in design.assemblies.values() for member in one.members}
     pieces = {
         piece.item

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Design, ShaftFact, exact, shown_length
+from binder.api import Design, ItemNumber, ShaftFact, exact, shown_length
 from binder_drafting import Along, Balloon, Fields, Request, Sheet, Size, draft
 from binder_plugins.arrangement.gathering import PictureFact
 from binder_plugins.arrangement.sheets import PICTURE_SCALES, balloons_of, view_of
@@ -53,6 +53,13 @@ def views_sheet(fact: PictureFact, design: Design) -> Sheet:
             fields=fields,
         )
     )
+
+
+def unseen(fact: PictureFact, design: Design) -> tuple[int, ...]:
+    """The numbers of the items that stand inside others and are seen from no side drawn."""
+    seen = {int(one.number) for one in _balloons(fact, design)}
+    known = (design.facts.about(ItemNumber, one.copy.item) for one in fact.shown)
+    return tuple(sorted({one.number for one in known if one is not None} - seen))
 
 
 def _balloons(fact: PictureFact, design: Design) -> tuple[Balloon, ...]:

@@ -58,7 +58,7 @@ def _of_ends(
     copies: Copies,
     used: dict[tuple[str, str], int],
 ) -> Iterator[Meeting]:
-    first, second = (_halves(end, design, copies) for end in (one, other))
+    first, second = _one_to_a_hole(*(_halves(end, design, copies) for end in (one, other)))
     for here, there in _paired(first, second, (str(one), str(other)), used):
         spots = _as_faces(joint, here[1], there[1])
         if _can_meet(*spots):
@@ -66,6 +66,25 @@ def _of_ends(
             if holes is None and spots != (here[1], there[1]):
                 holes = here[1] if here[1].sort == "socket" else there[1]
             yield Meeting(joint, here[0], spots[0], there[0], spots[1], holes)
+
+
+def _one_to_a_hole(
+    first: list[list[Half]], second: list[list[Half]]
+) -> tuple[list[list[Half]], list[list[Half]]]:
+    """Several plugs and a pattern of holes: each plug has a hole of its own, in their order."""
+    if _are("plug", second) and _are("socket", first):
+        second, first = _one_to_a_hole(second, first)
+        return first, second
+    if not (_are("plug", first) and _are("socket", second)):
+        return first, second
+    plugs = sum(len(spots) for spots in first)
+    holes = [[(copy, one) for copy, spot in spots for one in spot.singly] for spots in second]
+    is_short = sum(len(spots) for spots in second) < plugs <= sum(len(one) for one in holes)
+    return first, holes if is_short else second
+
+
+def _are(sort: str, halves: list[list[Half]]) -> bool:
+    return bool(halves) and all(spot.sort == sort for spots in halves for _, spot in spots)
 
 
 def _as_faces(joint: Joint, one: Spot, other: Spot) -> tuple[Spot, Spot]:

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
-from binder.api import Design, Diagnostic, did_you_mean
+from binder.api import NOWHERE, Design, Diagnostic, Span, did_you_mean
 from binder_plugins.arrangement import codes
-from binder_plugins.arrangement.copies import Copy, copies_of
+from binder_plugins.arrangement.copies import MOST_IN_ALL, Copy, copies_of, formed_items
 from binder_plugins.arrangement.joined import Stand
 from binder_plugins.arrangement.kinds import CopyPosition, PositionEntry
 from binder_plugins.arrangement.meetings import Meeting, meetings_of
@@ -76,6 +76,9 @@ def first_of(model: Model) -> Copy | None:
         found = model.copies.get(str(named))
         if found:
             return found[0]
+        if str(named) in left_out(model):
+            model.findings.append(_too_many(str(named), named.span))
+            return None
         model.findings.append(
             codes.POSITION_UNKNOWN.at(
                 named.span,
@@ -93,10 +96,27 @@ def _bulk(size: Vector) -> float:
     return round(size[0] * size[1] * size[2], 3)
 
 
+def left_out(model: Model) -> list[str]:
+    """The items whose form is known and for which the arrangement had no room."""
+    return [name for name in formed_items(model.design) if name not in model.copies]
+
+
+def _too_many(name: str, span: Span, more: str = "") -> Diagnostic:
+    return codes.PART_NOT_PLACED.at(
+        span,
+        f"'{name}' is not placed{more}: {MOST_IN_ALL} copies of other parts stand before "
+        "it, and no more are placed in one model",
+        help="write small parts of which there are many last, or build the model in two specs",
+    )
+
+
 def faults_in(model: Model) -> Iterator[Diagnostic]:
-    """What is wrong with the words of the positions."""
+    """What is wrong with the words of the positions; what there is no room for is not wrong."""
+    over = left_out(model)
     for name, entry in model.entries.items():
         span = model.design.spec.resolved.document.span(("positions", name), of_key=True)
+        if name in over:
+            continue
         if name not in model.copies:
             yield codes.POSITION_UNKNOWN.at(
                 span,
@@ -106,3 +126,7 @@ def faults_in(model: Model) -> Iterator[Diagnostic]:
             continue
         for one in (entry, *entry.copies):
             yield from faults_of(one, name, model.copies, model.design)
+    if over:
+        item = model.design.item(over[0])
+        more = f" (nor {len(over) - 1} more)" if len(over) > 1 else ""
+        yield _too_many(over[0], item.at if item is not None else NOWHERE, more)

@@ -8,9 +8,8 @@ from math import ceil
 from binder.api import Design, Diagnostic, Inset, JointFact, Paragraph, Picture, Place, Section
 from binder_drafting import Request, Sheet, draft
 from binder_plugins.arrangement.gathering import PictureFact
-from binder_plugins.arrangement.general import picture_sheet, views_sheet
+from binder_plugins.arrangement.general import picture_sheet, unseen, views_sheet
 from binder_plugins.arrangement.sheets import PICTURE_SCALES, balloons_of, view_of
-from binder_solid.placed import PlacedFact
 
 _WIDE = 178.0
 # What a sheet has room for, in mm: a page less its headings; and what its rows and steps take.
@@ -35,10 +34,11 @@ def arrangement_pages(
 
 
 def _whole(fact: PictureFact, design: Design) -> Section:
-    count = len({one.item for one in design.facts.all(PlacedFact)})
+    hidden = ", ".join(str(one) for one in unseen(fact, design))
+    inside = f"Inside others, and seen from no side: {hidden}. " if hidden else ""
     words = (
-        f"The numbers are those of the parts list; {count} items are shown. Screws, pins, cord "
-        "and belts are left out."
+        "The numbers are those of the parts list; what this picture hides is numbered in the "
+        f"views. {inside}Screws, pins, cord and belts are left out."
     )
     seen, told = picture_sheet(fact, design), views_sheet(fact, design)
     blocks = (

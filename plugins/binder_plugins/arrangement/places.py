@@ -44,7 +44,8 @@ class Spot:
     A socket's `point` is its mouth, a plug's the shoulder that seats it (`is_seated`) or the
     inner end of its thread, a face's its middle. `way` points out of the metal, of a plug to
     its free end; `long` is how deep, or from seat to tip. `is_open`: the hole goes through,
-    the plug passes both ways. `along` is the line of a pattern or of a slide.
+    the plug passes both ways. `along` is the line of a pattern or of a slide. `holes` are the
+    mouths of a pattern of several, of which `point` is the middle.
     """
 
     sort: Sort
@@ -56,6 +57,14 @@ class Spot:
     is_end: bool = False
     along: Vector | None = None
     is_thread: bool = False
+    holes: tuple[Vector, ...] = ()
+
+    @property
+    def singly(self) -> tuple[Spot, ...]:
+        """Each hole of a pattern as a spot of its own."""
+        if len(self.holes) < 2:
+            return (self,)
+        return tuple(replace(self, point=one, holes=(), along=None) for one in self.holes)
 
     @property
     def middle(self) -> Vector:
@@ -86,7 +95,13 @@ def spots_of(copy: Copy, place: str, design: Design, *, joint: str = "") -> tupl
 
 def _on_copy(spot: Spot, copy: Copy) -> Spot:
     along = copy.vector(spot.along) if spot.along is not None else None
-    return replace(spot, point=copy.point(spot.point), way=copy.vector(spot.way), along=along)
+    return replace(
+        spot,
+        point=copy.point(spot.point),
+        way=copy.vector(spot.way),
+        along=along,
+        holes=tuple(copy.point(one) for one in spot.holes),
+    )
 
 
 def _feature(item: str, place: str, design: Design) -> Feature | None:
@@ -166,7 +181,8 @@ def _sockets(one: Located, fact: FormFact) -> Iterator[Spot]:
         deep = one.depth if one.depth is not None else through(fact, one.frame.z)
         if one.depth is None and fact.stretches and one.face == "across":
             deep = 2 * length((0.0, spots[0][1], spots[0][2]))
-        yield Spot("socket", (a, b, c), way, deep, is_open=one.depth is None, along=along)
+        is_open = one.depth is None
+        yield Spot("socket", (a, b, c), way, deep, is_open, along=along, holes=tuple(spots))
 
 
 def _threads(one: Located, fact: FormFact) -> Iterator[Spot]:

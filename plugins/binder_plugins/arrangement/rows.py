@@ -64,21 +64,35 @@ def rows_of(design: Design, copies: Mapping[str, tuple[Copy, ...]]) -> tuple[Row
         found = copies.get(fact.subject)
         if not found:
             continue
-        row = [_next(piece, copies, count) for piece in fact.pieces]
+        row = [_next(piece, copies, count, design) for piece in fact.pieces]
         rows.append(Row(fact, found[0], tuple(row)))
     return tuple(rows)
 
 
 def _next(
-    piece: Piece, copies: Mapping[str, tuple[Copy, ...]], count: dict[str, int]
+    piece: Piece, copies: Mapping[str, tuple[Copy, ...]], count: dict[str, int], design: Design
 ) -> Copy | None:
-    found = copies.get(piece.item)
+    found = copies.get(piece.item) or _plates(piece, copies, design)
     if not found:
         return None
     key = f"{piece.item}.{piece.place}"
     number = count.get(key, 0)
     count[key] = number + 1
     return found[number % len(found)]
+
+
+def _plates(
+    piece: Piece, copies: Mapping[str, tuple[Copy, ...]], design: Design
+) -> tuple[Copy, ...]:
+    """The copies of a fabrication's pieces that have the hole which is named."""
+    whole = design.fabrications.get(piece.item)
+    names = [one.item for one in whole.pieces] if whole is not None and piece.place else []
+    return tuple(
+        copy
+        for name in names
+        for copy in copies.get(name, ())
+        if any(one.name == piece.place for one in copy.fact.located)
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,11 +162,12 @@ def starts_of(row: Row, line: Line) -> dict[int, float]:
     lengths = [_length(row, n) for n in range(len(row.pieces))]
     starts: dict[int, float] = {}
     first, last = row.bearings[0], row.bearings[-1]
-    here = line.spans[last][1]
+    share = _float_outside(row) / 2
+    here = line.spans[last][1] + share
     for n in range(last + 1, len(row.pieces)):
         starts[n] = here
         here += lengths[n]
-    here = line.spans[first][0]
+    here = line.spans[first][0] - share
     for n in range(first - 1, -1, -1):
         here -= lengths[n]
         starts[n] = here
@@ -161,10 +176,23 @@ def starts_of(row: Row, line: Line) -> dict[int, float]:
     return starts
 
 
+def _float_outside(row: Row) -> float:
+    """The float that two stops outside the bearings share; set apart by it they let it turn."""
+    low, high = row.bearings[0], row.bearings[-1]
+    outside = [n for n in row.fact.stops if not low <= n <= high]
+    holds = row.fact.located in (Located.ONE, Located.OUTSIDE) and len(outside) > 1
+    return _float(row) if holds else 0.0
+
+
+def _float(row: Row) -> float:
+    """The middle of the float that is wanted, in mm."""
+    return float(row.fact.least + row.fact.most) / 2
+
+
 def _between(
     row: Row, line: Line, one: int, two: int, lengths: list[float]
 ) -> Iterator[tuple[int, float]]:
-    """In the middle of the gap; what stops the shaft at one bearing stands against it."""
+    """In the middle of the gap; what stops the shaft at one bearing stands off it by the float."""
     low, high = line.spans[one][1], line.spans[two][0]
     inner = range(one + 1, two)
     total = sum(lengths[n] for n in inner)
@@ -172,9 +200,9 @@ def _between(
     stops = row.fact.stops
     if row.fact.located is Located.ONE and any(n in inner for n in stops):
         if any(n > two for n in stops):
-            here = high - total
+            here = high - total - _float(row)
         elif any(n < one for n in stops):
-            here = low
+            here = low + _float(row)
     for n in inner:
         yield n, here
         here += lengths[n]

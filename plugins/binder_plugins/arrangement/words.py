@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from binder.api import Angle, Design, Diagnostic, Position, Span, did_you_mean
 from binder_plugins.arrangement import codes
-from binder_plugins.arrangement.copies import Copy
+from binder_plugins.arrangement.copies import Copy, formed_items
 from binder_plugins.arrangement.joined import Stand
 from binder_plugins.arrangement.kinds import CopyPosition
 from binder_plugins.arrangement.places import face_point, spots_of, stretch_of
@@ -226,6 +226,8 @@ def _unknown(
     said: str, span: Span, copies: Mapping[str, tuple[Copy, ...]], design: Design
 ) -> Iterator[Diagnostic]:
     item, _, place = said.partition(".")
+    if item not in copies and item in formed_items(design):
+        return  # There was no room for it, which is told of it once.
     if item not in copies:
         yield codes.POSITION_UNKNOWN.at(
             span,

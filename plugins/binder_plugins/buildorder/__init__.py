@@ -29,6 +29,8 @@ from binder_plugins.buildorder.pages import order_pages
 from binder_plugins.buildorder.sequence import put_in_order
 from binder_plugins.buildorder.standing import check_tests
 from binder_plugins.buildorder.tasks import plan_tasks
+from binder_plugins.buildorder.unput import check_unput
+from binder_solid.placed import PlacedFact
 
 _HERE = "binder_plugins.buildorder"
 
@@ -47,7 +49,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "plan the tasks",
             plan_tasks,
             needs=(JointFact,),
-            after=(TreatmentFact,),
+            after=(TreatmentFact, FitFact, ShaftFact, HardwareFact, PlacedFact),
             gives=(TasksKnown,),
         ),
         PlanStep(
@@ -71,7 +73,10 @@ def binder_steps() -> Sequence[PlanStep]:
 @hookimpl
 def binder_checks() -> Sequence[Check]:
     """Whether a test comes when what carries the motion stands."""
-    return [Check("tests wait for what carries the motion", check_tests)]
+    return [
+        Check("tests wait for what carries the motion", check_tests),
+        Check("every piece has its step", check_unput),
+    ]
 
 
 @hookimpl

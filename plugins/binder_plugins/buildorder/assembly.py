@@ -20,15 +20,18 @@ from binder.api import (
     Paragraph,
     Place,
     Section,
+    Strong,
     Table,
-    Task,
     Text,
     Tick,
 )
-from binder_plugins.buildorder.closing import inside_of, joints_closed_in
+from binder_plugins.buildorder.closing import done_before, inside_of
+from binder_plugins.buildorder.curing import left_alone, parts_of
 from binder_plugins.buildorder.led import led
 from binder_plugins.buildorder.own_holes import own_holes
-from binder_plugins.buildorder.riding import beside
+from binder_plugins.buildorder.riding import beside, put_on_first
+from binder_plugins.buildorder.straddled import between_plates, goes_with
+from binder_solid.leaning import leans_at
 from binder_solid.stands_at import faces_at, stands_at
 
 
@@ -78,29 +81,37 @@ def _steps(one: Assembly, design: Design) -> Iterator[Tick]:
     for number, words in enumerate(one.steps, 1):
         yield Tick(f"{one.name} step {number}", (words,))
     lines = CautionLines(design)
-    for joint in joints_closed_in(one, design):
-        fact = design.facts.about(JointFact, joint.name)
-        if fact is not None:
-            more = [lines.at((joint.kind,), joint.items)]
-            if joint.entry.feel:
-                more.append((f"should feel: {joint.entry.feel}",))
-            place = (stands_at if fact.is_lasting else faces_at)(joint, design)
-            if place:
-                more.append((f"place: {place}",))
-            if joint.entry.note:
-                more.append((f"note: {joint.entry.note}",))
-            step = _said_done(joint, design) + own_holes(joint, design) + fact.step
-            step += beside(joint, one, design) + led(joint, one, design)
-            words = step[0].upper() + step[1:]
-            yield Tick(f"{one.name} {joint.name}", (words,), tuple(filter(None, more)))
+    parts = parts_of(one, design)
+    for number, part in enumerate(parts, 1):
+        for joint in part:
+            yield from _step(joint, one, lines, design)
+        if number < len(parts):
+            words = left_alone(part, design)
+            yield Tick(f"{one.name} cure {number}", (Strong(f"{words[0].upper()}{words[1:]}"),))
+
+
+def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> Iterator[Tick]:
+    fact = design.facts.about(JointFact, joint.name)
+    if fact is not None:
+        more = [lines.at((joint.kind,), joint.items)]
+        if joint.entry.feel:
+            more.append((f"should feel: {joint.entry.feel}",))
+        place = (stands_at if fact.is_lasting else faces_at)(joint, design)
+        if not place and fact.group == "fixing":
+            place = leans_at(joint, design)
+        if place:
+            more.append((f"place: {place}",))
+        if joint.entry.note:
+            more.append((f"note: {joint.entry.note}",))
+        step = _said_done(joint, design) + own_holes(joint, design)
+        step += "in the same move: " if goes_with(joint, design) else ""
+        step += put_on_first(joint, design) + fact.step
+        step += beside(joint, one, design) + between_plates(joint, design)
+        step += led(joint, one, design)
+        words = step[0].upper() + step[1:]
+        yield Tick(f"{one.name} {joint.name}", (words,), tuple(filter(None, more)))
 
 
 def _said_done(joint: Joint, design: Design) -> str:
     task = done_before(joint, design)
     return f"done before ({task.title}): " if task is not None else ""
-
-
-def done_before(joint: Joint, design: Design) -> Task | None:
-    """The own task of the build order that made a joint already; None where it is made here."""
-    ids = (f"{verb} {joint.name}" for verb in ("solder", "bond", "size"))
-    return next((design.tasks[one] for one in ids if one in design.tasks), None)

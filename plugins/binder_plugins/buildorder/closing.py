@@ -14,11 +14,13 @@ from binder.api import (
     JointFact,
     Role,
     ShaftFact,
+    Task,
 )
+from binder_plugins.buildorder.barring import closes_plates, is_riveted_inside
 from binder_plugins.buildorder.brackets import lined_up
-from binder_plugins.buildorder.sequence import ordered
+from binder_plugins.buildorder.ranking import ordered
+from binder_plugins.buildorder.straddled import MOVING, riders
 
-_MOVING = ("runs_in", "swivels", "hinged", "slides")
 _BEHIND = {"top": ("underside", "bottom"), "underside": ("top",), "bottom": ("top",)}
 Pair = tuple[str, str]
 
@@ -96,8 +98,13 @@ def _pairs(closed: list[Joint], design: Design) -> Iterator[Pair]:
     """What comes before what, the firmest rule first."""
     for fact in design.facts.all(ShaftFact):
         yield from _along(fact, closed, design)
+    for hold in closed:
+        yield from ((hold.name, rider.name) for rider in riders(hold, design) if rider in closed)
     for one, other in permutations(closed, 2):
         if _runs_on_pin(one, other, design) or _hangs(other, one):
+            yield one.name, other.name
+    for one, other in permutations(closed, 2):
+        if is_riveted_inside(one, design) and closes_plates(other, one, design):
             yield one.name, other.name
     for one, other in permutations(closed, 2):
         if _is_covered_by(one, other):
@@ -123,7 +130,9 @@ def _along(fact: ShaftFact, closed: list[Joint], design: Design) -> Iterator[Pai
                 yield (joint.name, run.name) if first else (run.name, joint.name)
             elif _carries(joint, held, design):
                 yield (run.name, joint.name) if shut else (joint.name, run.name)
-            elif _is_on_shaft(joint, fact, held, design):
+            elif _is_on_shaft(joint, fact, held, design) or (
+                held & set(joint.items) and is_riveted_inside(joint, design)
+            ):
                 yield joint.name, run.name
 
 
@@ -147,7 +156,7 @@ def _is_on_shaft(joint: Joint, fact: ShaftFact, held: set[str], design: Design) 
 def _runs_on_pin(runs: Joint, holds: Joint, design: Design) -> bool:
     """Whether a joint puts on a pin what a lasting joint of that pin would lock out."""
     fit = design.facts.about(FitFact, runs.name)
-    if fit is None or runs.kind not in _MOVING or not is_lasting(holds, design):
+    if fit is None or runs.kind not in MOVING or not is_lasting(holds, design):
         return False
     pin = fit.shaft.partition(".")[0]
     if pin not in holds.items or design.facts.about(ShaftFact, pin) is not None:
@@ -255,3 +264,9 @@ def inside_of(one: Assembly, design: Design) -> frozenset[str]:
         if name in design.fabrications:
             waiting += [piece.item for piece in design.fabrications[name].pieces]
     return frozenset(found)
+
+
+def done_before(joint: Joint, design: Design) -> Task | None:
+    """The own task of the build order that made a joint already; None where it is made here."""
+    ids = (f"{verb} {joint.name}" for verb in ("solder", "bond", "size"))
+    return next((design.tasks[one] for one in ids if one in design.tasks), None)

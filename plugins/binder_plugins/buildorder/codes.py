@@ -29,5 +29,14 @@ TESTED_TOO_SOON = Code(
     "assemblies:\n  line: {of: [shaft, 2 off hanger], test: it spins}   # hangers held by the base",
     "Put the item that holds it in the assembly, or leave the test to the next assembly.",
 )
+PUT_ON_BY_NO_STEP = Code(
+    "put-on-by-no-step",
+    Severity.ADVICE,
+    "A piece goes into an assembly, and no step puts it on.",
+    "It lies on the bench when all is closed, or is looked for when it should go on.",
+    "assemblies:\n  winch: {of: [shaft, cheek, washer]}   # in no joint, in no row",
+    "Put it in a joint, in the row along its shaft, or say in `steps:` of the assembly where it "
+    "goes.",
+)
 
-CODES = (ORDER_LOOPS, WAITS_FOR_UNMEASURED, TESTED_TOO_SOON)
+CODES = (ORDER_LOOPS, WAITS_FOR_UNMEASURED, TESTED_TOO_SOON, PUT_ON_BY_NO_STEP)

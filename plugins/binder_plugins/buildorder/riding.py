@@ -21,26 +21,71 @@ def beside(joint: Joint, one: Assembly, design: Design) -> str:
     """What the step of a running joint says besides, or of a bond next to it; else ''."""
     for fact in design.facts.all(ShaftFact):
         if joint.name in bearing_joints(fact):
-            return "".join(_clauses(fact, one, design))
+            return "".join(_clauses(fact, joint, one, design))
         if joint.name in outside(fact) and adhesive(joint, design):
             return _beside_a_bearing(fact, adhesive(joint, design), design)
     return ""
 
 
-def _clauses(fact: ShaftFact, one: Assembly, design: Design) -> Iterator[str]:
+def _clauses(fact: ShaftFact, joint: Joint, one: Assembly, design: Design) -> Iterator[str]:
     inner, outer = _split(fact)
     if inner:
         names = ", ".join(f"the {piece.title}" for piece in inner)
         order = " in this order" if len(inner) > 1 else ""
-        yield f"; between the bearings, with the shaft{order}: {names}"
+        where = "bearings, with the shaft" if joint.kind == "runs_in" else "plates, on the pin"
+        yield f"; between the {where}{order}: {names}"
     if is_shut(fact, design):
         yield "; the bearings go on from the two ends"
         others = [f"the {design.parts[name].title}" for name in _fellows(fact, design)]
         yield f", at one go over {' and '.join(others)} too" if others else ""
+    left = _left_over(fact)
+    if left:
+        yield f"; then outside them, outwards: {', '.join(f'the {one.title}' for one in left)}"
     off = [piece for piece in outer if _comes_off(piece, one, design)]
     if off:
         names = " and ".join(f"the {piece.title}" for piece in off)
         yield f"; take {names} off first, and put back as before afterwards"
+
+
+def put_on_first(joint: Joint, design: Design) -> str:
+    """What no joint holds and a step of a joint closes over, outside the bearings; else ''."""
+    for fact in design.facts.all(ShaftFact):
+        loose = list(_closed_over(joint, fact))
+        if loose:
+            names = ", then ".join(f"the {piece.title.partition(',')[0]}" for piece in loose)
+            shaft = design.parts[fact.subject].title
+            return f"slide {names} over the {shaft} first; then "
+    return ""
+
+
+def _closed_over(joint: Joint, fact: ShaftFact) -> Iterator[Piece]:
+    """The loose pieces between the bearings and a piece of this joint outside them."""
+    if joint.name in bearing_joints(fact):
+        return
+    for side in _sides(fact):
+        waiting: list[Piece] = []
+        for piece in side:
+            if piece.joint == joint.name:
+                yield from waiting
+                break
+            waiting = [] if piece.joint else [*waiting, piece]
+
+
+def _left_over(fact: ShaftFact) -> list[Piece]:
+    """What stands outside the bearings in the row, and no joint of the row closes over."""
+    found: list[Piece] = []
+    for side in _sides(fact):
+        last = max((n for n, piece in enumerate(side) if piece.joint), default=-1)
+        found += [piece for piece in side[last + 1 :] if piece.item != fact.subject]
+    return found
+
+
+def _sides(fact: ShaftFact) -> list[list[Piece]]:
+    """The pieces outside the bearings on either side, outwards."""
+    places = [n for n, piece in enumerate(fact.pieces) if piece.role is Role.BEARING]
+    if not places:
+        return []
+    return [list(reversed(fact.pieces[: places[0]])), list(fact.pieces[places[-1] + 1 :])]
 
 
 def _beside_a_bearing(fact: ShaftFact, what: str, design: Design) -> str:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import heapq
 from collections.abc import Iterable, Mapping
 
 from binder.api import (
@@ -17,11 +16,14 @@ from binder.api import (
     Working,
 )
 from binder_plugins.buildorder import codes
+from binder_plugins.buildorder.curing import spread
+from binder_plugins.buildorder.ranking import find_ring, layered, ordered
 
 
 def put_in_order(design: Design) -> Contribution:
     """The build sequence; tasks that could come in any order keep that of the spec."""
     known = [one for one in design.befores if _is_known(one, design)]
+    known += spread(known, design)
     befores = with_wishes(list(design.tasks), known)
     order = ordered(list(design.tasks), befores)
     if len(order) < len(design.tasks):
@@ -48,57 +50,6 @@ def with_wishes(tasks: list[str], known: Iterable[Before]) -> list[Before]:
 
 def _is_known(one: Before, design: Design) -> bool:
     return one.earlier in design.tasks and one.later in design.tasks
-
-
-def ordered(tasks: list[str], befores: Iterable[Before]) -> list[str]:
-    """A topological order; of those that are free the first in `tasks` comes first.
-
-    Tasks in or behind a ring are left out. Cost: n log n in tasks and reasons.
-    """
-    rank = {task: place for place, task in enumerate(tasks)}
-    waits = dict.fromkeys(tasks, 0)
-    after: dict[str, list[str]] = {}
-    for one in befores:
-        waits[one.later] += 1
-        after.setdefault(one.earlier, []).append(one.later)
-    free = [rank[task] for task in tasks if not waits[task]]
-    heapq.heapify(free)
-    order: list[str] = []
-    while free:
-        task = tasks[heapq.heappop(free)]
-        order.append(task)
-        for later in after.get(task, ()):
-            waits[later] -= 1
-            if not waits[later]:
-                heapq.heappush(free, rank[later])
-    return order
-
-
-def layered(order: Iterable[str], befores: Iterable[Before]) -> dict[str, int]:
-    """The layer of each task: one more than the deepest of those before it."""
-    before: dict[str, list[str]] = {}
-    for one in befores:
-        before.setdefault(one.later, []).append(one.earlier)
-    layers: dict[str, int] = {}
-    for task in order:
-        layers[task] = max((layers[one] + 1 for one in before.get(task, ())), default=0)
-    return layers
-
-
-def find_ring(stuck: set[str], befores: Iterable[Before]) -> list[Before]:
-    """One ring of reasons among tasks that could not be ordered."""
-    waits_for: dict[str, Before] = {}
-    for one in befores:
-        if one.later in stuck and one.earlier in stuck:
-            waits_for.setdefault(one.later, one)
-    here = min(waits_for)
-    seen: dict[str, int] = {}
-    path: list[Before] = []
-    while here not in seen:
-        seen[here] = len(path)
-        path.append(waits_for[here])
-        here = waits_for[here].earlier
-    return path[seen[here] :]
 
 
 def _loop(ring: list[Before]) -> Diagnostic:

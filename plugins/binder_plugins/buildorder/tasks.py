@@ -19,6 +19,7 @@ from binder.api import (
     TaskKind,
 )
 from binder_plugins.buildorder import codes
+from binder_plugins.buildorder.curing import begun, begun_befores
 from binder_plugins.buildorder.facts import TasksKnown
 from binder_plugins.buildorder.stripping import finish_befores, finish_tasks
 
@@ -43,6 +44,7 @@ def _tasks(design: Design) -> Iterator[Task]:
     for fabrication in design.fabrications.values():
         yield from _join(fabrication)
     for assembly in design.assemblies.values():
+        yield from begun(assembly, design)
         yield from _assemble(assembly)
 
 
@@ -99,6 +101,8 @@ def _befores(design: Design) -> Iterator[Before]:
         reason = "joining moves sizes, so it is machined afterwards"
         yield Before(f"join {one.name}", f"make {one.name}", reason, is_must=True, at=one.at)
     for assembly in design.assemblies.values():
+        ready = {member.item: last_task(member.item, design) for member in assembly.members}
+        yield from begun_befores(assembly, ready, design)
         for member in assembly.members:
             task = f"assemble {assembly.name}"
             yield from _ready(member.item, task, "it goes in here", assembly, design)

@@ -17,8 +17,8 @@ from binder.api import (
     TimeLine,
 )
 from binder_making.times import Joined, in_place, joining, joining_table, reading, trying
-from binder_plugins.buildorder.assembly import done_before
-from binder_plugins.buildorder.closing import joints_closed_in
+from binder_plugins.buildorder.closing import done_before, joints_closed_in
+from binder_plugins.buildorder.curing import joints_of
 from binder_plugins.buildorder.stripping import opened
 
 _MOVES = frozenset({"runs_in", "swivels", "hinged", "slides", "dovetailed", "leads"})
@@ -39,8 +39,8 @@ def _timed(task: Task, design: Design) -> Iterator[TaskTime]:
         yield TaskTime(task.id, reading(sizes), (), "measure")
     elif task.kind is TaskKind.TEST:
         yield _test(task, design)
-    elif verb == "assemble":
-        closed = joints_closed_in(design.assemblies[task.item], design)
+    elif verb in ("assemble", "begin", "go_on"):
+        closed = joints_of(task, design)
         yield _together(task, [one for one in closed if not done_before(one, design)], design)
     elif task.kind is TaskKind.STRIP:
         yield _apart(task, design.assemblies[task.item], design)

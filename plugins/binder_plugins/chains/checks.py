@@ -7,7 +7,9 @@ from collections.abc import Iterator
 from binder.api import ChainFact, Design, Diagnostic
 from binder_making.chains import Chain
 from binder_plugins.chains import codes
+from binder_plugins.chains.nipping import Nipped, nipped
 from binder_plugins.chains.reckoning import closing_range, printed, reckoned
+from binder_plugins.chains.shoulders import LEAST, MOST
 
 # A washer that can be turned, faced and held: common practice, no source.
 THINNEST_MM = 0.5
@@ -32,6 +34,21 @@ def check_chains(design: Design) -> Iterator[Diagnostic]:
             yield _jams(fact, chain, design.units)
         elif fact.kind == "shoulders" and chain.nominal_mm > fact.most + _NEAR:
             yield _loose(fact, chain, design.units)
+    for one in nipped(design):
+        yield _nipped(one, design.units)
+
+
+def _nipped(one: Nipped, units: str) -> Diagnostic:
+    short = float(one.thickness - one.length)
+    least, most = (printed(each, units) for each in (LEAST, MOST))
+    return codes.NIPPED_BETWEEN_SHOULDERS.at(
+        one.joint.at,
+        f"'{one.joint.name}' has {printed(-short, units)} of end float: the journal is "
+        f"{printed(float(one.length), units)} long in a hole of "
+        f"{printed(float(one.thickness), units)}, and '{one.closed_by}' closes it",
+        help=f"make the journal {printed(short + (LEAST + MOST) / 2, units)} longer, for "
+        f"{least} to {most}",
+    )
 
 
 def _loose(fact: ChainFact, chain: Chain, units: str) -> Diagnostic:
@@ -74,6 +91,14 @@ def _at_worst(fact: ChainFact, chain: Chain, units: str) -> Diagnostic:
 
 
 def _closing(fact: ChainFact, chain: Chain, units: str) -> Iterator[Diagnostic]:
+    if chain.nominal_mm < fact.jams - _NEAR:
+        middle = (fact.least + fact.most) / 2
+        yield codes.DRAWN_WITHOUT_FLOAT.at(
+            fact.at,
+            f"the {_named(fact)} is {printed(chain.nominal_mm, units)} as drawn",
+            help=f"draw the {fact.closing} {printed(middle - chain.nominal_mm, units)} shorter; "
+            "it is made to the others as measured all the same",
+        )
     found = closing_range(fact, chain)
     if found is None or fact.kind != "end float" or found[0] >= THINNEST_MM - _NEAR:
         return

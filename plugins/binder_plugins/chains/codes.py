@@ -63,6 +63,25 @@ TRIP_MAY_MISS = Code(
     "drive:\n  helve: {trips: [cam, helve], lifts: 4, lift: 6 mm, arm: 43 mm}   # laps 0.4 mm",
     "Leave the tail long, `left_long: 1.5 mm`, and file it to the lift on the standing machine.",
 )
+DRAWN_WITHOUT_FLOAT = Code(
+    "drawn-without-float",
+    Severity.ADVICE,
+    "A row whose closing piece is named, and that leaves less than nothing with all as drawn.",
+    "The drawing of that piece tells a length at which it cannot go in.",
+    "shafts:\n  axle: {along: [cheek.bore, drum, cheek.bore], apart: 24 mm, to_suit: drum}"
+    "   # drum 26 mm",
+    "Draw the closing piece as long as the others leave, less the float.",
+)
+NIPPED_BETWEEN_SHOULDERS = Code(
+    "nipped-between-shoulders",
+    Severity.WARNING,
+    "A part that turns on a journal shorter than itself, with a shoulder at one end and something "
+    "drawn up at the other.",
+    "It turns until the screw is tight, or the rivet spread, and then never again.",
+    "joints:\n  saddle on pin: {swivels: [saddle.bore, screw.pin]}   # 6 mm on a pin of 5.9 mm\n"
+    "  keeper on pin: {screwed: [keeper.underside, screw.pin], fastener: M3 cheese head screw}",
+    "Make the journal a hair longer than what turns on it.",
+)
 
 CODES = (
     STACK_MAY_JAM,
@@ -72,4 +91,6 @@ CODES = (
     MESH_MAY_BIND,
     MESH_MAY_PART,
     TRIP_MAY_MISS,
+    DRAWN_WITHOUT_FLOAT,
+    NIPPED_BETWEEN_SHOULDERS,
 )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from binder.api import ChainFact, ChainLink, Design, Joint, PlaceFact, Reference
 from binder_trade.limits import stray_mm
@@ -10,8 +11,9 @@ from binder_trade.limits import stray_mm
 # With more room than this along the axis the piece is not held by the shoulders.
 _MOST_PLAY = 1.0
 # Common practice, no source: what a part wants that turns on a screw or pin.
-_LEAST, _MOST = 0.1, 0.3
-_RUNNING = ("runs_in", "swivels", "hinged")
+LEAST, MOST = 0.1, 0.3
+RUNNING = ("runs_in", "swivels", "hinged")
+_SUNK = ("recessed", "counterbored")
 _GENERAL = "ISO 2768-1 m"
 
 
@@ -19,13 +21,32 @@ def shoulder_chains(design: Design) -> Iterator[ChainFact]:
     """A chain for each through bore on a journal that is longer by a little."""
     listed = getattr(design.spec.written, "shafts", None) or {}
     for joint in design.joints.values():
-        if joint.kind in _RUNNING and len(joint.ends) == 2:
-            journal, bore = _halves(joint, design)
+        if joint.kind in RUNNING and len(joint.ends) == 2:
+            journal, bore = halves(joint, design)
             if journal is not None and bore is not None and journal.item not in listed:
                 yield from _chain(joint, journal, bore, design)
 
 
-def _halves(joint: Joint, design: Design) -> tuple[PlaceFact | None, PlaceFact | None]:
+def held(bore: PlaceFact, design: Design) -> Fraction | None:
+    """The metal in mm along a bore between what stops it: less the recesses in its mouths.
+
+    In turned work a recess or counterbore is on the bore's own axis; elsewhere that is not known.
+    """
+    part = design.parts.get(bore.item)
+    sunk = [
+        one
+        for one in design.facts.all(PlaceFact)
+        if one.item == bore.item and one.kind in _SUNK and one.depth is not None
+    ]
+    if bore.thickness is None or not sunk:
+        return bore.thickness
+    if part is None or part.shape_kind != "turned" or bore.across:
+        return None
+    return bore.thickness - sum((one.depth or Fraction(0) for one in sunk), Fraction(0))
+
+
+def halves(joint: Joint, design: Design) -> tuple[PlaceFact | None, PlaceFact | None]:
+    """The journal and the bore of a joint, None for what is neither."""
     places = [design.facts.about(PlaceFact, str(end)) for end in joint.ends]
     journal = next((one for one in places if one is not None and one.form == "step"), None)
     bore = next((one for one in places if one is not None and one.form == "hole"), None)
@@ -35,16 +56,17 @@ def _halves(joint: Joint, design: Design) -> tuple[PlaceFact | None, PlaceFact |
 def _chain(
     joint: Joint, journal: PlaceFact, bore: PlaceFact, design: Design
 ) -> Iterator[ChainFact]:
-    if journal.length is None or bore.thickness is None or not bore.is_through:
+    thick = held(bore, design)
+    if journal.length is None or thick is None or not bore.is_through:
         return
-    play = float(journal.length - bore.thickness)
+    play = float(journal.length - thick)
     if not 0 < play <= _MOST_PLAY:
         return
     pin, hub = (design.item(one.item) for one in (journal, bore))
     names = [one.title if one is not None else "" for one in (pin, hub)]
     links = (
         _link(f"journal of the {names[0]}", journal, float(journal.length), 1.0),
-        _link(f"length of the {names[1]}", bore, float(bore.thickness), -1.0),
+        _link(f"length of the {names[1]}", bore, float(thick), -1.0),
     )
     yield ChainFact(
         subject=f"{joint.name}: shoulders",
@@ -52,8 +74,8 @@ def _chain(
         title=f"End float of '{joint.name}'",
         items=(journal.item, bore.item),
         links=links,
-        least=_LEAST,
-        most=_MOST,
+        least=LEAST,
+        most=MOST,
         jams=0.0,
         closing=_closing(joint.entry.master, (journal, bore), links),
         way_out=_way_out(play, *names),
@@ -75,9 +97,9 @@ def _closing(
 
 def _way_out(play: float, pin: str, hub: str) -> str:
     """What is done to the journal: longer where play is missing, shorter where there is more."""
-    if play < _LEAST:
+    if play < LEAST:
         return f"make the journal of the {pin} longer, or measure the {hub} first"
-    if play > _MOST:
+    if play > MOST:
         return f"make the journal of the {pin} shorter, or measure the {hub} first"
     return (
         f"too little: make the journal of the {pin} longer; too much: shorter; or measure "

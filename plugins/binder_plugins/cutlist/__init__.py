@@ -13,6 +13,7 @@ from binder.api import (
     NumberOff,
     Page,
     PlanStep,
+    SmallWork,
     hookimpl,
 )
 from binder_plugins.cutlist.bars import plan_bars
@@ -35,7 +36,7 @@ def binder_steps() -> Sequence[PlanStep]:
             plan_bars,
             needs=(CutSize, NumberOff),
             gives=(BarPlan,),
-            after=(MaterialFact, BarUse),
+            after=(MaterialFact, BarUse, SmallWork),
         )
     ]
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from binder.api import (
+    NOWHERE,
     BarCut,
     BarPlan,
     BarUse,
@@ -19,6 +20,7 @@ from binder.api import (
     MaterialFact,
     NumberOff,
     PlacedPiece,
+    SmallWork,
     StockPiece,
     Working,
     load_data,
@@ -40,13 +42,14 @@ _TIMBER = "board"
 
 @dataclass(frozen=True, slots=True)
 class Group:
-    """Parts that share bars: one material, form and section."""
+    """Parts, and tools made for them, that share bars: one material, form and section."""
 
     material: str
     form: str
     section: tuple[Fraction, ...]
     section_text: str
     cuts: tuple[CutSize, ...]
+    small: tuple[SmallWork, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,6 +70,9 @@ def plan_bars(design: Design) -> Contribution:
     for group in _groups(design, lengths):
         losses = _losses(group.form, design)
         pieces = [_piece(cut, losses, design) for cut in group.cuts]
+        pieces += [
+            CutPiece(one.subject, one.length + 2 * losses.facing, one.count) for one in group.small
+        ]
         bars = _bars(group, losses, design, lengths)
         plan = pack(
             [
@@ -80,22 +86,29 @@ def plan_bars(design: Design) -> Contribution:
         plans.append(_fact(group, pieces, plan, losses))
         workings.extend(
             _working(piece, cut, losses, design.units)
-            for piece, cut in zip(pieces, group.cuts, strict=True)
+            for piece, cut in zip(pieces, group.cuts, strict=False)
         )
     return Contribution(facts=plans, workings=workings, findings=findings)
 
 
 def _groups(design: Design, lengths: Mapping[str, list[str]]) -> list[Group]:
-    found: dict[tuple[str, str, tuple[Fraction, ...]], list[CutSize]] = {}
+    found: dict[tuple[str, str, tuple[Fraction, ...]], tuple[list[CutSize], list[SmallWork]]] = {}
     for cut in design.facts.all(CutSize):
         if cut.form in lengths:
-            found.setdefault((_material(cut.subject, design), cut.form, cut.section), []).append(
-                cut
-            )
+            key = (_material(cut.subject, design), cut.form, cut.section)
+            found.setdefault(key, ([], []))[0].append(cut)
+    for work in design.facts.all(SmallWork):
+        if work.form in lengths:
+            key = (work.material, work.form, work.section)
+            found.setdefault(key, ([], []))[1].append(work)
     return [
-        Group(material, form, section, cuts[0].section_text, tuple(cuts))
-        for (material, form, section), cuts in found.items()
+        Group(material, form, section, _section_text(cuts, small), tuple(cuts), tuple(small))
+        for (material, form, section), (cuts, small) in found.items()
     ]
+
+
+def _section_text(cuts: list[CutSize], small: list[SmallWork]) -> str:
+    return cuts[0].section_text if cuts else small[0].section_text
 
 
 def _material(part: str, design: Design) -> str:
@@ -157,6 +170,7 @@ def _suits(piece: StockPiece, group: Group) -> bool:
 
 def _too_long(plan: Plan, group: Group) -> Iterable[Diagnostic]:
     places = {cut.subject: cut.at for cut in group.cuts}
+    places |= {one.subject: NOWHERE for one in group.small}
     for left in plan.unplaced:
         why = "no bar gives" if left.is_too_long else "the bars on the shelf are used up before"
         yield codes.BAR_TOO_SHORT.at(

@@ -9,6 +9,7 @@ S. P. Fekete and J. Schepers, Math. Programming 91 (2001), functions u(k). From 
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import replace
 
@@ -72,9 +73,10 @@ def floor(problem: Problem, unplaced: int) -> Score:
     bars, bought = 0, _length_for_longest(problem.kinds, max(weights, default=0))
     largest = max((kind.capacity for kind in problem.kinds), default=0)
     stock = tuple(kind.count for kind in problem.kinds)
+    alike = Counter(weights)
     for measure in measures(largest, weights) if weights else ():
         kinds = [replace(kind, capacity=measure(kind.capacity)) for kind in problem.kinds]
-        need = sum(map(measure, weights))
+        need = sum(count * measure(weight) for weight, count in alike.items())
         bars = max(bars, bars_to_cover(kinds, stock, need))
         bought = max(bought, length_to_buy(kinds, stock, need))
     return Score(unplaced, sum(lightest_unplaced), bought, bars)

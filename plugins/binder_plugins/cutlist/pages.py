@@ -67,7 +67,7 @@ def _bars_to_have(plans: tuple[BarPlan, ...], units: str) -> list[Block]:
         Column("Material", 3),
         Column("Section", 4),
         Column("Bars", 5),
-        Column("Least", 3),
+        Column("Could fewer do?", 3),
     )
     return [Paragraph((words,)), Table(columns, tuple(_plan_row(plan, units) for plan in plans))]
 
@@ -79,7 +79,8 @@ def _plan_row(plan: BarPlan, units: str) -> tuple[Text, ...]:
         name = f"{shown_length(bar.length, units)} ({where})"
         bars[name] = bars.get(name, 0) + 1
     words = ", ".join(f"{count} off {name}" for name, count in bars.items())
-    said = "proven" if plan.is_proven else f"best found; at least {plan.least} needed"
+    fewest = f"not ruled out; at least {plan.least} needed"
+    said = "no: that is proved" if plan.is_proven else fewest
     sawn = sum(piece.count for piece in plan.pieces)
     why = Reckoned(said, f"{sawn} piece{'s' if sawn != 1 else ''} to saw")
     return ((plan.material,), (plan.section_text,), (words,), (why,))

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from binder.api import Block, Column, Paragraph, Subheading, Table, Text, Workshop
-from binder_plugins.drive.pairs.indexing import dial_for, minutes_text
 from binder_trade.gears.dividing.dial import Setting
+from binder_trade.gears.dividing.owned import dial_for, minutes_text
 
 _SETS = 3
 _MOST_TEETH = 144
@@ -15,7 +15,7 @@ _HEADS = (("No.", 0.8), ("Angle", 1.6), ("Turns", 1.1), ("Marks", 1.1))
 
 def dial_blocks(teeth: int, workshop: Workshop) -> Iterator[Block]:
     """The places of all teeth, each from the first; nothing where holes or plates have them."""
-    found = dial_for(teeth, workshop) if teeth <= _MOST_TEETH else None
+    found = dial_for(teeth, workshop.dividers()) if teeth <= _MOST_TEETH else None
     if found is None:
         return
     device, made = found

@@ -17,7 +17,7 @@ from binder.api import (
     exact,
     shown_length,
 )
-from binder_plugins.drive.carrying.facts import Bearing, CarriedFact, InertiaFact, Sag
+from binder_plugins.drive.carrying.facts import Bearing, CarriedFact, InertiaFact, Sag, Taken
 from binder_plugins.drive.duties.shown import figure, two_figures
 from binder_trade.shafting.critical import KEEP_AWAY, KEEP_AWAY_SOURCE
 
@@ -56,6 +56,11 @@ def _how(known: list[CarriedFact]) -> str:
         "× length; what a metal bears are usual limits for a bush that is oiled. A shaft is run "
         f"below {low:g} of the speed at which it whirls, or above {high:g} ({KEEP_AWAY_SOURCE})."
     )
+    if any(one.thrusts for one in known):
+        words += (
+            " A thrust along a shaft acts where the teeth touch, and so tilts it as well; the hand "
+            "of a helix is not told, and both are tried."
+        )
     rows = [one.title for one in known if not one.is_placed]
     if rows:
         words += (
@@ -147,9 +152,19 @@ def _shaft_words(fact: CarriedFact) -> str:
             words.append(
                 f"whirls at {two_figures(first)} r/min, runs at {figure(fact.fastest)} r/min"
             )
+    words += [_thrust(one) for one in fact.thrusts]
     if fact.missing:
         words.append(f"left out: {', '.join(fact.missing)}")
     return "; ".join(words)
+
+
+def _thrust(one: Taken) -> str:
+    """`a thrust of 12 N to its right end, taken by the collar against the cheek`."""
+    end = "right" if one.way > 0 else "left"
+    told = "what takes it is not told" if one.by_what is None else "nothing takes it"
+    return f"a thrust of {figure(one.size)} N to its {end} end, " + (
+        f"taken by {one.by_what}" if one.by_what else told
+    )
 
 
 def _inertia(fact: InertiaFact, design: Design) -> Iterator[Block]:

@@ -46,6 +46,14 @@ SHAFT_TOO_THIN = Code(
     "drive:\n  hand: {turns: [axle], by: hand, force: 40 N, radius: 60 mm}   # on 3 mm rod",
     "The thicker shaft that the finding names, or less load.",
 )
+THRUST_NOT_MET = Code(
+    "thrust-not-met",
+    W,
+    "A gear that pushes its shaft along, towards an end where no shoulder or collar stops it.",
+    "The shaft walks out of mesh, and rubs on what stands beside it.",
+    "drive:\n  x: {bevels: [pinion, crown], teeth: [20, 40], module: 1 mm}   # a plain rod",
+    "A shoulder, a collar or a hub beside the bearing; where it runs for long, a washer between.",
+)
 SHAFT_WHIRLS = Code(
     "shaft-whirls",
     W,
@@ -103,6 +111,7 @@ CODES = (
     SHAFT_BENDS,
     SHAFT_LEANS,
     SHAFT_TOO_THIN,
+    THRUST_NOT_MET,
     SHAFT_WHIRLS,
     MESH_OUT_OF_LINE,
     PAWL_OUT_OF_LINE,

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from binder.api import Design
 from binder_solid.forms import Vector
 from binder_solid.placed import MotionFact, PlacedFact
-from binder_solid.space import dot, length, minus, plus
+from binder_solid.space import cross, dot, length, minus, plus
 
 _PARALLEL = 1e-6
 
@@ -46,6 +46,15 @@ def between(one: Axis, other: Axis) -> float | None:
         return None
     arm = minus(other.origin, one.origin)
     return length(plus(arm, one.way, -dot(arm, one.way)))
+
+
+def passes(axis: Axis, other: Axis) -> float | None:
+    """How far along an axis in mm another comes nearest to it; None for parallel ones."""
+    normal = cross(axis.way, other.way)
+    square = length(normal) ** 2
+    if square < _PARALLEL:
+        return None
+    return dot(cross(minus(other.origin, axis.origin), other.way), normal) / square
 
 
 def centres_as_placed(a: Collection[str], b: Collection[str], design: Design) -> float | None:

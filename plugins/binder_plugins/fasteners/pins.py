@@ -20,6 +20,7 @@ from binder_plugins.fasteners.choosing import (
 from binder_plugins.fasteners.clip_places import free_end
 from binder_plugins.fasteners.dowels import other_end, written_hole
 from binder_plugins.fasteners.halves import Half
+from binder_plugins.fasteners.hinging import hinge_fault
 from binder_plugins.fasteners.holes import hole_feature, made_here, says_many
 from binder_plugins.fasteners.passing import half_fact, through_words
 from binder_plugins.fasteners.pin_holes import Hole, best_length, hole_for, sized, split_fault
@@ -40,6 +41,7 @@ def pinned(asked_for: Seen) -> Iterator[Said]:
     if size is None:
         yield wanted(seen, seen.asked.name)
         return
+    yield from hinge_fault(seen, _crossed(seen))
     if shaft is not None:
         yield from _across_shaft(seen, shaft, size)
         yield from split_fault(seen, _across(shaft))
@@ -51,6 +53,18 @@ def pinned(asked_for: Seen) -> Iterator[Said]:
         else:
             yield from _pin_hole(seen, half, hole, size)
     yield from told
+
+
+def _crossed(seen: Seen) -> tuple[Half, ...]:
+    """The halves that the pin crosses, () where one of them takes the other in its bore."""
+    if any(
+        _is_bored(half) or _is_bore(seen, half) or half.is_axial or _stands_beside(seen, half)
+        for half in seen.halves
+    ):
+        return ()
+    crossed = tuple(half for half in seen.halves if half.is_made and half.place is not None)
+    is_round = all(half.place is not None and half.place.form == "step" for half in crossed)
+    return () if is_round else crossed  # Of two steps one is the boss round the other.
 
 
 def _stands_beside(seen: Seen, half: Half) -> bool:

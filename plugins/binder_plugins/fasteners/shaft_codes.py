@@ -46,6 +46,14 @@ PIN_TOO_BIG: Final = Code(
     "fastener: 3 mm dowel pin   # across a 6 mm shaft",
     "Take a third of the shaft at most, or use a flat and a grub screw.",
 )
+SINGLE_PIN_IS_HINGE: Final = Code(
+    "single-pin-is-hinge",
+    Severity.WARNING,
+    "One cross pin is all that holds two parts which lie against one another.",
+    "It is a hinge: the first side load turns the one about the pin, and the hole wears oval.",
+    "joints:\n  jib on post: {pinned: [jib.foot, post.foot], fastener: 3 mm dowel pin}",
+    "A second pin at a distance, or a stay; what is to turn is `hinged:`.",
+)
 PIN_WIDER_THAN_SHAFT: Final = Code(
     "pin-wider-than-shaft",
     Severity.ERROR,
@@ -150,6 +158,7 @@ SHAFT_CODES: Final = (
     GRUB_IN_SOFT_HUB,
     SPLIT_HUB_HAS_NO_ROOM,
     PIN_TOO_BIG,
+    SINGLE_PIN_IS_HINGE,
     PIN_WIDER_THAN_SHAFT,
     PIN_TOO_SHORT,
     SPLIT_PIN_OFF_SIZE,

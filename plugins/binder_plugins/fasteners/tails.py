@@ -13,7 +13,7 @@ from binder_plugins.fasteners.passing import half_fact
 from binder_plugins.fasteners.riveting import next_drill
 from binder_plugins.fasteners.said import Said
 from binder_plugins.fasteners.seen import Seen, look
-from binder_trade.fastening import read_fastener
+from binder_trade.fastening import TAIL_SEAT_DEG, read_fastener, tail_mouth
 
 # All common practice, no source: what stands out for the head in diameters of the tail, and how
 # wide the hole may be over it.
@@ -67,7 +67,10 @@ def _hole(seen: Seen, half: Half, tail: Half, across: float) -> Iterator[Said]:
     elif place.diameter is not None:
         size = _shown(float(place.diameter), seen.design)
         yield from _fits(seen, half, float(place.diameter), across)
-    what = f"{verb} {size}{says_many(seen, half)}, mouth countersunk on the far side"
+    wide = float(place.diameter) if place.diameter is not None else mm
+    mouth = tail_mouth(across, wide, half.thick or across)
+    sunk = f"{_shown(mouth, seen.design)} × {TAIL_SEAT_DEG:g}°"
+    what = f"{verb} {size}{says_many(seen, half)}, mouth countersunk ⌀{sunk} on the far side"
     yield half_fact(seen, half, what, str(tail.end), seen.joint.made)
 
 

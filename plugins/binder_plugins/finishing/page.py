@@ -9,14 +9,17 @@ from binder.api import (
     CautionLines,
     Checklist,
     Design,
+    Fabrication,
     Facts,
     Paragraph,
+    Part,
     Place,
     Section,
     Subheading,
     Text,
     Tick,
 )
+from binder_making.times import joining
 from binder_plugins.finishing.heat_page import heat_section
 from binder_plugins.finishing.processes import Process, finish_source
 from binder_plugins.finishing.treated import Treated, bare_places, treated
@@ -27,6 +30,8 @@ _WORDS = (
     "and chips, and work through one finish at a time: what is polished is polished before it is "
     "coated, and what is heated is heated before either. Keep paint and swarf on different days. "
 )
+# Words for a fabrication to the kind of joint that sets so.
+_LIKE = {"bonded": "glued"}
 
 
 def finishing_pages(design: Design) -> Iterator[Section]:
@@ -85,6 +90,9 @@ def _facts(process: Process, parts: list[Treated]) -> Iterator[tuple[str, Text]]
         (process.hard_h, "until it is hard"),
     )
     times = [f"{_hours(hours)} {words}" for hours, words in waits if hours]
+    cures = [words for one in parts if (words := _cure(one.item))]
+    if cures:
+        yield "Cured first", ("; ".join(cures),)
     if times:
         yield "Waits", ("; ".join(times),)
     if process.coat is not None:
@@ -94,6 +102,16 @@ def _facts(process: Process, parts: list[Treated]) -> Iterator[tuple[str, Text]]
         if most:
             words += f"; up to {eaten:g} µm off a clearance where both halves get it"
         yield "Builds", (f"{words} ({process.coat.source})",)
+
+
+def _cure(item: Part | Fabrication) -> str:
+    """How long what joins a fabrication sets before anything is put on it."""
+    if not isinstance(item, Fabrication):
+        return ""
+    how = item.joined.lower().replace("-", "_").replace(" ", "_")
+    hours = joining(_LIKE.get(how, how)).wait_h
+    words = f"{item.title}: {_hours(round(hours))} after it is {item.joined.replace('_', ' ')}"
+    return f"{words}; longer where the sheet of the adhesive says so" if hours else ""
 
 
 def _hours(hours: int) -> str:

@@ -23,6 +23,7 @@ from binder.api import (
 from binder_plugins.fits.facts import Half
 from binder_plugins.fits.figures import nominal, range_of, size
 from binder_plugins.fits.ways import half_of, named_way, reamed
+from binder_solid.straddling import apart_of, sits_in_one
 from binder_trade.explained import NotDefined
 from binder_trade.fits.given import Way, given_by
 
@@ -61,32 +62,17 @@ def hinge_of(joint: Joint, design: Design) -> Hinge | None:
     offs = [_off(end.item, design) for end, _ in eyes]
     count = min(offs)
     thick = [place.thickness for _, place in eyes]
-    known = [one * -(-off // count) for one, off in zip(thick, offs, strict=True) if one]
+    passed = [
+        1 if off > count and sits_in_one(end.item, joint, design) else -(-off // count)
+        for (end, _), off in zip(eyes, offs, strict=True)
+    ]
+    known = [one * times for one, times in zip(thick, passed, strict=True) if one]
     long = sum(known, Fraction(0)) if len(known) == len(eyes) else None
-    for (end, _), one, off in zip(eyes, thick, offs, strict=True):
-        apart = _held_apart(end.item, design) if off > count else None
+    for (end, _), one, times in zip(eyes, thick, passed, strict=True):
+        apart = apart_of(end.item, design) if times > 1 else None
         if long is not None and apart is not None and one:
-            long = max(long, one * -(-off // count) + apart)
+            long = max(long, one * times + apart)
     return Hinge(joint, pin, eyes, long, count)
-
-
-def _held_apart(item: str, design: Design) -> Fraction | None:
-    """What a shouldered pin keeps between two plates that stand on its tails, in mm."""
-    for joint in design.joints.values():
-        if joint.kind != "riveted" or item not in joint.items:
-            continue
-        for end in joint.ends:
-            part = design.parts.get(end.item)
-            if part is None or not isinstance(part.shape, list) or len(part.shape) < 3:
-                continue
-            if end.place in (part.shape[0].name, part.shape[-1].name):
-                between = [
-                    design.facts.about(PlaceFact, f"{end.item}.{step.name}")
-                    for step in part.shape[1:-1]
-                ]
-                longs = [one.length for one in between if one is not None and one.length]
-                return sum(longs, Fraction(0)) if len(longs) == len(between) else None
-    return None
 
 
 def _is_eye(place: PlaceFact | None) -> bool:

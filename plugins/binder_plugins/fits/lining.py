@@ -193,6 +193,9 @@ def lining_befores(one: Lining, design: Design) -> Iterator[Before]:
 def hot_on(items: tuple[str, ...], besides: tuple[str, ...], design: Design) -> Iterator[Joint]:
     """Joints made in a flame on any of these items, without those of some items."""
     for joint in design.joints.values():
-        is_other = not set(besides) & set(joint.items)
-        if joint.kind in HOT and set(items) & set(joint.items) and is_other:
+        if (
+            joint.kind in HOT
+            and set(items) & set(joint.items)
+            and not set(besides) & set(joint.items)
+        ):
             yield joint

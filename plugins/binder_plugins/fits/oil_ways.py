@@ -62,8 +62,8 @@ def _walls(fit: MadeFit, length: float, design: Design) -> tuple[str, ...]:
     """What has the bearing, and what that is fixed in where it is covered over its length."""
     bush = fit.hole.end.item
     walls = [bush]
-    for other in design.facts.all(MadeFit):
-        if other.joint.kind not in ("pressed", *BONDED) or other.shaft.end.item != bush:
+    for other in design.facts.where(MadeFit, "shaft.end.item", bush):
+        if other.joint.kind not in ("pressed", *BONDED):
             continue
         covered = length_of(other)
         if covered is None or covered > length - _BESIDE_MM:
@@ -74,18 +74,15 @@ def _walls(fit: MadeFit, length: float, design: Design) -> tuple[str, ...]:
 def _has_hole(item: str, design: Design) -> bool:
     """A hole called oil, or a cross hole: a groove carries oil, and lets none in."""
     return any(
-        one.owner == item
-        and one.kind in _HOLES
-        and ("oil" in one.name or getattr(one.entry, "across", None))
-        for one in design.features()
+        one.kind in _HOLES and ("oil" in one.name or getattr(one.entry, "across", None))
+        for one in design.features_of(item)
     )
 
 
 def _comes_by_shaft(fit: MadeFit, design: Design) -> bool:
     """A shaft that is drilled for oil brings it from inside, past every wall."""
     return any(
-        one.owner == fit.shaft.end.item and one.kind in _HOLES and "oil" in one.name
-        for one in design.features()
+        one.kind in _HOLES and "oil" in one.name for one in design.features_of(fit.shaft.end.item)
     )
 
 

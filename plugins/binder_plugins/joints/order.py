@@ -37,6 +37,7 @@ _TOGETHER = {
     "lapped together": "the two are lapped together",
     "set in mesh": "the second bore is put where the two run",
 }
+_WITH_TAILS = 3
 SOURCE = "common practice, no source"
 
 
@@ -93,7 +94,7 @@ def _fact(
     kept = "".join(f"; {one.kept}" for one in hardware if one.kept)
     drilled = row.step_of_drilled if is_drilled else ""
     own = str(getattr(joint.entry, "own_step", ""))
-    told = own or drilled or _step_of(row, joint.ends[0], design)
+    told = own or drilled or _step_of(row, joint, design)
     step = told.format(a=a, b=b)
     return JointFact(
         subject=joint.name,
@@ -106,12 +107,26 @@ def _fact(
     )
 
 
-def _step_of(row: Meeting, end: End, design: Design) -> str:
+def _step_of(row: Meeting, joint: Joint, design: Design) -> str:
     """How a joint is put together, by the form of the half that is named first."""
-    place = design.facts.about(PlaceFact, str(end))
+    if row.step_of_ends and _is_at_both_ends(joint, design):
+        return row.step_of_ends
+    place = design.facts.about(PlaceFact, str(joint.ends[0]))
     form = place.form if place is not None else ""
     special = {"hole": row.step_of_hole, "bore": row.step_of_hole, "step": row.step_of_end}
     return special.get(form) or row.step
+
+
+def _is_at_both_ends(joint: Joint, design: Design) -> bool:
+    """Whether a turned pin has the same tail at its other end, and two parts for each pin."""
+    pin, part = (design.parts.get(end.item) for end in joint.ends[:2])
+    shape = pin.shape if pin is not None else None
+    if pin is None or part is None or not isinstance(shape, list) or len(shape) < _WITH_TAILS:
+        return False
+    first, last = shape[0], shape[-1]
+    is_tail = joint.ends[0].place in (first.name, last.name)
+    is_alike = getattr(first, "diameter", None) == getattr(last, "diameter", None)
+    return is_tail and is_alike and (part.quantity or 1) == 2 * (pin.quantity or 1)
 
 
 def _hardware(joint: Joint, chosen: list[HardwareFact], design: Design) -> str:

@@ -22,12 +22,19 @@ class Drilling:
 
 
 def drillings(joints: list[Joint], design: Design) -> Iterator[Drilling]:
-    """A task for each joint whose holes are drilled in both parts at once."""
+    """A task for each set of parts of which holes are drilled in all at once.
+
+    Several joints of the same parts are one task: parted between two holes they would move.
+    """
+    groups: dict[frozenset[str], list[tuple[Joint, tuple[str, ...]]]] = {}
     for joint in joints:
         items = [name for name in joint.items if _is_made(name, design)]
         places = tuple(place for end in joint.ends for place in _places(end, joint, design))
         if joint.made == TOGETHER and len(items) > 1 and len(places) > 1:
-            yield _drilling(joint, items, places, design)
+            groups.setdefault(frozenset(items), []).append((joint, places))
+    for group in groups.values():
+        items = [name for name in group[0][0].items if _is_made(name, design)]
+        yield _drilling(group, items, design)
 
 
 def _is_made(name: str, design: Design) -> bool:
@@ -43,19 +50,25 @@ def _places(end: End, joint: Joint, design: Design) -> Iterator[str]:
             return
 
 
-def _drilling(joint: Joint, items: list[str], places: tuple[str, ...], design: Design) -> Drilling:
+def _drilling(
+    group: list[tuple[Joint, tuple[str, ...]]], items: list[str], design: Design
+) -> Drilling:
     names = [item.title for name in items if (item := design.item(name)) is not None]
     said = f"the {names[0]} and {' and '.join(f'the {name}' for name in names[1:])}"
+    joint = group[0][0]
+    more = ", a pin in each hole before the next is drilled" if len(group) > 1 else ""
     task = Task(
         f"drill {joint.name}",
         f"drill {said} together",
         TaskKind.JOIN,
         items[0],
-        "put together as they will stand and clamped; one drill through both, then marked",
+        f"put together as they will stand and clamped; one drill through both{more}, then marked",
         joint.at,
     )
+    lines = tuple(places for _, places in group)
     fact = TogetherFact(
-        task.id, TOGETHER, (joint.name,), (places,), places,
+        task.id, TOGETHER, tuple(one.name for one, _ in group), lines,
+        tuple(place for places in lines for place in places),
         f"{said} put together as they will stand, and clamped",
     )  # fmt: skip
     return Drilling(task, fact, tuple(_befores(task, joint, items, design)))

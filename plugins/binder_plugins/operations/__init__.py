@@ -19,12 +19,15 @@ from binder.api import (
     MaterialFact,
     Page,
     PlanStep,
+    SmallWork,
     TaskTime,
     TogetherFact,
     TreatmentFact,
     hookimpl,
     late,
 )
+from binder_plugins.operations.aids.collecting import collect_tools
+from binder_plugins.operations.aids.facts import ToolsFact
 from binder_plugins.operations.cautioned import tell_acts
 from binder_plugins.operations.checks import (
     check_bars,
@@ -43,6 +46,7 @@ from binder_plugins.operations.judging.tools import check_tools
 from binder_plugins.operations.planning import WorkPlan, plan_work
 from binder_plugins.operations.routes import plan_routes
 from binder_solid.facts import FormFact
+from binder_solid.placed import PlacedFact
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -86,19 +90,29 @@ def binder_steps() -> Sequence[PlanStep]:
                 AsideFact,
                 FitFact,
                 HalfFact,
+                PlacedFact,
                 HardwareFact,
                 JointFact,
                 MaterialFact,
+                PlacedFact,
                 TogetherFact,
                 TreatmentFact,
             ),
         ),
         PlanStep("tell the acts", tell_acts, needs=(Route,), gives=(ActsFact,)),
         PlanStep(
+            "list the tools",
+            collect_tools,
+            needs=(Route,),
+            after=(HalfFact,),
+            gives=(ToolsFact, SmallWork),
+            for_pages=True,
+        ),
+        PlanStep(
             "plan the evenings",
             plan_work,
             needs=(Route, BuildSequence),
-            after=(TaskTime, TreatmentFact),
+            after=(TaskTime, TreatmentFact, ToolsFact, SmallWork),
             gives=(WorkPlan, HoursFact),
             for_pages=True,
         ),
@@ -113,5 +127,6 @@ def binder_pages() -> Sequence[Page]:
         Page("work on parts together", late(f"{_HERE}.together_pages", "together_pages")),
         Page("evenings", late(f"{_HERE}.evening_pages", "evening_pages")),
         Page("tools wanted", late(f"{_HERE}.wanted_page", "wanted_pages")),
+        Page("tools to make", late(f"{_HERE}.made_page", "made_pages")),
         Page("holding up", late(f"{_HERE}.holding_page", "holding_pages")),
     ]

@@ -17,6 +17,7 @@ _HELP = {
     "nothing-to-grip": "leave a plain step of 3 mm or more, or a hole right through",
     "stands-out-too-far": "shorter, thicker, or tell the lathe's `tailstock` in the workshop",
     "needs-steady": "use rod as bought, or turn it in short lengths",
+    "thread-turns-the-work": "a longer plain step to grip, or a collet of its size",
     "drill-cannot-reach": "from both ends, stepped, or larger",
     "two-settings-for-true": "put a collet or four-jaw chuck in the workshop, or bore it through",
     "ream-blind": "right through, or `bored`",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import HalfFact
+from binder.api import HalfFact, ThreadFact
 from binder_plugins.operations.facts import Act, SetUp
 from binder_plugins.operations.plain import at_bench
 from binder_plugins.operations.treating import brightened, hardened
@@ -44,6 +44,12 @@ def _gates(work: Work, setups: Sequence[SetUp]) -> Iterator[Act]:
 def _gate(work: Work, master: HalfFact, made: Act | None) -> Act:
     place = master.place
     said = place.replace("_", " ")
+    thread = work.design.facts.about(ThreadFact, f"{work.name}.{place}")
+    if thread is not None and thread.is_internal:
+        an = "an" if thread.designation.startswith("M") else "a"
+        words = f"try {an} {thread.designation} screw in the {said}: its mate is cut to run in it"
+        tool = f"{thread.designation} screw or thread gauge"
+        return work.act("measure", words, feature=place, tool=tool, tags=("master",))
     act = work.act(
         "measure",
         f"measure the {said}, write it down: its mate is made to it",

@@ -1,12 +1,16 @@
-"""A turned piece that closes a row on a shaft: faced to what the measured row leaves."""
+"""A turned piece that closes a row on a shaft: its gap measured, then faced to what that leaves."""
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import ShaftFact
+from binder.api import Located, Role, ShaftFact, TogetherFact
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from binder_plugins.operations.facts import Act
     from binder_plugins.operations.work import Work
 
 _NEAR = 1e-6
@@ -28,3 +32,39 @@ def suited_length(work: Work, length: float) -> str:
         others = "" if is_alone else " − the others of the row as measured"
         return f"the gap as measured{others} − {work.mm(wanted)} = ______, {drawn} as drawn"
     return ""
+
+
+def gaps_measured(fact: TogetherFact, work: Work) -> Iterator[Act]:
+    """The gap of each piece made to suit, taken while its bearings stand; they part after.
+
+    Between the bearings a blank tells it better than jaws that do not go in beside a shaft:
+    common practice, no source.
+    """
+    for shaft in work.design.facts.all(ShaftFact):
+        bearings = [one for one in shaft.pieces if one.role is Role.BEARING]
+        if shaft.to_suit is None or not {one.joint for one in bearings} & set(fact.joints):
+            continue
+        closing = shaft.pieces[shaft.to_suit].title
+        wide = shaft.apart if shaft.located is Located.INSIDE else shaft.span
+        if wide is None:
+            continue
+        between = (
+            "between the inner faces" if shaft.located is Located.INSIDE else "over the outer faces"
+        )
+        found = work.design.workshop.finest(wide, wide, "outside")
+        reads = found.name if found is not None else "a borrowed instrument"
+        way = (
+            "face a stub of rod, its ends square, until it just goes in, and measure the stub"
+            if shaft.located is Located.INSIDE
+            else "measure it straight across"
+        )
+        act = work.act(
+            "measure",
+            f"with all down, measure {between} of the {bearings[0].title} at either "
+            f"end: {way}; write it down, ______ ({work.mm(float(wide))} as drawn): the "
+            f"{closing} is made to it",
+            feature="gap",
+            tool=reads,
+            tags=("in-line",),
+        )
+        yield replace(act, joints=fact.joints)

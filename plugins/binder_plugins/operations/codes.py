@@ -164,6 +164,16 @@ KNURL_BENDS_IT = Code(
     "features:\n  grip: {knurled: 0.5 mm, on: stem}   # a stem of 3 mm",
     "Knurl thicker bar and turn it down beside the knurl, or clamp-type wheels from both sides.",
 )
+THREAD_TURNS_THE_WORK = Code(
+    "thread-turns-the-work",
+    W,
+    "A die or a tap that turns the work in its grip: too little of it is held for the torque, "
+    "whichever end is made first (p² × d × 2000 N/mm² / 8; the grip by common practice).",
+    "The work spins in the jaws, is scored all round, and the thread tears.",
+    "turned: [{name: head, diameter: 8 mm, length: 4 mm}, {name: shank, diameter: 10 mm, ...}]\n"
+    "features: {thread: {screwed: M10, on: shank, length: 30 mm}}",
+    "A longer or thicker step to hold it by, a collet of its size, or a finer thread.",
+)
 
 _OWN = tuple(value for value in list(globals().values()) if isinstance(value, Code))
 CODES = (*_OWN, *TOOL_CODES, *REACH_CODES, *METAL_CODES)

@@ -6,6 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import exact
+from binder_plugins.operations.along import told_along
 from binder_plugins.operations.bench import (
     bench_vice,
     divider,
@@ -18,9 +19,11 @@ from binder_plugins.operations.contours import contour_setups
 from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
 from binder_plugins.operations.faces import widened
 from binder_plugins.operations.facts import Act, Grip, SetUp
-from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
+from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts
 from binder_plugins.operations.mouths import Shoulder
+from binder_plugins.operations.oil_ways import oil_way_of
 from binder_plugins.operations.plain import at_bench
+from binder_plugins.operations.rings import flange_burrs, ring_setups
 from binder_plugins.operations.teeth import tooth_setups
 from binder_plugins.operations.thin_saws import slit_tool
 from binder_plugins.operations.turning import Turning, breaking_in
@@ -41,7 +44,16 @@ _MILLED = frozenset(
 def cross_setups(turning: Turning) -> Iterator[SetUp]:
     """The set-ups after the lathe, numbered on from those before."""
     number = len(turning.setups)
-    for build in (_flats, tooth_setups, contour_setups, _slits, _holes, _rings, _milled, _burrs):
+    for build in (
+        _flats,
+        tooth_setups,
+        contour_setups,
+        _slits,
+        _holes,
+        ring_setups,
+        _milled,
+        _burrs,
+    ):
         for setup in build(turning, number + 1):
             number += 1
             yield setup
@@ -67,8 +79,12 @@ def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
     """Cross holes by the side from which they are drilled."""
     work, form = turning.work, turning.form
     sides: dict[tuple[float, ...], list[Located]] = {}
+    way = oil_way_of(work)
+    later = way.own if way is not None else None
     for one in _across(turning):
-        if one.kind in HOLES | SINKS.keys() and not work.is_wholly_left(one.name):
+        if one == later or work.is_wholly_left(one.name):
+            continue
+        if one.kind in HOLES | SINKS.keys():
             sides.setdefault(tuple(round(way, 3) for way in one.frame.z), []).append(one)
     for found in sides.values():
         largest = max(one.diameter or 0.0 for one in found)
@@ -87,12 +103,17 @@ def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
                 is_open=bool(meets),
                 beside=_shoulder(turning, one, step),
             )
-            acts += hole_acts(work, one, where)
+            acts += told_along(work, one, hole_acts(work, one, where))
         step = _step(turning, found[0])
         grip = _vee(turning, step)
         place = place_of(work.design.workshop, machine)
         yield _setup(
-            number, place, machine, grip, "along from the right-hand end, square to the axis", acts
+            number,
+            place,
+            machine,
+            grip,
+            "along from the end that is told, square to the axis",
+            acts,
         )
         number += 1
 
@@ -261,42 +282,17 @@ def _is_of_bar(turning: Turning, step: Stretch) -> bool:
     return turning.work.stock_form == wanted and abs(turning.work.stock_across - step.across) < 1e-6
 
 
-def _rings(turning: Turning, number: int) -> Iterator[SetUp]:
-    """Holes round the axis on a pitch circle, and spokes."""
-    work = turning.work
-    rings = [
-        one for one in turning.axial if len(one.spots) > 1 and one.kind in HOLES | SINKS.keys()
-    ]
-    spokes = [one for one in turning.form.located if one.kind == "spokes"]
-    for one in rings:
-        machine = drill_for(work.design.workshop, one.diameter or 0.0)
-        deep = through(one, turning.form.size)
-        acts = hole_acts(work, one, Where(machine, deep, tags=("coordinates",)))
-        vice = vice_for(work.design.workshop)
-        grip = Grip(f"{vice or 'clamps'}, on parallels", "vice", "its rim")
-        place = place_of(work.design.workshop, machine)
-        yield _setup(number, place, machine, grip, "the axis; first hole as drawn", list(acts))
-        number += 1
-    if spokes:
-        around = 3.14 * turning.form.size[1]
-        act = work.act(
-            "cross-out",
-            f"saw and file out between: {spokes[0].note}",
-            feature="spokes",
-            amount=around,
-        )
-        yield _setup(number, "bench", "", _bench(turning), "lines scribed from the axis", [act])
-
-
 def _burrs(turning: Turning, _: int) -> Iterator[SetUp]:
-    """The burr that a cross hole throws into a reamed bore: the reamer once more, by hand."""
+    """Burrs that need a tool of their own: in a reamed bore the reamer once more, by hand."""
     work, form = turning.work, turning.form
+    way = oil_way_of(work)
     acts = [
-        _cleared(turning, one, breaking_in(one, form))
+        _cleared(turning, one, holes)
         for one in turning.axial
         if one.kind == "reamed" and work.feature(one.name) and work.waits(one.name) is None
-        if breaking_in(one, form)
+        if (holes := [hole for hole in breaking_in(one, form) if way is None or hole != way.own])
     ]
+    acts += flange_burrs(turning)
     if acts:
         yield at_bench(work, "by hand", "", acts)
 

@@ -33,7 +33,7 @@ def disc_setups(turning: Turning) -> list[SetUp]:
         tags=("on-the-plate",),
     )
     _add(setups, "bench", "", Grip("bench vice", "bench", "the plate"), "", [mark, saw])
-    bores = [a for a in turning.axial if len(a.spots) == 1 and a.kind in HOLES | SINKS.keys()]
+    bores = [a for a in turning.axial if a.kind in HOLES | SINKS.keys()]
     # A mandrel follows a finished bore.
     done = [a for a in bores if a.depth is None and a.kind in HOLES and work.waits(a.name) is None]
     through_bore = next(iter(done), None)

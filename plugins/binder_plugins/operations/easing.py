@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.bench import lathe_for, place_of, round_holder
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.words import holding_min
+from binder_solid.stands_at import spans_on
 from binder_trade.explained import NotDefined
 from binder_trade.fits.gaps import gap
 
@@ -18,37 +19,80 @@ if TYPE_CHECKING:
 
 # What is polished off with a stick and abrasive, on diameter in mm: common practice, no source.
 _POLISHED_MM = 0.05
+# A land shorter than this holds nothing; a journal so many times its thickness long is turned end
+# for end and gripped by its other half; what the parting tool takes, and what stays clear of the
+# jaws, in mm: common practice, no source.
+_LAND_MM, _LONG = 3.0, 4.0
+_PARTED_MM, _CLEAR_MM = 3.0, 3.0
 
 
 def eased(work: Work) -> Iterator[SetUp]:
-    """One set-up for all places that are tried in their measured bores."""
-    found = [
-        (place, half)
-        for place, halves in work.halves.items()
-        for half in halves
-        if is_eased(half) and half.upper is not None
-    ]
+    """One set-up for all places that are tried in their measured bores, gripped beside them."""
+    found = [(place, half) for place, half in _tight(work) if _land(work, place, half)]
     sized = [(place, half.upper or 1.0) for place, half in found]
     acts = [_polish(work, place, half) for place, half in found]
     for place, half, across in _to_bought(work):
         sized.append((place, across))
         acts.append(_to_measured(work, place, half, across))
-    if not acts:
+    if acts:
+        across = max(size for _, size in sized)
+        on = f"⌀{work.mm(round(across, 1))}, beside the place"
+        yield _setup(work, across, on, acts)
+
+
+def eased_in_the_bar(work: Work) -> Iterator[SetUp]:
+    """The first set-up of a piece that has no land left beside the place once it is turned."""
+    found = [(place, half) for place, half in _tight(work) if not _land(work, place, half)]
+    if not found:
         return
-    across = max(size for _, size in sized)
+    long = work.form.size[0] if work.form is not None else 0.0
+    reach = long + _PARTED_MM
+    acts = [_polish(work, place, half, reach) for place, half in found]
+    across = max(half.upper or 1.0 for _, half in found)
+    setup = _setup(work, across, "the bar", acts)
+    out = replace(setup.grip, across=across, stand_out=reach + _CLEAR_MM)
+    datum = f"{setup.datum}; in the bar, since no land is left beside the place later"
+    yield replace(setup, grip=out, datum=datum)
+
+
+def _setup(work: Work, across: float, on: str, acts: list[Act]) -> SetUp:
     workshop = work.design.workshop
     machine = lathe_for(workshop, across)
     holder, kind = round_holder(workshop, across, true=True)
-    grip = Grip(holder or "by hand", kind, f"⌀{work.mm(round(across, 1))}, beside the place")
-    yield SetUp(
+    return SetUp(
         1,
         place_of(workshop, machine),
         machine,
-        grip,
+        Grip(holder or "by hand", kind, on),
         "the mate, as it was measured",
         tuple(acts),
         minutes=holding_min(kind),
     )
+
+
+def _tight(work: Work) -> Iterator[tuple[str, HalfFact]]:
+    """The places of a rod as bought that may be tight in their measured mates."""
+    for place, halves in work.halves.items():
+        yield from ((place, one) for one in halves if is_eased(one) and one.upper is not None)
+
+
+def _land(work: Work, place: str, half: HalfFact) -> bool:
+    """Whether enough of the rod's own thickness is left to grip beside what is polished."""
+    step = (
+        next((one for one in work.form.stretches if one.name == place), None) if work.form else None
+    )
+    if step is None:
+        return True
+    spans = _spans(work, half) or ((step.start, step.end),)
+    free = [max(low - step.start, step.end - high) for low, high in spans]
+    return max(free) >= _LAND_MM or (step.end - step.start) >= _LONG * step.across
+
+
+def _spans(work: Work, half: HalfFact) -> tuple[tuple[float, float], ...]:
+    """Where the mates of a half sit along the work, in mm off its left-hand end."""
+    joint = work.design.joints[half.joint]
+    other = next((name for name in joint.items if name != work.name), "")
+    return spans_on(work.name, other, work.design)
 
 
 def is_eased(half: HalfFact) -> bool:
@@ -56,12 +100,44 @@ def is_eased(half: HalfFact) -> bool:
     return "as bought" in half.what and half.how.startswith("eased")
 
 
-def _polish(work: Work, place: str, half: HalfFact) -> Act:
-    words = (
-        f"try the {_said(place)} in the {half.mate}; polish it there "
-        f"{half.how.removeprefix('eased ')}"
-    )
-    return _act(work, place, words, half.upper or 1.0)
+def _polish(work: Work, place: str, half: HalfFact, in_bar: float = 0.0) -> Act:
+    """Tried in its mate, polished where that sits, or for `in_bar` mm of the bar's end."""
+    if_tight = half.how.removeprefix("eased ")
+    if in_bar:
+        words = (
+            f"burr off the bar's end, try it in the {half.mate}; polish the last "
+            f"{work.mm(in_bar)} {if_tight}"
+        )
+        return _act(work, place, words, half.upper or 1.0)
+    where = _where(work, _spans(work, half))
+    words = f"try the {_said(place)} in the {half.mate}; polish it {where} {if_tight}"
+    kept = _kept(work, place, half) if where != "there" else ""
+    return _act(work, place, f"{words}{kept}", half.upper or 1.0)
+
+
+def _where(work: Work, spans: tuple[tuple[float, float], ...]) -> str:
+    told = " and ".join(_from_to(work, one) for one in spans)
+    return f"from {told} off its left-hand end" if told else "there"
+
+
+def _from_to(work: Work, span: tuple[float, float]) -> str:
+    return f"{work.mm(span[0])} to {work.mm(span[1])}"
+
+
+def _kept(work: Work, place: str, half: HalfFact) -> str:
+    """The stretches that belong to other mates, which this polishing must leave alone."""
+    own = _spans(work, half)
+    found: dict[str, str] = {}
+    for other in work.halves.get(place, ()):
+        spans = [one for one in _spans(work, other) if not _meets(one, own)]
+        if other.joint != half.joint and spans:
+            told = " and ".join(_from_to(work, one) for one in spans)
+            found[other.mate] = f"{told}, which the {other.mate} is for"
+    return f"; not {'; nor '.join(found.values())}" if found else ""
+
+
+def _meets(span: tuple[float, float], spans: tuple[tuple[float, float], ...]) -> bool:
+    return any(low < span[1] and high > span[0] for low, high in spans)
 
 
 def _to_bought(work: Work) -> Iterator[tuple[str, HalfFact, float]]:

@@ -9,7 +9,9 @@ from binder.api import ThreadFact
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
 from binder_plugins.operations.lengthwise import is_turned
 from binder_plugins.operations.mouths import mouths_of
+from binder_plugins.operations.recesses import recess_acts
 from binder_plugins.operations.relieved import cleared, relief_of, relieved_acts
+from binder_plugins.operations.shoulders import to_shoulder
 from binder_solid.forms import Revolved
 
 if TYPE_CHECKING:
@@ -36,10 +38,9 @@ def axial_acts(
 ) -> Iterator[Act]:
     """Holes on the axis from the smallest up: the next one finds its start in it."""
     found = [one for one in bores if one.kind in HOLES | SINKS.keys() | {"recessed", "centred"}]
-    on_axis = [one for one in found if len(one.spots) == 1]
     mouths = mouths_of(work, bores)
     started, first = False, 0.0
-    for one in sorted(on_axis, key=lambda one: (one.kind in SINKS, one.diameter or 0.0)):
+    for one in sorted(found, key=lambda one: (one.kind in SINKS, one.diameter or 0.0)):
         deep = through(one, (form.size[0], 0.0, 0.0))
         where = Where(
             lathe,
@@ -52,7 +53,7 @@ def axial_acts(
             mouth=mouths.get(one.name),
         )
         if one.kind == "recessed":
-            yield _recess(work, one, lathe, end, tags)
+            yield from recess_acts(work, form, one, lathe, end, tags)
             continue
         relief = relief_of(one, form)
         yield from (
@@ -66,19 +67,6 @@ def axial_acts(
     for one in bores:
         if one.kind in {"chamfered", "rounded", "bevelled"} and one not in mouths.values():
             yield _edge(work, form, one, lathe, end, tags)
-
-
-def _recess(work: Work, one: Located, lathe: str, end: str, tags: tuple[str, ...]) -> Act:
-    return work.act(
-        "bore",
-        f"recess {one.note.removeprefix('recess ')}",
-        machine=lathe,
-        feature=one.name,
-        tool="boring tool, square to the floor",
-        size=one.diameter or 1.0,
-        end=end,
-        tags=tags,
-    )
 
 
 def corners(one: Located, steps: Sequence[Stretch]) -> Iterator[Located]:
@@ -166,7 +154,7 @@ def _thread(
     ending = f", {work.mm(one.length)} long" if one.length else ""
     yield work.act(
         "die",
-        f"cut the thread {thread}{ending}",
+        f"cut the thread {thread}{ending}{to_shoulder(work, form, one)}",
         feature=one.name,
         tool=f"{thread} die in the tailstock holder" if dies else f"{thread} die",
         amount=long,

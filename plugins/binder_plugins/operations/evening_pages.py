@@ -9,6 +9,7 @@ from binder.api import (
     Column,
     Design,
     Diagnostic,
+    Link,
     Paragraph,
     Place,
     Section,
@@ -18,8 +19,10 @@ from binder.api import (
     Text,
     TickBox,
 )
-from binder_making.times import in_range
+from binder_plugins.operations.aids.planned import PREFIX
+from binder_plugins.operations.minutes import route_estimate
 from binder_plugins.operations.planning import WorkPlan
+from binder_plugins.operations.wanted_page import MADE_SECTION
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -28,12 +31,12 @@ if TYPE_CHECKING:
     from binder_plugins.operations.jobs import Piece
 
 _COLUMNS = (Column("", 0.45), Column("", 4), Column("", 8), Column("", 1.4, is_figure=True))
-_MOST_TOOLS = 14
+_NIGHT_H = 24.0
 _PRACTISED = (
     "those of a practised amateur: a first model takes half as long again, a beginner twice to "
     "three times"
 )
-_VERBS = ("assemble", "bond", "put")
+_VERBS = ("assemble", "begin", "go on with", "bond", "put")
 
 
 def evening_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
@@ -42,8 +45,10 @@ def evening_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator
     if plan is None or not plan.evenings:
         return
     blocks: list[Block] = [Paragraph((_words(plan, design),))]
+    day = 0
     for evening in plan.evenings:
-        blocks += _evening(evening, plan)
+        blocks += _evening(evening, plan, max(evening.day - day - 1, 0))
+        day = evening.day
     yield Section("evenings", "Evenings", Place.EVENINGS, tuple(blocks))
 
 
@@ -54,14 +59,27 @@ def _words(plan: WorkPlan, design: Design) -> str:
         f"The work in {count} evening{'s' if count > 1 else ''}, one kind of set-up at a time as "
         f"far as the order allows. Work is mounted {plan.setups} times; mounting and changing "
         f"tools takes {plan.spent_min:.0f} min, and no order that keeps every reason can take "
-        f"less than {plan.least_min:.0f}. Minutes are {told}. Write down what an evening really "
-        "took: its minutes over those printed are your pace (pace: in the workshop file)."
+        f"less than {plan.least_min:.0f}. Minutes of a line are {told}. The range of an evening "
+        "has measuring and the odd remake in it as well, and adds up to that on the cover. Write "
+        "down what an evening really took: its minutes over those printed are your pace (pace: "
+        "in the workshop file)."
     )
 
 
-def _evening(evening: Evening, plan: WorkPlan) -> Iterator[Block]:
-    time = in_range(evening.minutes)
+def _evening(evening: Evening, plan: WorkPlan, idle: int) -> Iterator[Block]:
+    """An evening; `idle` days pass before it that no other fills."""
+    time = route_estimate(evening.minutes)
     yield Subheading(f"Evening {evening.number}: {time.least_min:.0f} to {time.most_min:.0f} min")
+    if evening.held_by:
+        piece = plan.pieces[piece_id(evening.held_by)]
+        yield Paragraph(
+            (
+                Strong(f"Leave {idle} evening{'s' if idle > 1 else ''} free before this one: "),
+                f"{_rested(piece)} is not to be touched before.",
+            )
+        )
+    if evening.number == 1 and (tools := ready(evening.tools, evening)):
+        yield Paragraph((Strong("Lay out before you start: "), f"{'; '.join(tools)}."))
     yield Table(_COLUMNS, tuple(_rows(evening, plan)))
     yield Paragraph(tuple(_foot(evening, plan)))
 
@@ -71,8 +89,10 @@ def _rows(evening: Evening, plan: WorkPlan) -> Iterator[tuple[Text, ...]]:
         piece = plan.pieces[piece_id(name)]
         part = f", {name.split(', ')[-1]}" if ", part " in name else ""
         share = piece.takes / (int(name.rsplit(" ", 1)[-1]) if part else 1)
-        yield ((TickBox(f"evening {name}"),), _who(piece), (f"{_what(piece)}{part}",),
-               (f"{share:.0f} min",))  # fmt: skip
+        what: Text = (f"{_what(piece)}{part}",)
+        if piece.id.startswith(PREFIX):
+            what = (f"from {piece.what}{part}; ", Link("how", MADE_SECTION))
+        yield ((TickBox(f"evening {name}"),), _who(piece), what, (f"{share:.0f} min",))
 
 
 def _who(piece: Piece) -> Text:
@@ -99,25 +119,36 @@ def _foot(evening: Evening, plan: WorkPlan) -> Iterator[Strong | str]:
     for remark in evening.remarks:
         yield f"{remark[0].upper()}{remark[1:]}. "
     if evening.cures:
-        yield Strong("Not to be touched before the next evening: ")
+        long = any(plan.pieces[piece_id(one)].rests_h > _NIGHT_H for one in evening.cures)
+        until = "for the time that is told" if long else "before the next evening"
+        yield Strong(f"Not to be touched {until}: ")
         yield f"{'; '.join(_resting(evening, plan))}. "
-    if evening.next_tools:
-        tools = evening.next_tools[:_MOST_TOOLS]
-        more = f" and {len(evening.next_tools) - len(tools)} more" if len(tools) < len(
-            evening.next_tools) else ""  # fmt: skip
+    following = plan.evenings[evening.number : evening.number + 1]
+    tools = ready(evening.next_tools, *following)
+    if tools:
         yield Strong("Lay out for the next: ")
-        yield f"{'; '.join(tools)}{more}."
+        yield f"{'; '.join(tools)}."
     elif evening.number == len(plan.evenings):
         yield "The last one."
+
+
+def ready(tools: tuple[str, ...], *evenings: Evening) -> list[str]:
+    """The tools of an evening without those that are made in it."""
+    made = {piece_id(job).removeprefix(PREFIX) for one in evenings for job in one.jobs}
+    return [tool for tool in tools if tool not in made]
 
 
 def _resting(evening: Evening, plan: WorkPlan) -> Iterator[str]:
     """What cures, dries or is away, and for how long."""
     for name in evening.cures:
         piece = plan.pieces[piece_id(name)]
-        verb, _, rest = piece.title.partition(" the ")
-        is_task = piece.setup is None and verb in _VERBS
-        yield f"{f'the {rest}' if is_task else piece.title} ({rest_text(piece.rests_h)})"
+        yield _rested(piece)
+
+
+def _rested(piece: Piece) -> str:
+    verb, _, rest = piece.title.partition(" the ")
+    is_task = piece.setup is None and verb in _VERBS
+    return f"{f'the {rest}' if is_task else piece.title} ({rest_text(piece.rests_h)})"
 
 
 def rest_text(hours: float) -> str:

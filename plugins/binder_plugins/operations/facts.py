@@ -15,7 +15,8 @@ class Act:
     `run` and `alone` are minutes: getting ready, doing it, and passing by itself. `lower` and
     `upper` are limits in mm, `size` the diameter that is cut, `deep` how deep, both in mm; `cuts`
     in how many it is done, 0 where that is not known, `by_motor` whether the motor holds it back.
-    `trouble` names a code of the plugin and says why it is reported.
+    `trouble` names a code of the plugin and says why it is reported. `aid_mm` is how long a tool
+    made for it must be, in mm, 0 where nothing asks.
     """
 
     id: str
@@ -41,6 +42,7 @@ class Act:
     cuts: int = 0
     by_motor: bool = False
     trouble: tuple[tuple[str, str], ...] = ()
+    aid_mm: float = 0.0
     at: Span = NOWHERE
 
 
@@ -50,7 +52,7 @@ class Grip:
 
     `across` is the gripped size, `long` how much of it is gripped, and `stand_out` what stands
     out of the jaws, all in mm; `support` is what carries the far end. `jaws` tells where the
-    jaws are along a turned part, `free` which end is free.
+    jaws are along a turned part, `land` where a steady runs on it, `free` which end is free.
     """
 
     holder: str
@@ -62,6 +64,7 @@ class Grip:
     support: str = ""
     jaws: tuple[float, float] = (0.0, 0.0)
     free: str = ""
+    land: tuple[float, float] = (0.0, 0.0)
 
 
 @dataclass(frozen=True, slots=True)

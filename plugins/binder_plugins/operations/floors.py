@@ -46,10 +46,10 @@ def floor_chamfers(turning: Turning, end: str, tags: tuple[str, ...]) -> Iterato
 def _sockets(turning: Turning, step: Stretch) -> Iterator[tuple[Feature, str]]:
     """The blind reamed holes that a step is fitted to, with the titles of their parts."""
     design, own = turning.work.design, f"{turning.work.name}.{step.name}"
-    for fact in design.facts.all(FitFact):
+    for fact in design.facts.where(FitFact, "shaft", own):
         item, _, place = fact.hole.partition(".")
         part = design.item(item)
-        if fact.shaft != own or part is None:
+        if part is None:
             continue
         for one in getattr(part, "features", ()):
             if one.name == place and one.kind == "reamed":

@@ -72,7 +72,8 @@ def _support(turning: Turning, out: float, bores: Sequence[Located]) -> str:
     across = max(turning.work.stock_across, thin)
     far = turning.plan.reach if turning.plan.is_threaded else out
     ratio = max(far / across if across else 0.0, _slender(turning))
-    if ratio <= SUPPORTED or not turning.plan.first:
+    is_cut = bool(turning.plan.first) or turning.cut_reach(turning.plan.free) > 0
+    if ratio <= SUPPORTED or not is_cut:
         return ""
     name = turning.work.name
     if ratio > STEADIED and not steady_for(turning.work.design.workshop, across):

@@ -68,7 +68,23 @@ def _words(found: Holding, plan: WorkPlan) -> str:
     return (
         f"Of {whole} of work these take {chain} one after the other{rests}: with any number of "
         "hands the model is done no sooner, and an hour lost here is lost to the whole. Begin "
-        "each as soon as what stands before it is done."
+        "each as soon as what stands before it is done." + _alone(found)
+    )
+
+
+def _alone(found: Holding) -> str:
+    """What one pair of hands waits for cures, in whole evenings; nothing where nothing cures."""
+    if not found.rests and not found.idle:
+        return ""
+    evenings = round(found.idle)
+    if not evenings:
+        return (
+            " While something cures there is always other work: take up what has the least float."
+        )
+    waits = "an evening" if evenings == 1 else f"{evenings} evenings"
+    return (
+        " One pair of hands that always takes up what has the least float has nothing but cures "
+        f"to wait for on {waits}."
     )
 
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from itertools import groupby
 from typing import TYPE_CHECKING
 
-from binder_making.network import Activity, Network, critical_path
+from binder_making.network import Activity, Network, critical_path, scheduled
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping
@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from binder_plugins.operations.planning import WorkPlan
 
 _SAME = 1e-6
+_HANDS, _RESTING = "hands", ", resting"
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,12 +41,15 @@ class Holding:
     """The chain on which the whole hangs, in order, and all others, the least float first.
 
     `length` is the chain in minutes, waits for cures as whole evenings in it; `rests` are they.
+    `idle` is what one pair of hands waits with nothing to take up, in evenings, if it always takes
+    up what has the least float.
     """
 
     chain: tuple[Held, ...]
     others: tuple[Held, ...]
     length: float
     rests: float
+    idle: float = 0.0
 
 
 def holding_up(plan: WorkPlan, useful: float) -> Holding:
@@ -69,7 +73,22 @@ def holding_up(plan: WorkPlan, useful: float) -> Holding:
         tuple(sorted(others, key=lambda one: (one.slack, one.begins))),
         net.length,
         sum(rests[name] for name in net.path),
+        _idle(plan, rests) / useful,
     )
+
+
+def _idle(plan: WorkPlan, rests: Mapping[str, float]) -> float:
+    """Minutes in which all that could be taken up waits for a cure; a cure wants no hands."""
+    last = {name: f"{name}{_RESTING}" if rest else name for name, rest in rests.items()}
+    work = [
+        Activity(name, piece.takes, tuple(last[one] for one in plan.waits[name]))
+        for name, piece in plan.pieces.items()
+    ]
+    cures = [Activity(last[name], rest, (name,)) for name, rest in rests.items() if rest]
+    if not cures:
+        return 0.0
+    made = scheduled([*work, *cures], {one.id: {_HANDS: 1} for one in work}, {_HANDS: 1})
+    return max(0.0, made.length - sum(one.duration for one in work))
 
 
 def owner_of(name: str, plan: WorkPlan) -> str:

@@ -17,7 +17,7 @@ from binder_plugins.operations.bench import (
 )
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, through
-from binder_plugins.operations.out_of_balance import HELD, SWING, most_rpm, off_middle
+from binder_plugins.operations.out_of_balance import HELD, SWING, most_rpm, off_middle, swept
 from binder_plugins.operations.plugged import plugged
 from binder_plugins.operations.several import (
     clamped,
@@ -203,7 +203,7 @@ def is_bored_in_lathe(flat: Flat, one: Located) -> bool:
     is_wanted = one.kind == "bored" or (
         one.kind in HOLES and (one.diameter or 0.0) > max(most, 1.0)
     )
-    across = _swung(flat, one)
+    across = swept(flat.form.size, one)
     return (
         is_wanted
         and bool(lathe_for(flat.workshop, across))
@@ -211,20 +211,9 @@ def is_bored_in_lathe(flat: Flat, one: Located) -> bool:
     )
 
 
-def _swung(flat: Flat, one: Located) -> float:
-    """The circle in mm that the part sweeps when it turns about a hole."""
-    axis = max(range(3), key=lambda n: abs(one.frame.z[n]))
-    spans = [
-        max(one.frame.origin[n], flat.form.size[n] - one.frame.origin[n])
-        for n in range(3)
-        if n != axis
-    ]
-    return 2 * math.hypot(*spans)
-
-
 def bored(flat: Flat, face: str, one: Located) -> None:
     """A bore, marked out and turned about its pop mark."""
-    across = _swung(flat, one)
+    across = swept(flat.form.size, one)
     lathe = lathe_for(flat.workshop, across)
     holder, kind = flat_holder(flat.workshop, across)
     mark = flat.work.act(

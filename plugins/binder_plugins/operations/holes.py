@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from binder.api import HalfFact, ThreadFact, exact
-from binder_making.cutting import drills_in_order, pecks
+from binder_making.cutting import advise, drills_in_order, pecks
 from binder_plugins.operations.hole_tools import drill_name, sinker
 from binder_plugins.operations.mouths import Shoulder, countersink_for, opened
 from binder_plugins.operations.tapped import tap_rpm
@@ -30,6 +31,16 @@ _SHORT_NOTE = 40
 _ENTERS = 0.01
 # What a long-series drill reaches in its own diameters; from memory of ISO 340.
 _LONG_DRILL = 20.0
+# The point of the centre drill in hand, in mm: a hole no wider is spoiled by it. From memory of
+# ISO 866, the smallest of its usual sizes.
+_CENTRE_POINT = 1.25
+_ITSELF = "the drill itself, gripped short in its chuck"
+# A pilot that turns so many times too slowly snaps before it helps. Common practice, no source.
+_TOO_SLOW = 4.0
+# In sheet thinner than this part of its diameter a twist drill breaks out before it is led, and
+# tears a hole with corners; from this diameter on, in mm. Common practice, no source.
+_SHEET, _TEARS_MM = 0.5, 5.0
+_TEARS = "; clamped between two flat pieces of wood, drilled through both: bare sheet tears"
 # The mouth of a centre hole of form A in pilots; from memory of ISO 6411.
 _CENTRE_MOUTH = 2.12
 HOLES = frozenset({"drilled", "reamed", "bored", "tapped"})
@@ -111,12 +122,14 @@ def _start(work: Work, one: Located, where: Where) -> Act:
         words, act = "centre for the drill", "centre"
     else:
         words, act = f"spot for {_of(one, f'⌀{work.mm(one.diameter or 0.0)} hole')}", "spot"
+    is_thin = act == "spot" and 0 < (one.diameter or 0.0) <= _CENTRE_POINT
     return work.act(
         act,
         words,
         machine=where.machine,
         feature=one.name,
-        size=_SMALL,
+        tool=_ITSELF if is_thin else "",
+        size=(one.diameter or 0.0) if is_thin else _SMALL,
         end=where.end,
         times=len(one.spots),
         tags=where.tags,
@@ -179,10 +192,25 @@ def _drills(work: Work, one: Located, where: Where, to: float) -> Iterator[Act]:
         found = drills_in_order(to, owned, work.group)
         sizes, caution = found.sizes_mm, found.caution
     for number, size in enumerate(sizes):
-        if size <= where.first:
-            continue
         is_pilot = number < len(sizes) - 1
+        if size <= where.first or (is_pilot and _snaps(work, size, where.machine)):
+            continue
         yield _drill(work, one, where, size, is_pilot=is_pilot, caution="" if is_pilot else caution)
+
+
+def _snaps(work: Work, size: float, machine: str) -> bool:
+    """Whether a pilot would turn far too slowly, since the work is held beside its middle.
+
+    The point of the centre drill has then taken the web of the next drill away.
+    """
+    own = work.machine(machine) if machine and math.isfinite(work.most_rpm) else None
+    if own is None or work.group is None:
+        return False
+    try:
+        wanted = advise(work.group, "drill", size, own).turning.wanted_rpm
+    except NotDefined:
+        return False
+    return wanted > _TOO_SLOW * work.most_rpm
 
 
 def _drill(
@@ -193,7 +221,7 @@ def _drill(
     act = work.act(
         "drill",
         f"{_many(one)}drill {_what(work, one, size, where, half, is_last=is_last)}"
-        f"{_remark(work, one) if is_last else ''}",
+        f"{_remark(work, one) if is_last else ''}{_in_sheet(size, where)}",
         machine=where.machine,
         feature=one.name,
         tool=drill_name(work, size, fitted=half is not None and half.lower is not None),
@@ -208,6 +236,12 @@ def _drill(
         spoils=caution,
     )
     return _with_reach(act, one, size, where.deep)
+
+
+def _in_sheet(size: float, where: Where) -> str:
+    """How thin sheet is held while a wide drill goes through it."""
+    is_thin = "sheet" in where.tags and where.deep < _SHEET * size
+    return _TEARS if is_thin and size >= _TEARS_MM else ""
 
 
 def _remark(work: Work, one: Located) -> str:

@@ -8,9 +8,10 @@ from typing import TYPE_CHECKING
 
 from binder.api import TogetherFact
 from binder_plugins.operations.bench import bench_vice
+from binder_plugins.operations.closing_piece import gaps_measured
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import Where, finished
-from binder_plugins.operations.line_reamers import bits, guided, short_of
+from binder_plugins.operations.line_reamers import by_hand, guided, short_of
 from binder_plugins.operations.rows import Hole, holes_of, mate_of, running_half
 from binder_solid.piloting import piloted
 
@@ -42,10 +43,10 @@ def lined(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
             spoils="a bearing that is forced into line",
         )
     )
-    if fact.how == "reamed in line":
-        acts += bits(rows, fact.joints, longest(works))
+    asked = longest(works) if fact.how == "reamed in line" else {}
     for found in rows:
-        acts += _row(fact, found)
+        acts += _row(fact, found, asked)
+    acts += gaps_measured(fact, work)
     acts += _ended(work, fact)
     vice = bench_vice(work.design.workshop)
     grip = Grip(vice or "by hand", "bench", "what carries the bearings")
@@ -89,7 +90,7 @@ def longest(works: Mapping[str, Work]) -> dict[float, float]:
     return found
 
 
-def _row(fact: TogetherFact, row: Sequence[Hole]) -> Iterator[Act]:
+def _row(fact: TogetherFact, row: Sequence[Hole], asked: Mapping[float, float]) -> Iterator[Act]:
     hole = row[0]
     work, count = hole.work, sum(one.work.count for one in row)
     mate = mate_of(fact, hole)
@@ -105,7 +106,10 @@ def _row(fact: TogetherFact, row: Sequence[Hole]) -> Iterator[Act]:
             feed="",
         )
         if act.act == "ream" and bridge is not None:
-            yield from guided(row, act, bridge, of)
+            long = asked[hole.one.diameter or 0.0]
+            yield from guided(row, act, bridge, of, long)
+        elif act.act == "ream":
+            yield by_hand(hole, act)
         else:
             yield act
     half = running_half(fact, hole)
@@ -137,12 +141,10 @@ def _cuts(fact: TogetherFact, hole: Hole, count: int) -> Iterator[Act]:
         )
         return
     where = Where("", hole.deep * count, tags=tags, is_started=True, is_together=True)
-    for act in finished(work, one, where, (one.diameter or 0.0) - _LEFT_MM):
-        hand = act.tool.removesuffix(" reamer").removesuffix(" hand")
-        tool = f"{hand} reamer in a tap wrench" if act.act == "ream" else act.tool
-        yield replace(act, tool=tool)
+    yield from finished(work, one, where, (one.diameter or 0.0) - _LEFT_MM)
 
 
 def _ended(work: Work, fact: TogetherFact) -> Iterator[Act]:
-    yield work.act("separate", f"{fact.note}, then take it apart")
+    apart = work.act("separate", f"{fact.note}, then take it apart")
+    yield replace(apart, joints=fact.joints)
     yield work.act("deburr", "wash out the chips, take the burrs off inside", amount=1.0)

@@ -2,13 +2,23 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
+from binder_plugins.operations.bench import (
+    bench_vice,
+    drill_for,
+    flat_holder,
+    lathe_for,
+    place_of,
+    vice_for,
+)
 from binder_plugins.operations.facts import Act, Grip, SetUp
-from binder_plugins.operations.holes import Where, hole_acts
+from binder_plugins.operations.hole_tools import drill_name
+from binder_plugins.operations.holes import Where, finished, hole_acts, ream
+from binder_plugins.operations.out_of_balance import HELD, SWING, most_rpm, off_middle, swept
 from binder_plugins.operations.rows import Hole, holes_of
 from binder_plugins.operations.through_both import parted
 from binder_plugins.operations.words import holding_min
@@ -16,6 +26,16 @@ from binder_plugins.operations.words import holding_min
 if TYPE_CHECKING:
     from binder.api import TogetherFact
     from binder_plugins.operations.work import Work
+    from binder_solid.facts import Located
+
+# Common practice, no source: what is left for a reamer and for boring, on diameter in mm; a drill
+# of so much of the bore where no owned one fits; how true the mark is clocked, in mm, so that the
+# play that the paper set stays; the size of the centre drill.
+_FOR_REAMER, _TO_BORE, _SMALL = 0.2, 0.4, 0.8
+_CLOCKED_MM = 0.02
+_CENTRE_MM = 3.0
+_BOLTED = "bolts to the plate through the holes that are there, a block against its heavy side"
+_ON_PLATE = "its face, clamped and balanced, packed off the plate by the drill's run-out"
 
 
 def meshed(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
@@ -61,26 +81,125 @@ def _set(fact: TogetherFact, first: Hole, second: Hole) -> SetUp:
 def _bored(fact: TogetherFact, first: Hole, second: Hole) -> SetUp:
     """The second bore through all that are alike, held in line by a peg in the first."""
     work = second.work
-    workshop, count = work.design.workshop, work.count
-    machine = drill_for(workshop, min(second.one.diameter or 1.0, 13.0))
     is_later = any(one.how != fact.how for one in work.left.get(second.one.name, ()))
-    tags = ("stacked",) if count > 1 else ()
-    where = Where(machine, second.deep * count, tags=tags, is_started=True, is_together=True)
-    acts = list(hole_acts(work, second.one, where))
-    if is_later:  # The row of bores gets its size when all of it stands.
-        acts = [act for act in acts if "finish" not in act.tags]
-    if count > 1:
+    setup = _clocked(second, is_later=is_later) or _under_drill(second, is_later=is_later)
+    acts = setup.acts
+    if work.count > 1:
         peg = f"a peg through the {first.one.name.replace('_', ' ')} of all"
-        acts.insert(0, work.act("clamp-stack", f"clamp {count} together, {peg}"))
+        tool = {"four-jaw": HELD, "faceplate": _BOLTED}.get(setup.grip.kind, "")
+        clamp = work.act("clamp-stack", f"clamp {work.count} together, {peg}", tool=tool)
+        acts = (clamp, *acts)
+    true = "bores at one distance in all of them" if work.count > 1 else ""
+    return replace(
+        setup,
+        acts=tuple(replace(act, joints=fact.joints) for act in acts),
+        true="; ".join(filter(None, (setup.true, true))),
+    )
+
+
+def _clocked(second: Hole, *, is_later: bool) -> SetUp | None:
+    """Turned about its pop mark and bored, since a drill follows a mark less near than play asks.
+
+    None where no lathe holds it. Common practice, no source.
+    """
+    work, one = second.work, second.one
+    size = work.form.size if work.form is not None else (0.0, 0.0, 0.0)
+    across = swept(size, one)
+    holder, kind = flat_holder(work.design.workshop, across)
+    lathe = lathe_for(work.design.workshop, across)
+    if not holder or not lathe or not across:
+        return None
+    where = Where(
+        lathe, second.deep * work.count, tags=_tags(work), is_lathe=True, is_together=True
+    )
+    most = most_rpm(size, off_middle(size, one), work.count)
+    with work.no_faster(most):
+        acts = list(_led_true(work, one, where, is_later=is_later))
+    swing = SWING if math.isfinite(most) else ""
+    return SetUp(
+        2,
+        "lathe",
+        lathe,
+        Grip(holder, kind, "its edges" if kind == "four-jaw" else _ON_PLATE, across),
+        "the pop mark, clocked true by a pointed rod in it",
+        tuple(acts),
+        f"the pop mark within {_CLOCKED_MM:g} mm, the face square{swing}",
+        "",
+        holding_min(kind),
+    )
+
+
+def _led_true(work: Work, one: Located, where: Where, *, is_later: bool) -> Iterator[Act]:
+    """Centred, drilled small, bored true to the reamer's size, then reamed where it stays."""
+    across = one.diameter or 0.0
+    under = across - _FOR_REAMER if one.kind == "reamed" else across
+    drills = [float(drill.mm) for drill in work.design.workshop.drills()]
+    small = max((size for size in drills if size <= under - _TO_BORE), default=0.0)
+    small = small or under * _SMALL
+    yield from _centred_and_drilled(work, one, where, small)
+    if one.kind != "reamed" and not is_later:
+        yield from finished(work, one, where, small)
+        return
+    left = f", {work.mm(across - under)} left" if one.kind == "reamed" else ""
+    later = ": reamed in line later" if is_later else " for the reamer"
+    words = f"bore to ⌀{work.mm(under)}{left}{later if left else ''}"
+    yield work.act(
+        "bore",
+        words,
+        machine=where.machine,
+        feature=one.name,
+        tool="small boring tool, ground to enter",
+        size=under,
+        deep=where.deep,
+        start=small,
+        tags=(*where.tags, "rough"),
+    )
+    if not is_later:  # Else the row of bores gets its size when all of it stands.
+        yield ream(work, one, where)
+
+
+def _centred_and_drilled(work: Work, one: Located, where: Where, small: float) -> Iterator[Act]:
+    yield work.act(
+        "centre",
+        "centre for the drill, lightly",
+        machine=where.machine,
+        feature=one.name,
+        size=_CENTRE_MM,
+        tags=where.tags,
+    )
+    yield work.act(
+        "drill",
+        f"drill ⌀{work.mm(small)}, through",
+        machine=where.machine,
+        feature=one.name,
+        tool=drill_name(work, small, fitted=False),
+        size=small,
+        deep=where.deep,
+        tags=where.tags,
+    )
+
+
+def _tags(work: Work) -> tuple[str, ...]:
+    return ("stacked",) if work.count > 1 else ()
+
+
+def _under_drill(second: Hole, *, is_later: bool) -> SetUp:
+    """Under the drilling machine where no lathe holds it: centred in the mark, then drilled."""
+    work, workshop = second.work, second.work.design.workshop
+    machine = drill_for(workshop, min(second.one.diameter or 1.0, 13.0))
+    where = Where(machine, second.deep * work.count, tags=_tags(work), is_together=True)
+    acts = [
+        act
+        for act in hole_acts(work, second.one, where)
+        if not is_later or "finish" not in act.tags
+    ]
     vice = vice_for(workshop)
     return SetUp(
         2,
         place_of(workshop, machine),
         machine,
         Grip(vice or "clamps on the table", "vice", "the edges, on wood or parallels"),
-        "the spot",
-        tuple(replace(act, joints=fact.joints) for act in acts),
-        "bores at one distance in all of them" if count > 1 else "",
-        "",
-        holding_min("vice"),
+        "the pop mark, under the point of the centre drill",
+        tuple(acts),
+        minutes=holding_min("vice"),
     )

@@ -39,8 +39,9 @@ _HOUR = 60.0
 class Piece:
     """One set-up of an item, or one task of the build order without any.
 
-    Without a set-up `minutes`, `what`, `acts` and `tools` tell of it. `wait_h` is how many hours
-    pass by themselves afterwards, `pace` the maker's factor at its machine.
+    Without a set-up `minutes`, `what` and `acts` tell of it; `tools` is what lies ready for it.
+    `wait_h` is how many hours pass by themselves afterwards, `pace` the maker's factor at its
+    machine; one that `goes_on` is not left before what follows is done.
     """
 
     id: str
@@ -53,6 +54,7 @@ class Piece:
     tools: tuple[str, ...] = ()
     wait_h: float = 0.0
     pace: float = 1.0
+    goes_on: bool = False
 
     @property
     def takes(self) -> float:
@@ -76,13 +78,6 @@ class Piece:
         cures = [joining(kind).wait_h for act, kind in _BONDED.items() if act in self.done]
         alone = [act.alone / _HOUR for act in self.setup.acts if act.alone > _HOUR]
         return max([self.wait_h, *cures, *alone])
-
-    @property
-    def laid_out(self) -> tuple[str, ...]:
-        """What lies on the bench beforehand."""
-        if self.setup is None:
-            return self.tools
-        return tuple(dict.fromkeys(act.tool for act in self.setup.acts if _is_laid_out(act.tool)))
 
 
 def jobs_of(sequence: Sequence[str], whole: Whole, useful: float) -> list[Job]:
@@ -113,9 +108,9 @@ def _job(piece: Piece, name: str, minutes: float, after: tuple[str, ...], *, is_
         minutes=minutes,
         family=_family(piece),
         setup=piece.id if setup is not None and setup.machine else "",
-        tools=piece.laid_out,
+        tools=piece.tools,
         is_risky=bool(acts & _RISKY),
-        is_safe_after=is_last or setup is None or not setup.machine,
+        is_safe_after=not piece.goes_on and (is_last or setup is None or not setup.machine),
         cure_minutes=_HOUR * piece.rests_h if is_last else 0.0,
         gate=_gate(piece) if is_last else "",
         day=_day(acts),
@@ -134,11 +129,6 @@ def _day(acts: frozenset[str]) -> Day:
     if acts & _HOT:
         return Day.HEAT
     return Day.ANY if acts <= _CLEAN else Day.ORDINARY
-
-
-def _is_laid_out(tool: str) -> bool:
-    """Whether a tool lies on the bench beforehand: a mate or a plug does not."""
-    return bool(tool) and not tool.startswith(("its ", "a plug"))
 
 
 def _gate(piece: Piece) -> str:

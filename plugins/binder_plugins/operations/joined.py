@@ -15,3 +15,5 @@ JOINED = {
     "pinned": "pin",
     "shrunk": "press",
 }
+# Those in which the whole joint must come to the alloy's heat.
+FLAMES = frozenset({"silver-solder", "soft-solder", "braze"})

@@ -99,8 +99,15 @@ def _heading(setup: SetUp, count: int, design: Design) -> Iterator[Strong | str]
         yield f"True: {setup.true}. "
     if setup.until:
         yield Strong(f"Do not disturb until {setup.until}. ")
-    pace = design.workshop.pace_at(setup.machine)
-    yield f"{setup_minutes(setup, pace=pace):.0f} min."
+    yield _minutes(setup, count, design.workshop.pace_at(setup.machine))
+
+
+def _minutes(setup: SetUp, count: int, pace: float) -> str:
+    """`30 min.`, and of several what the first and what all of them take."""
+    first, whole = (setup_minutes(setup, off, pace) for off in (1, count))
+    if round(whole) == round(first):
+        return f"{whole:.0f} min{' for all' if count > 1 else ''}."
+    return f"{first:.0f} min the first, {whole:.0f} min all {count}."
 
 
 def _held(setup: SetUp) -> Iterator[str]:

@@ -72,14 +72,14 @@ def has_limits(step: Stretch, work: Work) -> bool:
     return half is not None and half.lower is not None and is_turned(step, work)
 
 
-def plan(
+def plans(
     work: Work, steps: Sequence[Stretch], axial: Sequence[Located], around: Sequence[Located] = ()
-) -> Plan:
-    """The end to begin with: the one after which least is left, and least of what must be true."""
+) -> list[Plan]:
+    """The ends to begin with: first the one after which least is left, least that must be true."""
     if _has_only_threads(work, steps, axial, around):
-        return _headless(work, steps, axial)
+        return [_headless(work, steps, axial)]
     found = [_from(free, work, steps, axial) for free in ("right", "left")]
-    return min(found, key=lambda one: _score(one, work, steps, axial, around))
+    return sorted(found, key=lambda one: _score(one, work, steps, axial, around))
 
 
 def is_spoiled(located: Iterable[Located], step: Stretch) -> bool:

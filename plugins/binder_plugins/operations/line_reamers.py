@@ -61,40 +61,45 @@ def short_of(row: Sequence[Hole], joints: Sequence[str]) -> float | None:
     return bridge if flutes_mm(size, is_hand=_is_hand(hole)) < bridge else None
 
 
-def bits(
-    rows: Sequence[Sequence[Hole]], joints: Sequence[str], longest: Mapping[float, float]
-) -> Iterator[Act]:
-    """A D-bit of each size for the rows that the reamer does not bridge, long enough for all."""
-    short = [row for row in rows if short_of(row, joints) is not None]
-    work = rows[0][0].work
-    for size in dict.fromkeys(row[0].one.diameter or 0.0 for row in short):
-        act = work.act(
-            "file",
-            f"unless it lies ready, make a D-bit of {work.mm(size)} silver steel, "
-            f"{work.mm(longest[size] + _TO_TURN_MM)} long, for every line-up of that size: "
-            "one end filed to half its thickness and backed off; for bores of steel "
-            "hardened in oil and let down to straw",
-            tool="files, torch, oil",
-        )
-        yield replace(act, joints=tuple(joints))
+def by_hand(hole: Hole, act: Act) -> Act:
+    """A reamer that is turned by hand: one for machines has no lead, and wants a bush before it.
+
+    Common practice, no source: a hand reamer tapers over its first quarter and finds its own way,
+    a machine reamer cuts on a short chamfer alone and starts askew.
+    """
+    if hole.work.design.workshop.owns_reamer(exact(hole.one.diameter or 0.0)) is None:
+        return act
+    size = act.tool.removesuffix(" reamer").removesuffix(" hand")
+    if _is_hand(hole):
+        return replace(act, tool=f"{size} hand reamer in a tap wrench")
+    return replace(
+        act,
+        what=f"{act.what}; a machine reamer has no lead to start by: turn it slowly by hand, "
+        "square in a pilot bush clamped before the first bore, or borrow a hand reamer",
+        tool=f"{size} machine reamer in a tap wrench, pilot bush",
+    )
 
 
-def guided(row: Sequence[Hole], act: Act, bridge: float, of: str) -> Iterator[Act]:
-    """The first bore reamed, the others cut by a D-bit that runs in it, then reamed to size."""
+def guided(row: Sequence[Hole], act: Act, bridge: float, of: str, longest: float) -> Iterator[Act]:
+    """The first bore reamed, the others cut by a D-bit that runs in it, then reamed to size.
+
+    `longest` is what the longest row of that size asks in mm: one D-bit does them all.
+    """
     hole, count = row[0], sum(one.work.count for one in row)
     flutes = hole.work.mm(flutes_mm(hole.one.diameter or 0.0, is_hand=_is_hand(hole)))
     others = "the other bore" if count == 2 else f"the other {count - 1} bores"
-    yield replace(
-        act,
-        what=f"{act.what}, in the first bore alone: flutes of about {flutes} do not bridge the "
-        f"{hole.work.mm(bridge)} to the end of the last",
+    alone = (
+        f"{act.what}, in the first bore alone: flutes of about {flutes} do not bridge the "
+        f"{hole.work.mm(bridge)} to the end of the last"
     )
+    yield by_hand(hole, replace(act, what=alone))
     words = (
         f"{of}cut {others} with the D-bit, its round shank guided in the first, a little at a "
         "time, then ream from that side to the same size"
     )
-    tool = f"{hole.work.mm(hole.one.diameter or 0.0)} D-bit, then reamer, in a tap wrench"
-    yield replace(act, id=f"{act.id} guided", what=words, tool=tool)
+    size = act.tool.removesuffix(" reamer").removesuffix(" hand")
+    tool = f"{size} D-bit, then {size} reamer, in a tap wrench"
+    yield replace(act, id=f"{act.id} guided", what=words, tool=tool, aid_mm=longest + _TO_TURN_MM)
 
 
 def _is_hand(hole: Hole) -> bool:

@@ -25,6 +25,13 @@ SWING = "; swung round by hand before the motor: nothing strikes"
 HELD = "bolts through the holes that are there, or pegs and the jaws: no clamp hangs on a spindle"
 
 
+def swept(size: Sequence[float], one: Located) -> float:
+    """The circle in mm that a part of three sizes sweeps when it turns about a hole."""
+    axis = max(range(3), key=lambda n: abs(one.frame.z[n]))
+    spans = [max(one.frame.origin[n], size[n] - one.frame.origin[n]) for n in range(3) if n != axis]
+    return 2 * math.hypot(*spans)
+
+
 def off_middle(size: Sequence[float], one: Located) -> float:
     """How far in mm a hole lies beside the middle of a part of three sizes, across the hole."""
     axis = max(range(3), key=lambda n: abs(one.frame.z[n]))

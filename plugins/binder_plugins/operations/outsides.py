@@ -121,7 +121,10 @@ def _way(turning: Turning, place: int, to: float, free: str, *, fitted: bool) ->
     if _ball(turning, place):
         return "form", f"turn the ball ⌀{work.mm(step.across)}"
     if abs(step.across - step.end_across) > _SAME:
-        ends = f"⌀{work.mm(step.across)} to ⌀{work.mm(step.end_across)}"
+        near_end, far_end = (
+            (step.across, step.end_across) if free == "left" else (step.end_across, step.across)
+        )
+        ends = f"⌀{work.mm(near_end)} to ⌀{work.mm(far_end)}"
         set_over = f", top-slide at {_slide_angle(step):.1f}°"
         return "taper", f"turn the taper {ends}{long}{off}{set_over}{_neck(turning, place)}"
     verb = "rough to" if fitted else "turn"
@@ -139,10 +142,18 @@ def _slide_angle(step: Stretch) -> float:
 def _behind(turning: Turning, place: int) -> str:
     """No tool comes along the work to a step behind a larger one: it is plunged for first."""
     if _is_pocket(turning, place):
-        return ", between the flanges: plunge with the parting tool, then clean out both ways"
+        return (
+            f", between the flanges: plunge with the {_parting(turning)}, then clean out both ways"
+        )
     if place in turning.plan.behind:
-        return ", behind the flange: plunge with the parting tool, then out to the flange"
+        return f", behind the flange: plunge with the {_parting(turning)}, then out to the flange"
     return ""
+
+
+def _parting(turning: Turning) -> str:
+    """`parting tool, 2 mm wide` as this workshop has it."""
+    width = turning.work.design.workshop.parting_width
+    return f"parting tool, {turning.work.mm(float(width))} wide" if width else "parting tool"
 
 
 def _is_pocket(turning: Turning, place: int) -> bool:
@@ -159,7 +170,9 @@ def _neck(turning: Turning, place: int) -> str:
     front, across = ends[0] if turning.plan.free == "right" else ends[1]
     if not 0 <= front < len(turning.steps) or turning.steps[front].across <= across + _SAME:
         return ""
-    return f", neck in behind the {step_name(turning, front).replace('_', ' ')} first"
+    behind = step_name(turning, front).replace("_", " ")
+    to = turning.work.mm(across)
+    return f", first neck in behind the {behind} to ⌀{to} with the {_parting(turning)}"
 
 
 def _ball(turning: Turning, place: int) -> bool:
@@ -171,6 +184,8 @@ def _ball(turning: Turning, place: int) -> bool:
 
 def _tool(turning: Turning, place: int, act: str) -> str:
     """Into a pocket tools of both hands, behind a flange one that cuts towards it."""
+    if act == "taper" and _neck(turning, place):
+        return "parting tool, then knife tool and top-slide"
     if act != "turn":
         return ""
     if _is_pocket(turning, place):

@@ -6,13 +6,14 @@ from typing import TYPE_CHECKING
 
 from binder.api import Fabrication
 from binder_plugins.operations import words
+from binder_plugins.operations.along import told_along
 from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import Where, hole_acts
 from binder_solid.facts import FormFact, JoinedFact
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterator, Sequence
 
     from binder_plugins.operations.work import Work
     from binder_solid.facts import Located
@@ -31,10 +32,11 @@ def drilled(work: Work, holes: Sequence[Located]) -> SetUp:
     machine = drill_for(workshop, min(largest, 13.0))
     joined = work.design.facts.about(JoinedFact, work.name)
     size = work.form.size if work.form is not None else joined.size if joined else (largest,)
-    acts: list[Act] = []
+    acts = list(_marks(work, holes))
     for one in holes:
         deep = one.depth or max(min(size), 1.0)
-        acts += hole_acts(work, one, Where(machine, deep, first=_in_pieces(work, one)))
+        where = Where(machine, deep, first=in_pieces(work, one))
+        acts += told_along(work, one, hole_acts(work, one, where))
     vice = vice_for(workshop)
     grip = Grip(vice or "clamps", "vice", "the piece")
     return SetUp(
@@ -48,7 +50,23 @@ def drilled(work: Work, holes: Sequence[Located]) -> SetUp:
     )
 
 
-def _in_pieces(work: Work, one: Located) -> float:
+def _marks(work: Work, holes: Sequence[Located]) -> Iterator[Act]:
+    """The marks that are drilled to; a hole that the pieces bring with them is its own mark."""
+    for one in holes:
+        if in_pieces(work, one):
+            continue
+        feature = work.feature(one.name)
+        at = getattr(getattr(feature.entry if feature else None, "at", None), "text", "")
+        place = f" {at}" if at else ""
+        yield work.act(
+            "mark-out",
+            f"mark the {one.name.replace('_', ' ')}{place}, in the middle of the width, and pop it",
+            feature=one.name,
+            amount=float(len(one.spots)),
+        )
+
+
+def in_pieces(work: Work, one: Located) -> float:
     """The size in mm of a hole that the pieces of a fabrication bring with them, else 0."""
     pieces = work.item.pieces if isinstance(work.item, Fabrication) else ()
     sizes = [

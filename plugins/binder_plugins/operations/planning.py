@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
@@ -12,6 +12,8 @@ from binder_making.order import Loop, Order, in_order
 from binder_making.order import graph as graph_of
 from binder_making.precedence import Edge, Priority, edges
 from binder_making.sessions import Evening, Lengths, evenings
+from binder_plugins.operations.aids.facts import ToolsFact
+from binder_plugins.operations.aids.planned import with_small_work
 from binder_plugins.operations.facts import Route, SetUp
 from binder_plugins.operations.jobs import Piece, jobs_of
 from binder_plugins.operations.minutes import route_estimate
@@ -127,7 +129,8 @@ def plan_work(design: Design) -> Contribution:
     order = in_order(found.operations, found.reasons)
     if not isinstance(order, Order) or not order.sequence:
         return Contribution()
-    jobs = jobs_of(order.sequence, found, useful_minutes(design))
+    found, sequence = with_small_work(found, order.sequence, design)
+    jobs = jobs_of(sequence, _laid_out(found, design), useful_minutes(design))
     packed = evenings(jobs, Lengths(_whole(design)))
     minutes = sum(job.minutes for job in jobs)
     hours = HoursFact("", route_estimate(minutes).text, len(packed))
@@ -142,6 +145,17 @@ def plan_work(design: Design) -> Contribution:
         minutes,
     )
     return Contribution(facts=[plan, hours])
+
+
+def _laid_out(found: Whole, design: Design) -> Whole:
+    """The pieces with the tools of their set-ups, which lie ready for them."""
+    told = design.facts.about(ToolsFact, "")
+    by_piece = told.by_piece if told is not None else {}
+    pieces = {
+        name: piece if piece.setup is None else replace(piece, tools=by_piece.get(name, ()))
+        for name, piece in found.pieces.items()
+    }
+    return replace(found, pieces=pieces)
 
 
 def _whole(design: Design) -> float:

@@ -101,5 +101,5 @@ def _out(work: Work, hole: Located, fine: Located) -> Act:
         "separate",
         f"{way} the plug out of the {said}, turn the reamer {how}",
         feature=hole.name,
-        tool="pliers, reamer" if blind else "pin punch, reamer",
+        tool=f"{'pliers' if blind else 'pin punch'}, {work.mm(fine.diameter or 0.0)} reamer",
     )

@@ -11,6 +11,7 @@ from binder.api import JointFact
 from binder_plugins.operations.bench import bench_vice, flat_holder, lathe_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.holes import Where, finished
+from binder_plugins.operations.oil_ways import drilled_through
 from binder_plugins.operations.out_of_balance import most_rpm, off_middle
 from binder_plugins.operations.rows import Hole, holes_of, running_half
 from binder_plugins.operations.words import holding_min
@@ -18,7 +19,6 @@ from binder_plugins.operations.words import holding_min
 if TYPE_CHECKING:
     from binder.api import Design, TogetherFact
     from binder_plugins.operations.work import Work
-    from binder_solid.facts import Located
 
 _HOT = frozenset({"silver_soldered", "soft_soldered", "brazed", "welded"})
 # Across the face that the housing stands on; common practice, no source.
@@ -31,7 +31,7 @@ def pressed(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
     hole = next((one for line in fact.lines for one in holes_of(line, works)), None)
     if hole is None:
         return
-    acts = [_press(fact, hole), *_oil_way(fact, hole, works)]
+    acts = [_press(fact, hole), *drilled_through(hole.work, fact.joints[0])]
     with hole.work.no_faster(_most(fact, hole, works)):
         sizing = _sizing(fact, hole) if fact.left else []
     bench = Grip(_jaws(hole.work), "bench", "the housing, the bush against a flat pad")
@@ -65,46 +65,8 @@ def _press(fact: TogetherFact, hole: Hole) -> Act:
     work = hole.work
     said = work.design.facts.about(JointFact, fact.joints[0])
     words = said.step if said is not None else "press it in, square"
-    oil = "; its oil hole towards that of the housing" if _across(work) else ""
-    act = work.act("press", f"{words}{oil}", tags=("bush",), spoils=_SPOILS)
+    act = work.act("press", words, tags=("bush",), spoils=_SPOILS)
     return replace(act, joints=fact.joints)
-
-
-def _oil_way(fact: TogetherFact, hole: Hole, works: Mapping[str, Work]) -> Iterator[Act]:
-    """One drill through the oil holes of the housing and the bush, so that they are one."""
-    work = hole.work
-    own = next((one for one in _across(work) if one.diameter), None)
-    for item in work.design.joints[fact.joints[0]].items:
-        other = works.get(item) if item != work.name else None
-        for one in _oil_holes(other) if other is not None else ():
-            if own is None or other is None or (one.diameter or 0.0) < (own.diameter or 0.0):
-                continue
-            size = work.mm(own.diameter or 0.0)
-            act = work.act(
-                "drill",
-                f"run the ⌀{size} drill down the {one.name.replace('_', ' ')} hole of the "
-                f"{other.item.title} through the bush, so that the two are one way",
-                feature=own.name,
-                tool=f"{size} drill, in a hand drill",
-                amount=1.0,
-                tags=("bush", "later"),
-                spoils="a burr left in the bore: it is sized after this",
-            )
-            yield replace(act, joints=fact.joints)
-            return
-
-
-def _across(work: Work) -> list[Located]:
-    """The holes drilled across a bush, as for oil."""
-    found = work.form.located if work.form is not None else ()
-    return [one for one in found if one.face == "across" and one.kind == "drilled"]
-
-
-def _oil_holes(work: Work) -> list[Located]:
-    """The holes of a housing that let oil in: across a round one, or called so."""
-    found = work.form.located if work.form is not None else ()
-    named = [one for one in found if "oil" in one.name and one.kind in {"drilled", "tapped"}]
-    return named or _across(work)
 
 
 def _sizing(fact: TogetherFact, hole: Hole) -> list[Act]:

@@ -9,14 +9,18 @@ from binder.api import Contribution, Design, Fabrication, Feature
 from binder_plugins.operations.cleaning import cleaned
 from binder_plugins.operations.crosswise import cross_setups
 from binder_plugins.operations.disc import disc_setups
-from binder_plugins.operations.easing import eased
+from binder_plugins.operations.easing import eased, eased_in_the_bar
 from binder_plugins.operations.facts import Act, Left, Route, SetUp, leaf_id
 from binder_plugins.operations.flat import Flat
-from binder_plugins.operations.joined import JOINED
+from binder_plugins.operations.in_flame import HEARTH
+from binder_plugins.operations.joined import FLAMES, JOINED
+from binder_plugins.operations.oil_ways import oil_way_of
 from binder_plugins.operations.ordered import ordered
 from binder_plugins.operations.plain import at_bench, drilled
+from binder_plugins.operations.riveting import held_apart, riveted
 from binder_plugins.operations.rows import hole_in_words
 from binder_plugins.operations.several import in_a_stick
+from binder_plugins.operations.tails import sunk_for_tails
 from binder_plugins.operations.thrown import thrown
 from binder_plugins.operations.together import plan_together
 from binder_plugins.operations.treating import softened
@@ -29,6 +33,8 @@ if TYPE_CHECKING:
 
 _LENGTHS = frozenset({"wire", "spring"})
 _DISCS = frozenset({"plate", "sheet"})
+# What a note on a bend may order of an end, which is filed.
+_FILED = ("rounded", "filed", "pointed", "tapered")
 _SAWN = frozenset({"cut", "tube"})
 
 
@@ -44,8 +50,8 @@ def plan_routes(design: Design) -> Contribution:
 def route_of(work: Work) -> Route:
     """The set-ups of one item, each with its acts in order."""
     planned, trouble = _setups(work)
-    cut = [*planned, *_by_words(work)]
-    done = [*_softened(work, cut), *cleaned(work, planned), *eased(work)]
+    cut = [*planned, *sunk_for_tails(work), *_by_words(work)]
+    done = [*eased_in_the_bar(work), *_softened(work, cut), *cleaned(work, planned), *eased(work)]
     setups = _numbered(in_a_stick(work, done))
     found = ordered(work.name, setups)
     return Route(
@@ -124,17 +130,24 @@ def _by_words(work: Work) -> Iterator[SetUp]:
     """Features that are told in words alone, and so have no place on the form."""
     placed = {one.name for one in work.form.located} if work.form is not None else set()
     filed = [one for one in work.item.features if one.kind == "filed" and one.name not in placed]
-    acts = [_by_hand(work, one) for one in filed]
+    acts = [act for one in filed for act in _by_hand(work, one)]
     if acts:
         yield at_bench(work, "its faces", "", acts)
 
 
-def _by_hand(work: Work, one: Feature) -> Act:
-    """What is told in words is filed, or bent where the words say so."""
-    words_of = _words_of(one)
-    if str(getattr(one.entry, "filed", "")).startswith("bent "):
-        return work.act("bend", words_of, feature=one.name, tool="vice, rod and mallet")
-    return work.act("file", words_of, feature=one.name)
+def _by_hand(work: Work, one: Feature) -> Iterator[Act]:
+    """What is told in words is filed, or bent where the words say so; its ends are filed first."""
+    said = str(getattr(one.entry, "filed", ""))
+    if not said.startswith("bent "):
+        yield work.act("file", _words_of(one), feature=one.name)
+        return
+    told = said.split(", ")
+    ends = [part for part in told[1:] if any(word in part for word in _FILED)]
+    bent = ", ".join(part for part in told if part not in ends)
+    for end in ends:
+        yield work.act("file", f"{end}, filed while it is straight", feature=f"{one.name} end")
+    name = one.name.replace("_", " ")
+    yield work.act("bend", f"{name}: {bent}", feature=one.name, tool="vice, rod and mallet")
 
 
 def _words_of(one: Feature) -> str:
@@ -150,24 +163,38 @@ def _left(work: Work) -> Iterator[Left]:
             if task is not None:
                 said = f"{place.replace('_', ' ')}: {fact.how}"
                 yield Left(said, task.title, leaf_id(fact.subject))
+    way = oil_way_of(work)
+    task = work.design.tasks.get(way.fact.subject) if way is not None else None
+    if way is not None and task is not None:
+        said = f"{way.own.name.replace('_', ' ')}: drilled through both once it is in"
+        yield Left(said, task.title, leaf_id(way.fact.subject))
 
 
 def _joined(work: Work, one: Fabrication) -> list[SetUp]:
     """The joining of the pieces, and what is cut in them as one."""
-    how = one.joined.replace("-", "_").replace(" ", "_")
-    act = work.act(
-        JOINED.get(how, "assemble"),
-        f"{one.joined.replace('_', ' ')}: all pieces, held in place",
-        feature="joint",
-    )
-    setups = [at_bench(work, "the pieces, clamped or pinned in place", "", [act])]
+    setups = [_made_one(work, one)]
     holes = [
         found for feature in one.features if (found := hole_in_words(work, feature)) is not None
     ]
     holes = [one for one in holes if not work.is_wholly_left(one.name)]
     if holes:
-        setups.append(drilled(work, holes))
+        setup = drilled(work, holes)
+        setups.append(replace(setup, grip=held_apart(one, setup.grip)))
     return setups
+
+
+def _made_one(work: Work, one: Fabrication) -> SetUp:
+    """The joining: rivets over a dolly, flames on brick, all else in the vice."""
+    how = one.joined.replace("-", "_").replace(" ", "_")
+    if how == "riveted":
+        return riveted(work, one)
+    name = JOINED.get(how, "assemble")
+    words = f"{one.joined.replace('_', ' ')}: all pieces, held in place"
+    act = work.act(name, words, feature="joint")
+    if name in FLAMES:
+        act = replace(act, what=f"{words} by wire, pegs or weights")
+        return SetUp(1, "bench", "", HEARTH, "", (act,))
+    return at_bench(work, "the pieces, clamped or pinned in place", "", [act])
 
 
 __all__ = ["plan_routes", "route_of"]

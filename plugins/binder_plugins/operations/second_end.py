@@ -7,15 +7,20 @@ from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import steady_for
 from binder_plugins.operations.closing_piece import suited_length
+from binder_plugins.operations.early_corners import slips
 from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import is_carried
-from binder_plugins.operations.lengthwise import GRIP_MM, SAME
+from binder_plugins.operations.lengthwise import SAME, is_spoiled
 from binder_plugins.operations.second_grip import is_fitted, second_grip
 
 if TYPE_CHECKING:
     from binder_plugins.operations.turning import Turning
+
+# A land is no shorter than the fingers of a small steady are wide; common practice, no source.
+_LAND_MM = 4.0
+_FINGERS = "the land tapped true by the indicator, then the fingers of the steady touched on, oiled"
 
 
 def second(turning: Turning) -> None:
@@ -35,10 +40,15 @@ def second(turning: Turning) -> None:
         grip = replace(grip, support="tailstock centre")
         acts = [acts[0], turning.centre(end), *map(centre_back, acts[1:])]
     elif not is_firm:
-        grip = replace(grip, support=_steadied(turning, grip, end))
+        grip = _steadied(turning, grip, end)
+    if grip.kind == "mandrel" and grip.support:
+        acts[0] = _past_centre(acts[0])
     fitted = is_fitted(turning, bores)
     true = f"run {grip.on} true to 0.02 mm first" if fitted and grip.kind != "mandrel" else ""
+    if grip.land != (0.0, 0.0):
+        true = "; ".join(filter(None, (true, _FINGERS)))
     _two_settings(turning, grip, fitted=fitted)
+    turning.trouble += slips(grip, acts, turning.work.name)
     turning.add(
         "lathe",
         turning.lathe,
@@ -50,21 +60,32 @@ def second(turning: Turning) -> None:
     )
 
 
-def _steadied(turning: Turning, grip: Grip, end: str) -> str:
-    """The steady on a finished end that stands out too far for its grip; what is amiss without."""
+def _past_centre(act: Act) -> Act:
+    """No tool passes a full centre: a half one leaves it way to the bore, or none stands there."""
+    words = "light cuts, from the outside as far as the half centre lets the tool; draw it back for"
+    return replace(act, what=f"{act.what}; {words} the last of them, which goes to the bore")
+
+
+def _steadied(turning: Turning, grip: Grip, end: str) -> Grip:
+    """The grip with the steady on a finished round land at the end; what is amiss without."""
     place = 0 if end == "left" else len(turning.steps) - 1
     step = turning.steps[place]
     is_plain = not step.corners and abs(step.across - step.end_across) < SAME
-    is_long = step.end - step.start >= GRIP_MM
+    is_long = step.end - step.start >= _LAND_MM - SAME
+    is_whole = not is_spoiled(turning.form.located, step)
     found = steady_for(turning.work.design.workshop, step.across)
-    if found and is_plain and is_long and place not in turning.plan.second:
-        return found
+    if found and is_plain and is_long and is_whole and place not in turning.plan.second:
+        mm, name = turning.work.mm, step.name.replace("_", " ") or "end"
+        on = f"{found} on the {name}, ⌀{mm(step.across)}, {mm(step.end - step.start)} long"
+        support = f"{on}, at the {end}-hand end"
+        return replace(grip, support=support, land=(step.start, step.end))
     words = (
         f"'{turning.work.name}' stands {grip.stand_out:g} mm out of jaws that grip "
-        f"{grip.long:g} mm of it, and nothing carries its {end}-hand end"
+        f"{grip.long:g} mm of it, and nothing carries its {end}-hand end: no steady here has a "
+        f"finished round land of {_LAND_MM:g} mm to run on there"
     )
     turning.trouble.append(("stands-out-too-far", words))
-    return ""
+    return grip
 
 
 def _is_at_both(turning: Turning, act: Act) -> bool:

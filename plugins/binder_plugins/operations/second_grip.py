@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import round_holder
+from binder_plugins.operations.die_torque import longest_grip
 from binder_plugins.operations.facts import Grip
 from binder_plugins.operations.gripping import COLLET_MM
 from binder_plugins.operations.lengthwise import (
@@ -129,7 +130,13 @@ def _on_step(turning: Turning, place: int, end: str) -> Grip:
         if one.end > jaws[0] + SAME and one.start < jaws[1] - SAME
     )
     holder, kind = round_holder(
-        work.design.workshop, step.across, true=fitted or is_fit or step.across <= COLLET_MM
+        work.design.workshop,
+        step.across,
+        true=fitted
+        or is_fit
+        or step.across <= COLLET_MM
+        or _follows_thread(turning)
+        or wants_collet(turning, place, end),
     )
     front = between(turning, place, end)
     is_rod = bool(front) and all(abs(one.across - step.across) < SAME for one in front)
@@ -139,6 +146,22 @@ def _on_step(turning: Turning, place: int, end: str) -> Grip:
         on += ", in card or copper"
     _crushed(turning, step, kind)
     return Grip(holder, kind, on, step.across, long, out + work.facing, "", jaws, end)
+
+
+def _follows_thread(turning: Turning) -> bool:
+    """Whether a fit is cut at this end that must be true to a thread of the other."""
+    early = turning.edges(turning.plan.free, first=True)
+    late = any(has_limits(turning.steps[i], turning.work) for i in turning.plan.second)
+    return late and any(one.kind == "screwed" for one in early)
+
+
+def wants_collet(turning: Turning, place: int, end: str) -> bool:
+    """Whether jaws would let a thread turn the work, which a collet of its size may hold."""
+    if not turning.has_collets:
+        return False
+    threads = [one.name for one in turning.edges(end, first=False) if one.kind == "screwed"]
+    wanted = longest_grip(turning.work, threads, turning.steps[place].across)
+    return gripped(turning, place, end) < wanted - SAME
 
 
 def _mirrored(turning: Turning, near: float, far: float) -> tuple[float, float]:
@@ -188,11 +211,11 @@ def finished_bore(turning: Turning) -> Located | None:
 
 def _mandrel(bore: Located, end: str) -> Grip:
     """A stub that holds along the axis too, and leaves the end free to be faced."""
-    held = "split and spread by a taper screw in its end"
+    held, support = "split and spread by a taper screw in its end", ""
     if (bore.diameter or 0.0) < _SPREAD_MM:
-        held = "wrung on, a light tailstock centre in the mouth of the bore"
+        held, support = "wrung on", "light half centre in the tailstock, in the mouth of the bore"
     name = f"stub mandrel turned to the bore, with a shoulder, {held}"
-    return Grip(name, "mandrel", "its bore", free=end)
+    return Grip(name, "mandrel", "its bore", support=support, free=end)
 
 
 def _no_grip(turning: Turning, end: str) -> Grip:

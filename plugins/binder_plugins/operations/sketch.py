@@ -28,12 +28,12 @@ _JAW = 7.0
 _MARGIN = 3.0
 _TALL = 7.0
 _TINT = 0.14
-_ROUND = frozenset({"chuck", "collet", "four-jaw", "centres", "mandrel"})
+_BENT = frozenset({"wire", "spring"})
 
 
 def sketch(setup: SetUp, form: FormFact | None) -> Drawing | None:
     """The sketch of a set-up in the lathe or in a vice; None at the bench."""
-    if form is None:
+    if form is None or form.shape in _BENT:
         return None
     if setup.place == "lathe" and form.stretches:
         return _in_the_lathe(setup.grip, form)
@@ -61,9 +61,24 @@ def _in_the_lathe(grip: Grip, form: FormFact) -> Drawing:
     if grip.support.startswith("tailstock"):
         end = at(0.0 if flip else length)
         shapes += [Polyline(((end + 7, middle - 3), (end, middle), (end + 7, middle + 3)))]
+    shapes += _steady(grip, at, middle, scale, form)
     far = min(max(at(low), at(high)) + _MARGIN + _JAW, WIDTH - 1.0)
     shapes.append(Line(1.0, middle, far, middle, Stroke.CENTRE))
     return Drawing(WIDTH, HEIGHT, tuple(shapes))
+
+
+def _steady(grip: Grip, at: Along, middle: float, scale: float, form: FormFact) -> list[DrawnShape]:
+    """Two fingers of a steady on the land that they run on."""
+    if grip.land == (0.0, 0.0):
+        return []
+    x = (at(grip.land[0]) + at(grip.land[1])) / 2
+    near = (s.across for s in form.stretches if s.start <= sum(grip.land) / 2 <= s.end)
+    half = next(near, 0.0) / 2 * scale
+    low, high = middle - half, middle + half
+    return [
+        Polyline(((x - 1, 0.3), (x - 0.4, low), (x + 0.4, low), (x + 1, 0.3))),
+        Polyline(((x - 1, HEIGHT - 0.3), (x - 0.4, high), (x + 0.4, high), (x + 1, HEIGHT - 0.3))),
+    ]
 
 
 def _scale(long: float, across: float) -> float:
@@ -115,7 +130,7 @@ def _mandrel(
 
 def _in_the_vice(setup: SetUp, form: FormFact) -> Drawing:
     """The end of a block between two jaws, on parallels, its made face up."""
-    wide, high = _seen(setup.datum, form)
+    wide, high = _seen(setup, form)
     scale = min((WIDTH - 24) / max(wide, 1e-3), (_LOW - 5) / max(high, 1e-3))
     w, h = wide * scale, max(high * scale, 0.8)
     left, floor = (WIDTH - w) / 2, _LOW - 4.5
@@ -134,9 +149,12 @@ def _in_the_vice(setup: SetUp, form: FormFact) -> Drawing:
     )
 
 
-def _seen(datum: str, form: FormFact) -> tuple[float, float]:
+def _seen(setup: SetUp, form: FormFact) -> tuple[float, float]:
     """Width and height of the block as it stands in the vice, its face of the set-up up."""
-    long, wide, high = form.size
+    datum, (long, wide, high) = setup.datum, form.size
+    if "on edge" in setup.grip.on:
+        thin, across, _ = sorted(form.size)
+        return thin, across
     if datum.startswith(("left", "right")):
         return min(wide, high), long
     if datum.startswith(("front", "back")):

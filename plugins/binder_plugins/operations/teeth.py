@@ -8,13 +8,14 @@ from typing import TYPE_CHECKING
 
 from binder.api import Size
 from binder_plugins.operations.bench import bench_vice, divider, mill_for, vice_for
-from binder_plugins.operations.dividing import divides
 from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.form_cutters import form_cutter_name
 from binder_plugins.operations.ratchets import ratchet_cut
+from binder_plugins.operations.tooth_trial import trial
 from binder_plugins.operations.words import holding_min
 from binder_solid.wheels import RATCHET_HAND
+from binder_trade.gears.dividing.owned import divided
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -32,12 +33,18 @@ _STEEL_MIN, _SOFT_MIN, _FILED_MIN = 2.5, 1.0, 5.0
 _CUTTER_MM = 50.0
 _LEAST_TEETH = 3
 _HAIR_MM = 0.005
+# How the axis of work that is divided is set under an upright spindle: common practice, no source.
+_LEVEL = "the axis level and along the table, clocked over it"
+_ON_EDGE = f"the table stood on edge, {_LEVEL}"
 _WHEELS = ("gear", "ratchet", "sprocket")
 
 
 @dataclass(frozen=True, slots=True)
 class Toothing:
-    """Teeth to cut: what they are, how many, how deep in mm, by what cutter of what diameter."""
+    """Teeth to cut: what they are, how many, how deep in mm, by what cutter of what diameter.
+
+    `module` in mm is 0 where they are no involute ones, or their mate tells it.
+    """
 
     kind: str
     count: int
@@ -47,6 +54,8 @@ class Toothing:
     across: float
     feature: str = "teeth"
     backs: str = ""
+    module: float = 0.0
+    is_dp: bool = False
 
 
 def toothings(work: Work, form: FormFact) -> Iterator[Toothing]:
@@ -125,11 +134,15 @@ def _involute(work: Work, kind: str, entry: object, count: int) -> Toothing:
         seen = 1000 if kind == "rack" else count
         tool = form_cutter_name(work, said, size, seen, is_inch=bool(dp))
     depth = _WHOLE_DEPTH * size
-    return Toothing(kind, count, depth, f"teeth, {said}", tool, _CUTTER_MM)
+    teeth = f"teeth, {said}"
+    return Toothing(kind, count, depth, teeth, tool, _CUTTER_MM, module=size, is_dp=bool(dp))
 
 
 def tooth_setups(turning: Turning, number: int) -> Iterator[SetUp]:
-    """The teeth of round work, on a mandrel in its bore or held by its shank."""
+    """The teeth of round work, on a mandrel in its bore or held by its shank.
+
+    Of a gear a few spaces are cut first, and spanned before the depth is set.
+    """
     work = turning.work
     for one in toothings(work, turning.form):
         grip, datum, true = _grip(turning)
@@ -142,7 +155,11 @@ def tooth_setups(turning: Turning, number: int) -> Iterator[SetUp]:
             if one.kind != "ratchet":
                 turning.trouble.append(_no_mill(work))
         act = _round_act(work, one, machine)
-        yield SetUp(number, place, machine, grip, datum, (act,), true, "", holding_min(grip.kind))
+        tried = (
+            trial(work, one, act, machine) if one.kind == "gear" and machine and one.module else ()
+        )
+        acts = (*tried, act)
+        yield SetUp(number, place, machine, grip, datum, acts, true, "", holding_min(grip.kind))
         number += 1
 
 
@@ -151,14 +168,20 @@ def _no_mill(work: Work) -> tuple[str, str]:
 
 
 def _grip(turning: Turning) -> tuple[Grip, str, str]:
-    head = divider(turning.work.design.workshop)
+    """On a dividing head, or a rotary table stood on edge, since the mill's spindle is upright."""
+    workshop = turning.work.design.workshop
+    head = divider(workshop)
     on = f" on the {head}" if head else ""
+    level = _ON_EDGE if head and not workshop.entry.holding.dividing_heads else _LEVEL
+    level = f"; {level}" if head else ""
     bore = _bore(turning)
     if bore is not None:
         size = f"its bore ⌀{turning.work.mm(bore.diameter or 0.0)}"
-        grip = Grip(f"mandrel{on}", "divider", size)
-        return grip, "the bore", "the outside to the bore within 0.02 mm"
-    return Grip(f"chuck{on}", "divider", "its shank"), "the axis", "the blank within 0.02 mm"
+        carried = "tailstock centre, in the mandrel's end" if head else ""
+        grip = Grip(f"mandrel{on}", "divider", size, support=carried)
+        return grip, "the bore", f"the outside to the bore within 0.02 mm{level}"
+    grip = Grip(f"chuck{on}", "divider", "its shank")
+    return grip, "the axis", f"the blank within 0.02 mm{level}"
 
 
 def _bore(turning: Turning) -> Located | None:
@@ -169,7 +192,7 @@ def _bore(turning: Turning) -> Located | None:
 
 
 def _round_act(work: Work, one: Toothing, machine: str) -> Act:
-    how = divides(work.design.workshop, one.count)
+    how = divided(one.count, work.design.workshop.dividers())
     turns = f"; {how}" if how else ""
     if one.kind == "ratchet":
         turns = f", stopping faces looking {RATCHET_HAND}{turns}"

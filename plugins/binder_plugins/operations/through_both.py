@@ -8,7 +8,9 @@ from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.hole_tools import drill_name
 from binder_plugins.operations.holes import Where, hole_acts
+from binder_plugins.operations.plain import in_pieces
 from binder_plugins.operations.rows import Hole, holes_of
 from binder_plugins.operations.words import holding_min
 
@@ -21,22 +23,35 @@ if TYPE_CHECKING:
 
 def drilled(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
     """Clamped and drilled through at one setting, then marked, parted and cleaned."""
-    for line in fact.lines:
-        holes = list(holes_of(line, works))
-        if holes:
-            yield _through(fact, holes)
-            yield parted(holes[0].work, fact)
+    found = zip(fact.joints, (list(holes_of(line, works)) for line in fact.lines), strict=True)
+    rows = [(joint, holes) for joint, holes in found if holes]
+    # All lines are scribed before the first clamping: the parts are apart only then.
+    marks = [act for _, holes in rows for act in _marked(holes)]
+    for number, (joint, holes) in enumerate(rows):
+        one = replace(fact, joints=(joint,))
+        yield _through(one, holes, marks if number == 0 else (), is_pinned=number > 0)
+    if rows:
+        yield parted(rows[0][1][0].work, fact)
 
 
-def _through(fact: TogetherFact, holes: Sequence[Hole]) -> SetUp:
+def _through(
+    fact: TogetherFact, holes: Sequence[Hole], marks: Sequence[Act], *, is_pinned: bool
+) -> SetUp:
     lead = _lead(holes)
     work, deep = lead.work, sum(one.deep for one in holes)
     across = lead.one.diameter or 1.0
     workshop = work.design.workshop
     machine = drill_for(workshop, min(across, 13.0))
-    where = Where(machine, deep, tags=("stacked",), is_together=True)
-    clamp = work.act("clamp-stack", f"{fact.up}; tried with a square", feature=lead.one.name)
-    acts = [clamp, *(replace(act, joints=fact.joints) for act in hole_acts(work, lead.one, where))]
+    led = _leading(holes)
+    first = led[1] if led is not None else 0.0
+    where = Where(machine, deep, tags=("stacked",), is_together=True, first=first)
+    pin = "a pin in the hole before, " if is_pinned else ""
+    up = f"{pin}{fact.up}; tried with a square or a protractor"
+    clamp = work.act("clamp-stack", up, feature=lead.one.name)
+    acts = [*marks, clamp]
+    if led is not None:
+        acts.append(_led(lead, *led, machine, deep))
+    acts += hole_acts(work, lead.one, where)
     return SetUp(
         1,
         place_of(workshop, machine),
@@ -48,6 +63,46 @@ def _through(fact: TogetherFact, holes: Sequence[Hole]) -> SetUp:
         "all are through",
         holding_min("vee"),
     )
+
+
+def _leading(holes: Sequence[Hole]) -> tuple[Hole, float] | None:
+    """The hole that is in a part already, as its pieces brought it, and its size in mm."""
+    found = [(one, size) for one in holes if (size := in_pieces(one.work, one.one))]
+    return min(found, key=lambda pair: pair[1], default=None)
+
+
+def _led(lead: Hole, by: Hole, size: float, machine: str, deep: float) -> Act:
+    """The drill of the hole that is there goes through both: nothing is spotted beside it."""
+    work = lead.work
+    return work.act(
+        "drill",
+        f"drill ⌀{work.mm(size)} through both, led by the hole that is in the {by.work.item.title}",
+        machine=machine,
+        feature=lead.one.name,
+        tool=drill_name(work, size, fitted=False),
+        size=size,
+        deep=deep,
+        tags=("stacked", "pilot"),
+        spoils="a drill that misses the hole of the other plate",
+    )
+
+
+def _marked(holes: Sequence[Hole]) -> Iterator[Act]:
+    """Where the hole comes on round work: from the nearer end, on the axis."""
+    for hole in holes:
+        form = hole.work.form
+        if form is None or not form.stretches or hole.one.face != "across":
+            continue
+        x, whole = hole.one.frame.origin[0], form.size[0]
+        end, away = ("left", x) if x <= whole / 2 else ("right", whole - x)
+        title, said = hole.work.item.title, hole.work.mm(away)
+        yield hole.work.act(
+            "mark-out",
+            f"scribe the {title} {said} from its {end}-hand end, across a line along its axis: the "
+            "hole comes where they cross",
+            feature=f"marks {hole.one.name}",
+            amount=1.0,
+        )
 
 
 def _lead(holes: Sequence[Hole]) -> Hole:

@@ -9,10 +9,12 @@ from typing import TYPE_CHECKING
 from binder.api import JointFact, TogetherFact
 from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.facts import Act, Grip, Route, SetUp
+from binder_plugins.operations.in_flame import HEARTH, placed
 from binder_plugins.operations.in_line import lined
 from binder_plugins.operations.in_mesh import meshed
 from binder_plugins.operations.in_place import in_place
-from binder_plugins.operations.joined import JOINED
+from binder_plugins.operations.joined import FLAMES, JOINED
+from binder_plugins.operations.oil_ways import drilled_through
 from binder_plugins.operations.ordered import ordered
 from binder_plugins.operations.piloted import pilot_holes
 from binder_plugins.operations.pressed import pressed
@@ -65,10 +67,18 @@ def _joined(fact: TogetherFact, works: Works, item: str) -> Iterator[SetUp]:
     act = JOINED.get(fact.how)
     if said is None or act is None:
         return
+    again = _measured_cold(fact.joints[0], works) if said.is_hot else ()
+    if act in FLAMES:
+        set_up = placed(work.design.joints[fact.joints[0]], works, work)
+        flame = replace(work.act(act, said.step), joints=fact.joints)
+        acts = (set_up, flame, *again)
+        yield SetUp(1, "bench", "", HEARTH, "", acts, until="the alloy has set")
+        return
     vice = bench_vice(work.design.workshop)
     grip = Grip(vice or "by hand", "bench", "the larger half")
-    again = _measured_cold(fact.joints[0], works) if said.is_hot else ()
-    yield SetUp(1, "bench", "", grip, "", (work.act(act, said.step), *again))
+    inner = works.get(work.design.joints[fact.joints[0]].items[0], work)
+    through = drilled_through(inner, fact.joints[0])
+    yield SetUp(1, "bench", "", grip, "", (work.act(act, said.step), *through, *again))
 
 
 def _measured_cold(joint: str, works: Works) -> Iterator[Act]:
@@ -84,5 +94,5 @@ def _measured_cold(joint: str, works: Works) -> Iterator[Act]:
                     f"cold and clean, measure the {place.replace('_', ' ')} of the "
                     f"{work.item.title} again and write it down: its mate is made to this size",
                     feature=place,
-                    tool=work.read_with(told[0]),
+                    tool=work.measured_with(told[0]),
                 )

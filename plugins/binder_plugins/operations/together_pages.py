@@ -21,6 +21,7 @@ from binder_plugins.operations.facts import Route, leaf_id
 from binder_plugins.operations.joined import JOINED
 from binder_plugins.operations.leaf import operations
 from binder_plugins.operations.minutes import route_text
+from binder_solid.leaning import leans_at
 from binder_solid.stands_at import stands_at
 
 if TYPE_CHECKING:
@@ -66,13 +67,17 @@ def _leaf(fact: TogetherFact, route: Route, design: Design) -> Section:
 
 def _told(fact: TogetherFact, design: Design) -> Iterator[Text]:
     """Where the one stands on the other once it is fixed, and what the maker notes of the joint."""
+    told: set[str] = set()
     for name in fact.joints:
         joint = design.joints.get(name)
         if joint is None:
             continue
         place = stands_at(joint, design) if joint.kind in _FIXED else ""
-        if place:
+        leans = leans_at(joint, design)
+        place = place or (leans and f"{leans}; set with a protractor")
+        if place and place not in told:
             yield Strong("Place: "), f"{place}."
+        told.add(place)
         if joint.entry.note:
             yield Strong("Note: "), f"{joint.entry.note}."
 

@@ -7,7 +7,10 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import ThreadFact
+from binder_plugins.operations.as_bought import left_as_bought
 from binder_plugins.operations.bench import lathe_for
+from binder_plugins.operations.die_torque import turned_by_threads
+from binder_plugins.operations.early_corners import early_corners, formed_behind, room_for
 from binder_plugins.operations.edges import axial_acts, centre_back, corners, edge_acts
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.floors import floor_chamfers
@@ -16,9 +19,10 @@ from binder_plugins.operations.late_grooves import late_grooves, on_mandrel
 from binder_plugins.operations.lengthwise import (
     Plan,
     opens_at,
-    plan,
+    plans,
 )
 from binder_plugins.operations.outsides import finish_turn, is_shaped, max_across, rough_turn
+from binder_plugins.operations.rings import is_beside
 from binder_plugins.operations.second_end import second
 from binder_plugins.operations.true import true_to_one_another
 from binder_plugins.operations.words import holding_min
@@ -43,41 +47,68 @@ _MOUTH = 0.6
 
 
 class Turning:
-    """The planning of one turned part; `setups` are numbered as they come."""
+    """The planning of one turned part; `setups` are numbered as they come.
+
+    `turned` are the threads that turn the work in its grip; where it `has_collets` these hold
+    what is threaded, which jaws do else.
+    """
 
     def __init__(self, work: Work, form: FormFact) -> None:
         self.work = work
         self.form = form
         self.steps: Sequence[Stretch] = form.stretches
-        self.axial = [
-            one for one in form.located if one.face == "axis" and not _is_of_tube(one, work)
-        ]
+        on_axis = [one for one in form.located if one.face == "axis" and not _is_of_tube(one, work)]
+        self.axial = [one for one in on_axis if not is_beside(one)]
+        self.beside = [one for one in on_axis if is_beside(one)]
         self.around = [
             piece
             for one in form.located
             if one.face != "axis"
             for piece in corners(one, self.steps)
         ]
-        self.plan: Plan = plan(work, self.steps, self.axial, self.around)
+        self.plans: list[Plan] = plans(work, self.steps, self.axial, self.around)
+        self.plan = self.plans[0]
         self.lathe = lathe_for(work.design.workshop, max(form.size[1:]))
         self.setups: list[SetUp] = []
         self.trouble: list[tuple[str, str]] = []
         self.length = max(one.end for one in self.steps)
         self.late: list[Located] = []
+        self.early: list[Located] = []
+        self.turned: list[tuple[str, str]] = []
+        self.has_collets = False
 
     def run(self) -> list[SetUp]:
-        """All set-ups in the lathe."""
+        """All set-ups in the lathe, from the end at which every grip bears its dies."""
+        known = len(self._tried(self.plans[0]).trouble)
+        if not self.turned:
+            return self.setups
+        for one in self.plans[1:]:
+            if not self._tried(one).turned and len(self.trouble) <= known:
+                return self.setups
+        self.has_collets = True
+        self._tried(self.plans[0])
+        self.trouble += self.turned
+        return self.setups
+
+    def _tried(self, tried: Plan) -> Turning:
+        """Plans all set-ups from an end, and what a die or a tap would turn in its grip."""
+        self.plan, self.setups, self.trouble, self.late = tried, [], [], []
+        self._planned()
+        self.turned = turned_by_threads(self.work, self.setups)
+        return self
+
+    def _planned(self) -> None:
         if not self.lathe:
             words = (
                 f"'{self.work.name}' is turned, and no lathe here swings {self.form.size[1]:g} mm"
             )
             self.trouble.append(("no-machine-for-it", words))
         self._saw()
+        self.early = early_corners(self)
         self.late = late_grooves(self)
         self._first()
         second(self)
         on_mandrel(self)
-        return self.setups
 
     def _saw(self) -> None:
         across = self.work.stock_across
@@ -117,9 +148,10 @@ class Turning:
     def _first(self) -> None:
         free, work = self.plan.free, self.work
         out = self._stand_out()
-        bores = [a for a in self.axial if self.is_first(a)]
+        bores = [a for a in self.axial if self.is_first(a) and a not in self.early]
         grip = first_grip(self, out, bores)
-        acts = [self.face(free, "face the end", ("first-end", "needs-waste"))]
+        words = f"face the end{left_as_bought(work, self.form)}"
+        acts = [self.face(free, words, ("first-end", "needs-waste"))]
         if grip.support == "tailstock centre":
             acts.append(self.centre(free))
         threads = self._threads_first() if self.plan.is_threaded else []
@@ -164,7 +196,7 @@ class Turning:
         return f"; the {names} comes out of it after" if names else ""
 
     def _stand_out(self) -> float:
-        whole = self.length + self._parting() + CLEAR_MM
+        whole = self.length + self._parting() + CLEAR_MM + room_for(self.early)
         if self.plan.is_parted and whole <= SUPPORTED * self.work.stock_across:
             return whole
         return max(self.plan.reach, self.cut_reach(self.plan.free), _FACED_MM) + SHORT
@@ -201,9 +233,8 @@ class Turning:
 
     def is_first(self, one: Located) -> bool:
         """Whether a feature on the axis is made from the first end."""
-        return (one.depth is None and one.kind in {"drilled", "reamed", "bored", "tapped"}) or (
-            opens_at(one) == self.plan.free
-        )
+        is_through = one.depth is None and one.kind in {"drilled", "reamed", "bored", "tapped"}
+        return one in self.early or is_through or opens_at(one) == self.plan.free
 
     def face(self, end: str, words: str, tags: tuple[str, ...]) -> Act:
         """The facing of an end, at the bar's diameter where that end is not turned yet."""
@@ -261,7 +292,7 @@ class Turning:
         mine = set(self.plan.first) if first else set(self.plan.second)
         found = []
         for one in self.around:
-            if one in self.late:
+            if one in self.late or one in self.early:
                 continue
             if one.face in {"left", "right"}:
                 if one.face == end:
@@ -318,7 +349,8 @@ class Turning:
             feature="back edge",
             size=across,
         )
-        first, *others = [nick, parting] if across > _EDGED_MM else [parting]
+        before = [*formed_behind(self)] or ([nick] if across > _EDGED_MM else [])
+        first, *others = [*before, parting]
         yield self._drawn_out(first)
         yield from others
 

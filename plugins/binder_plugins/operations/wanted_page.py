@@ -1,36 +1,71 @@
-"""Tools that the operations name and the workshop does not have: a list to buy or borrow."""
+"""The tools that the operations name: what is owned, what is made first, what is to be had."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from binder.api import Column, Design, Diagnostic, Paragraph, Place, Section, Table
-from binder_plugins.operations.facts import Route
-from binder_plugins.operations.hole_tools import NOT_OWNED
+from binder.api import (
+    Block,
+    Column,
+    Design,
+    Diagnostic,
+    Link,
+    Paragraph,
+    Place,
+    Section,
+    Subheading,
+    Table,
+    Text,
+)
+from binder_plugins.operations.aids.facts import Tool, ToolsFact, Whose
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-_COLUMNS = (Column("Tool", 4), Column("For", 6))
+MADE_SECTION = "tools-to-make"
+_COLUMNS = (Column("Tool", 4), Column("First wanted for", 5), Column("Set-ups", is_figure=True))
+_INTRO = (
+    "Every tool, fixture and gauge that a leaf names stands here once. What the workshop file "
+    "does not list is taken as not owned: write it there, under hand_tools: or fixtures:, and it "
+    "moves up. Adhesives, solders and fluxes stand under To buy and to find."
+)
+_WORDS = {
+    Whose.OWNED: ("You own", ""),
+    Whose.MADE: (
+        "Make first",
+        "Their stock is in the cut list, their minutes in the evening where each is first wanted.",
+    ),
+    Whose.HAD: ("Buy or borrow", "The workshop file does not list them."),
+}
 
 
 def wanted_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
-    """One table, each tool once, with all that it is wanted for; nothing where all are owned."""
-    wanted: dict[str, list[str]] = {}
-    for route in design.facts.all(Route):
-        for act in route.acts:
-            if act.tool.endswith(NOT_OWNED):
-                tool = act.tool.removesuffix(NOT_OWNED).rstrip(", ")
-                where = f"{route.title}, {act.feature.replace('_', ' ') or act.act}"
-                uses = wanted.setdefault(tool, [])
-                uses += [where] if where not in uses else []
-    if wanted:
-        words = "The operations ask for these, and the workshop file does not list them."
-        rows = tuple(((tool,), ("; ".join(uses),)) for tool, uses in wanted.items())
-        yield Section(
-            "tools-wanted",
-            "Tools to buy or borrow",
-            Place.SHOPPING,
-            (Paragraph((words,)), Table(_COLUMNS, rows)),
-            starts_page=False,
-        )
+    """One section in three groups; nothing where no tool is named."""
+    fact = design.facts.about(ToolsFact, "")
+    if fact is None or not fact.tools:
+        return
+    blocks: list[Block] = [Paragraph((_INTRO,))]
+    for whose in (Whose.HAD, Whose.MADE, Whose.OWNED):
+        tools = [one for one in fact.tools if one.whose is whose]
+        if tools:
+            blocks += _group(whose, sorted(tools, key=lambda one: one.name.lower()))
+    yield Section(
+        "tools-wanted", "Tools for the work", Place.SHOPPING, tuple(blocks), starts_page=False
+    )
+
+
+def _group(whose: Whose, tools: list[Tool]) -> Iterator[Block]:
+    title, words = _WORDS[whose]
+    yield Subheading(title)
+    if words and whose is Whose.MADE:
+        yield Paragraph((f"{words} How each is made: ", Link("Tools to make", MADE_SECTION), "."))
+    elif words:
+        yield Paragraph((words,))
+    if whose is Whose.OWNED:
+        yield Paragraph((f"{'; '.join(one.name for one in tools)}.",))
+    else:
+        yield Table(_COLUMNS, tuple(_row(one) for one in tools))
+
+
+def _row(one: Tool) -> tuple[Text, ...]:
+    return ((one.name,), (one.uses[0][1],), (str(len(one.uses)),))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.facts import Grip, SetUp
@@ -9,10 +10,14 @@ from binder_plugins.operations.holes import HOLES
 from binder_plugins.operations.plain import at_bench, drilled
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterator, Sequence
 
+    from binder_plugins.operations.facts import Act
     from binder_plugins.operations.work import Work
     from binder_solid.facts import Located
+
+# An eye is so many times as wide as its hole; common practice, no source.
+_EYE = 2.0
 
 
 def bent(work: Work) -> list[SetUp]:
@@ -30,6 +35,9 @@ def bent(work: Work) -> list[SetUp]:
     setups = [at_bench(work, "the wire", "", [cut])]
     located = work.form.located if work.form is not None else ()
     holes = [one for one in located if one.kind in HOLES]
+    flats = [act for one in holes for act in _flattened(work, one)]
+    if flats:
+        setups.append(at_bench(work, "the wire, its end on a smooth block", "the end", flats))
     if holes:
         setups.append(drilled(work, holes))
     shape = work.form.shape if work.form is not None else ""
@@ -40,6 +48,29 @@ def bent(work: Work) -> list[SetUp]:
         act = work.act("bend", f"bend: {said}", feature="bends")
         setups.append(at_bench(work, "the wire", "the first end", [act]))
     return setups
+
+
+def _flattened(work: Work, one: Located) -> Iterator[Act]:
+    """The place of a hole across wire that leaves too little beside it, hammered wide enough.
+
+    What is flattened keeps its section: π/4 × d² = width × thickness (its edges taken as square).
+    """
+    wire, hole = work.stock_across, one.diameter or 0.0
+    wide = _EYE * hole
+    if one.face != "across" or wire <= hole or wide <= wire:
+        return
+    thick = math.pi / 4 * wire**2 / wide
+    length = float(work.cut.length) if work.cut is not None else 0.0
+    x = one.spots[0][0]
+    off = min(x, length - x) if length else x
+    long = off + wide
+    yield work.act(
+        "flatten",
+        f"flatten the last {work.mm(round(long, 1))} for the {one.name.replace('_', ' ')} to "
+        f"{work.mm(round(thick, 1))} thick, {work.mm(round(wide, 1))} wide, with light blows from "
+        "both sides; soften it again if it cracks",
+        feature=one.name,
+    )
 
 
 def _wound(work: Work, located: Sequence[Located]) -> SetUp:

@@ -43,6 +43,8 @@ _ALONG = frozenset({"turn", "taper"})
 _UNDER_POWER = frozenset({"turn", "face", "bore", "drill", "taper"})
 # Common practice, no source: a drill so small, in mm, and so many times too slow, snaps.
 _TINY_MM, _FAR = 0.8, 4.0
+# How a half says that it is bored for a gap over the shaft as it was measured.
+_OVER_SHAFT = "to the measured shaft + "
 # What is not even drilled before its parts are put together.
 _WHOLLY = ("drilled together", "drilled in place", "set in mesh")
 
@@ -271,13 +273,22 @@ class Work:
     def _seen(self, half: HalfFact | None, act: str) -> str:
         """What it is measured with; nothing where it has no limits."""
         if half is None or half.lower is None or half.upper is None:
-            return ""
+            return self._plugs(half, act) if half is not None else ""
         way = "inside" if act in {"ream", "bore", "drill", "lap"} else "outside"
         fit, joint = self.design.facts.about(FitFact, half.joint), self.design.joints[half.joint]
         by_mate = fit is None or is_tried(joint.kind, fit.clearance_min_um, fit.clearance_max_um)
         return told_by(
             (half.lower, half.upper), way, self.tools, is_master=half.is_master, by_mate=by_mate
         )
+
+    def _plugs(self, half: HalfFact, act: str) -> str:
+        """What tells a bore that is bored for a gap over its measured shaft."""
+        over = half.what.partition(_OVER_SHAFT)[2].split(" to ")
+        if act != "bore" or len(over) != 2:
+            return ""
+        if is_tried(self.design.joints[half.joint].kind, 0.0, 0.0):
+            return "its shaft, tried in it"
+        return f"two plugs turned to the shaft: + {over[0]} goes in, + {over[1]} does not"
 
     def read_with(self, half: HalfFact) -> str:
         """What a half without limits that is made first, as bright bar is, is read with."""
@@ -286,6 +297,15 @@ class Work:
             return "a gauge that fits it"
         size = float(fit.nominal)
         return self._read(size, size, "inside" if fit.hole == half_of(half) else "outside")
+
+    def measured_with(self, half: HalfFact) -> str:
+        """The gauge with which a half was measured when it was made: the same ever after."""
+        if "as bought" in half.what:
+            return self.read_with(half)
+        feature = self.feature(half.place)
+        act = {"reamed": "ream", "bored": "bore", "drilled": "drill"}
+        kind = feature.kind if feature is not None else ""
+        return self._seen(half, act.get(kind, "turn")) or self.read_with(half)
 
     def _read(self, least: float, most: float, way: str) -> str:
         """The finest instrument that reaches: its mate, which is made to it, is not there yet."""

@@ -165,7 +165,8 @@ def _shopping(design: Design) -> Iterator[Block]:
     )
     rows = [row for item in _unlisted(design) for row in _bought_rows(item, design)]
     for what, joints in adhesives(design).items():
-        rows.append((("",), ("",), (what,), ("",), ("",), (f"for {', '.join(joints)}",)))
+        places = f"for {len(joints)} place{'s' if len(joints) > 1 else ''}"
+        rows.append((("",), ("1",), (what,), (places,), ("",), (f"for {', '.join(joints)}",)))
     yield Table(columns, tuple(rows))
 
 

@@ -30,8 +30,10 @@ def _check(design: Design) -> Iterator[Diagnostic]:
     if not design.joints:
         return
     from binder_plugins.running.checks import check_running
+    from binder_plugins.running.tripping import check_trips
 
     yield from check_running(design)
+    yield from check_trips(design)
 
 
 def _care(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:

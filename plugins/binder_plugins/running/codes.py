@@ -45,6 +45,15 @@ OIL_ON_FRICTION = Code(
     "drive:\n  pulleys: {belted: [one, other], belt: round, note: oil the belt}",
     "Keep it dry; oil the bearings beside it sparingly.",
 )
+TRIP_WHEEL_WRONG_WAY = Code(
+    "trip-wheel-wrong-way",
+    Severity.WARNING,
+    "A trip wheel that stands so that the stopping faces of its teeth press the head of its lever "
+    "down, whichever way the shaft is turned to use them.",
+    "Run that way it jams; run the other way the backs of the teeth slide under the lever.",
+    "positions:\n  cam: {reversed: true}   # its stopping faces look the other way now",
+    "Turn the wheel round on its shaft: write or take off `reversed: true` under `positions:`.",
+)
 
 CODES = (
     OIL_SWELLS_WOOD,
@@ -52,4 +61,5 @@ CODES = (
     TEST_MISSING,
     GREASE_ON_SINTERED,
     OIL_ON_FRICTION,
+    TRIP_WHEEL_WRONG_WAY,
 )

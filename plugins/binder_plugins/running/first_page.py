@@ -14,6 +14,7 @@ from binder.api import (
     Column,
     Design,
     Diagnostic,
+    HardwareFact,
     Notice,
     NoticeKind,
     Paragraph,
@@ -23,6 +24,7 @@ from binder.api import (
     Table,
     Text,
     Tick,
+    TrainFact,
     TurningFact,
     load_data,
 )
@@ -42,6 +44,8 @@ _WORDS = (
     "first tight place stop, and find it; nothing that binds runs itself free."
 )
 _AIR = ("air", "steam")
+_HOME = ("screw", "nut", "clip")
+_EITHER = "it drives; the others go by it"
 
 
 def first_run_pages(design: Design, findings: tuple[Diagnostic, ...] = ()) -> Iterator[Section]:
@@ -86,10 +90,22 @@ def _applies(row: Mapping[str, Any], has: frozenset[str]) -> bool:
 
 
 def _has(found: tuple[Moving, ...], design: Design) -> frozenset[str]:
-    """The kinds of joint and drive, and what drives the model."""
+    """The kinds of joint, drive and hardware, what drives the model, and whether it turns."""
     kinds = {one.kind for one in design.joints.values()} | {one.joint.kind for one in found}
     words = (design.spec.written.model.driven_by or "").lower().replace(",", " ").split()
-    return frozenset(kinds | {"air" for one in _AIR if one in words} | ({"motor"} & set(words)))
+    movers = {str(getattr(one.entry, "by", "")) for one in design.joints.values()} - {"hand", ""}
+    by = {"air" for one in _AIR if one in words} | ({"motor"} & set(words))
+    has = kinds | by | ({"power"} if by or movers else {"by hand"})
+    if any(any(one.speeds) for one in design.facts.all(TurningFact)):
+        has |= {"speeds", "turns"}
+    return frozenset(has | ({"turns"} if "runs_in" in kinds else set()) | set(_hardware(design)))
+
+
+def _hardware(design: Design) -> Iterator[str]:
+    """What is bought to hold it together, in the words of the checklist."""
+    for one in design.facts.all(HardwareFact):
+        is_grub = "grub" in one.what
+        yield from ("grub screw",) if is_grub else (word for word in _HOME if word in one.what)
 
 
 def _members(whole: Assembly, design: Design) -> Iterator[Assembly]:
@@ -112,6 +128,11 @@ def _tests(title: str, tests: Sequence[Assembly]) -> Iterator[Block]:
 
 def _turns(design: Design) -> Iterator[Block]:
     ways = ways_round(design)
+    if any(one.kind == "ratchets" for one in design.joints.values()):
+        ways = {name: f"{way}, when winding" for name, way in ways.items()}
+    train = design.facts.about(TrainFact, "")
+    drivers = train.mover_bodies if train is not None else ()
+    ways = {**dict.fromkeys(drivers, _EITHER), **ways}
     bodies = [one for one in design.facts.all(TurningFact) if any(one.speeds)]
     rows = tuple(_turn(one, ways.get(one.subject, "")) for one in bodies)
     if rows:

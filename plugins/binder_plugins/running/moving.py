@@ -114,9 +114,9 @@ def _walls(joint: Joint, design: Design) -> tuple[str, ...]:
     if fit is None:
         return joint.items[-1:]
     walls = [fit.hole.partition(".")[0]]
-    for other in design.facts.all(FitFact):
-        made = design.joints.get(other.subject)
-        if made is not None and made.kind in ("pressed", "retained"):
+    for made in design.joints_at(walls[0]):
+        other = design.facts.about(FitFact, made.name)
+        if other is not None and made.kind in ("pressed", "retained"):
             outer, inner = (end.partition(".")[0] for end in (other.hole, other.shaft))
             if inner == walls[0]:
                 walls.append(outer)
@@ -133,7 +133,7 @@ def _hole_in(item: str, design: Design) -> Feature | None:
 def _named(feature: Feature, design: Design) -> str:
     item = design.item(feature.owner)
     title = item.title if item is not None else feature.owner
-    for joint in design.joints.values():
+    for joint in design.joints_at(feature.owner):
         for end in joint.ends:
             if joint.kind == "threaded" and str(end) == f"{feature.owner}.{feature.name}":
                 cups = [design.item(one) for one in joint.items if one != feature.owner]

@@ -30,9 +30,10 @@ def check_shafts(design: Design) -> Iterator[Diagnostic]:
         yield from _located(fact)
         is_named = entries(design)[fact.subject].to_suit is not None
         yield from _float(fact, design.units, is_closed=is_named and _closes(fact))
+    named = {str(end) for one in design.joints.values() for end in one.ends}
     for joint in design.joints.values():
         yield from _assembled(joint, design)
-        yield from _stopped(joint, design)
+        yield from _stopped(joint, named, design)
 
 
 def _unknown(name: str, entry: ShaftEntry, design: Design) -> Iterator[Diagnostic]:
@@ -148,9 +149,8 @@ def _unmeasured(fact: ShaftFact) -> str:
     return ", ".join(dict.fromkeys(names)) or "every piece"
 
 
-def _stopped(joint: Joint, design: Design) -> Iterator[Diagnostic]:
-    """Holes across a bore that a fixed shaft fills, which no joint names."""
-    named = {str(end) for one in design.joints.values() for end in one.ends}
+def _stopped(joint: Joint, named: set[str], design: Design) -> Iterator[Diagnostic]:
+    """Holes across a bore that a fixed shaft fills, which are not `named` by a joint."""
     for end in joint.ends if joint.kind in FILLING else ():
         bore, part = design.facts.about(PlaceFact, str(end)), design.parts.get(end.item)
         if (

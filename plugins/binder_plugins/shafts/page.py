@@ -100,7 +100,7 @@ def _facts(fact: ShaftFact, units: str) -> Iterator[tuple[str, Text]]:
         yield "End float as drawn", (Reckoned(shown_length(fact.play, units), why),)
     if fact.span is not None and fact.located in (Located.OUTSIDE, Located.ONE):
         middle = fact.span + (fact.least + fact.most) / 2
-        why = "what lies between them, and half the float wanted"
+        why = "what lies between them, and the middle of the float wanted"
         yield "Set the stops apart", (Reckoned(shown_length(middle, units), why),)
     if fact.to_suit is not None:
         yield "Made to suit", (_suit(fact, units),)

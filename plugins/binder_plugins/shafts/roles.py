@@ -95,7 +95,8 @@ def _length(reference: Reference, design: Design) -> Fraction | None:
     if reference.place:
         fact = _place(f"{reference.item}.{reference.place}", design)
         if fact is not None:
-            return _axial(fact)
+            # A groove is told by the step that it is in; a clip in it is thin.
+            return None if fact.kind == "grooved" else _axial(fact)
     for name in _AXIAL:
         fact = _place(f"{reference.item}.{name}", design)
         if fact is not None and fact.form == "size":
@@ -165,6 +166,6 @@ def _fact_at(end: End, design: Design) -> PlaceFact | None:
 
 def _steps(shaft: Part, design: Design) -> Iterator[tuple[Fraction, Fraction]]:
     """Start and diameter of the named steps; unnamed ones are not known as places."""
-    for fact in design.facts.all(PlaceFact):
-        if fact.item == shaft.name and fact.form == "step" and fact.start is not None:
+    for fact in design.facts.where(PlaceFact, "item", shaft.name):
+        if fact.form == "step" and fact.start is not None:
             yield fact.start, fact.diameter or Fraction(0)

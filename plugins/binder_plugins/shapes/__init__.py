@@ -21,14 +21,18 @@ from binder.api import (
 )
 from binder_plugins.shapes.codes import CODES
 from binder_plugins.shapes.feature_kinds import feature_kinds
+from binder_plugins.shapes.fitted import fit_things
+from binder_plugins.shapes.fitted_codes import FITTED_CODES
 from binder_plugins.shapes.form_codes import FORM_CODES
 from binder_plugins.shapes.forming.form import form_parts
 from binder_plugins.shapes.forming.joined import form_fabrications
 from binder_plugins.shapes.judging.behind import check_behind
 from binder_plugins.shapes.judging.edges import check_angles, check_edges
+from binder_plugins.shapes.judging.fitting import check_fitted
 from binder_plugins.shapes.judging.hands import check_hands
 from binder_plugins.shapes.judging.machines import check_machines
 from binder_plugins.shapes.judging.meeting import check_swallowed
+from binder_plugins.shapes.judging.names import check_names
 from binder_plugins.shapes.judging.reach import check_reach
 from binder_plugins.shapes.judging.walls import check_walls
 from binder_plugins.shapes.kinds import shape_kinds
@@ -52,7 +56,7 @@ def binder_kinds() -> Sequence[Kind]:
 @hookimpl
 def binder_codes() -> Sequence[Code]:
     """Sizes that do not add up, are missing, or do not come out of the stock."""
-    return [*CODES, *SHAPE_CODES, *FORM_CODES]
+    return [*CODES, *SHAPE_CODES, *FORM_CODES, *FITTED_CODES]
 
 
 @hookimpl
@@ -74,6 +78,7 @@ def binder_steps() -> Sequence[PlanStep]:
             gives=(FormFact,),
             after=(FitFact, HalfFact, HardwareFact, ThreadFact),
         ),
+        PlanStep("file things to others", fit_things),
         PlanStep("lay parts flat", lay_flat, needs=(FormFact,), gives=(FlatFact,)),
         PlanStep(
             "form the fabrications",
@@ -97,6 +102,8 @@ def binder_checks() -> Sequence[Check]:
         Check("edges have room", check_edges),
         Check("angles can be cut", check_angles),
         Check("a mirrored part has a hand", check_hands),
+        Check("steps have names of their own", check_names),
+        Check("what is filed to another has it", check_fitted),
         Check("cutters reach", check_reach),
         Check("parts fit the machines", check_machines),
     ]

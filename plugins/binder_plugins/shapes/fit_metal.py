@@ -49,7 +49,7 @@ def with_metal(part: Part, needed: Needed, design: Design) -> Needed:
 def _ends(part: Part, kinds: tuple[str, ...], design: Design) -> list[End]:
     return [
         end
-        for joint in design.joints.values()
+        for joint in design.joints_at(part.name)
         if joint.kind in kinds
         for end in joint.ends
         if end.item == part.name

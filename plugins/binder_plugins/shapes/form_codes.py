@@ -55,6 +55,15 @@ HAND_OF_ROUND_WORK = Code(
     "parts:\n  nip: {like: pin, mirrored: true}   # the pin is turned",
     "Leave out `mirrored:`, and write what differs under `features:`.",
 )
+HANDS_ALIKE = Code(
+    "hands-alike",
+    Severity.ADVICE,
+    "A part is marked as a pair of hands, and each is the mirror of itself.",
+    "The second is marked out the other way round with care, and nobody can tell them apart after.",
+    "parts:\n  post:\n    handed: true\n    block: {length: 40 mm, width: 12 mm, height: 8 mm}\n"
+    "    features: {seat: {tapped: M4, on: front, depth: through, at: 30 mm from left}}",
+    "Leave out `handed:`, and make both alike.",
+)
 
 HOLE_OUT_OF_METAL = Code(
     "hole-out-of-metal",
@@ -130,10 +139,21 @@ ANGLE_NOT_CUT = Code(
     "Tell a countersink by its whole angle, an edge by the angle to its face.",
 )
 
+STEP_NAMED_LIKE_FACE = Code(
+    "step-named-like-face",
+    Severity.WARNING,
+    "A step of turned work has the name of a face that every part has.",
+    "A joint that names it gets the end of the bar, and the fit goes on the wrong diameter.",
+    "turned:\n  - {name: top, diameter: 8 mm, length: 20 mm}",
+    "Name it for what it does: stud, journal, tenon.",
+)
+
 FORM_CODES = (
+    STEP_NAMED_LIKE_FACE,
     STACK_OF_OTHERS,
     STACK_NOT_LAID_OUT,
     HAND_OF_ROUND_WORK,
+    HANDS_ALIKE,
     PLACE_NOT_READ,
     PATTERN_NOT_LAID_OUT,
     HOLE_OUT_OF_METAL,

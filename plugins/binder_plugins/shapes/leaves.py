@@ -27,13 +27,12 @@ from binder.api import (
     Table,
     Text,
     Typed,
-    shown,
     shown_length,
     size_text,
 )
-from binder_plugins.shapes.forming.turned import section_text
-from binder_plugins.shapes.kinds import TurnedStep
-from binder_plugins.shapes.turned import measured
+from binder_plugins.shapes.along import along
+from binder_plugins.shapes.fitted import fitted_of, fitting
+from binder_plugins.shapes.step_names import named_steps, step_table
 from binder_plugins.shapes.words import what, where
 from binder_plugins.shapes.written import written_rows
 from binder_solid.facts import ViewsFact
@@ -49,7 +48,7 @@ def part_leaves(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
 
 def _leaf(part: Part, design: Design) -> Section:
     is_drawn = design.facts.about(ViewsFact, part.name) is not None
-    blocks: list[Block] = [] if is_drawn else list(_told(part, design))
+    blocks = list(named_steps(part, design.units) if is_drawn else _told(part, design))
     blocks += _features(part.name, part.features, design)
     if part.note:
         blocks.append(Paragraph((Strong("Note: "), part.note)))
@@ -62,7 +61,7 @@ def _told(part: Part, design: Design) -> Iterator[Block]:
     """What a drawing and its title block would say, where there is none."""
     yield Facts(tuple(_head(part, design)))
     if isinstance(part.shape, list):
-        yield _steps(part, design.units)
+        yield step_table(part, design.units)
     elif part.shape is not None:
         yield Facts(tuple(_sizes(part, design.units)))
 
@@ -105,41 +104,6 @@ def _sizes(part: Part, units: str) -> Iterator[tuple[str, Text]]:
         yield label, (text,)
 
 
-def _steps(part: Part, units: str) -> Table:
-    columns = (
-        Column("Step", 2),
-        Column("Section", 3),
-        Column("Length", 2, is_figure=True),
-        Column("Ends at", 2, is_figure=True),
-        Column("Measured", 2),
-    )
-    steps, _ = measured(part, part.shape if isinstance(part.shape, list) else [])
-    rows: list[tuple[Text, ...]] = []
-    for number, step in enumerate(steps, 1):
-        name = str(step.step.name or number)
-        length = shown_length(step.length, units) + (" (rest)" if step.is_rest else "")
-        rows.append(
-            (
-                (name,),
-                (_section(step.step, units),),
-                (length,),
-                (shown_length(step.end, units),),
-                (Blank(f"{part.name} {name}", units),),
-            )
-        )
-    return Table(columns, tuple(rows), caption="Steps, from the first face")
-
-
-def _section(step: TurnedStep, units: str) -> str:
-    words = section_text(step, units)
-    if step.taper is not None:
-        return f"taper {words}"
-    if step.throw is None:
-        return words
-    clock = f", {shown(step.clock.quantity)} from the top" if step.clock is not None else ""
-    return f"{words}, thrown {size_text(step.throw, units)}{clock}"
-
-
 _CUT = (
     Column("Feature", 2.1),
     Column("To size", 5),
@@ -153,12 +117,15 @@ def _features(owner: str, features: tuple[Feature, ...], design: Design) -> Iter
     """What is cut in a part, and what its joints ask of it, each place said once."""
     halves = [half for half in design.facts.all(HalfFact) if half.item == owner]
     met = {half.place for half in halves} | {half.joint for half in halves}
+    fits = {one.feature.name: fitting(one, design) for one in fitted_of(owner, design)}
     rows = [
-        _feature(owner, one, design.units)
+        _feature(owner, one, fits.get(one.name, ""), design)
         for one in features
         if one.name not in met and one.implied_by not in met
     ]
-    rows += [_half(half, _cut_for(half, features), design) for half in halves]
+    for half in halves:
+        cut = _cut_for(half, features)
+        rows.append(_half(half, cut, fits.get(cut.name, "") if cut is not None else "", design))
     if rows:
         yield Table(_CUT, tuple(rows), caption="Cut in it, and what it meets")
 
@@ -169,13 +136,17 @@ def _cut_for(half: HalfFact, features: tuple[Feature, ...]) -> Feature | None:
     return next(named, next((one for one in features if one.implied_by == half.joint), None))
 
 
-def _feature(owner: str, feature: Feature, units: str) -> tuple[Text, ...]:
+def _where(owner: str, feature: Feature, design: Design) -> str:
+    return ", ".join(filter(None, (where(feature, design.units), along(owner, feature, design))))
+
+
+def _feature(owner: str, feature: Feature, fits: str, design: Design) -> tuple[Text, ...]:
     return (
         (_name(feature),),
-        (what(feature, units) + _remarks(feature),),
-        (where(feature, units),),
-        (),
-        (Blank(f"{owner} {feature.name}", units),),
+        (what(feature, design.units) + _remarks(feature),),
+        (_where(owner, feature, design),),
+        (fits,),
+        (Blank(f"{owner} {feature.name}", design.units),),
     )
 
 
@@ -191,16 +162,21 @@ def _name(feature: Feature) -> Typed | str:
     return Typed(feature.name)
 
 
-def _half(half: HalfFact, feature: Feature | None, design: Design) -> tuple[Text, ...]:
+def _half(half: HalfFact, feature: Feature | None, fits: str, design: Design) -> tuple[Text, ...]:
     """What a joint asks of a place: the size, what it meets, how the half is made."""
     how = f"{half.how}; make this half first" if half.is_master else half.how
     return (
         (Typed(half.place),),
         (half.what + (_remarks(feature) if feature else ""),),
-        (where(feature, design.units) if feature else "",),
-        (f"{_mate(half.mate, design)}: {how}" if how else _mate(half.mate, design),),
+        (_where(half.item, feature, design) if feature else "",),
+        ("; ".join(one for one in (_meets(half, how, design), fits) if one),),
         (Blank(f"joint {half.joint} {half.place}", design.units),),
     )
+
+
+def _meets(half: HalfFact, how: str, design: Design) -> str:
+    mate = _mate(half.mate, design)
+    return f"{mate}: {how}" if how else mate
 
 
 def _mate(mate: str, design: Design) -> str:

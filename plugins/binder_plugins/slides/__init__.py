@@ -21,6 +21,7 @@ from binder.api import (
     PlanStep,
     Reckoning,
     Section,
+    SmallWork,
     hookimpl,
 )
 from binder_plugins.slides.codes import CODES
@@ -48,7 +49,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "settle the slides",
             _settle,
             needs=(PlaceFact,),
-            gives=(HalfFact, AsideFact, ChainFact, HardwareFact),
+            gives=(HalfFact, AsideFact, ChainFact, HardwareFact, SmallWork),
             after=(MaterialFact,),
         )
     ]

@@ -19,6 +19,7 @@ from binder.api import (
     Misread,
     NumberOff,
     Position,
+    SmallWork,
     ThreadFact,
     exact,
     read_thread,
@@ -26,6 +27,7 @@ from binder.api import (
 )
 from binder_plugins.slides import codes
 from binder_plugins.slides.facts import Side, SlideFact
+from binder_plugins.slides.made import bevelled, made_gib, made_screws
 from binder_trade.drills import Drill, NoDrill
 from binder_trade.slides import Dovetail, Gib, NotDefined, straight_gib
 from binder_trade.threading import TappingDrill, tapping_drill
@@ -65,7 +67,7 @@ class Setting:
 def set_gibs(facts: list[SlideFact], design: Design) -> Contribution:
     """The strip and the screws of each gib as bought items, and the holes on the slot's leaf."""
     bought: list[Bought] = []
-    told: list[HardwareFact | NumberOff | HalfFact | AsideFact | ThreadFact] = []
+    told: list[HardwareFact | NumberOff | HalfFact | AsideFact | ThreadFact | SmallWork] = []
     findings: list[Diagnostic] = []
     for fact in facts:
         gib = gib_of(fact)
@@ -75,6 +77,7 @@ def set_gibs(facts: list[SlideFact], design: Design) -> Contribution:
         for item, count in _items(fact, gib, setting, design):
             bought.append(item)
             told += [NumberOff(item.name, count), _hardware(fact, item, count)]
+        told += _made(fact, gib, setting, design)
         if setting is not None:
             half = _holes(fact, setting, design.units)
             told += [half, _aside(fact, setting, half), _threads(fact, setting)]
@@ -163,27 +166,41 @@ def _items(
         yield screw, len(gib.screws_mm)
 
 
-def bevelled(fact: SlideFact, gib: Gib, units: str) -> str:
-    """How a square-edged strip becomes a gib that stands lower than the tail."""
-    angle = fact.slide.angle_deg if fact.slide is not None else 0.0
-    along, high = (shown_length(exact(round(mm, 1)), units) for mm in (gib.flank_mm, gib.height_mm))
-    return (
-        f"file both long edges to {angle:g}°, leaning alike, till it is {along} wide between them "
-        f"and stands {high} high: it must not bear on the floor of the slot nor over its face"
-    )
+def _made(
+    fact: SlideFact, gib: Gib, setting: Setting | None, design: Design
+) -> Iterator[SmallWork]:
+    """What is not used as it is bought."""
+    yield made_gib(fact, gib, setting, design)
+    if setting is not None:
+        how = _end(setting) if _is_sold(setting) else (_rod(setting), *_end(setting))
+        yield from made_screws(fact, setting, how, design, is_sold=_is_sold(setting))
+
+
+def _is_sold(setting: Setting) -> bool:
+    """Whether a grub screw of that length is sold."""
+    return setting.screw_mm <= _SOLD * setting.thread.major_mm
+
+
+def _rod(setting: Setting) -> str:
+    return f"made from {setting.thread.major_mm:g} mm rod, slotted"
+
+
+def _end(setting: Setting) -> tuple[str, ...]:
+    """What is turned down to pass where the hole is not tapped."""
+    deep = setting.reach_mm - setting.tapped_mm
+    if setting.tapped_mm >= setting.wall_mm:
+        return ()
+    across = round(setting.drill.drill.mm - _UNDER, 1)
+    return (f"its end turned to {across:g} mm over {ceil(deep)} mm",)
 
 
 def _screw(setting: Setting) -> str:
     """A screw as it is sold; what must be done to it, or what it is made from."""
-    thread, deep = setting.thread, setting.reach_mm - setting.tapped_mm
     long = shown_length(exact(setting.screw_mm), "mm").removesuffix(" mm")
-    is_sold = setting.screw_mm <= _SOLD * thread.major_mm
-    kind = "grub screw with nut" if is_sold else "gib screw with nut"
-    how = [] if is_sold else [f"made from {thread.major_mm:g} mm rod, slotted"]
-    if setting.tapped_mm < setting.wall_mm:
-        across = round(setting.drill.drill.mm - _UNDER, 1)
-        how.append(f"its end turned to {across:g} mm over {ceil(deep)} mm")
-    return ", ".join([f"{thread.designation} × {long} {kind}", *how, "for the gib"])
+    kind = "grub screw with nut" if _is_sold(setting) else "gib screw with nut"
+    how = [] if _is_sold(setting) else [_rod(setting)]
+    said = f"{setting.thread.designation} × {long} {kind}"
+    return ", ".join([said, *how, *_end(setting), "for the gib"])
 
 
 def _bought(fact: SlideFact, what: str, stem: str, design: Design, note: str = "") -> Bought:
@@ -211,7 +228,8 @@ def _hardware(fact: SlideFact, item: Bought, count: int) -> HardwareFact:
         what=item.what,
         count=count,
         why="sets the slide" if "screw" in item.name else "takes up the wear",
-        spares=1 if "screw" in item.name else 0,
+        # What is made here is made when one is lost.
+        spares=1 if "screw" in item.name and "made from" not in item.what else 0,
     )
 
 

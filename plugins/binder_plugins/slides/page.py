@@ -23,8 +23,9 @@ from binder.api import (
     shown_length,
 )
 from binder_plugins.slides.facts import SlideFact
-from binder_plugins.slides.gibs import bevelled, gib_of
+from binder_plugins.slides.gibs import gib_of
 from binder_plugins.slides.halves import first_side
+from binder_plugins.slides.made import bevelled
 from binder_plugins.slides.section_drawing import section_of
 from binder_trade.slides import Dovetail, OverPins, corners, pin_factor, pin_range
 

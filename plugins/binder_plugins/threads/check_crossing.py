@@ -107,15 +107,14 @@ def _crossed(one: Found, runs: list[Run], design: Design) -> Iterator[tuple[Run,
 
 def _is_meant(one: Found, other: Run, design: Design) -> bool:
     """A bore wider than the screw, that is for no screw itself, or the hole of a pin."""
+    place = (other.feature.owner, other.feature.name)
+    implying = design.joints.get(other.feature.implied_by)
     joints = [
         joint
-        for joint in design.joints.values()
-        if joint.name == other.feature.implied_by
-        or any(
-            (end.item, end.place) == (other.feature.owner, other.feature.name) for end in joint.ends
-        )
+        for joint in design.joints_at(other.feature.owner)
+        if any((end.item, end.place) == place for end in joint.ends)
     ]
-    if any(joint.kind in _PINNED for joint in joints):
+    if any(joint.kind in _PINNED for joint in (*joints, *((implying,) if implying else ()))):
         return True
     is_for_screw = other.feature.kind == "tapped" or bool(other.feature.implied_by)
     return other.radius > one.thread.major_mm / 2 + _NEAR_MM and not is_for_screw

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Container, Iterator, Mapping
 from dataclasses import replace
 
 from binder.api import (
@@ -57,7 +57,7 @@ def reckon_threads(design: Design) -> Contribution:
     halves = [
         half
         for joint in whole.joints.values()
-        for half in _halves(joint, items, facts, design.units)
+        for half in _halves(joint, items, facts, design.units, design.bought)
     ]
     return Contribution(
         facts=[*facts.values(), *halves],
@@ -205,7 +205,11 @@ def _given(found: Found) -> Given:
 
 
 def _halves(
-    joint: Joint, threads: Mapping[str, list[Found]], facts: Mapping[str, ThreadFact], units: str
+    joint: Joint,
+    threads: Mapping[str, list[Found]],
+    facts: Mapping[str, ThreadFact],
+    units: str,
+    bought: Container[str],
 ) -> Iterator[HalfFact]:
     if joint.kind not in JOINTS:
         return
@@ -214,13 +218,24 @@ def _halves(
         found = half_at(end, joint, threads)
         if found is not None:
             fact = facts[found.subject]
-            how = _how(fact, is_moving=found.thread.family in MOVING)
-            yield _half(joint, end, fact, how, units, is_master=str(end) == str(first))
+            is_first = str(end) == str(first)
+            is_bought = any(one.item in bought for one in joint.ends if one is not end)
+            mate = "bought" if is_bought else "later" if is_first else "there"
+            how = _how(fact, mate, is_moving=found.thread.family in MOVING)
+            yield _half(joint, end, fact, how, units, is_master=is_first)
 
 
-def _how(fact: ThreadFact, *, is_moving: bool) -> str:
+_TRIED = {
+    "bought": ", and try the bought screw",
+    "later": "; its screw is cut to run in it",
+    "there": ", and try the screw",
+}
+
+
+def _how(fact: ThreadFact, mate: str, *, is_moving: bool) -> str:
+    """How a half is cut; its mate is bought, is there, or is made later."""
     if fact.is_internal:
-        return "tap square to the face, and try the screw"
+        return f"tap square to the face{_TRIED[mate]}"
     if is_moving:
         return "screwcut it, and try the nut before the last cut"
     return "open the die for the first cut, close it until it runs in the mate"

@@ -39,6 +39,7 @@ def workshop_pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator
         threads(design),
         _group("Cutters", workshop.entry.cutters),
         _named("Measuring tools", workshop.entry.measuring),
+        _listed("Hand tools", workshop.entry.hand_tools),
         stock(design),
     )
     yield Section("workshop", "The workshop", Place.WORKSHOP, tuple(blocks), starts_page=False)
@@ -78,6 +79,13 @@ def _named(heading: str, things: Mapping[str, object]) -> Iterator[Block]:
             (Column("Name", 2), Column("What is known of it", 5)),
             tuple(((name,), (said(thing),)) for name, thing in things.items()),
         )
+
+
+def _listed(heading: str, things: Sequence[object]) -> Iterator[Block]:
+    """What is told in plain words alone."""
+    if things:
+        yield Subheading(heading)
+        yield Paragraph((said(things),))
 
 
 def _group(heading: str, model: Model) -> Iterator[Block]:

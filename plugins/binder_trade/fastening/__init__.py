@@ -62,6 +62,7 @@ from binder_trade.fastening.seats import (
 )
 from binder_trade.fastening.spares import hardware_count
 from binder_trade.fastening.strength import StrengthNote, strength_note
+from binder_trade.fastening.tail_seat import TAIL_SEAT_DEG, tail_mouth
 from binder_trade.fastening.verdict import Verdict
 from binder_trade.fastening.wood_length import LEAST_DIAMETERS, choose_wood_screw, judge_wood_screw
 
@@ -73,6 +74,7 @@ __all__ = [
     "LEAST_THREADS",
     "SHORT",
     "STANDS_OUT",
+    "TAIL_SEAT_DEG",
     "Chosen",
     "Engagement",
     "Face",
@@ -136,6 +138,7 @@ __all__ = [
     "spanner_room",
     "straight_way_in",
     "strength_note",
+    "tail_mouth",
     "times_d",
     "with_count",
     "with_length",

@@ -16,6 +16,7 @@ SUPERPOSED: Final = (
     "each push by itself, added as arrows; those of unknown direction by their size (the worst)"
 )
 _MOST_N: Final = 1e9
+_CLOSE_MM: Final = 0.05
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,16 +24,26 @@ class Push:
     """A force in N across the shaft at a place in mm from its left end.
 
     `across` are its shares in two planes square to one another; one figure alone is the size of
-    a force whose direction is not known.
+    a force whose direction is not known. With a `lever_mm` the force acts along the shaft, so
+    far out from its axis on the side that `across` tells: a couple, which tilts it.
     """
 
     at_mm: float
     across: tuple[float, float] | float
+    lever_mm: float = 0.0
 
     @property
     def size_n(self) -> float:
         """How strong it is."""
         return abs(self.across) if isinstance(self.across, float) else math.hypot(*self.across)
+
+    @property
+    def loads(self) -> tuple[Load, ...]:
+        """A newton of it as loads across the shaft; a couple as two close together."""
+        if not self.lever_mm:
+            return (Load(self.at_mm, 1.0),)
+        each = self.lever_mm / (2 * _CLOSE_MM)
+        return Load(self.at_mm - _CLOSE_MM, each), Load(self.at_mm + _CLOSE_MM, -each)
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +75,7 @@ def borne(
     low, high = sorted(bearings_mm)
     singles = [_single(pieces, (low, high), push, modulus_mpa) for push in pushes]
     lines = [line for line, _ in singles]
-    knots = [low, high, *(push.at_mm for push in pushes)]
+    knots = [low, high, *(load.at_mm for push in pushes for load in push.loads)]
     return Borne(
         (
             _together(pushes, [carried[0] for _, carried in singles]),
@@ -85,7 +96,7 @@ def _single(
 ) -> tuple[Line, tuple[float, float]]:
     """A newton where the push is."""
     within(push.size_n, 0, _MOST_N, "a force in N")
-    line, _, carried = held_line(pieces, bearings, [Load(push.at_mm, 1.0)], modulus)
+    line, _, carried = held_line(pieces, bearings, push.loads, modulus)
     return line, carried
 
 

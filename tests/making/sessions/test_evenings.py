@@ -183,3 +183,23 @@ def test_an_evening_with_no_time() -> None:
 
 def test_nothing_to_do_takes_no_evening() -> None:
     assert evenings([]) == ()
+
+
+def test_a_cure_over_a_day_pushes_what_waits_for_it_and_all_behind() -> None:
+    """Three days from the first evening on: it is taken up on the fourth, the next on the fifth."""
+    jobs = [
+        job("glue", 60, cure_minutes=72 * 60),
+        job("a", 60),
+        job("plane", 60, after=("glue",)),
+        job("b", 60),
+    ]
+    found = evenings(jobs)
+    assert [(one.jobs, one.day) for one in found] == [
+        (("glue",), 1), (("a",), 2), (("plane",), 4), (("b",), 5)
+    ]  # fmt: skip
+    assert [one.held_by for one in found] == ["", "", "glue", ""]
+
+
+def test_a_night_of_cure_leaves_no_evening_free() -> None:
+    found = evenings([job("bond", 60, cure_minutes=24 * 60), job("a", 60, after=("bond",))])
+    assert [(one.day, one.held_by) for one in found] == [(1, ""), (2, "")]

@@ -33,6 +33,19 @@ CASES = {
         f" height: 5 mm}}}}\n{GLUED}positions:\n  block: {{at: middle of base}}\n"
         "assemblies: {all: {of: [base, block, lamp]}}\n"
     ),
+    "wheel-wanders": (
+        f"{HEAD}  base: {{material: brass, block: {{length: 30 mm, width: 9 mm, height: 12 mm}}}}\n"
+        "  cheek: {material: brass, quantity: 2, plate: {length: 30 mm, width: 40 mm,"
+        " thickness: 3 mm}, features: {hole: {reamed: to suit, depth: through}}}\n"
+        "  pin: {material: silver steel, turned: [{name: rod, diameter: 4 mm, length: 18 mm}]}\n"
+        "  wheel: {material: brass, turned: [{name: rim, diameter: 16 mm, length: 4 mm}],"
+        " features: {bore: {reamed: to suit, on: rim, depth: through}}}\n"
+        "joints:\n  pin in cheeks: {slides: [pin.rod, cheek.hole]}\n"
+        "  ⟪wheel on pin⟫: {runs_in: [wheel.bore, pin.rod]}\n"
+        "stands: base\npositions:\n  cheek:\n    copies:\n"
+        "      - {at: 0 mm above base.top}\n      - {at: 0 mm below base.underside}\n"
+        "  pin: {at: middle of base}\n"
+    ),
     "place-left-open": (
         f"{HEAD}{BASE}{BLOCK}joints:\n  ⟪block on base⟫: {{glued: [block.underside, base.top]}}\n"
         f"{ALL}"
@@ -102,6 +115,18 @@ def test_what_hangs_together_is_told_once_and_many_by_one(compile_text: Compile)
     assert len(told(6)) == 6
     (every,) = told(7)
     assert every.endswith("; the same is true of 6 others")
+
+
+def test_what_there_is_no_room_for_is_not_denied(compile_text: Compile) -> None:
+    """The parts are written in the spec, so no message may say that they are not there."""
+    cube = "{material: brass, quantity: 60, block: {length: 5 mm, width: 5 mm, height: 5 mm}}"
+    many = "".join(f"  shot{n}: {cube}\n" for n in range(20))
+    lamp = BLOCK.replace("block:", "lamp:", 1)
+    said = "positions:\n  lamp: {at: 3 mm above block.top}\n  shot0: {at: 9 mm above lamp.top}\n"
+    found = compile_text(f"{HEAD}{BASE}{many}{lamp}{BLOCK}{GLUED}{said}stands: base\n").findings
+    told = [one for one in found if one.code.name.startswith(("position", "part-not"))]
+    assert [one.code.name for one in told] == ["part-not-placed"]
+    assert told[0].message.startswith("'lamp' is not placed (nor 1 more): 1200 copies of other")
 
 
 def test_a_part_that_lies_on_itself_is_not_placed(compile_text: Compile) -> None:

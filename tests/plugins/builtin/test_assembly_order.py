@@ -10,7 +10,16 @@ from pathlib import Path
 
 import pytest
 
-from binder.api import BuildSequence, Checklist, Design, DrawnBox, DrawnLabel, Section, text_width
+from binder.api import (
+    BuildSequence,
+    Checklist,
+    Design,
+    DrawnBox,
+    DrawnLabel,
+    Paragraph,
+    Section,
+    text_width,
+)
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
 from binder.pages import text_of
@@ -18,6 +27,7 @@ from binder_plugins.buildorder.assembly import assembly_pages
 from binder_plugins.buildorder.closing import joints_closed_in
 from binder_plugins.buildorder.picture import picture
 from binder_plugins.operations.facts import Route
+from binder_plugins.operations.together_pages import together_pages
 
 Compile = Callable[..., Outcome]
 SPECS = Path(__file__).parents[3] / "specs"
@@ -89,6 +99,9 @@ def test_a_step_says_where_what_is_bonded_stands(models: dict[str, Design]) -> N
         ("wharf-crane", "winch", "axle in cheeks", "crank to barrel"),
         ("wharf-crane", "winch", "crank in cheeks", "crank to barrel"),
         ("wharf-crane", "winch", "pawl on cheek", "pawl"),
+        # The inner head of the pawl's pin is reached only while the cheeks lie loose.
+        ("wharf-crane", "winch", "pawl on cheek", "axle in cheeks"),
+        ("wharf-crane", "winch", "pawl on cheek", "cheeks on block"),
         # Riveting shuts the handle between the pin's head and the arm, the sheave its cheeks.
         ("wharf-crane", "winch", "handle on arm", "pin in arm"),
         ("wharf-crane", "block", "block sheave on pin", "block pin in cheeks"),
@@ -158,6 +171,109 @@ def test_what_rides_on_a_shaft_goes_in_with_it(models: dict[str, Design]) -> Non
     step = _steps(models["wharf-crane"], "winch")["crank in cheeks"]
     assert "with the shaft: the crank pinion; the bearings go on from the two ends" in step
     assert "over the barrel axle too" in step
+
+
+def test_a_step_says_at_which_angle_long_parts_are_pinned(models: dict[str, Design]) -> None:
+    """The spec raises the jib by 50 degrees from the level, so 40 from the upright post."""
+    besides = _besides(models["wharf-crane"], "crane")
+    for name in ("jib on post", "heel on post"):
+        assert "the jib at 40° to the slewing post" in besides[name]
+        assert "50° from square" in besides[name]
+    (whole,) = together_pages(models["wharf-crane"], ())
+    (leaf,) = (one for one in whole.sections if one.title.startswith("Drill the jib and"))
+    told = [text_of(block.text) for block in leaf.blocks if isinstance(block, Paragraph)]
+    assert len([one for one in told if "40° to the slewing post" in one]) == 1
+
+
+def test_several_pins_of_two_parts_are_drilled_at_one_go(models: dict[str, Design]) -> None:
+    """Parted between two holes the parts would move: common practice, no source."""
+    design = models["wharf-crane"]
+    assert "drill heel on post" not in design.tasks
+    route = design.facts.about(Route, "drill jib on post")
+    assert route is not None
+    clamped = [act.what for act in route.acts if act.act == "clamp-stack"]
+    assert [what.startswith("a pin in the hole before") for what in clamped] == [False, True]
+    assert [act.act for act in route.acts].count("separate") == 1
+
+
+def test_a_pin_goes_through_plates_with_what_stands_between_them(
+    models: dict[str, Design],
+) -> None:
+    """A wheel on the pin beforehand would not pass the plate: common practice, no source."""
+    design = models["wharf-crane"]
+    order = _order(design, "jib_head")
+    assert order.index("head pin in jib") < order.index("head sheave on pin")
+    steps = _steps(design, "jib_head")
+    row = "on the pin in this order: the head spacer, the head sheave, the head spacer"
+    assert row in steps["head pin in jib"]
+    assert steps["head sheave on pin"].startswith("In the same move: ")
+    # A pin with shoulders, riveted in its cheeks, has its sheave on before.
+    assert not _steps(design, "block")["block sheave on pin"].startswith("In the same move")
+
+
+def test_a_pin_without_a_row_goes_through_all_in_one_move_too(compile_text: Compile) -> None:
+    text = """\
+format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  base: {material: brass, block: {length: 30 mm, width: 9 mm, height: 5 mm}}
+  cheek: {material: brass, quantity: 2, plate: {length: 30 mm, width: 40 mm, thickness: 3 mm}, features: {hole: {reamed: to suit, depth: through}}}
+  pin: {material: silver steel, turned: [{name: rod, diameter: 4 mm, length: 11 mm}]}
+  wheel: {material: brass, turned: [{name: rim, diameter: 16 mm, length: 4 mm}], features: {bore: {reamed: to suit, on: rim, depth: through}}}
+joints:
+  wheel on pin: {runs_in: [wheel.bore, pin.rod]}
+  pin in cheeks: {slides: [pin.rod, cheek.hole]}
+stands: base
+positions:
+  cheek: {copies: [{at: 0 mm above base.top}, {at: 0 mm below base.underside}]}
+  pin: {at: middle of base}
+assemblies: {all: {of: [2 off cheek, pin, wheel]}}
+"""  # noqa: E501
+    design = compile_text(text).design
+    assert design is not None
+    assert _order(design, "all") == ["pin in cheeks", "wheel on pin"]
+    assert "the wheel held between the plates" in _steps(design, "all")["pin in cheeks"]
+
+
+def test_a_washer_goes_on_before_what_closes_over_it(models: dict[str, Design]) -> None:
+    """The spec's row along the crank shaft: cheek, washer, arm."""
+    step = _steps(models["wharf-crane"], "winch")["arm on crank shaft"]
+    assert step.startswith("Slide the 4 mm washer over the crank shaft first; then screw")
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "shafts: {pin: {along: [arm.bore, ring]}}",
+        "note: the ring goes on last",
+        "steps: [put on the ring]",
+    ],
+)
+def test_a_piece_without_a_step_is_found_unless_it_is_told(
+    compile_text: Compile, told: str
+) -> None:
+    text = """\
+format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  pin: {material: brass, turned: [{name: rod, diameter: 6 mm, length: 20 mm}]}
+  arm: {material: brass, plate: {length: 20 mm, width: 20 mm, thickness: 6 mm}, features: {bore: {reamed: 6 mm, depth: through}}}
+  ring: {material: brass, turned: [{name: outside, diameter: 9 mm, length: 2 mm}], features: {bore: {drilled: 6.1 mm, on: outside, depth: through}}}
+joints:
+  pin in arm: {runs_in: [pin.rod, arm.bore]}
+assemblies: {all: {of: [pin, arm, ring]MORE}}
+"""  # noqa: E501
+    bare = text.replace("MORE", "")
+    if told.startswith("shafts"):
+        text = f"{bare}{told}\n"
+    text = text.replace("MORE", f", {told}")
+
+    def found(text: str) -> bool:
+        names = [one.code.name for one in compile_text(text).findings]
+        return "put-on-by-no-step" in names
+
+    assert found(bare)
+    assert not found(text)
 
 
 def test_what_was_fixed_outside_the_bearings_comes_off_first(models: dict[str, Design]) -> None:

@@ -12,7 +12,8 @@ from binder.api import Before, BuildSequence
 from binder.compiler import Outcome
 from binder_plugins.buildorder.columns import arranged
 from binder_plugins.buildorder.picture import needed_edges
-from binder_plugins.buildorder.sequence import find_ring, layered, ordered, with_wishes
+from binder_plugins.buildorder.ranking import find_ring, layered, ordered
+from binder_plugins.buildorder.sequence import with_wishes
 
 TASKS = [f"t{n}" for n in range(12)]
 PAIRS = st.lists(

@@ -108,3 +108,11 @@ def test_a_sign_of_each_trigger_kind_is_read_from_some_design() -> None:
     """No row waits for a kind of sign that nothing gives."""
     used = {kind for row in TABLE.cautions for kind in row.triggers}
     assert used == set(SignKind) - {SignKind.MATERIAL}
+
+
+def test_a_plate_that_is_painted_is_not_plated() -> None:
+    """`paint the plate grey` names the part; common practice, no source."""
+    for said in ("paint the plate grey", "two coats of paint over zinc primer"):
+        assert "plating" not in _called(_words(said, kind=SignKind.FINISH))
+    for said in ("nickel plated", "zinc plate on the outside", "nickel"):
+        assert "plating" in _called(_words(said, kind=SignKind.FINISH))

@@ -84,6 +84,7 @@ parts:
     material: brass
     plate: {{length: 40 mm, width: 12 mm, thickness: 4 mm}}
     features: {{bore: {{reamed: 5 mm, depth: through}}}}
+  cap: {{material: brass, disc: {{diameter: 9 mm, thickness: 2 mm}}}}
 joints:
   ⟪arm on pin⟫: {{swivels: [arm.bore, pin.journal]}}
 """
@@ -128,6 +129,16 @@ stands: base
 """
 
 
+KEEPER = "  keeper: {screwed: [cap.underside, pin.journal], fastener: M3 cheese head screw}\n"
+
+
+def test_nothing_is_nipped_that_is_open_or_free(compile_text: Compile) -> None:
+    """Without a keeper the arm stands proud of its pin, and turns."""
+    text, _ = marked(pivot("3.9 mm"))
+    found = {one.code.name for one in compile_text(text).findings}
+    assert "nipped-between-shoulders" not in found
+
+
 def gears(module: str, centres: str, more: str = "") -> str:
     return f"""\
 format: 1
@@ -169,6 +180,16 @@ CASES = {
     ),
     # Lap 14 + 43.434 − 56.779 = 0.655, and 1.0 of strays: see tests/plugins/drive.
     "trip-may-miss": (trip(""), trip(", left_long: 1 mm").replace("43.2 mm from", "44.2 mm from")),
+    # 20 − 20.4 = −0.4; with 20.4 − 0.55 = 19.85 it would have the 0.15 that is wanted.
+    "drawn-without-float": (
+        shaft("⟪cheek.bore⟫, drum, cheek.bore", "20 mm, to_suit: drum").replace("19.4", "20.4"),
+        shaft("cheek.bore, drum, cheek.bore", "20 mm, to_suit: drum").replace("19.4", "19.85"),
+    ),
+    # 3.9 on 4 with a screw drawn up on it; by hand.
+    "nipped-between-shoulders": (
+        pivot("3.9 mm") + KEEPER,
+        (pivot("4.2 mm") + KEEPER).replace("⟪", "").replace("⟫", ""),
+    ),
     # Module 0.1 has 0.2 mm of working depth: 0.05 off is a quarter of it.
     "mesh-may-part": (
         gears("0.1 mm", "3.63 mm"),

@@ -110,6 +110,30 @@ def three(apart: str, *, up: str = "0 mm", marked: bool = False) -> str:
     )
 
 
+def unstopped(*, marked: bool = False, collar: str = "") -> str:
+    """Helical gears on seats beside the plate, on shafts without a row, or each with a collar.
+
+    A collar is a step thicker than the bore, at the other end of the journal.
+    """
+    head, tail = three("130 mm").split("shafts:\n")
+    text = head + "stands: plate\ndrive:" + tail.split("drive:")[1]
+    steps = (
+        "{name: journal, diameter: 4 mm, length: 40 mm}, {name: cap, diameter: 8 mm, length: 3 mm}"
+    )
+    assert steps in text
+    text = text.replace(
+        steps,
+        collar + "{name: journal, diameter: 4 mm, length: 12 mm}, "
+        "{name: seat, diameter: 4 mm, length: 8 mm}",
+    )
+    for one in ("pinion.bore, a", "wheel.bore, b"):
+        text = text.replace(f"{one}.journal", f"{one}.seat")
+    name = "⟪x⟫" if marked else "x"
+    return text.replace(
+        "x: {meshes: [pinion, wheel]", name + ": {meshes: [pinion, wheel], helix: 20 deg"
+    )
+
+
 def rows(third: str, *, spacer: float = 2) -> str:
     """Three shafts between two cheeks that stand nowhere: their rows alone tell what lies where.
 

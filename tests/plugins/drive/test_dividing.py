@@ -9,7 +9,7 @@ import pytest
 from binder.api import Workshop
 from binder.parameters import Environment
 from binder.workshop import read_workshop
-from binder_plugins.drive.pairs.indexing import can_divide, divided
+from binder_trade.gears.dividing import can_divide, divided
 
 
 @pytest.fixture(scope="module")
@@ -46,8 +46,8 @@ def workshop() -> Workshop:
 def test_a_rotary_table_divides_where_no_head_is_owned(
     workshop: Workshop, teeth: int, said: str
 ) -> None:
-    assert divided(teeth, workshop) == said
-    assert can_divide(teeth, workshop)
+    assert divided(teeth, workshop.dividers()) == said
+    assert can_divide(teeth, workshop.dividers())
 
 
 def test_a_table_takes_what_the_head_cannot() -> None:
@@ -55,5 +55,5 @@ def test_a_table_takes_what_the_head_cannot() -> None:
     shop = Path(__file__).parents[1] / "toollist" / "full.yaml"
     found, _ = read_workshop(shop, Environment({}, {}, {}, None))
     assert found is not None
-    assert divided(127, found).startswith("round table: ")
-    assert divided(24, found).startswith("head: ")  # of its direct holes
+    assert divided(127, found.dividers()).startswith("round table: ")
+    assert divided(24, found.dividers()).startswith("head: ")  # of its direct holes

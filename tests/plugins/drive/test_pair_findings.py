@@ -24,9 +24,9 @@ MADE = (
     "    features: {bore: {reamed: %s, on: rim, depth: through}}\n"
 )
 DRUM = (
-    "  drum:\n    material: brass\n    turned:\n      - {name: left, diameter: %s, length: 2 mm}\n"
+    "  drum:\n    material: brass\n    turned:\n      - {name: near, diameter: %s, length: 2 mm}\n"
     "      - {name: barrel, diameter: 10 mm, length: 20 mm}\n"
-    "      - {name: right, diameter: 20 mm, length: 2 mm}\n"
+    "      - {name: far, diameter: 20 mm, length: 2 mm}\n"
 )
 GEAR = "  cut: {material: brass, gear: {module: %s, teeth: %s, width: 4 mm}}\n"
 FAST = "motor: {turns: [a], by: motor, speeds: [3000 r/min]}"

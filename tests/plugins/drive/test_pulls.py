@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from binder_plugins.drive.carrying.pulls import strands
 from binder_plugins.drive.duties.worm_hand import wheel_spin
-from binder_plugins.drive.standing import Axis
+from binder_plugins.drive.standing import Axis, passes
 from binder_trade.shafting.twist import belt_load
 
 
@@ -42,6 +42,17 @@ def test_which_way_a_worm_turns_its_wheel(is_right: bool, sense: float) -> None:
     assert spin is not None
     from_the_front = -spin[1]  # anticlockwise there is a turning about −y
     assert from_the_front == pytest.approx(sense)
+
+
+# Geometry: where bevels would meet, on an axis that comes from 7 mm to the left of the model's
+# middle; and under a worm, which passes over the axis of its wheel.
+def test_where_one_axis_passes_another() -> None:
+    axis = Axis((-7.0, 0.0, 0.0), (1.0, 0.0, 0.0))
+    assert passes(axis, Axis((18.0, 40.0, 0.0), (0.0, 1.0, 0.0))) == pytest.approx(25)
+    assert passes(axis, Axis((18.0, 40.0, 9.0), (0.0, -1.0, 0.0))) == pytest.approx(25)
+    half = 0.5**0.5
+    assert passes(axis, Axis((23.0, 5.0, 0.0), (half, half, 0.0))) == pytest.approx(25)
+    assert passes(axis, Axis((0.0, 5.0, 0.0), (-1.0, 0.0, 0.0))) is None
 
 
 def test_shafts_that_do_not_pass_across() -> None:

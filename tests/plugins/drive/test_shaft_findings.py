@@ -9,7 +9,7 @@ import pytest
 from binder.compiler import Outcome
 from binder_plugins.drive import shaft_codes
 from tests.plugins.drive.marks import marked
-from tests.plugins.drive.shaft_specs import HEAD, axle, belt, rows, three
+from tests.plugins.drive.shaft_specs import HEAD, axle, belt, rows, three, unstopped
 
 Compile = Callable[..., Outcome]
 LONG = {"left": "90 mm", "right": "90 mm", "apart": "186.15 mm", "long": "230 mm"}
@@ -93,6 +93,8 @@ drive:
 """
 )
 
+COLLAR = "{name: collar, diameter: 8 mm, length: 3 mm}, "
+
 # code: the spec that earns it, the same mended
 CASES = {
     "bush-overloaded": (
@@ -113,6 +115,7 @@ CASES = {
         axle(**LONG, across="2 mm", speed="1500 r/min").replace("  axle:\n", "  ⟪axle⟫:\n", 1),
         axle(**LONG, across="2 mm", speed="300 r/min"),
     ),
+    "thrust-not-met": (unstopped(marked=True), unstopped(collar=COLLAR)),
     "mesh-out-of-line": (three("120 mm", up="5 mm", marked=True), three("120 mm")),
     "pawl-out-of-line": (PAWL % ("1.1 mm", "⟪x⟫"), PAWL % ("0.1 mm", "x")),
     "belt-out-of-line": (PULLEYS % ("8 mm", "⟪x⟫"), PULLEYS % ("0.5 mm", "x")),

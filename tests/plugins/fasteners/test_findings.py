@@ -386,6 +386,11 @@ CASES = {
         spec("a: {pinned: [jib.foot, post.mast], fastener: ⟪2 mm x 12 mm dowel pin⟫}", more=JIB),
         spec("a: {pinned: [jib.foot, post.mast], fastener: 2 mm x 16 mm dowel pin}", more=JIB),
     ),
+    "single-pin-is-hinge": (
+        spec("⟪a⟫: {pinned: [jib.foot, post.mast], fastener: 2 mm x 16 mm dowel pin}", more=JIB),
+        spec("a: {pinned: [jib.foot, post.mast], fastener: 2 mm x 16 mm dowel pin}\n"
+             "  b: {screwed: [jib.top, post.mast], fastener: M3 cap screw}", more=JIB),
+    ),
     "pin-too-big": (
         spec("a: {pinned: [wheel.bore, ⟪shaft.seat⟫], fastener: 3 mm dowel pin}"),
         spec("a: {pinned: [wheel.bore, shaft.seat], fastener: 2 mm dowel pin}"),

@@ -8,7 +8,7 @@ from itertools import pairwise
 import pytest
 
 from binder.compiler import Outcome, Phase
-from binder.pages import Binder, Checklist, Section, text_of
+from binder.pages import Binder, Checklist, Facts, Section, text_of
 from binder_plugins.finishing import coat_codes, codes, heat_codes
 from binder_plugins.finishing.heat import colour_in, colours, heats
 from binder_plugins.finishing.processes import processes, processes_in
@@ -238,3 +238,23 @@ def test_hardening_is_told_with_its_heat_and_colour(compile_text: Compile) -> No
 def test_strange_words_make_no_traceback(finish: str, compile_text: Compile) -> None:
     outcome = compile_text(spec("silver steel", finish), Phase.COMPOSE)
     assert "plugin-broken" not in {one.code.name for one in outcome.findings}
+
+
+@pytest.mark.parametrize(("joined", "waits"), [("glued", True), ("riveted", False)])
+def test_what_is_glued_cures_before_it_is_painted(
+    compile_text: Callable[..., Outcome], joined: str, *, waits: bool
+) -> None:
+    """24 h for glue, common practice, no source; a rivet holds at once."""
+    text = (
+        "format: 1\nmodel: {title: Trial, issue: A, units: mm}\nparts:\n"
+        "  side: {material: oak, board: {length: 30 mm, width: 10 mm, thickness: 4 mm}}\n"
+        "fabrications:\n"
+        f"  frame: {{pieces: [2 off side], joined: {joined}, finish: painted grey}}\n"
+    )
+    outcome = compile_text(text, Phase.COMPOSE)
+    assert isinstance(outcome.binder, Binder)
+    (page,) = [one for one in outcome.binder.sections if one.id == "finishing"]
+    facts = [one for each in page.sections for one in each.blocks if isinstance(one, Facts)]
+    told = {name: text_of(words) for one in facts for name, words in one.pairs}
+    assert ("Cured first" in told) is waits
+    assert not waits or "24 h" in told["Cured first"]

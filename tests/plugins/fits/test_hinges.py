@@ -93,6 +93,25 @@ def test_a_pin_passes_the_plates_as_a_shouldered_pin_holds_them(compile_text: Co
     assert pin.length == 15.5
 
 
+@pytest.mark.parametrize(("apart", "long"), [(24, 10.0), (4, 15.0)])
+def test_a_hinge_sits_in_one_of_plates_that_stand_far_apart(
+    compile_text: Compile, apart: int, long: float
+) -> None:
+    """A pawl of 3 on a cheek of 4, and 3 to rivet over; both cheeks only where it fills the gap.
+
+    Straddled: 4 + 4 + 4 and 3.
+    """
+    axle = (
+        "  axle: {material: silver steel, turned: [{name: rod, diameter: 4 mm, length: 40 mm}]}\n"
+    )
+    run = f"shafts:\n  axle: {{along: [cheek.bore, cheek.bore], apart: {apart} mm}}\n"
+    bore = "at: 15 mm from left}, bore: {reamed: 4 mm, depth: through, at: 30 mm from left}}"
+    text = TEXT.replace("PAWL", "3.1 mm").replace("CHEEK", "3 mm").replace("MORE", "")
+    text = text.replace("at: 15 mm from left}}", bore).replace("joints:\n", f"{axle}joints:\n")
+    (pin,) = pins(design_of(compile_text(f"{text}  r: {{runs_in: [axle.rod, cheek.bore]}}\n{run}")))
+    assert pin.length == long
+
+
 @pytest.mark.parametrize(
     ("pawl", "more"), [("to suit", ""), ("to suit", ", size: 3 mm"), ("3 mm", ", size: 3 mm")]
 )

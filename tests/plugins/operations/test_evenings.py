@@ -6,17 +6,21 @@ common practice, no source. The network: the critical path method, worked out by
 
 from __future__ import annotations
 
+import re
+from dataclasses import replace
+
 import pytest
 
-from binder.api import Design, Table, TaskTime
+from binder.api import Design, HoursFact, Subheading, Table, TaskTime
 from binder.compiler import Phase
 from binder.pages import text_of
 from binder_making.sessions import Evening
 from binder_plugins.buildorder.timing import time_tasks
+from binder_plugins.operations.evening_pages import evening_pages
 from binder_plugins.operations.facts import Route
 from binder_plugins.operations.holding_up import holding_up
 from binder_plugins.operations.jobs import Piece
-from binder_plugins.operations.planning import WorkPlan
+from binder_plugins.operations.planning import WorkPlan, plan_work
 from binder_plugins.partslist.pages import list_pages
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
 from tests.plugins.operations.test_order import MODELS, design_of, plan_of
@@ -121,7 +125,8 @@ def piece(name: str, minutes: float, rests: float = 0.0) -> Piece:
 def test_the_chain_and_the_float_of_a_network_by_hand() -> None:
     """a 30 → b 20 (cures 24 h) → d 10; a → c 40 → d. An evening has 100.
 
-    By hand: a-b-d is 30 + 20 + 100 + 10 = 160, a-c-d 80, so c has 80 of float.
+    By hand: a-b-d is 30 + 20 + 100 + 10 = 160, a-c-d 80, so c has 80 of float. One pair of hands
+    does a, b and c by 90, and waits until 150 for the cure: 60 of an evening's 100.
     """
     pieces = {one.id: one for one in (piece("a", 30), piece("b", 20, 24), piece("c", 40),
                                       piece("d", 10))}  # fmt: skip
@@ -130,6 +135,7 @@ def test_the_chain_and_the_float_of_a_network_by_hand() -> None:
     found = holding_up(WorkPlan("", pieces, waits, evenings, 0, 0, 0, 100), 100)
     assert [one.owner for one in found.chain] == ["a", "b", "d"]
     assert (found.length, found.rests) == (160, 100)
+    assert found.idle == pytest.approx(0.6)
     (other,) = found.others
     assert (other.owner, other.slack) == ("c", 80)
     assert (other.may_begin, other.begins, other.ends, other.needed) == (1, 1, 1, 2)
@@ -175,13 +181,32 @@ def test_what_lies_ready_for_a_joint_that_sets_goes_by_the_joint() -> None:
     """
     design: Design = design_of("tilt-hammer/tilt-hammer")
     pieces = plan_of("tilt-hammer/tilt-hammer").pieces
-    tools = {name: pieces[name].tools for name in ("assemble hammer", "assemble line")}
+    tools = {
+        name: pieces[name].tools for name in ("assemble hammer", "begin line", "assemble line")
+    }
     assert tools == {
         "assemble hammer": ("epoxy", "clamps"),
-        "assemble line": ("retaining compound",),
+        "begin line": ("retaining compound",),
+        "assemble line": (),
     }
     (shopping,) = (one for one in list_pages(design, ()) if one.id == "shopping")
     (table,) = (block for block in shopping.blocks if isinstance(block, Table))
     notes = {text_of(row[2]): text_of(row[5]) for row in table.rows}
     assert notes["epoxy"] == "for head on helve, collar on helve, plate on base"
     assert notes["retaining compound"] == "for cam on shaft, wheel on line shaft"
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_the_hours_of_the_evenings_add_up_to_those_of_the_cover(model: str) -> None:
+    design = design_of(model)
+    timed = replace(design, facts=design.facts.plus(time_tasks(design).facts))
+    planned = replace(timed, facts=timed.facts.plus(plan_work(timed).facts))
+    cover = planned.facts.about(HoursFact, "")
+    assert cover is not None
+    page = next(iter(evening_pages(planned, ())))
+    heads = [one.text for one in page.blocks if isinstance(one, Subheading)]
+    ranges = [re.findall(r"(\d+) to (\d+) min", head)[0] for head in heads]
+    told = [float(one.replace("½", ".5")) for one in re.findall(r"\d+½?", cover.text)]
+    for side, hours in enumerate(told):
+        # The cover rounds to half an hour.
+        assert sum(int(one[side]) for one in ranges) / 60 == pytest.approx(hours, abs=0.55)

@@ -82,6 +82,14 @@ CASES: dict[str, tuple[str, str]] = {
         f"{HEAD}{FITTED}",
         without("holding/collets", "holding/chucks/four-jaw"),
     ),
+    "thread-turns-the-work": (
+        part(
+            "material: mild steel, stock: 10 mm drawn rod, turned: [{name: head, diameter: 10 mm,"
+            " length: 9 mm}, {name: shank, diameter: 10 mm, length: 30 mm}],"
+            " features: {thread: {screwed: M10, on: shank, length: 30 mm}}"
+        ),
+        without("holding/collets"),
+    ),
     "thin-part-crushed": (
         part(
             "material: mild steel, stock: 42 mm round bar,"
@@ -182,6 +190,7 @@ def test_the_same_parts_in_a_workshop_that_has_all(plan: Plan) -> None:
     """What only the workshop lacks is found no more in the built-in one."""
     mine = {code.name for code in CODES}
     for code in ("no-machine-for-it", "stands-out-too-far", "two-settings-for-true", "ream-blind",
+                 "thread-turns-the-work",
                  "cannot-be-measured", "cannot-set-over"):  # fmt: skip
         text, _ = marked(CASES[code][0])
         found = [one.code.name for one in plan(text).findings if one.code.name in mine]

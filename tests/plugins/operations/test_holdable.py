@@ -129,7 +129,12 @@ def test_straight_steps_come_before_a_taper(route_of: RouteOf) -> None:
         " 20 mm, length: 8 mm}]}"
     )
     assert place(route, "turn", "collar") < place(route, "taper")
-    assert act_of(route, "taper", "waist").what.endswith("neck in behind the collar first")
+    taper = act_of(route, "taper", "waist")
+    # The built-in parting tool is 2 mm wide; the taper is 16 mm where it meets the collar.
+    assert taper.what.endswith(
+        "first neck in behind the collar to ⌀16 mm with the parting tool, 2 mm wide"
+    )
+    assert "parting tool" in taper.tool
 
 
 def test_a_head_is_knurled_before_its_screw_is_turned_thin(route_of: RouteOf) -> None:

@@ -67,3 +67,17 @@ def test_a_centre_that_stays_is_made_by_its_own_drill(route_of: RouteOf) -> None
     assert [one.act for one in acts] == ["centre"]
     assert "to ⌀4.24 mm at the mouth" in acts[0].what
     assert acts[0].tool == "2 mm centre drill, form A"
+
+
+def test_a_hole_across_says_how_far_along_it_lies(route_of: RouteOf) -> None:
+    """In the middle of a 6 mm boss at the end: 3 mm from it; in the other boss 10 mm."""
+    part = (
+        "{material: brass, stock: 14 mm round bar, turned: [{name: a, diameter: 12 mm,"
+        " length: 20 mm}, {name: boss, diameter: 10 mm, length: 6 mm}], features: {"
+        " grub: {tapped: M3, across: boss, depth: 3 mm},"
+        " pin: {drilled: 2 mm, across: a, depth: through}}}"
+    )
+    acts = route_of(part).acts
+    told = {act.feature: act.what for act in acts if act.act == "spot"}
+    assert "3 mm from the right-hand end" in told["grub"]
+    assert "10 mm from the left-hand end" in told["pin"]

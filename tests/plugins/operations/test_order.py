@@ -13,6 +13,7 @@ from binder.compiler import Job, Phase, compiled
 from binder.host import Host
 from binder_making.order import Order, in_order
 from binder_plugins.buildorder.timing import time_tasks
+from binder_plugins.operations.aids.collecting import collect_tools
 from binder_plugins.operations.checks import check_order
 from binder_plugins.operations.facts import Act, Grip, Route, SetUp
 from binder_plugins.operations.ordered import ordered
@@ -34,9 +35,10 @@ def design_of(model: str) -> Design:
 
 @cache
 def plan_of(model: str) -> WorkPlan:
-    """The evenings of an example model, with its tasks timed."""
+    """The evenings of an example model, with its tasks timed and its tools listed."""
     design = design_of(model)
-    timed = replace(design, facts=design.facts.plus(time_tasks(design).facts))
+    told = (*time_tasks(design).facts, *collect_tools(design).facts)
+    timed = replace(design, facts=design.facts.plus(told))
     return next(one for one in plan_work(timed).facts if isinstance(one, WorkPlan))
 
 

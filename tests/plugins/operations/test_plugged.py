@@ -37,7 +37,7 @@ def test_a_plug_in_a_blind_hole_is_drawn_by_its_end(
     """A punch has nothing to drive from behind in a blind hole. Common practice, no source."""
     spec = SLIDE.format(aside=13.6).replace("on: left, depth: 5 mm", f"on: left, depth: {depth}")
     acts = [one for one in route_of(spec).acts if one.feature == "keeper"]
-    assert acts[-1].tool == f"{tool}, reamer"
+    assert acts[-1].tool == f"{tool}, 3 mm reamer"
     is_blind = depth != "through"
     assert ("standing out" in acts[0].what) == is_blind
     assert acts[-1].what.startswith("twist" if is_blind else "drive")

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from binder.api import Table
+from binder.compiler import Phase
 from binder.pages import text_of
 from binder_plugins.operations.facts import Act, Route
 from binder_plugins.operations.ratchets import ratchet_cut
@@ -52,14 +53,14 @@ def test_teeth_are_cut(part: str, count: int, deep: float | None, route_of: Rout
 
 
 def test_a_gear_is_divided_on_a_mandrel_after_its_outside(route_of: RouteOf) -> None:
-    """54 teeth by a dial in degrees: 360/54 = 6.667. One cutter
-    of the involute set of eight does 35 to 54 teeth (any handbook)."""
+    """54 teeth by a dial of 0.1° and 5° a turn: 360/54 = 6.667° is a turn and 16.67 marks. One
+    cutter of the involute set of eight does 35 to 54 teeth (any handbook)."""
     route = route_of(GEAR)
     setup = next(one for one in route.setups if any(a.act == "cut-teeth" for a in one.acts))
     act = teeth(route)
     assert (setup.place, setup.machine) == ("mill", "mill-drill")
     assert setup.grip.holder == "mandrel on the rotary table"
-    assert "6.667°" in act.what
+    assert "1 turn and 17 marks of 0.1°" in act.what
     assert "(35 to 54)" in act.tool
     turned = next(n for n, a in enumerate(route.acts) if a.act == "turn")
     assert turned < route.acts.index(act)
@@ -80,13 +81,19 @@ def test_a_cutter_that_is_not_owned_is_told_and_a_fly_cutter_ground(route_of: Ro
 
 
 def test_tools_that_are_not_owned_are_listed_to_buy_or_borrow(plan: Plan) -> None:
-    design = plan(f"{HEAD}  part: {GEAR}\n").design
+    """The cutter is had or the fly cutter is made: each is told where it belongs."""
+    design = plan(f"{HEAD}  part: {GEAR}\n", upto=Phase.COMPOSE).design
     assert design is not None
     (section,) = wanted_pages(design, ())
-    (table,) = (block for block in section.blocks if isinstance(block, Table))
-    ((tool, uses),) = [tuple(text_of(cell) for cell in row) for row in table.rows]
-    assert "no. 6" in tool
-    assert uses == "part, teeth"
+    had, made = (
+        {text_of(row[0]): text_of(row[1]) for row in block.rows}
+        for block in section.blocks
+        if isinstance(block, Table)
+    )
+    (cutter,) = [use for tool, use in had.items() if "no. 6" in tool]
+    assert cutter.startswith("part, set-up")
+    assert "fly cutter for the part" in made
+    assert "rotary table" in str(section.blocks[-1])
 
 
 def test_a_pinion_without_a_bore_is_held_by_its_shank(route_of: RouteOf) -> None:
@@ -131,3 +138,26 @@ def test_the_stop_of_the_backs_is_told(route_of: RouteOf) -> None:
     # With a cutter of 10 mm: −3.97 + 5 = 1.03.
     assert cut.size == pytest.approx(10.0)
     assert "axis is 1.03 mm short of the centre of the work" in cut.what
+
+
+def test_the_span_over_the_first_teeth_sets_the_depth(route_of: RouteOf) -> None:
+    """17 teeth of module 1, 20°: 4.666 mm over 2 (tables of the span for module 1, from memory);
+    deeper by 1/(2 sin 20°) = 1.46 for what the span is too much."""
+    part = "{material: brass, stock: 5 mm plate, gear: {module: 1 mm, teeth: 17, width: 5 mm}, "
+    acts = route_of(part + BORE + "}").acts
+    tried = [act for act in acts if "tried" in act.tags]
+    assert [act.act for act in tried] == ["mill", "measure"]
+    assert "3 spaces side by side" in tried[0].what  # two teeth stand between three
+    assert "2 teeth, 4.666 mm" in tried[1].what
+    assert "0.01 mm that it is too much go 0.015 mm deeper" in tried[1].what
+    assert acts.index(tried[0]) < acts.index(tried[1])
+    assert acts.index(tried[1]) < next(n for n, a in enumerate(acts) if a.act == "cut-teeth")
+
+
+def test_a_rotary_table_stands_on_edge_under_an_upright_spindle(route_of: RouteOf) -> None:
+    """Common practice, no source."""
+    route = route_of(GEAR)
+    (setup,) = [one for one in route.setups if any(a.act == "cut-teeth" for a in one.acts)]
+    assert "on edge" in setup.true
+    assert "axis level" in setup.true
+    assert "tailstock centre" in setup.grip.support

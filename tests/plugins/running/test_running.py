@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Callable
 
 import pytest
@@ -71,6 +72,34 @@ def belted(mark: str, note: str) -> str:
     return text.replace("frame, pulley]", "frame, pulley, other]")
 
 
+TRIP = """\
+format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  base:
+    material: brass
+    block: {length: 160 mm, width: 10 mm, height: 60 mm}
+    features:
+      one: {reamed: to suit, on: front, depth: through, at: "43.3 mm from left, middle"}
+  axle:  {material: silver steel, turned: [{name: journal, diameter: 4 mm, length: 40 mm}]}
+  wheel:
+    material: mild steel
+    ratchet: {teeth: 4, outside: 28 mm, depth: 6 mm, width: 8 mm}
+    features: {bore: {reamed: to suit, depth: through}}
+  lever: {material: brass, block: {length: 120 mm, width: 8 mm, height: 9 mm}}
+joints:
+  axle in base:  {runs_in: [axle.journal, base.one], duty: slow and oiled}
+  wheel on axle: {retained: [wheel.bore, axle.journal]}
+drive:
+  hand:  {turns: [axle], by: hand, speeds: [60 r/min]}
+  helve: {trips: [wheel, lever], lifts: 4, lift: 6 mm, reach: 80 mm}
+stands: base
+positions:
+  wheel: LIES
+  lever: {at: "2 mm left of wheel, middle of wheel"}
+"""
+
+
 CASES = {
     "oil-swells-wood": (
         spec(wheel="oak", mark="⟪run⟫", test="it spins"),
@@ -88,6 +117,10 @@ CASES = {
     "oil-on-friction": (
         belted("⟪belt⟫", "a drop of oil on the belt"),
         belted("belt", "soiled belts slip: wipe it with spirit"),
+    ),
+    "trip-wheel-wrong-way": (
+        TRIP.replace("LIES", "{reversed: true}").replace("  helve:", "  ⟪helve⟫:"),
+        TRIP.replace("LIES", "{}"),
     ),
     "test-missing": (spec().replace("  line:", "  ⟪line⟫:"), spec(test="it spins")),
 }
@@ -153,6 +186,27 @@ def section(outcome: Outcome, name: str) -> Section:
     assert isinstance(outcome.binder, Binder)
     (found,) = [one for one in outcome.binder.sections if one.id == name]
     return found
+
+
+def lines_of(text: str, compile_text: Compile) -> list[str]:
+    """The lines to tick of the first run."""
+    page = section(compile_text(text, Phase.COMPOSE), "first-run")
+    found = [one for one in page.blocks if isinstance(one, Checklist)]
+    return [text_of(tick.text) for one in found for tick in one.checks]
+
+
+def test_a_model_worked_by_hand_is_asked_for_no_speed_and_no_hardware(
+    compile_text: Compile,
+) -> None:
+    """Common practice, no source: a third of no speed, and a table of none, are not there."""
+    text = spec(test="it spins").replace("a small motor", "hand")
+    still = text.replace("drive:\n  motor: {turns: [shaft], by: motor, speeds: [60 r/min]}\n", "")
+    lines = " ".join(lines_of(still, compile_text))
+    for word in ("third of the speed", "table below", "grub", "nut", "clip", "tooth"):
+        assert word not in lines
+    powered = " ".join(lines_of(spec(test="it spins"), compile_text))
+    assert "third of the speed" in powered
+    assert "table below" in powered
 
 
 def test_the_first_run_holds_the_tests_and_only_what_applies(compile_text: Compile) -> None:
@@ -332,28 +386,27 @@ def test_the_way_round_is_that_of_the_trip_wheel_as_it_stands(
     assert list(ways_round(outcome.design).values()) == [way]
 
 
-TRIP = """\
-format: 1
-model: {title: Trial, issue: A, units: mm}
-parts:
-  base:
-    material: brass
-    block: {length: 160 mm, width: 10 mm, height: 60 mm}
-    features:
-      one: {reamed: to suit, on: front, depth: through, at: "43.3 mm from left, middle"}
-  axle:  {material: silver steel, turned: [{name: journal, diameter: 4 mm, length: 40 mm}]}
-  wheel:
-    material: mild steel
-    ratchet: {teeth: 4, outside: 28 mm, depth: 6 mm, width: 8 mm}
-    features: {bore: {reamed: to suit, depth: through}}
-  lever: {material: brass, block: {length: 120 mm, width: 8 mm, height: 9 mm}}
-joints:
-  axle in base:  {runs_in: [axle.journal, base.one], duty: slow and oiled}
-  wheel on axle: {retained: [wheel.bore, axle.journal]}
-drive:
-  hand:  {turns: [axle], by: hand, speeds: [60 r/min]}
-  helve: {trips: [wheel, lever], lifts: 4, lift: 6 mm}
-stands: base
-positions:
-  wheel: LIES
-"""
+@pytest.mark.parametrize("at", ["left", "right"])
+def test_a_pawl_tells_the_way_round_as_well(compile_text: Compile, at: str) -> None:
+    """Geometry: teeth slip under a pawl the way that their stopping faces do not look.
+
+    It is the other way round than that of the same wheel where it trips a lever.
+    """
+    lies = {"left": "{}", "right": "{reversed: true}"}[at]
+    held = re.sub(r"\{trips: \[wheel, (\w+)\].*\}", r"{ratchets: [wheel, \1]}", TRIP)
+    assert "ratchets" in held
+    outcome = compile_text(held.replace("LIES", lies))
+    assert outcome.design is not None
+    way = {"left": "clockwise, from the front", "right": "anticlockwise, from the front"}[at]
+    assert list(ways_round(outcome.design).values()) == [way]
+
+
+def test_where_nothing_tells_the_way_the_driver_is_not_told_by_itself(
+    compile_text: Compile,
+) -> None:
+    """The hand may turn it either way: what goes by the driver is every other shaft."""
+    page = section(compile_text(spec(), Phase.COMPOSE), "first-run")
+    (table,) = [one for one in page.blocks if isinstance(one, Table)]
+    ways = [text_of(row[2]) for row in table.rows]
+    assert "it drives; the others go by it" in ways
+    assert "as the driver" not in ways[:1]

@@ -42,8 +42,12 @@ def riveted(stands: str) -> str:
 
 
 # Those of the language, which stand in tests/cases.
-ELSEWHERE = {"hand-of-round-work", "stack-of-others", "stack-not-laid-out"}
+ELSEWHERE = {"hand-of-round-work", "hands-alike", "stack-of-others", "stack-not-laid-out"}
 CASES = {
+    "step-named-like-face": part(
+        "turned: [{name: ⟪top⟫, diameter: 8 mm, length: 20 mm}, {name: foot, diameter: 12 mm,"
+        " length: 6 mm}]"
+    ),
     "place-not-read": part(BLOCK, "hole: {drilled: 3 mm, on: top, at: ⟪near the left⟫}"),
     "pattern-not-laid-out": part(
         "disc: {diameter: 40 mm, thickness: 4 mm}",

@@ -242,3 +242,18 @@ def test_shafts_that_cannot_be() -> None:
         critical_speeds([piece], (0, 100), [Mass(0, 1)])
     with pytest.raises(NotDefined, match="in the bearing"):
         single_disc(1, 100, 100, 100)
+
+
+# Roark, Formulas for Stress and Strain, table of beams: a couple M on the end of a beam of length
+# L on two props makes M / L in each, and slopes of M L / 3 E I beside it and M L / 6 E I beyond.
+@pytest.mark.parametrize("loose", [False, True])
+def test_a_thrust_at_the_rim_tilts_the_shaft(loose: bool) -> None:
+    thrust, radius, long, modulus = 10.0, 30.0, 100.0, 200_000.0
+    across = thrust if loose else (0.0, thrust)
+    piece = round_piece(long + 0.2, 6)
+    made = borne([piece], (0.1, long + 0.1), [Push(0.1, across, radius)], [], modulus)
+    couple, stiff = thrust * radius, modulus * math.pi / 64 * 6**4
+    assert made.bearings_n == pytest.approx((couple / long, couple / long))
+    assert made.leans_rad[0] == pytest.approx(couple * long / 3 / stiff, rel=2e-3)
+    assert made.leans_rad[1] == pytest.approx(couple * long / 6 / stiff, rel=2e-3)
+    assert made.moment_nmm == pytest.approx(couple, rel=2e-3)

@@ -6,11 +6,11 @@ import re
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
-from binder.api import Answer, NotAskedError, Result, Workshop, asked, reasons, unread
+from binder.api import Answer, Divider, NotAskedError, Result, Workshop, asked, reasons, unread
 from binder_plugins.drive.asking.answering import ratio_of, whole
-from binder_plugins.drive.pairs.indexing import Divider, dividers, minutes_text, place_words
 from binder_trade.explained import NotDefined
 from binder_trade.gears.dividing.dial import Dial, dial
+from binder_trade.gears.dividing.owned import minutes_text, place_words
 from binder_trade.gears.dividing.simple import Indexing, index, nearest
 
 _EXAMPLE = "54 ratio 40 holes 27 33 39"
@@ -24,7 +24,7 @@ def divide_answer(words: Sequence[str], workshop: Workshop) -> Answer:
     given = asked(words, ("ratio", "holes", "mark"))
     text = given.words.get("", "").removesuffix(" teeth").removesuffix(" divisions")
     divisions = whole(text, "number of divisions", _EXAMPLE)
-    devices = list(_told(given.words) or dividers(workshop))
+    devices = list(_told(given.words) or workshop.dividers())
     if not devices:
         raise NotAskedError(
             "the workshop has no dividing head and no rotary table",

@@ -6,8 +6,8 @@ from collections.abc import Iterator, Sequence
 
 from binder.api import Answer, Asked, NotAskedError, Result, Workshop, asked, reasons, unread
 from binder_plugins.drive.asking.answering import whole
-from binder_plugins.drive.pairs.indexing import divided
 from binder_trade.explained import NotDefined, Step
+from binder_trade.gears.dividing.owned import divided
 from binder_trade.gears.form_cutters import cutter_for
 from binder_trade.gears.gear import Blank, Gear, blank
 from binder_trade.gears.identify import Identified, identify
@@ -97,7 +97,7 @@ def _measured(gear: Gear) -> Iterator[tuple[Result, tuple[Step, ...]]]:
 
 
 def _notes(gear: Gear, workshop: Workshop) -> Iterator[str]:
-    said = divided(gear.teeth, workshop)
+    said = divided(gear.teeth, workshop.dividers())
     if said:
         yield f"Divide it: {said}."
     found = limits(gear)

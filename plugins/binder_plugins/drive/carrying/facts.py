@@ -57,6 +57,19 @@ class Sag:
 
 
 @dataclass(frozen=True, slots=True)
+class Taken:
+    """A thrust in N along a shaft: 1 to its right end, -1 to its left, by which drives.
+
+    `by_what` stops the shaft that way: '' for nothing, None where that is not known.
+    """
+
+    size: float
+    way: int
+    joints: tuple[str, ...]
+    by_what: str | None
+
+
+@dataclass(frozen=True, slots=True)
 class CarriedFact(Fact):
     """A shaft of the train under its worst setting; the subject is its body.
 
@@ -78,6 +91,7 @@ class CarriedFact(Fact):
     missing: tuple[str, ...] = ()
     refusal: str = ""
     steps: tuple[Step, ...] = ()
+    thrusts: tuple[Taken, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,10 +6,12 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from binder.api import Design, Joint, Size, TrainFact, TurningFact
+from binder_plugins.drive.carrying.camming import cam_push
 from binder_plugins.drive.carrying.line import Line, Reach
 from binder_plugins.drive.carrying.passing import Passing, ratio_at, step_at
 from binder_plugins.drive.carrying.planes import plane_of
 from binder_plugins.drive.carrying.pulls import Pull, pulls_of
+from binder_plugins.drive.carrying.thrusts import Thrust, thrust_of
 from binder_plugins.drive.carrying.weights import Weighed
 from binder_plugins.drive.motion.reach import ring_of
 from binder_plugins.drive.standing import Axis, axis_of
@@ -22,14 +24,21 @@ from binder_trade.shafting.influence import Push
 _NEAR = 0.2  # of the radius told: what sits there is what the hand holds
 
 _NOT_RECKONED = ("trips", "cams", "cranks", "rocks", "indexes", "racks")
+# A load that comes on all at once strains a shaft twice as much as one laid on gently:
+# strength of materials, from memory.
+_SUDDEN = 2.0
 
 
 @dataclass(frozen=True, slots=True)
 class Loaded:
-    """The pushes on a shaft with the pieces that they act on, and what is not reckoned."""
+    """The pushes on a shaft with the pieces that they act on, and what is not reckoned.
+
+    A thrust stands in both: along the shaft it is taken by a face, and it tilts the shaft.
+    """
 
     pushes: tuple[tuple[str, str, Push], ...]  # item, joint ('' for a weight), push
     missing: tuple[str, ...]
+    thrusts: tuple[Thrust, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,10 +56,14 @@ class Bearer:
         return next(iter(self.given.into.get(name, ())[number : number + 1]), 0.0)
 
 
-def loaded(bearer: Bearer, number: int, way_round: int, design: Design) -> Loaded:
-    """Pulls of the drives at a setting, one way round, and the weights."""
+def loaded(bearer: Bearer, number: int, way_round: int, hand: int, design: Design) -> Loaded:
+    """Pulls of the drives at a setting, one way round, and the weights.
+
+    What makes a thrust may be of either hand: 1 where it goes to the right end, -1 to the left.
+    """
     line = bearer.line
     found: list[tuple[str, str, Push]] = []
+    thrusts: list[Thrust] = []
     missing: list[str] = []
     for pull, reach in (
         *_drives(bearer, number, way_round, design),
@@ -63,12 +76,16 @@ def loaded(bearer: Bearer, number: int, way_round: int, design: Design) -> Loade
         else:
             missing += [f"{pull.left} of '{pull.joint}'"] if pull.left else []
             found.append((pull.item, pull.joint, _push(pull.size, pull.way, reach, line.frame)))
+            if pull.thrust:
+                one = thrust_of(pull, reach, hand, bearer.body, line, design)
+                thrusts.append(one)
+                found.append((pull.item, pull.joint, _tilt(pull, one, reach, line.frame)))
     for item, reach in line.stands.items():
         weight = bearer.weighed.get(item)
         if weight is not None:
             force = weight.mass * GRAVITY
             found.append((item, "", _push(force, (0.0, 0.0, -force), reach, line.frame)))
-    return Loaded(tuple(found), tuple(dict.fromkeys(missing)))
+    return Loaded(tuple(found), tuple(dict.fromkeys(missing)), tuple(thrusts))
 
 
 def _push(size: float, way: Vector | None, reach: Reach, frame: Frame | None) -> Push:
@@ -77,6 +94,15 @@ def _push(size: float, way: Vector | None, reach: Reach, frame: Frame | None) ->
     if way is None or frame is None:
         return Push(middle, float(size))
     return Push(middle, (dot(way, frame_y(frame)), dot(way, frame.z)))
+
+
+def _tilt(pull: Pull, one: Thrust, reach: Reach, frame: Frame | None) -> Push:
+    """The couple that a thrust makes, since it acts at the rim and not in the axis."""
+    made = _push(pull.thrust, pull.spot, reach, frame)
+    if isinstance(made.across, float):
+        return Push(made.at_mm, made.across, pull.lever)
+    size = one.size * one.way
+    return Push(made.at_mm, (made.across[0] * size, made.across[1] * size), pull.lever)
 
 
 Found = tuple[Pull | str, Reach | None]
@@ -129,7 +155,12 @@ def _alone(bearer: Bearer, number: int, design: Design) -> Iterator[Found]:
                 yield Pull(joint.name, item, torque / radius.mm), where
         elif joint.kind == "trips" and (push := lifted(joint)) is not None:
             where = plane_of(joint, item, 0, line, design)
-            yield Pull(joint.name, item, push, left="the blow"), where
+            yield Pull(joint.name, item, _SUDDEN * push, left="the speed of the pick-up"), where
+        elif joint.kind == "cams" and (
+            push := cam_push(joint, bearer.torque(body.subject, number))
+        ):
+            where = plane_of(joint, item, 0, line, design)
+            yield Pull(joint.name, item, push), where
         elif joint.kind in _NOT_RECKONED:
             yield f"the push of '{joint.name}'", None
 

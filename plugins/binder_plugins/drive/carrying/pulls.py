@@ -7,7 +7,9 @@ from dataclasses import dataclass
 from math import asin, cos, hypot, pi, sin
 
 from binder.api import Design, End, Joint, Passed, Size
+from binder_plugins.drive.carrying.crossing import bevel_pair, orbit_pair, skew_pair
 from binder_plugins.drive.carrying.mates import Facing, facing, wheels_of
+from binder_plugins.drive.carrying.pair import Pair
 from binder_plugins.drive.pairs.facts import BeltFact, ToothFact
 from binder_plugins.drive.train.strength import newtons
 from binder_plugins.drive.train.told import module_of, teeth_of
@@ -25,7 +27,6 @@ MADE_OF = {"round": "polyurethane", "flat": "leather", "vee": "rubber", "toothed
 _STRETCH = 0.10
 _VEE_DEG, _FLAT_DEG = 38.0, 180.0
 _RUBS = 0.15  # of steel on steel, dry and clean; from memory
-_THRUST_LEFT = "the thrust along the shaft"
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +34,8 @@ class Pull:
     """A force in N on a piece of a body, by the drive that makes it.
 
     `way` is the force in the model, None where its direction is not known. `left` is what of it
-    is not reckoned.
+    is not reckoned. `thrust` in N goes along the shaft, `lever` mm out from its axis, on the side
+    `spot`; `is_apart` where it can only drive the wheel away from where the two axes meet.
     """
 
     joint: str
@@ -41,25 +43,10 @@ class Pull:
     size: float
     way: Vector | None = None
     left: str = ""
-
-
-@dataclass(frozen=True, slots=True)
-class Pair:
-    """A drive's force on its driven wheel: away from the driver, and along the driver's way.
-
-    On the driver it is the same the other way round, but for a worm's, which has `at_driver`.
-    `left` is what is not reckoned of it.
-    """
-
-    apart: float
-    across: float
-    left: str = ""
-    at_driver: float | None = None
-
-    @property
-    def size(self) -> float:
-        """How strong it is."""
-        return hypot(self.apart, self.across)
+    thrust: float = 0.0
+    lever: float = 0.0
+    spot: Vector | None = None
+    is_apart: bool = False
 
 
 Maker = Callable[[Joint, tuple[End, End], float, int, Design], Pair]
@@ -83,10 +70,29 @@ def pulls_of(
         return f"the push of '{one.joint}'"
     stands = facing(one, design)
     ways = _ways(pair, stands, turns) if stands is not None else (None, None)
-    return (
-        Pull(joint.name, first.item, pair.at_driver or pair.size, ways[0], pair.left),
-        Pull(joint.name, second.item, pair.size, ways[1], pair.left),
+    spots = _spots(stands)
+    driver, driven = (
+        Pull(
+            joint.name,
+            end.item,
+            pair.at_driver if pair.at_driver is not None and not number else pair.size,
+            ways[number],
+            "",
+            pair.along[number],
+            pair.radii[number],
+            spots[number],
+            pair.is_apart,
+        )
+        for number, end in enumerate((first, second))
     )
+    return driver, driven
+
+
+def _spots(stands: Facing | None) -> tuple[Vector | None, Vector | None]:
+    """Where the two touch, seen from the axis of each."""
+    if stands is None:
+        return None, None
+    return stands.towards, plus(_NOTHING, stands.towards, -1.0)
 
 
 def _ways(pair: Pair, stands: Facing, turns: int) -> tuple[Vector, Vector]:
@@ -101,12 +107,14 @@ def _mesh(joint: Joint, ends: tuple[End, End], torque: float, _step: int, design
     if teeth[0] is None or teeth[1] is None or teeth[1].refusal:
         raise NotDefined("the teeth are not told", "write `teeth:` and `module:`")
     made = forces(teeth[1].gear, torque)
-    left = _THRUST_LEFT if made.axial_n else ""
+    along = (made.axial_n, made.axial_n)
+    radii = (teeth[0].gear.pitch_mm / 2, teeth[1].gear.pitch_mm / 2)
+    apart, across = made.radial_n, made.tangential_n
     if teeth[1].gear.is_internal:  # the pinion touches the ring on the far side from its middle
-        return Pair(-made.radial_n, -made.tangential_n, left)
-    if teeth[0].gear.is_internal:
-        return Pair(-made.radial_n, made.tangential_n, left)
-    return Pair(made.radial_n, made.tangential_n, left)
+        apart, across = -apart, -across
+    elif teeth[0].gear.is_internal:
+        apart = -apart
+    return Pair(apart, across, None, along, radii)
 
 
 def _belt(joint: Joint, ends: tuple[End, End], torque: float, step: int, design: Design) -> Pair:
@@ -199,11 +207,20 @@ def _worm(joint: Joint, _ends: tuple[End, End], torque: float, _step: int, desig
     at_worm = torque / made.ratio / made.efficiency
     pushes = worm_forces(made, at_worm)
     at_driver = hypot(pushes.tangential_n, pushes.radial_n)
-    return Pair(pushes.radial_n, pushes.axial_n, _THRUST_LEFT, at_driver)
+    return Pair(
+        pushes.radial_n,
+        pushes.axial_n,
+        at_driver,
+        (pushes.axial_n, pushes.tangential_n),
+        (diameter.mm / 2, made.wheel_mm / 2),
+    )
 
 
 _MAKERS: Mapping[str, Maker] = {
     "meshes": _mesh,
+    "bevels": bevel_pair,
+    "skews": skew_pair,
+    "orbits": orbit_pair,
     "belted": _belt,
     "chained": _chain,
     "rubs": _rubbing,

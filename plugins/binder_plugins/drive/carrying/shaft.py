@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 from itertools import product
 
 from binder.api import Design, MaterialFact, TrainFact, TurningFact
@@ -12,13 +12,14 @@ from binder_plugins.drive.carrying.facts import Bearing, CarriedFact, Sag
 from binder_plugins.drive.carrying.line import Bush, Line, line_of
 from binder_plugins.drive.carrying.loads import Bearer, Loaded, loaded
 from binder_plugins.drive.carrying.passing import Passing
+from binder_plugins.drive.carrying.thrusts import taken
 from binder_plugins.drive.carrying.weights import Weighed
 from binder_plugins.drive.carrying.whirling import whirl_of
 from binder_plugins.drive.pairs.facts import ToothFact
 from binder_trade.explained import NotDefined, Step
 from binder_trade.fits.printed import figures
 from binder_trade.shafting.allowed import Allowed, at_gear, elsewhere
-from binder_trade.shafting.influence import SUPERPOSED, Borne, Push, borne
+from binder_trade.shafting.influence import SUPERPOSED, Borne, borne
 from binder_trade.shafting.line import Piece, round_piece
 from binder_trade.shafting.twist import STEEL_E, least_diameter, shaft_stress
 
@@ -84,11 +85,9 @@ def carried_fact(
 
 def _carried(bearer: Bearer, design: Design) -> CarriedFact:
     body, line, given = bearer.body, bearer.line, bearer.given
-    acting = [
-        (loaded(bearer, number, way, design), number)
-        for number, way in product(range(len(bearer.train.settings)), (1, -1))
-    ]
-    rod = _rod(line, [push.at_mm for one, _ in acting for _, _, push in one.pushes], design)
+    acting = list(_acting(bearer, design))
+    places = [load.at_mm for one, _ in acting for _, _, push in one.pushes for load in push.loads]
+    rod = _rod(line, places, design)
     cases = [_case(one, rod, abs(body.speeds[number] or 0.0)) for one, number in acting]
     fastest = max(case.speed for case in cases)
     torque = max(given.into.get(body.subject, (0.0,)), default=0.0)
@@ -119,7 +118,17 @@ def _carried(bearer: Bearer, design: Design) -> CarriedFact:
         steps=_steps(
             bearings, rod, cases, (*stress.steps, *(whirl.steps if whirl is not None else ()))
         ),
+        thrusts=taken([one.thrusts for one, _ in acting], line, design),
     )
+
+
+def _acting(bearer: Bearer, design: Design) -> Iterator[tuple[Loaded, int]]:
+    """Every setting, either way round, and thrusts of either hand where there are any."""
+    for number, way in product(range(len(bearer.train.settings)), (1, -1)):
+        one = loaded(bearer, number, way, 1, design)
+        yield one, number
+        if one.thrusts:
+            yield loaded(bearer, number, way, -1, design), number
 
 
 def _rod(line: Line, pushes: Sequence[float], design: Design) -> Rod:
@@ -147,11 +156,13 @@ def _prop(bush: Bush) -> tuple[float, Bush, float]:
 
 def _wheels(one: Loaded) -> dict[tuple[str, str], float]:
     """What a drive pushes on, by which drive, and where along the shaft."""
-    return {(item, joint): push.at_mm for item, joint, push in one.pushes if joint}
+    return {
+        (item, joint): push.at_mm for item, joint, push in one.pushes if joint and not push.lever_mm
+    }
 
 
 def _case(one: Loaded, rod: Rod, speed: float) -> Case:
-    pushes = [Push(push.at_mm + rod.left, push.across) for _, _, push in one.pushes]
+    pushes = [replace(push, at_mm=push.at_mm + rod.left) for _, _, push in one.pushes]
     places = [at + rod.left for at in _wheels(one).values()]
     return Case(one, borne(rod.pieces, rod.bearings, pushes, places, rod.modulus), speed)
 
@@ -226,7 +237,9 @@ def _listed(case: Case, rod: Rod) -> str:
     """What pushes where, from the left end of the shaft: `8.41 N at 13.0 mm by 'pulleys'`."""
     low, high = (at for at, _, _ in rod.props)
     pushes = ", ".join(
-        f"{figures(push.size_n, 'N')} at {push.at_mm:.1f} mm by "
+        f"{figures(push.size_n, 'N')} "
+        + (f"along, {push.lever_mm:.1f} mm out, " if push.lever_mm else "")
+        + f"at {push.at_mm:.1f} mm by "
         + (f"'{joint}'" if joint else "weight")
         for _, joint, push in case.loaded.pushes
     )

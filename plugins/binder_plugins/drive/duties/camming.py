@@ -9,6 +9,7 @@ from binder.api import Design, Diagnostic, Joint
 from binder_plugins.drive import duty_codes as codes
 from binder_plugins.drive.cams.contours import impossible
 from binder_plugins.drive.cams.made import Cam, made_cam
+from binder_plugins.drive.carrying.camming import into_guide
 from binder_plugins.drive.duties.duty import Curve, DutyFact, Rows, Told
 from binder_plugins.drive.duties.shown import size
 from binder_plugins.drive.judging.running import turning_of
@@ -16,6 +17,7 @@ from binder_trade.explained import NotDefined
 from binder_trade.mechanisms.cam_profile import MOST_PRESSURE_DEG
 
 _POINTS = 144
+_LEAST_SHARE = 0.005
 
 
 def camming(joint: Joint, design: Design) -> Told:
@@ -40,9 +42,15 @@ def _rows(cam: Cam, design: Design) -> Rows:
     sharp = f"{size(cam.least_radius_mm, design)} radius"
     return (
         ("Lift", f"{size(cam.motion.lift_mm, design)} on a base circle of {base}"),
-        ("Steepest push", f"{pressure:.1f}° off the follower's line"),
+        ("Steepest push", f"{pressure:.1f}° off the follower's line{_guide(cam)}"),
         ("Sharpest place", sharp if cam.least_radius_mm else "a corner"),
     )
+
+
+def _guide(cam: Cam) -> str:
+    """`, so that its guide bears 0.36 of what it lifts`."""
+    share = into_guide(cam)
+    return f", so that its guide bears {share:.2g} of what it lifts" if share > _LEAST_SHARE else ""
 
 
 def _at_speed(cam: Cam, joint: Joint, design: Design) -> Iterator[tuple[str, str]]:

@@ -8,9 +8,9 @@ from binder.api import Design, Diagnostic, Part, PlaceFact, Size, shown_length
 from binder.api import exact as exactly
 from binder_plugins.drive import gear_codes as codes
 from binder_plugins.drive.pairs.facts import MeshFact, ToothFact
-from binder_plugins.drive.pairs.indexing import can_divide
 from binder_plugins.drive.train.told import module_of, part_module, teeth_of
 from binder_trade.explained import NotDefined
+from binder_trade.gears.dividing.owned import can_divide
 from binder_trade.gears.proportions import body, largest_bore
 from binder_trade.gears.undercut import limits
 
@@ -87,7 +87,7 @@ def _tooth(tooth: ToothFact, design: Design) -> Iterator[Diagnostic]:
     if part is not None:
         yield from _blank(tooth, part, design)
         yield from _bore(tooth, part, design)
-        if not can_divide(gear.teeth, design.workshop):
+        if not can_divide(gear.teeth, design.workshop.dividers()):
             yield codes.CANNOT_DIVIDE.at(
                 end.at, f"{gear.teeth} teeth: {tooth.dividing}", help="take that number, or a "
                 "printed strip of paper round a wheel for a rough gear",

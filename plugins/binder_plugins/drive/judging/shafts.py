@@ -28,6 +28,7 @@ def check_shafts(design: Design) -> Iterator[Diagnostic]:
                 yield from _leans(alike, design)
         for sag in fact.sags:
             yield from _bends(sag, fact, design)
+        yield from _slides(fact, design)
         yield from _thin(fact, design)
         yield from _whirls(fact, design)
 
@@ -108,6 +109,23 @@ def _bends(sag: Sag, fact: CarriedFact, design: Design) -> Iterator[Diagnostic]:
             f"'{fact.shaft}' under '{sag.item}' {' and '.join(words)}",
             help=f"a shaft {over**0.25:.2g} times as thick, or bearings nearer to '{sag.item}'",
         )
+
+
+def _slides(fact: CarriedFact, design: Design) -> Iterator[Diagnostic]:
+    """A thrust towards an end where nothing on the shaft comes up against a bearing."""
+    free = [one for one in fact.thrusts if one.by_what == ""]
+    if not free:
+        return
+    ends = [("right", "left") if one.way > 0 else ("left", "right") for one in free]
+    worst = max(free, key=lambda one: one.size)
+    yield codes.THRUST_NOT_MET.at(
+        design.joints[worst.joints[0]].at,
+        f"it pushes '{fact.shaft}' along by {figures(worst.size, 'N')} towards its "
+        f"{' or its '.join(end for end, _ in ends)} end, and nothing on it comes up against a "
+        "bearing there",
+        help=f"a shoulder or a pinned collar on the {' and on the '.join(at for _, at in ends)} "
+        "of a bearing",
+    )
 
 
 def _thin(fact: CarriedFact, design: Design) -> Iterator[Diagnostic]:

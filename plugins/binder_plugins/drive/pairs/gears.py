@@ -9,13 +9,13 @@ from binder.api import Design, Joint, Size
 from binder_plugins.drive.pairs.chaining import SET
 from binder_plugins.drive.pairs.facts import MeshFact, ToothFact
 from binder_plugins.drive.pairs.frame import centres_in_frame
-from binder_plugins.drive.pairs.indexing import divided
 from binder_plugins.drive.standing import centres_as_placed
 from binder_plugins.drive.train.bodies import Body
 from binder_plugins.drive.train.salvage import likeliest
 from binder_plugins.drive.train.told import module_of, module_told, teeth_of
 from binder_trade.explained import NotDefined
 from binder_trade.gears.centres import reference
+from binder_trade.gears.dividing.owned import divided
 from binder_trade.gears.form_cutters import FormCutter, cutter_for
 from binder_trade.gears.gear import Gear, blank
 from binder_trade.gears.measuring import Pins, Span, over_pins, span
@@ -104,7 +104,7 @@ def _tooth(item: str, joint: Joint, gear: Gear, design: Design) -> ToothFact:
         cutter=made[1] if isinstance(made[1], FormCutter) else None,
         span=made[2] if isinstance(made[2], Span) else None,
         pins=made[3] if isinstance(made[3], Pins) else None,
-        dividing=divided(gear.teeth, design.workshop),
+        dividing=divided(gear.teeth, design.workshop.dividers()),
         refusal=refusal.reason if refusal else "",
         way_out=refusal.way_out if refusal else "",
     )

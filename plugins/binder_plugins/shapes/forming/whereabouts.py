@@ -7,7 +7,7 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from binder.api import Feature, Position, Size, size_text
+from binder.api import Feature, Position, Size, exact, shown_length, size_text
 from binder_plugins.shapes.features import Placed
 from binder_plugins.shapes.forming.body import FACES, Body, cross
 from binder_solid.facts import Stretch, Told
@@ -120,6 +120,7 @@ def _off_axis(feature: Feature, entry: Placed, place: Whereabouts, units: str) -
 
 
 _EDGES = ("chamfered", "rounded")
+_HOLES = ("drilled", "reamed", "bored", "tapped")
 _AROUND = (
     "grooved",
     "undercut",
@@ -165,10 +166,20 @@ def _along(feature: Feature, entry: Placed, step: Stretch, body: Body, units: st
             x = flush
         elif str(place.text) != "middle":
             unread.append(str(place.text))
+    if entry.across and not told and not unread and feature.kind in _HOLES:
+        told.append(_from_nearer(feature, x, body, units))
     radius = (step.across + step.end_across) / 4
     out = _clocked(entry)
     frame = Frame((x, radius * out[1], radius * out[2]), out, (1.0, 0.0, 0.0))
     return Whereabouts(frame, "across", tuple(told), tuple(unread), step)
+
+
+def _from_nearer(feature: Feature, x: float, body: Body, units: str) -> Told:
+    """A hole in the middle of its step, for the drill: from the end of the part next to it."""
+    low, high = body.least[0], body.most[0]
+    start = low if x - low <= high - x else high
+    words = shown_length(exact(round(abs(x - start), 3)), units)
+    return Told(f"{feature.owner}.{feature.name}.along", "x", start, x, words)
 
 
 def _clocked(entry: Placed) -> Vector:

@@ -4,6 +4,14 @@ from binder_trade.explained import NotDefined, Step
 from binder_trade.gears.dividing.compound import CompoundIndexing, compound
 from binder_trade.gears.dividing.dial import Dial, Setting, dial
 from binder_trade.gears.dividing.differential import Differential, differential
+from binder_trade.gears.dividing.owned import (
+    Divider,
+    can_divide,
+    dial_for,
+    divided,
+    minutes_text,
+    place_words,
+)
 from binder_trade.gears.dividing.plates import Plates, circles, plates_sold
 from binder_trade.gears.dividing.simple import (
     Indexing,
@@ -18,19 +26,25 @@ __all__ = [
     "CompoundIndexing",
     "Dial",
     "Differential",
+    "Divider",
     "Indexing",
     "Nearest",
     "NotDefined",
     "Plates",
     "Setting",
     "Step",
+    "can_divide",
     "can_index",
     "circles",
     "compound",
     "dial",
+    "dial_for",
     "differential",
+    "divided",
     "index",
     "index_angle",
+    "minutes_text",
     "nearest",
+    "place_words",
     "plates_sold",
 ]

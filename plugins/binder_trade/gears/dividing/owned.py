@@ -1,66 +1,64 @@
-"""How so many teeth are divided with what the workshop owns: by holes, by plates, by a dial."""
+"""How so many parts are divided with what is owned: by holes, by plates, by a dial."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
 from contextlib import suppress
-from dataclasses import dataclass
-from fractions import Fraction
+from typing import TYPE_CHECKING, Protocol
 
-from binder.api import Workshop
 from binder_trade.explained import NotDefined
 from binder_trade.gears.dividing.dial import Dial, Setting, dial
 from binder_trade.gears.dividing.simple import Indexing, index, nearest
 
+if TYPE_CHECKING:
+    from collections.abc import Mapping, Sequence
+    from fractions import Fraction
+
 _MINUTES = 60
 
 
-@dataclass(frozen=True, slots=True)
-class Divider:
+class Divider(Protocol):
     """A dividing head or rotary table: turns of its worm for one, its circles, and its dial.
 
     `direct` are circles of holes on the spindle itself, `mark` a division of the dial in
     degrees, None where it has none.
     """
 
-    name: str
-    ratio: int
-    plates: Mapping[str, tuple[int, ...]]
-    direct: tuple[int, ...] = ()
-    mark: Fraction | None = None
+    @property
+    def name(self) -> str:
+        """What the shop calls it."""
+
+    @property
+    def ratio(self) -> int:
+        """Turns of the crank for one of the work."""
+
+    @property
+    def plates(self) -> Mapping[str, tuple[int, ...]]:
+        """The circles of each plate."""
+
+    @property
+    def direct(self) -> tuple[int, ...]:
+        """Circles of holes on the spindle."""
+
+    @property
+    def mark(self) -> Fraction | None:
+        """A division of the dial in degrees."""
 
 
-def dividers(workshop: Workshop) -> Iterator[Divider]:
-    """What the workshop owns that divides: heads first, then rotary tables."""
-    for name, head in workshop.entry.holding.dividing_heads.items():
-        direct = tuple(int(holes) for holes in head.direct or ())
-        yield Divider(name, int(head.ratio), _circles(head.plates), direct)
-    for name, table in workshop.entry.holding.rotary_tables.items():
-        mark = table.division.exact if table.division is not None else None
-        yield Divider(name, int(table.ratio), _circles(table.plates), (), mark)
-
-
-def _circles(plates: Mapping[str, object]) -> dict[str, tuple[int, ...]]:
-    return {name: tuple(int(one) for one in row) for name, row in plates.items()}  # type: ignore[attr-defined]
-
-
-def divided(teeth: int, workshop: Workshop) -> str:
+def divided(teeth: int, owned: Sequence[Divider]) -> str:
     """`0 turns and 20 holes of 27 on plate 2`, or why it cannot be done; '' with nothing owned."""
-    owned = list(dividers(workshop))
     for one in owned:
         said = _exactly(teeth, one)
         if said:
             return f"{one.name}: {said}"
-    found = dial_for(teeth, workshop)
+    found = dial_for(teeth, owned)
     if found is not None:
         return f"{found[0].name}: {_dialled(found[1])}"
     heads = [one for one in owned if one.plates or one.direct]
     return _near(teeth, heads[0]) if heads else ""
 
 
-def dial_for(teeth: int, workshop: Workshop) -> tuple[Divider, Dial] | None:
+def dial_for(teeth: int, owned: Sequence[Divider]) -> tuple[Divider, Dial] | None:
     """The dial by which so many are divided, where nothing that is owned has them exactly."""
-    owned = list(dividers(workshop))
     if any(_exactly(teeth, one) for one in owned):
         return None
     for one in owned:
@@ -116,12 +114,11 @@ def minutes_text(degrees: float) -> str:
     return f"{whole:.0f}°{rest:04.1f}′".replace(".0′", "′") if rest else f"{whole:.0f}°"
 
 
-def can_divide(teeth: int, workshop: Workshop) -> bool:
+def can_divide(teeth: int, owned: Sequence[Divider]) -> bool:
     """Whether what is owned divides into so many, or nothing is owned at all."""
-    owned = list(dividers(workshop))
     return (
         not any(one.plates or one.direct for one in owned)
-        or dial_for(teeth, workshop) is not None
+        or dial_for(teeth, owned) is not None
         or any(_exactly(teeth, one) for one in owned)
     )
 

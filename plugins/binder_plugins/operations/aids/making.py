@@ -1,0 +1,166 @@
+"""A tool that is not owned to how it is made: its stock, steps and minutes."""
+
+from __future__ import annotations
+
+import math
+from fractions import Fraction
+from functools import cache
+from typing import TYPE_CHECKING, Any
+
+from binder.api import (
+    CutSize,
+    MaterialFact,
+    Misread,
+    SmallWork,
+    exact,
+    load_data,
+    parse_size,
+    read_thread,
+    shown_length,
+)
+from binder_plugins.operations.aids.owning import in_plain_words
+from binder_plugins.operations.form_cutters import has_grinder
+from binder_trade.threads import NotMade, from_name
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    from binder.api import Design
+    from binder_plugins.operations.aids.sizes import Place
+
+_PACKAGE = "binder_plugins.operations"
+# What a thread that no table knows is taken to measure, in mm, for the bar it is cut from.
+_MOST_THREAD = 6.0
+# Bar that is at hand is taken up to so many times the thickness wanted; common practice, no source.
+_MOST = 2.5
+_ROUND = frozenset({"round bar", "drawn rod"})
+
+
+@cache
+def _data() -> Mapping[str, Any]:
+    found: Mapping[str, Any] = load_data(_PACKAGE, "recipes.yaml")
+    return found
+
+
+def made(recipe: str, words: str, place: Place) -> SmallWork | None:
+    """How a tool is made for a place; None where the place does not tell what it must suit."""
+    name = recipe
+    if recipe == "fitted gauge" and not place.thread:
+        name = "piece gauge"
+    known = _data()["recipes"][name]
+    if not all(_can(need, place) for need in known.get("needs", ())):
+        return None
+    size = _size(name, place)
+    told = _told(words, size, place)
+    printed = " ".join([known["name"], *known["steps"]])
+    if any(f"{{{key}}}" in printed and not told[key] for key in ("low", "thread")):
+        return None
+    long = _long(name, known, size, place)
+    told["long"] = place.mm(math.ceil(2 * size) if name == "plug gauge" else long)
+    return SmallWork(
+        subject=" ".join(known["name"].format_map(told).split()),
+        count=1,
+        steps=tuple(one.format_map(told) for one in known["steps"]),
+        minutes=float(known["minutes"]),
+        of=place.route.title,
+        is_kept_in=bool(known.get("in_place")),
+        **_stock(known, size, long, place),
+    )
+
+
+def _can(need: str, place: Place) -> bool:
+    """Whether the workshop has what a recipe cannot do without."""
+    workshop = place.design.workshop
+    if need == "grinder":
+        return has_grinder(workshop)
+    if need == "torch":
+        return "torch" in " ".join(in_plain_words(workshop))
+    if need == "lathe":
+        return bool(workshop.entry.machines.lathes)
+    owned = workshop.owns_tap if need == "tap" else workshop.owns_die
+    return bool(place.thread) and owned(place.thread) is not None
+
+
+def _size(recipe: str, place: Place) -> float:
+    if recipe in {"tapped ring", "screwed stub", "fitted gauge"}:
+        name = read_thread(place.thread)
+        try:
+            return _MOST_THREAD if isinstance(name, Misread) else float(from_name(name).major_mm)
+        except NotMade:
+            return _MOST_THREAD
+    if recipe == "plug gauge" and place.limits is not None:
+        return place.limits[1]
+    return place.size
+
+
+def _told(words: str, size: float, place: Place) -> dict[str, str]:
+    low, high = place.limits or (0.0, 0.0)
+    return {
+        "said": words,
+        "size": f"⌀{place.mm(size)}" if size else "",
+        "low": f"⌀{place.mm(low)}" if low else "",
+        "high": f"⌀{place.mm(high)}" if high else "",
+        "part": place.route.title,
+        "thread": place.thread,
+        "wide": place.wide or f"for the {place.route.title}",
+        "long": "",
+    }
+
+
+def _long(recipe: str, known: Mapping[str, Any], size: float, place: Place) -> float:
+    """What is sawn off in mm: told by the work for a D-bit, else by the recipe."""
+    asked = place.act.aid_mm if place.act is not None else 0.0
+    if recipe == "D-bit" and asked:
+        return asked
+    return float(math.ceil(known.get("length", 0) + known.get("per", 0) * size))
+
+
+def _stock(known: Mapping[str, Any], size: float, long: float, place: Place) -> dict[str, Any]:
+    """What it is made of: a length of bar of a usual size, or as the recipe says."""
+    if "stock" in known:
+        return {"stock": known["stock"]}
+    if not size and "at_least" not in known:
+        return {"stock": f"{known['material']}, {known['form']} to suit, {place.mm(long)}"}
+    least = max(size + known.get("over", 0), known.get("at_least", 0))
+    material, form = known["material"], known["form"]
+    across = exact(round(size, 3)) if known.get("is_as_bought") else None
+    if across is None:
+        there = _at_hand(least, (material, *known.get("or", ())), place.design)
+        material, form, across = there or (material, form, _bar(least, place.design.units))
+    section = f"{shown_length(across, place.design.units)} {form}"
+    return {
+        "stock": f"{material}, {section}, {place.mm(long)}",
+        "material": material,
+        "form": form,
+        "section": (across,),
+        "section_text": section,
+        "length": exact(round(long, 3)),
+    }
+
+
+def _at_hand(
+    least: float, metals: tuple[str, ...], design: Design
+) -> tuple[str, str, Fraction] | None:
+    """The thinnest bar of the metals that the model is cut from and that is thick enough.
+
+    No bar is bought for a tool where one that is there gives it, unless most would be turned off.
+    """
+    able = []
+    for cut in design.facts.all(CutSize):
+        known = design.facts.about(MaterialFact, cut.subject)
+        metal = known.id.replace("-", " ") if known is not None else ""
+        if metal in metals and cut.form in _ROUND and least <= cut.section[0] <= _MOST * least:
+            able.append((cut.section[0], metals.index(metal), metal, cut.form))
+    if not able:
+        return None
+    across, _, metal, form = min(able)
+    return metal, form, across
+
+
+def _bar(least: float, units: str) -> Fraction:
+    """The next larger usual section in mm; of the size itself beyond the table."""
+    sizes = [
+        parse_size(f"{one} {'in' if units == 'inch' else 'mm'}").amount
+        for one in _data()["bars"]["inch" if units == "inch" else "mm"]
+    ]
+    return next((one for one in sizes if one >= least - 1e-6), exact(math.ceil(least)))

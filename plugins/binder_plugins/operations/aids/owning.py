@@ -1,0 +1,79 @@
+"""Whether a workshop owns a tool that an operation names."""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable, Iterator, Mapping
+
+    from binder.api import Workshop
+    from binder_plugins.operations.aids.vocabulary import Said
+
+_FIGURE = re.compile(r"\d")
+
+
+def owns(said: Said, workshop: Workshop) -> bool:
+    """Whether it is there: of its size where one is told, else any of its kind."""
+    if said.is_missing or said.row.own == "none":
+        return False
+    if said.row.own == "plain":
+        return any(said.row.has.search(one) for one in in_plain_words(workshop))
+    names = [name for name in _LISTS[said.row.own](workshop) if name]
+    if not _FIGURE.search(said.words) or said.row.own in _UNSIZED:
+        return bool(names)
+    return any(said.words.startswith(name) for name in names)
+
+
+def in_plain_words(workshop: Workshop) -> Iterator[str]:
+    """All that the workshop file lists in plain words."""
+    entry = workshop.entry
+    for one in (*entry.hand_tools, *entry.holding.fixtures, *entry.cutters.others):
+        yield str(one)
+    yield from entry.machines.others
+
+
+def _names(things: Iterable[object]) -> list[str]:
+    return [str(getattr(one, "name", one)) for one in things]
+
+
+def _vices(workshop: Workshop) -> list[str]:
+    return list(workshop.entry.holding.vices)
+
+
+def _end(workshop: Workshop, *, plunges: bool) -> list[str]:
+    return [one.name for one in workshop.owned.end_cutters if one.plunges == plunges]
+
+
+def _told(value: object, name: str) -> list[str]:
+    return [name] if value else []
+
+
+# Lists whose rows the planner has chosen by their size already, in words of its own.
+_UNSIZED = frozenset(
+    {"boring_bars", "countersinks", "counterbores", "knurls", "dovetail_cutters", "gear_cutters",
+     "slitting_saws", "parting_tool"}
+)  # fmt: skip
+_LISTS: Mapping[str, Callable[[Workshop], list[str]]] = {
+    "drills": lambda shop: _names(shop.drills()),
+    "reamers": lambda shop: _names(shop.reamers()),
+    "taps": lambda shop: [one.designation for one in shop.taps()],
+    "dies": lambda shop: [one.designation for one in shop.dies()],
+    "end_mills": lambda shop: _end(shop, plunges=False),
+    "slot_drills": lambda shop: _end(shop, plunges=True),
+    "saws": lambda shop: list(shop.entry.machines.saws),
+    "lathes": lambda shop: list(shop.entry.machines.lathes),
+    "vices": _vices,
+    "four_jaw": lambda shop: [n for n, one in shop.entry.holding.chucks.items() if one.jaws == 4],
+    "faceplate": lambda shop: _told(shop.entry.holding.faceplate, "faceplate"),
+    "angle_plate": lambda shop: _told(shop.entry.holding.angle_plate, "angle plate"),
+    "parting_tool": lambda shop: _told(shop.entry.cutters.parting_tool, "parting tool"),
+    "boring_bars": lambda shop: _told(shop.entry.cutters.boring_bars, "boring bar"),
+    "countersinks": lambda shop: _told(shop.entry.cutters.countersinks, "countersink"),
+    "counterbores": lambda shop: _told(shop.entry.cutters.counterbores, "counterbore"),
+    "knurls": lambda shop: _told(shop.entry.cutters.knurls, "knurls"),
+    "dovetail_cutters": lambda shop: _told(shop.entry.cutters.dovetail_cutters, "dovetail cutter"),
+    "gear_cutters": lambda shop: _told(shop.entry.cutters.gear_cutters, "gear cutter"),
+    "slitting_saws": lambda shop: _told(shop.entry.cutters.slitting_saws, "slitting saw"),
+}

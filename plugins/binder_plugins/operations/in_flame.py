@@ -1,0 +1,73 @@
+"""Parts joined in a flame: what holds them while it burns, and what keeps their place.
+
+A vice draws the heat off, so that the joint never reaches the alloy's heat: the parts stand free on
+brick, held by wire or a weight. Common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from binder_plugins.operations.facts import Act, Grip
+from binder_solid.stands_at import shown_mm, standing
+
+if TYPE_CHECKING:
+    from binder.api import Design, Joint
+    from binder_plugins.operations.work import Work
+    from binder_solid.stands_at import Standing
+
+# Ends so near to one another, in mm, stand on one flat brick; common practice, no source.
+_FLUSH_MM = 0.02
+_HELD = "soft iron wire round both, or a weight on top; no vice or clamp on them"
+HEARTH = Grip("soldering hearth", "bench", "brick, standing free: a vice draws off the heat")
+
+
+def placed(joint: Joint, works: Mapping[str, Work], work: Work) -> Act:
+    """The parts set up for the flame: what stands on what, the stop, and what holds them."""
+    design = work.design
+    found = standing(joint, design)
+    words = f"{_stood(found, design)}{_turned(found, works, design)}; {_HELD}" if found else ""
+    act = work.act(
+        "clamp-stack",
+        words or f"put the parts together as they will stand; {_HELD}",
+        tool="brick, iron wire, square",
+        spoils="parts that swim on the alloy",
+    )
+    return replace(act, joints=(joint.name,))
+
+
+def _stood(found: Standing, design: Design) -> str:
+    """The rod on the nearer of its ends, the other on that flat or on pieces of one height."""
+    rod, other = _title(found.rod, design), _title(found.other, design)
+    if found.low < -_FLUSH_MM:
+        below = shown_mm(-found.low, design)
+        return (
+            f"stand {other} on a flat brick, {rod} in it with its {found.end}-hand end down, on a "
+            f"distance piece {below} high"
+        )
+    stood = f"stand {rod} on its {found.end}-hand end on a flat brick, square to it"
+    if found.low <= _FLUSH_MM:
+        return f"{stood}, and {other} round it on the same flat: that is the stop"
+    high = shown_mm(found.low, design)
+    return (
+        f"{stood}, and {other} round it on two distance pieces of {high}, blackened with a soft "
+        "pencil so that no alloy takes: they are the stop"
+    )
+
+
+def _turned(found: Standing, works: Mapping[str, Work], design: Design) -> str:
+    """How the one is turned on the other; a hole that is not there yet is set out from it."""
+    if not found.turn:
+        return ""
+    rod = works.get(found.rod)
+    if rod is not None and rod.is_wholly_left(found.by):
+        return f"; the {found.turn.rpartition(' the ')[2]} is drilled to it later"
+    turn = found.turn.removeprefix("its ")
+    return f"; the {turn} of {_title(found.rod, design)}: sight along a rod in it"
+
+
+def _title(name: str, design: Design) -> str:
+    item = design.item(name)
+    return f"the {item.title if item is not None else name}"
