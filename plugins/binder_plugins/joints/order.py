@@ -93,7 +93,8 @@ def _fact(
     by = f", held by {held}" if held else ""
     kept = "".join(f"; {one.kept}" for one in hardware if one.kept)
     drilled = row.step_of_drilled if is_drilled else ""
-    own = str(getattr(joint.entry, "own_step", ""))
+    own_step = getattr(joint.entry, "own_step", None)
+    own = own_step(design.units) if own_step is not None else ""
     told = own or drilled or _step_of(row, joint, design)
     step = told.format(a=a, b=b)
     return JointFact(

@@ -18,6 +18,7 @@ from binder.api import (
     Name,
     Number,
     OneOf,
+    shown_length,
 )
 
 MOST_STEPS = 8
@@ -137,15 +138,15 @@ class TripEntry(JointEntry):
     drawn_at: Angle | None = None
     left_long: Length | None = None
 
-    @property
-    def own_step(self) -> str:
+    def own_step(self, units: str) -> str:
         """How it is put together where that is not as of the kind, with {a} and {b}."""
         if self.left_long is None:
             return ""
+        long, lift = (shown_length(one.exact, units) for one in (self.left_long, self.lift))
         return (
             f"turn {{a}} slowly by hand under {{b}}, and file back the end of the tail, left "
-            f"{self.left_long.text} long, a little at a time, till each tooth lifts it "
-            f"{self.lift.text} there and lets it drop free; try every tooth"
+            f"{long} long, a little at a time, till each tooth lifts it {lift} there and lets it "
+            "drop free; try every tooth"
         )
 
 
