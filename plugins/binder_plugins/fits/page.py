@@ -87,7 +87,7 @@ def _limits(fit: MadeFit, half: Half, units: str) -> str:
 
 
 def _row(name: str, half: Half, fit: MadeFit, units: str) -> tuple[Text, ...]:
-    if not half.has_limits:
+    if not half.has_limits or half.is_ruled:
         return ((name,), (half.title,), ("–",), ("to",), ("suit",), ("",), (how(fit, name, units),))
     low, high = limits_of(fit, half)
     other = "mm" if units == "inch" else "inch"

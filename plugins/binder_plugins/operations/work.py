@@ -272,14 +272,12 @@ class Work:
 
     def _seen(self, half: HalfFact | None, act: str) -> str:
         """What it is measured with; nothing where it has no limits."""
-        if half is None or half.lower is None or half.upper is None:
+        if half is None or half.judged is None:
             return self._plugs(half, act) if half is not None else ""
         way = "inside" if act in {"ream", "bore", "drill", "lap"} else "outside"
         fit, joint = self.design.facts.about(FitFact, half.joint), self.design.joints[half.joint]
         by_mate = fit is None or is_tried(joint.kind, fit.clearance_min_um, fit.clearance_max_um)
-        return told_by(
-            (half.lower, half.upper), way, self.tools, is_master=half.is_master, by_mate=by_mate
-        )
+        return told_by(half.judged, way, self.tools, is_master=half.is_master, by_mate=by_mate)
 
     def _plugs(self, half: HalfFact, act: str) -> str:
         """What tells a bore that is bored for a gap over its measured shaft."""
