@@ -28,7 +28,10 @@ def places_worked(design: Design) -> Iterator[str]:
     """`item.place` of all that is cut: by a part's own acts, or in work on parts together."""
     for route in design.facts.all(Route):
         for act in route.acts:
-            yield f"{route.subject}.{act.feature.partition(',')[0]}"
+            feature = act.feature.partition(",")[0]
+            yield f"{route.subject}.{feature}"
+            # On a task's leaf an act is still of one part, after which it is numbered.
+            yield f"{act.id.partition(' ')[0]}.{feature}"
             # One countersink makes the mouths of all holes that it is said to meet.
             yield from (f"{route.subject}.{one}" for one in act.meets if act.act == "countersink")
     for fact in design.facts.all(TogetherFact):

@@ -54,7 +54,14 @@ from binder.design.meeting_facts import (
     metal_at,
 )
 from binder.design.shaft_facts import Located, Piece, Role, ShaftFact
-from binder.design.turning_facts import LoadFact, Passed, StepSizeFact, TrainFact, TurningFact
+from binder.design.turning_facts import (
+    CordFact,
+    LoadFact,
+    Passed,
+    StepSizeFact,
+    TrainFact,
+    TurningFact,
+)
 from binder.design.work_facts import (
     SmallWork,
     TaskTime,
@@ -78,6 +85,7 @@ __all__ = [
     "ChainFact",
     "ChainLink",
     "Contribution",
+    "CordFact",
     "CutPiece",
     "CutSize",
     "Departure",

@@ -9,6 +9,7 @@ from binder.api import (
     Check,
     Code,
     Contribution,
+    CordFact,
     Design,
     Diagnostic,
     FitFact,
@@ -33,6 +34,7 @@ from binder.api import (
 from binder_plugins.drive import (
     belt_codes,
     codes,
+    cord_codes,
     duty_codes,
     feed_codes,
     gear_codes,
@@ -62,6 +64,7 @@ def binder_codes() -> Sequence[Code]:
         *codes.CODES,
         *gear_codes.CODES,
         *belt_codes.CODES,
+        *cord_codes.CODES,
         *duty_codes.CODES,
         *feed_codes.CODES,
         *question_codes.CODES,
@@ -116,7 +119,7 @@ def binder_steps() -> Sequence[PlanStep]:
                 PlacedFact,
                 MotionFact,
             ),
-            gives=(DutyFact,),
+            gives=(DutyFact, CordFact),
         ),
         PlanStep(
             "load the shafts of the drive",
@@ -261,6 +264,7 @@ def _trace(design: Design) -> Contribution:
 def _check(design: Design) -> Iterator[Diagnostic]:
     if not _has_drive(design):
         return
+    from binder_plugins.drive.cords.checking import check_hoists
     from binder_plugins.drive.duties.worm_hand import check_hands
     from binder_plugins.drive.judging.belts import check_belts
     from binder_plugins.drive.judging.gears import check_gears
@@ -274,6 +278,7 @@ def _check(design: Design) -> Iterator[Diagnostic]:
 
     yield from check_running(design)
     yield from check_ropes(design)
+    yield from check_hoists(design)
     yield from check_gears(design)
     yield from check_salvaged(design)
     yield from check_belts(design)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING
 
+from binder_plugins.operations.closing_piece import closing_journal
 from binder_plugins.operations.lengthwise import has_limits
 
 if TYPE_CHECKING:
@@ -130,6 +131,11 @@ def _way(turning: Turning, place: int, to: float, free: str, *, fitted: bool) ->
     verb = "rough to" if fitted else "turn"
     if place in turning.plan.behind or _is_pocket(turning, place):
         return "turn", f"{verb} ⌀{work.mm(to)}{long}{off}{_behind(turning, place)}"
+    suited = closing_journal(work, step_name(turning, place))
+    if suited:
+        begins = f"{work.mm(near)} + " if near > _SAME else ""
+        long = f"{begins}{suited} = ______ from the end, {work.mm(far)} as drawn"
+        return "turn", f"{verb} ⌀{work.mm(to)}, to {long}"
     return "turn", f"{verb} ⌀{work.mm(to)}, to {work.mm(far)} from the end"
 
 

@@ -98,7 +98,7 @@ def _says(joint: Joint) -> str:
 
 def _way_in(joint: Joint, design: Design) -> str:
     """The outermost of the oil holes through every wall of the joint; else its ends."""
-    ways = [_hole_in(one, design) for one in _walls(joint, design)]
+    ways = [_hole_in(one, design) for one in walls_of(joint, design)]
     shaft = design.facts.about(FitFact, joint.name)
     inside = _hole_in(shaft.shaft.partition(".")[0], design) if shaft is not None else None
     if ways and ways[-1] is not None and None not in ways:
@@ -108,7 +108,7 @@ def _way_in(joint: Joint, design: Design) -> str:
     return "wipe it on" if joint.kind not in _RUNS else "at the ends"
 
 
-def _walls(joint: Joint, design: Design) -> tuple[str, ...]:
+def walls_of(joint: Joint, design: Design) -> tuple[str, ...]:
     """What has the bore, and what it is fixed in, outwards."""
     fit = design.facts.about(FitFact, joint.name)
     if fit is None:

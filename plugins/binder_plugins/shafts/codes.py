@@ -78,8 +78,18 @@ NOTHING_CARRIES = Code(
     "shafts:\n  axle: {along: [drum]}",
     "Name the bearings in the row, and say by a joint that the shaft runs in them.",
 )
+FLUSH_AT_BEARING = Code(
+    "flush-at-bearing",
+    Severity.ADVICE,
+    "A hub flush with the end of its seat, where the bearing beside it meets the hub as well.",
+    "A plate that is a tenth too thick stands out of its seat and uses up the float.",
+    "shafts:\n  axle: {along: [bush, barrel, bush], apart: 24 mm}\njoints:\n"
+    "  wheel: {retained: [wheel.bore, barrel.spigot]}   # 3 mm on 3 mm, and the bush has a rim",
+    "Let the seat stand out of the hub by what both may stray.",
+)
 
 CODES = (
+    FLUSH_AT_BEARING,
     SHAFT_UNKNOWN,
     NO_END_FLOAT,
     END_FLOAT_OFF,

@@ -189,8 +189,19 @@ DRILL_UNKNOWN = Code(
     'binder reckon drill "no. 81"',
     "Write it as 3.3 mm, no. 34, letter F or 7/64 in.",
 )
+HUB_STOPS_SHORT = Code(
+    "hub-stops-short",
+    Severity.WARNING,
+    "A hub that is screwed up to a shoulder, on a thread that ends short of it.",
+    "The plain length does not enter the thread of the hub: it stops there, and is not square.",
+    "turned:\n  - {name: journal, diameter: 4 mm, length: 30 mm}\n"
+    "  - {name: tail, diameter: 3 mm, length: 5 mm}\n"
+    "features:\n  thread: {screwed: M3, on: tail, length: 4 mm}",
+    "Undercut the tail at the shoulder and thread it right up, or open the mouth of the hub.",
+)
 
 CODES = (
+    HUB_STOPS_SHORT,
     THREAD_NOT_MADE,
     THREAD_NOT_SAID,
     THREAD_HALVES_DIFFER,

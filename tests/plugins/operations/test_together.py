@@ -418,14 +418,14 @@ def test_only_a_deep_hole_is_left_for_the_plates_to_lead(
 
 
 def test_the_leaf_says_where_a_soldered_part_stands(crane: Design) -> None:
-    """The post is 24 + 78 = 102 mm and stands on the quay; the block of 18 mm is 62 mm above it:
-    102 - 62 - 18 = 22 to 102 - 62 = 40 from the upper end. The cheeks on its ends stand as the
+    """The post is 24 + 55 = 79 mm, 1 mm above the quay; the block of 14 mm is 63 mm above that:
+    79 - 62 - 14 = 3 to 79 - 62 = 17 from the upper end. The cheeks on its ends stand as the
     sides of the jib do, so the pin of the jib's foot is square to the block's right face."""
     (section,) = together_pages(crane, ())
     leaf = next(one for one in section.sections if "solder-winch-block" in one.id)
     words = [text_of(block.text) for block in leaf.blocks if isinstance(block, Paragraph)]
     (place,) = (one for one in words if one.startswith("Place: "))
-    assert "winch block from 22 mm to 40 mm off the right-hand end of the slewing post" in place
+    assert "winch block from 3 mm to 17 mm off the right-hand end of the slewing post" in place
     assert "right face square to the foot hole" in place
 
 
