@@ -77,8 +77,9 @@ def _goes_on(one: Stretch, fact: FormFact) -> bool:
 def _limits(half: HalfFact | None, nominal: float, units: str) -> tuple[str, ...]:
     if half is None or half.lower is None or half.upper is None:
         return ()
-    mate, sizes = "", (half.upper - nominal, half.lower - nominal)
     if half.suits is not None and "as bought" not in half.what:
-        # Made to its measured bore: what it differs from that, not from its nominal size.
-        mate, sizes = "bore ", (half.suits[1], half.suits[0])
-    return tuple(f"{mate}{fine(size, units, '+')}".replace("-", "−") for size in sizes)
+        # What it differs from its measured bore stands on the leaf: no limits of its own.
+        return ("to suit",)
+    return tuple(
+        fine(size - nominal, units, "+").replace("-", "−") for size in (half.upper, half.lower)
+    )

@@ -186,7 +186,7 @@ def test_the_half_made_to_the_measured_one_neither_jams_nor_rattles(compile_text
 
 
 def test_what_is_left_between_two_turned_ends_strays_by_all_three(compile_text: Compile) -> None:
-    """9.4 − 2.5 − 2.5 = 4.4, ± 0.2 and twice ± 0.1 (ISO 2768-1 m: over 6 mm 0.2, up to 6 mm 0.1)."""
+    """9.4 − 2 × 2.5 = 4.4, ± 0.2 and twice ± 0.1 (ISO 2768-1 m: over 6 mm 0.2, else 0.1)."""
     text, _ = marked(pivot("4.4 mm").replace("round bar", "drawn rod"))
     ends = "{{name: {}, diameter: 4 mm, length: 2.5 mm}}"
     text = text.replace("{name: head, diameter: 8 mm, length: 2 mm}", ends.format("near"))
