@@ -95,10 +95,11 @@ def _target(fit: MadeFit, half: Half, units: str) -> str:
 
 
 def _span(near: float, far: float, units: str) -> str:
-    """`− 0.010 to 0.034`; both signs where it may be either."""
+    """`− 0.010 to 0.034`, the less first; both signs where it may be either."""
+    near, far = sorted((near, far), key=abs)
     first, last = signed(near, units), signed(far, units)
     sign = last[0] if not float(first[2:]) else first[0]
-    if sign == last[0] or not float(last[2:]):
+    if sign == last[0]:
         return f"{sign} {first[2:]} to {last[2:]}"
     return f"{first} to {last}"
 

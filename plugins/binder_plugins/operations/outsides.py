@@ -81,7 +81,8 @@ def finish_turn(turning: Turning, place: int, free: str, tags: tuple[str, ...]) 
         return
     half = work.half(step.name)
     what = half.what if half is not None else f"turn ⌀{work.mm(step.across)}"
-    how = f" ({half.how})" if half is not None and "suit" in half.how else ""
+    is_told = "measured" in what
+    how = f" ({half.how})" if half is not None and "suit" in half.how and not is_told else ""
     yield work.act(
         "turn",
         f"finish: {what}{how}",
