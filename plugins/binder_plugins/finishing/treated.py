@@ -103,8 +103,7 @@ def _seats(item: str, design: Design) -> Iterator[str]:
     fits = {fit.subject for fit in design.facts.all(FitFact)}
     for half in design.facts.all(HalfFact):
         joint = design.joints.get(half.joint)
-        is_thread = design.facts.about(ThreadFact, f"{item}.{half.place}") is not None
-        if half.item != item or joint is None or half.joint in fits or is_thread:
+        if half.item != item or joint is None or half.joint in fits:
             continue
         mates = {end.item for end in joint.ends} - {item}
         if joint.kind in _BEARING and mates:

@@ -91,10 +91,10 @@ def _target(fit: MadeFit, half: Half, units: str) -> str:
     low, high = fit.least_um / 1000, fit.most_um / 1000
     if half is fit.shaft:
         low, high = -low, -high
-    return f"{verb} {nominal(fit.nominal, units)} to the measured {other} {_span(low, high, units)}"
+    return f"{verb} {nominal(fit.nominal, units)} to the measured {other} {span(low, high, units)}"
 
 
-def _span(near: float, far: float, units: str) -> str:
+def span(near: float, far: float, units: str) -> str:
     """`− 0.010 to 0.034`, the less first; both signs where it may be either."""
     near, far = sorted((near, far), key=abs)
     first, last = signed(near, units), signed(far, units)

@@ -258,3 +258,26 @@ def test_sizes_are_printed_in_the_units_of_the_model(compile_text: Compile, unit
     (bore, _) = outcome.design.facts.all(HalfFact)
     assert ("6.012" in bore.what) is (units == "mm")
     assert ("0.2367" in bore.what) is (units == "inch")
+
+
+# A 6 mm bar of h8 is 5.982 to 6.000, a reamed bore 6.000 to 6.012 (ISO 286-2); the compound wants
+# 20 to 50 µm: a journal eased to the least bore is 5.980, and is right.
+def test_an_eased_journal_may_be_under_the_bar_s_own_limit(compile_text: Compile) -> None:
+    line = "{retained: [arm.bore, axle.journal]}"
+    design = designed(compile_text, line, stock="drawn rod")
+    (journal,) = [one for one in design.facts.all(HalfFact) if one.place == "journal"]
+    assert (journal.lower, journal.upper) == pytest.approx((5.980, 6.000))
+    assert journal.what == "⌀6 mm h8, as bought"
+    assert "0.020 under the measured bore" in journal.how
+
+
+# A rod as bought is h10 here, but the bore is made to what it measured: the figures of H7/g6.
+def test_a_fit_made_to_the_measured_rod_bears_the_name_of_its_figures(
+    compile_text: Compile,
+) -> None:
+    text = "{runs_in: [axle.journal, arm.bore], duty: slow and oiled}"
+    fit = fit_of(designed(compile_text, text, "bored: 6 mm", "drawn rod"))
+    # ISO 286-2 at 6 mm: H7 0 to 12, f7 −10 to −22, so 10 to 34; of F7/h8 10 to 22 on 0 to −18.
+    # H7 0 to 12 on g6 −4 to −12: 4 to 24.
+    told = {"H7/g6": (4, 24), "H7/f7": (10, 34), "H8/f7": (10, 40), "F7/h8": (10, 40)}
+    assert told[fit.wish.says[:5]] == (fit.least_um, fit.most_um)
