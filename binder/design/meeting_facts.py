@@ -119,8 +119,8 @@ class AsideFact(Fact):
 
     `place` is that of the half on the leaf, `along` where they stand and `below` how far under
     the face; `drill` is the name of the tapping drill. Lengths are in mm; `major` is the thread's
-    outside, `wall` the metal that they go through, `tapped` what of it is threaded, from its
-    outside.
+    outside, `wall` the metal that they go through on their axis, `tapped` what of it is threaded,
+    from its outside; the drill must go `leans` deeper where the far side of the wall leans.
     """
 
     item: str
@@ -134,6 +134,7 @@ class AsideFact(Fact):
     along: tuple[float, ...]
     below: float
     how: str
+    leans: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -30,6 +30,7 @@ from binder_plugins.buildorder.curing import left_alone, parts_of
 from binder_plugins.buildorder.led import led
 from binder_plugins.buildorder.own_holes import own_holes
 from binder_plugins.buildorder.riding import beside, put_on_first
+from binder_plugins.buildorder.stops import stop_at
 from binder_plugins.buildorder.straddled import between_plates, goes_with
 from binder_solid.leaning import leans_at
 from binder_solid.stands_at import faces_at, stands_at
@@ -99,6 +100,8 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
         place = (stands_at if fact.is_lasting else faces_at)(joint, design)
         if not place and fact.group == "fixing":
             place = leans_at(joint, design)
+        if not place and fact.is_lasting:
+            place = stop_at(joint, design)
         if place:
             more.append((f"place: {place}",))
         if joint.entry.note:

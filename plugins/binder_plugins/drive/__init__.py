@@ -13,6 +13,7 @@ from binder.api import (
     Design,
     Diagnostic,
     FitFact,
+    HalfFact,
     Inset,
     Kind,
     LoadFact,
@@ -97,6 +98,13 @@ def binder_steps() -> Sequence[PlanStep]:
             _chain_centres,
             needs=(MeshFact,),
             after=(FitFact,),
+            gives=(ChainFact,),
+        ),
+        PlanStep("tell what is left long or round", _tell_halves, gives=(HalfFact,)),
+        PlanStep(
+            "chain the laps of trips",
+            _chain_laps,
+            after=(PlaceFact, FormFact, PlacedFact),
             gives=(ChainFact,),
         ),
         PlanStep(
@@ -219,6 +227,23 @@ def _chain_centres(design: Design) -> Contribution:
     from binder_plugins.drive.pairs.chaining import centre_chains
 
     return Contribution(facts=tuple(centre_chains(meshes, design)))
+
+
+def _tell_halves(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.motion.lapping import left_long
+    from binder_plugins.drive.pairs.round_grooves import round_grooves
+
+    return Contribution(facts=(*left_long(design), *round_grooves(design)))
+
+
+def _chain_laps(design: Design) -> Contribution:
+    if not any(joint.kind == "trips" for joint in design.joints.values()):
+        return Contribution()
+    from binder_plugins.drive.motion.lapping import laps
+
+    return Contribution(facts=tuple(laps(design)))
 
 
 def _set_gears(design: Design) -> Contribution:

@@ -27,6 +27,7 @@ from binder_plugins.joints.first import (
     why_first,
 )
 from binder_plugins.joints.pieces import drilled_in_place
+from binder_plugins.joints.piloting import pilotings
 from binder_plugins.joints.together import TOGETHER, drillings
 
 SPOTTED = "spotted through"
@@ -62,7 +63,7 @@ def state_joints(design: Design) -> Contribution:
         _fact(joint, design, hardware.get(joint.name, []), is_drilled=joint.name in done)
         for joint in joints
     ]
-    drilled += drilled_in_place(design)
+    drilled += [*drilled_in_place(design), *pilotings(joints, design)]
     befores += [before for one in drilled for before in one.befores]
     facts += [one.fact for one in drilled]
     return Contribution(
@@ -91,7 +92,10 @@ def _fact(
     held = _hardware(joint, hardware, design)
     by = f", held by {held}" if held else ""
     kept = "".join(f"; {one.kept}" for one in hardware if one.kept)
-    told = (row.step_of_drilled if is_drilled else "") or _step_of(row, joint, design)
+    drilled = row.step_of_drilled if is_drilled else ""
+    own_step = getattr(joint.entry, "own_step", None)
+    own = own_step(design.units) if own_step is not None else ""
+    told = own or drilled or _step_of(row, joint, design)
     step = told.format(a=a, b=b)
     return JointFact(
         subject=joint.name,

@@ -229,6 +229,7 @@ def _groove(
         what,
         machine=lathe,
         feature=one.name,
+        tool="grooving tool, its nose round" if "round at its bottom" in what else "",
         size=_across(form, one),
         end=end,
         tags=tags,

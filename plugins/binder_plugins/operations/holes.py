@@ -256,13 +256,14 @@ def _what(
     if is_last and half is not None and half.lower is not None:
         return half.what.removeprefix("drill ")
     deep = "through" if one.depth is None else f"{work.mm(where.deep)} deep"
-    ending = f", {_pecked(size, where.deep)}" if _pecked(size, where.deep) else ""
+    ending = f", {pecked(size, where.deep)}" if pecked(size, where.deep) else ""
     if one.kind == "reamed" and not where.is_together and size > 0.8 * (one.diameter or 0.0):
         ending += _left(work, one, size)  # Not beside the pilot.
     return f"⌀{work.mm(size)}, {deep}{ending}"
 
 
-def _pecked(size: float, deep: float) -> str:
+def pecked(size: float, deep: float) -> str:
+    """In how many pecks a drill of `size` goes `deep`, both in mm; empty where in one."""
     try:
         count = len(pecks(deep, size).depths_mm)
     except NotDefined:

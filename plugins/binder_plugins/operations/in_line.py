@@ -24,6 +24,8 @@ if TYPE_CHECKING:
 _TRUE = "every bore of a row to the others: what cuts one is guided in the one before"
 # What a bore that is finished in line was left under its size, in mm: common practice.
 _LEFT_MM = 0.2
+# Each spotted alone, two bearings lie out of line by what each was held askew.
+_ON_ROD = "with one straight rod through all the bores, clamped level and square; "
 _UNTIL = "every row is through and marked"
 
 
@@ -60,7 +62,7 @@ def _holes_in_wood(fact: TogetherFact, work: Work) -> Iterator[Act]:
             titles = " and the ".join(_titles(name, work))
             act = work.act(
                 "drill",
-                f"the {titles}: {words.removesuffix(', then ')}",
+                f"the {titles}: {_ON_ROD}{words.removesuffix(', then ')}",
                 tool="drill of that size, in a hand drill",
                 tags=("later",),
             )

@@ -17,6 +17,7 @@ from binder_plugins.operations.in_place import in_place
 from binder_plugins.operations.joined import FLAMES, JOINED
 from binder_plugins.operations.oil_ways import drilled_through
 from binder_plugins.operations.ordered import ordered
+from binder_plugins.operations.piloted import pilot_holes
 from binder_plugins.operations.pressed import pressed
 from binder_plugins.operations.through_both import drilled
 from binder_plugins.operations.work import Work
@@ -33,6 +34,7 @@ _PLANNERS: Mapping[str, Planner] = {
     "lapped together": lined,
     "drilled together": drilled,
     "drilled in place": in_place,
+    "pilot holes drilled": pilot_holes,
     "set in mesh": meshed,
 }
 

@@ -87,6 +87,14 @@ FLUSH_AT_BEARING = Code(
     "  wheel: {retained: [wheel.bore, barrel.spigot]}   # 3 mm on 3 mm, and the bush has a rim",
     "Let the seat stand out of the hub by what both may stray.",
 )
+BEARING_BESIDE_JOURNAL = Code(
+    "bearing-beside-journal",
+    Severity.WARNING,
+    "A bearing that stands partly beside the journal that its bore is made to.",
+    "The step beside it is not made to the fit: the shaft binds there, or bears on half a bush.",
+    "shafts:\n  axle: {along: [cheek.bore, cheek.bore], apart: 40 mm}   # journal 48, cheeks 2 x 6",
+    "Make the journal as long as what lies between the outer ends of its bearings.",
+)
 
 CODES = (
     FLUSH_AT_BEARING,
@@ -99,4 +107,5 @@ CODES = (
     HOLE_STOPPED,
     APART_MISSING,
     NOTHING_CARRIES,
+    BEARING_BESIDE_JOURNAL,
 )

@@ -63,6 +63,15 @@ UNSCREWS_IN_USE = Code(
     "  crank on axle: {threaded: [axle.end, crank.hub]}",
     "Lock it by a pin or compound and say `fixed: true`, or cut the thread left hand.",
 )
+SCREW_SHAKES_LOOSE = Code(
+    "screw-shakes-loose",
+    Severity.WARNING,
+    "A screw on which a lever turns that a wheel lifts and lets fall, without a lock.",
+    "Each blow turns it back a little, until the lever hangs on one side alone.",
+    "joints:\n  pivots in post: {threaded: [pivot.thread, post.seat]}\n"
+    "  lever on pivots: {hinged: [pivot.point, lever.cone]}",
+    "Add a lock nut and name it with `held_by:`, or say `fixed: true` where compound holds it.",
+)
 LOOKALIKE_THREAD = Code(
     "lookalike-thread",
     Severity.CAUTION,
@@ -209,6 +218,7 @@ CODES = (
     SCREW_BOTTOMS,
     THREAD_CLAIMED_TWICE,
     UNSCREWS_IN_USE,
+    SCREW_SHAKES_LOOSE,
     LOOKALIKE_THREAD,
     TAP_OR_DIE_NOT_OWNED,
     DRILL_FOR_THREAD_NOT_OWNED,

@@ -67,6 +67,7 @@ FIRES: dict[str, tuple[str, str]] = {
     "stack-then-separate": ("ream stacked", "separate"),
     "line-then-separate": ("ream in-line", "separate"),
     "master-then-spot": ("drill master", "spot-through"),
+    "bore-then-spot-on-bar": ("bore finish fit", "spot-through on-bar"),
     "spot-then-drill-mate": ("spot-through", "drill"),
     "spot-then-open": ("spot-through", "open-out"),
     "one-screw-first": ("tap first-fixing", "drill further-fixing"),

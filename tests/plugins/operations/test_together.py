@@ -340,7 +340,7 @@ def test_wood_screws_that_hold_for_the_reamer_get_their_holes_then(hammer: Desig
     no source."""
     acts = list(_route(hammer, "line up line shaft in hanger").acts)
     (hole,) = [act for act in acts if act.act == "drill"]
-    assert hole.what.startswith("the line shaft hanger and the base: hold it in its place, ")
+    assert hole.what.startswith("the line shaft hanger and the base: with one straight rod ")
     assert "spot through its holes" in hole.what
     assert "2 mm drill, 26 mm deep" in hole.what
     assert acts.index(hole) < [act.act for act in acts].index("clamp-stack")
@@ -427,6 +427,14 @@ def test_the_leaf_says_where_a_soldered_part_stands(crane: Design) -> None:
     (place,) = (one for one in words if one.startswith("Place: "))
     assert "winch block from 3 mm to 17 mm off the right-hand end of the slewing post" in place
     assert "right face square to the foot hole" in place
+
+
+def test_the_groove_of_a_round_cord_is_round(hammer: Design) -> None:
+    """A cord of 3 mm beds in a nose of half its thickness, 1.5 mm: common practice, no source."""
+    route = _route(hammer, "cam_pulley")
+    grooves = [act for act in route.acts if act.act == "groove"]
+    assert len(grooves) == 3
+    assert all("R 1.5 mm" in act.what and "round" in act.tool for act in grooves)
 
 
 def test_after_the_flame_the_same_gauge_measures_again(crane: Design) -> None:
