@@ -411,3 +411,23 @@ def test_where_nothing_tells_the_way_the_driver_is_not_told_by_itself(
     ways = [text_of(row[2]) for row in table.rows]
     assert "it drives; the others go by it" in ways
     assert "as the driver" not in ways[:1]
+
+
+@pytest.mark.parametrize("is_clipped", [True, False])
+def test_a_pin_that_clips_keep_is_no_slide(compile_text: Compile, *, is_clipped: bool) -> None:
+    """It is pushed in and stays: no end of travel, no slideway oil. Common practice, no source."""
+    clips = "  clips: {clipped: [jib.head, pin.grooves], fastener: 4 mm external circlip}\n"
+    text = (
+        "format: 1\nmodel: {title: Trial, issue: A, units: mm}\nparts:\n"
+        "  jib: {material: mild steel, plate: {length: 20 mm, width: 16 mm, thickness: 6 mm},"
+        " features: {head: {reamed: to suit, depth: through, at: middle}}}\n"
+        "  pin:\n    material: silver steel\n    stock: drawn rod\n"
+        "    turned: [{name: journal, diameter: 4 mm, length: 10 mm}]\n"
+        "joints:\n  pin in jib: {slides: [pin.journal, jib.head]}\n"
+        f"{clips if is_clipped else ''}"
+        "assemblies:\n  head: {of: [jib, pin], test: it goes in}\n"
+    )
+    outcome = compile_text(text)
+    assert outcome.design is not None
+    told = [one.joint.name for one in moving(outcome.design)]
+    assert told == ([] if is_clipped else ["pin in jib"])
