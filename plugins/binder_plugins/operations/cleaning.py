@@ -6,6 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import HalfFact, ThreadFact
+from binder_making.measuring import noted
 from binder_plugins.operations.facts import Act, SetUp
 from binder_plugins.operations.plain import at_bench
 from binder_plugins.operations.treating import brightened, hardened
@@ -50,11 +51,6 @@ def _gate(work: Work, master: HalfFact, made: Act | None) -> Act:
         words = f"try {an} {thread.designation} screw in the {said}: its mate is cut to run in it"
         tool = f"{thread.designation} screw or thread gauge"
         return work.act("measure", words, feature=place, tool=tool, tags=("master",))
-    act = work.act(
-        "measure",
-        f"measure the {said}, write it down: its mate is made to it",
-        feature=place,
-        tags=("master",),
-    )
-    known = made.measure if made is not None else ""
-    return replace(act, tool=known or work.read_with(master))
+    tool = (made.measure if made is not None else "") or work.read_with(master)
+    words = noted(f"the {said}", tool)
+    return work.act("measure", words, feature=place, tool=tool, tags=("master",))

@@ -16,6 +16,9 @@ if TYPE_CHECKING:
     from binder_plugins.operations.turning import Turning
     from binder_solid.facts import Located
 
+# What is left on the diameter to turn it true: common practice, no source.
+_OVER_MM = 1.5
+
 
 def disc_setups(turning: Turning) -> list[SetUp]:
     """Saw out, bore, outside on a mandrel; without a bore it is pressed against a pad."""
@@ -23,7 +26,8 @@ def disc_setups(turning: Turning) -> list[SetUp]:
     across = max(form.size[1:])
     setups: list[SetUp] = []
     stock = f" of {work.cut.section_text}" if work.cut is not None else ""
-    words = f"saw out ⌀{work.mm(across + 1.5)}{stock}"
+    work.takes_plate(across + _OVER_MM, across + _OVER_MM, is_round=True)
+    words = f"saw out ⌀{work.mm(across + _OVER_MM)}{stock}"
     saw = work.act("saw", words, tool="piercing saw or hacksaw", amount=across)
     mark = work.act(
         "mark-out",

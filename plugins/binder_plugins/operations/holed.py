@@ -211,6 +211,16 @@ def is_bored_in_lathe(flat: Flat, one: Located) -> bool:
     )
 
 
+def _off_edges(flat: Flat, one: Located) -> str:
+    """How far a single centre is from the nearest edges: what it may be told from comes later."""
+    if one.face not in {"top", "underside"} or len(one.spots) != 1:
+        return ""
+    (long, wide, _), (x, y, _) = flat.form.size, one.spots[0]
+    ends = ((x, "left"), (long - x, "right")), ((y, "front"), (wide - y, "back"))
+    told = [min(pair) for pair in ends]
+    return ", " + " and ".join(f"{flat.work.mm(far)} from the {side}" for far, side in told) + ","
+
+
 def bored(flat: Flat, face: str, one: Located) -> None:
     """A bore, marked out and turned about its pop mark."""
     across = swept(flat.form.size, one)
@@ -218,7 +228,7 @@ def bored(flat: Flat, face: str, one: Located) -> None:
     holder, kind = flat_holder(flat.workshop, across)
     mark = flat.work.act(
         "mark-out",
-        f"mark the centre of the {one.name.replace('_', ' ')} and pop it",
+        f"mark the centre of the {one.name.replace('_', ' ')}{_off_edges(flat, one)} and pop it",
         feature=f"marks {one.name}",
         amount=1.0,
     )

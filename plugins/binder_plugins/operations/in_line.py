@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import TogetherFact
+from binder_making.measuring import PLUG, noted
 from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.closing_piece import gaps_measured
 from binder_plugins.operations.facts import Act, Grip, SetUp
@@ -117,10 +118,9 @@ def _row(fact: TogetherFact, row: Sequence[Hole], asked: Mapping[float, float]) 
         each = "each bore" if count > 1 else "the bore"
         measure = work.act(
             "measure",
-            f"measure {each} of the {mate or work.item.title}, write it down: its mate is made "
-            "to it",
+            noted(f"{each} of the {mate or work.item.title}", PLUG),
             feature=hole.one.name,
-            tool="a plug turned to size",
+            tool=PLUG,
             times=count,
             tags=("master",),
         )

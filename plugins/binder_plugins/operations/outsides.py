@@ -81,7 +81,8 @@ def finish_turn(turning: Turning, place: int, free: str, tags: tuple[str, ...]) 
         return
     half = work.half(step.name)
     what = half.what if half is not None else f"turn ⌀{work.mm(step.across)}"
-    how = f" ({half.how})" if half is not None and "suit" in half.how else ""
+    is_told = "measured" in what
+    how = f" ({half.how})" if half is not None and "suit" in half.how and not is_told else ""
     yield work.act(
         "turn",
         f"finish: {what}{how}",
@@ -136,7 +137,20 @@ def _way(turning: Turning, place: int, to: float, free: str, *, fitted: bool) ->
         begins = f"{work.mm(near)} + " if near > _SAME else ""
         long = f"{begins}{suited} = ______ from the end, {work.mm(far)} as drawn"
         return "turn", f"{verb} ⌀{work.mm(to)}, to {long}"
-    return "turn", f"{verb} ⌀{work.mm(to)}, to {work.mm(far)} from the end"
+    across = _left_across(turning, place, free)
+    return "turn", f"{verb} ⌀{work.mm(to)}, {across}to {work.mm(far)} from the end"
+
+
+def _left_across(turning: Turning, place: int, free: str) -> str:
+    """Until the journal behind it, which is left of the bar, is as long as its mate wants it."""
+    inner = place + (1 if free == "left" else -1)
+    if place not in turning.plan.second or not 0 <= inner < len(turning.steps):
+        return ""
+    suited = closing_journal(turning.work, step_name(turning, inner))
+    if not suited:
+        return ""
+    name = step_name(turning, inner).replace("_", " ")
+    return f"until {suited} = ______ is left of the {name} across its shoulders; as drawn "
 
 
 def _slide_angle(step: Stretch) -> float:

@@ -76,9 +76,12 @@ def _over_all(turning: Turning, end: str) -> str:
     row = suited_length(work, turning.length)
     if row:
         return row
-    last = turning.steps[0 if end == "left" else -1]
+    place = 0 if end == "left" else len(turning.steps) - 1
+    last = turning.steps[place]
     inner = [one for one in turning.steps if one is not last]
-    if any(closing_journal(work, one.name) for one in inner):
+    # A shoulder that is only cut in this set-up is no place to measure from yet.
+    is_there = place not in turning.plan.second
+    if is_there and any(closing_journal(work, one.name) for one in inner):
         return f"{work.mm(last.end - last.start)} beyond the shoulder"
     note = measured_for(work)
     return f"{work.mm(turning.length)} over all{', and ' if note else ''}{note}"

@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import JointFact, TogetherFact
+from binder_making.measuring import noted
 from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.facts import Act, Grip, Route, SetUp
 from binder_plugins.operations.in_flame import HEARTH, placed
@@ -89,10 +90,7 @@ def _measured_cold(joint: str, works: Works) -> Iterator[Act]:
         for place, halves in work.halves.items():
             told = [one for one in halves if one.is_master and one.joint != joint]
             if told:
-                yield work.act(
-                    "measure",
-                    f"cold and clean, measure the {place.replace('_', ' ')} of the "
-                    f"{work.item.title} again and write it down: its mate is made to this size",
-                    feature=place,
-                    tool=work.measured_with(told[0]),
-                )
+                tool = work.measured_with(told[0])
+                it = f"the {place.replace('_', ' ')} of the {work.item.title} again"
+                words = f"cold and clean, {noted(it, tool)}"
+                yield work.act("measure", words, feature=place, tool=tool)

@@ -162,6 +162,11 @@ class Work:
         """Notes what is cut off the bar for it in mm, `over` of it to hold it by."""
         self.use = BarUse(self.name, exact(round(long, 3)), exact(round(over, 3)), verb)
 
+    def takes_plate(self, long: float, wide: float, *, is_round: bool = False) -> None:
+        """Notes what is sawn out of plate or sheet for it, in mm."""
+        size, width = exact(round(long, 3)), exact(round(wide, 3))
+        self.use = BarUse(self.name, size, width=width, is_round=is_round)
+
     def mm(self, size: float) -> str:
         """A size as printed, in the units of the drawings."""
         return shown_length(exact(round(size, 3)), self.design.units)
@@ -276,14 +281,12 @@ class Work:
 
     def _seen(self, half: HalfFact | None, act: str) -> str:
         """What it is measured with; nothing where it has no limits."""
-        if half is None or half.lower is None or half.upper is None:
+        if half is None or half.judged is None:
             return self._plugs(half, act) if half is not None else ""
         way = "inside" if act in {"ream", "bore", "drill", "lap"} else "outside"
         fit, joint = self.design.facts.about(FitFact, half.joint), self.design.joints[half.joint]
         by_mate = fit is None or is_tried(joint.kind, fit.clearance_min_um, fit.clearance_max_um)
-        return told_by(
-            (half.lower, half.upper), way, self.tools, is_master=half.is_master, by_mate=by_mate
-        )
+        return told_by(half.judged, way, self.tools, is_master=half.is_master, by_mate=by_mate)
 
     def _plugs(self, half: HalfFact, act: str) -> str:
         """What tells a bore that is bored for a gap over its measured shaft."""

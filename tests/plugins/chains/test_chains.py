@@ -226,6 +226,20 @@ def test_the_half_made_to_the_measured_one_neither_jams_nor_rattles(compile_text
     assert "length of the arm" in text_of(facts_of(sheet)["Made to suit"])
 
 
+def test_what_is_left_between_two_turned_ends_strays_by_all_three(compile_text: Compile) -> None:
+    """9.4 − 2 × 2.5 = 4.4, ± 0.2 and twice ± 0.1 (ISO 2768-1 m: over 6 mm 0.2, else 0.1)."""
+    text, _ = marked(pivot("4.4 mm").replace("round bar", "drawn rod"))
+    ends = "{{name: {}, diameter: 4 mm, length: 2.5 mm}}"
+    text = text.replace("{name: head, diameter: 8 mm, length: 2 mm}", ends.format("near"))
+    text = text.replace("length: 4.4 mm}", "length: 4.4 mm}\n      - " + ends.format("tail"))
+    fact = chain_in(compile_text(text))
+    assert [link.nominal for link in fact.links] == pytest.approx([9.4, 2.5, 2.5, 4.0])
+    assert sum(link.upper for link in fact.links) == pytest.approx(0.2 + 0.1 + 0.1 + 0.1)
+    # Measured across, as it is turned, the journal is one length again.
+    across = chain_in(compile_text(text.replace("pin.journal]", "pin.journal], master: arm.bore")))
+    assert (across.closing, len(across.links)) == ("journal of the pin", 2)
+
+
 def test_where_even_the_likely_band_jams_it_is_a_warning(compile_text: Compile) -> None:
     """39.6 − 39.4 = 0.2, and 0.458 less as they usually fall."""
     text, _ = marked(long_shaft("39.6 mm"))

@@ -426,7 +426,9 @@ def test_the_leaf_says_where_a_soldered_part_stands(crane: Design) -> None:
     words = [text_of(block.text) for block in leaf.blocks if isinstance(block, Paragraph)]
     (place,) = (one for one in words if one.startswith("Place: "))
     assert "winch block from 3 mm to 17 mm off the right-hand end of the slewing post" in place
-    assert "right face square to the foot hole" in place
+    # That hole is drilled through post and jib later: it is square to the block, not the other
+    # way round.
+    assert "foot hole is drilled to it later" in place
 
 
 def test_the_groove_of_a_round_cord_is_round(hammer: Design) -> None:
