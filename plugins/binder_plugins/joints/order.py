@@ -10,6 +10,7 @@ from binder.api import (
     Design,
     End,
     Fact,
+    FitFact,
     HalfFact,
     HardwareFact,
     Joint,
@@ -18,6 +19,7 @@ from binder.api import (
     PlaceFact,
     Working,
 )
+from binder_plugins.joints.feeling import felt
 from binder_plugins.joints.first import (
     first_half,
     fitted_in,
@@ -92,7 +94,7 @@ def _fact(
     by = f", held by {held}" if held else ""
     kept = "".join(f"; {one.kept}" for one in hardware if one.kept)
     told = (row.step_of_drilled if is_drilled else "") or _step_of(row, joint, design)
-    step = told.format(a=a, b=b)
+    step = felt(told.format(a=a, b=b), design.facts.about(FitFact, joint.name), design)
     return JointFact(
         subject=joint.name,
         phrase=f"{names[0]} {row.says} {' and '.join(names[1:])}{by}",

@@ -10,6 +10,7 @@ from binder_plugins.operations.closing_piece import suited_length
 from binder_plugins.operations.early_corners import slips
 from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
 from binder_plugins.operations.facts import Act, Grip
+from binder_plugins.operations.floats import suited_hub
 from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import is_carried
 from binder_plugins.operations.lengthwise import SAME, is_spoiled
@@ -27,7 +28,8 @@ def second(turning: Turning) -> None:
     """The other end: faced to length, and what could not be got at before."""
     end, work = turning.plan.other, turning.work
     bores = [a for a in turning.axial if not turning.is_first(a)]
-    over_all = suited_length(work, turning.length) or f"{work.mm(turning.length)} over all"
+    over_all = suited_length(work, turning.length) or suited_hub(work, turning.length)
+    over_all = over_all or f"{work.mm(turning.length)} over all"
     acts = [turning.face(end, f"face to {over_all}", ("back",))]
     acts += list(turning.turns(turning.plan.second, end, ("back",)))
     acts += list(axial_acts(work, turning.form, bores, turning.lathe, end, tags=("back",)))

@@ -298,6 +298,10 @@ class Work:
         size = float(fit.nominal)
         return self._read(size, size, "inside" if fit.hole == half_of(half) else "outside")
 
+    def read_along(self, length: float) -> str:
+        """What a length in mm is read with over its two ends."""
+        return self._read(length, length, "outside")
+
     def measured_with(self, half: HalfFact) -> str:
         """The gauge with which a half was measured when it was made: the same ever after."""
         if "as bought" in half.what:
