@@ -18,9 +18,9 @@ BUSH = (
 
 @pytest.mark.parametrize(
     ("kind", "deep"),
-    # 11 long and 1 for facing; 2 for the lead of a machine reamer and 1 for its chips; M6 for a
-    # tap's lead, and 1; nothing more for a plain hole.
-    [("reamed: 6 mm", 15), ("tapped: M6", 19), ("drilled: 6 mm", 12)],
+    # 11 long and 1 for facing; 2 for the lead of a machine reamer and 1 for its chips; for the
+    # lead of a tap the 5 of its drill, and 1; nothing more for a plain hole.
+    [("reamed: 6 mm", 15), ("tapped: M6", 18), ("drilled: 6 mm", 12)],
 )
 def test_a_hole_right_through_goes_past_the_line_of_parting(
     kind: str, deep: float, route_of: RouteOf
