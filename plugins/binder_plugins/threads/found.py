@@ -99,7 +99,7 @@ class Found:
 
     @property
     def is_met(self) -> bool:
-        """Whether a hole on the axis of its depth comes out in a wider one behind it."""
+        """Whether its depth is told and no bore ends it: it may open behind its thread."""
         return self.is_internal and self.depth is not None and self.wall is None
 
     @property

@@ -77,7 +77,7 @@ def test_a_rope_is_reeved_at_its_step(models: dict[str, Design]) -> None:
 
 
 def test_a_step_says_what_the_maker_notes_of_its_joint(models: dict[str, Design]) -> None:
-    besides = _besides(models["tilt-hammer"], "hammer")
+    besides = _besides(models["tilt-hammer"], "tilt_hammer")
     assert "cones of the centre drill" in besides["pivots in collar"]
 
 
