@@ -83,13 +83,3 @@ def closing_journal(work: Work, step: str) -> str:
         )
         return f"{others} + {work.mm((chain.least + chain.most) / 2)}"
     return ""
-
-
-def measured_for(work: Work) -> str:
-    """What is made to the length of this part as it came out; '' where nothing is."""
-    for chain in work.design.facts.all(ChainFact):
-        own = [one for one in chain.links if one.key.partition(".")[0] == work.name]
-        is_mate = chain.kind == "shoulders" and chain.closing and own
-        if is_mate and chain.closing not in {one.name for one in own}:
-            return f"write down what it came to: ______; the {chain.closing} is made to it"
-    return ""

@@ -112,7 +112,7 @@ def _outside(turning: Turning, place: int) -> list[Act]:
             machine=turning.lathe,
             feature=step.name or f"step {place + 1}",
             size=step.across,
-            start=step.across + 1.5,
+            start=step.across + _OVER_MM,
             deep=step.end - step.start,
             half=half,
             tags=("on-mandrel", "outside", "blank", "finish"),

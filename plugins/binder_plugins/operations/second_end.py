@@ -8,12 +8,12 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.bench import steady_for
 from binder_plugins.operations.closing_piece import (
     closing_journal,
-    measured_for,
     suited_length,
 )
 from binder_plugins.operations.early_corners import slips
 from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
 from binder_plugins.operations.facts import Act, Grip
+from binder_plugins.operations.floats import suited_hub
 from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import is_carried
 from binder_plugins.operations.lengthwise import SAME, is_spoiled
@@ -73,7 +73,7 @@ def _past_centre(act: Act) -> Act:
 def _over_all(turning: Turning, end: str) -> str:
     """To what length the end is faced; beyond a journal made to its mate the last step counts."""
     work = turning.work
-    row = suited_length(work, turning.length)
+    row = suited_length(work, turning.length) or suited_hub(work, turning.length)
     if row:
         return row
     place = 0 if end == "left" else len(turning.steps) - 1
@@ -83,8 +83,7 @@ def _over_all(turning: Turning, end: str) -> str:
     is_there = place not in turning.plan.second
     if is_there and any(closing_journal(work, one.name) for one in inner):
         return f"{work.mm(last.end - last.start)} beyond the shoulder"
-    note = measured_for(work)
-    return f"{work.mm(turning.length)} over all{', and ' if note else ''}{note}"
+    return f"{work.mm(turning.length)} over all"
 
 
 def _steadied(turning: Turning, grip: Grip, end: str) -> Grip:
