@@ -23,6 +23,7 @@ from binder.design import (
     ChainFact,
     ChainLink,
     Contribution,
+    CordFact,
     CutPiece,
     CutSize,
     Design,

@@ -55,6 +55,7 @@ from binder.design.meeting_facts import (
 )
 from binder.design.shaft_facts import Located, Piece, Role, ShaftFact
 from binder.design.turning_facts import (
+    CordFact,
     LeaningFact,
     LoadFact,
     Passed,
@@ -85,6 +86,7 @@ __all__ = [
     "ChainFact",
     "ChainLink",
     "Contribution",
+    "CordFact",
     "CutPiece",
     "CutSize",
     "Departure",

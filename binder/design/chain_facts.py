@@ -29,8 +29,8 @@ class ChainLink:
 class ChainFact(Fact):
     """Sizes that add up; the subject is what they leave (`axle: end float`). Lengths in mm.
 
-    `kind` is end float, shoulders, slide or centres. `least` to `most` is what is wanted; under
-    `jams` it binds, over `fails` it no longer works (None where that is no danger). `closing`
+    `kind` is end float, shoulders, slide, centres or lap. `least` to `most` is what is wanted;
+    under `jams` it binds, over `fails` it no longer works (None where that is no danger). `closing`
     names the link that is made last, to the others as measured; `is_set` is one that is
     set by hand when it is put together. `items` are the parts that meet.
     """

@@ -15,6 +15,7 @@ from binder.design.items import (
     Joint,
     Part,
 )
+from binder.diagnostics import Span
 from binder.source import Document, Path
 from binder.spec.models import (
     AssemblyEntry,
@@ -173,8 +174,14 @@ def _end(reference: Reference) -> End:
 def _departures(spec: Spec) -> Iterator[Departure]:
     for path, entry in _noted(spec):
         if entry.because:
-            at = spec.resolved.document.span(path)
-            yield Departure(str(path[-1]), _words(entry.because), at)
+            yield Departure(str(path[-1]), _words(entry.because), _whole(spec, path))
+
+
+def _whole(spec: Spec, path: Path) -> Span:
+    """From the key to the end of the entry: a finding on the thing itself points at its key."""
+    value = spec.resolved.document.span(path)
+    key = spec.resolved.document.span(path, of_key=True)
+    return key._replace(end_line=value.end_line, end_column=value.end_column)
 
 
 def _noted(spec: Spec) -> Iterator[tuple[Path, Noted]]:

@@ -59,12 +59,15 @@ class CutSize(Fact):
 class BarUse(Fact):
     """What a part takes of its bar: `length` mm as it leaves the saw or the parting tool.
 
-    `over` mm of it are there to hold it by; `verb` is what cuts it off, as printed.
+    `over` mm of it are there to hold it by; `verb` is what cuts it off, as printed. A piece of
+    plate or sheet is `width` mm wide as well; of a round one both are the diameter, and `is_round`.
     """
 
     length: Fraction
     over: Fraction = Fraction(0)
     verb: str = "saw"
+    width: Fraction | None = None
+    is_round: bool = False
 
 
 @dataclass(frozen=True, slots=True)

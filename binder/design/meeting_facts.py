@@ -86,7 +86,9 @@ class HalfFact(Fact):
     """One half of a joint as its part's leaf prints it; the subject is `joint: item.place`.
 
     `what` is the size and its limits (`ream ⌀6 H7, 6.000 to 6.012`), `mate` the other half,
-    `how` the way it is made. `lower` and `upper` are sizes in mm where there are limits.
+    `how` the way it is made. `lower` and `upper` are sizes in mm where there are limits. Of a
+    half that is made to its measured mate they are the sizes at which it may be aimed, and
+    `suits` is what counts: the least and most that is added to the mate as measured, in mm.
     """
 
     joint: str
@@ -98,6 +100,17 @@ class HalfFact(Fact):
     is_master: bool = False
     lower: float | None = None
     upper: float | None = None
+    suits: tuple[float, float] | None = None
+
+    @property
+    def judged(self) -> tuple[float, float] | None:
+        """The limits that a gauge must tell, in mm; of a half made to its mate, about its aim."""
+        if self.lower is None or self.upper is None:
+            return None
+        if self.suits is None:
+            return self.lower, self.upper
+        middle, half = (self.lower + self.upper) / 2, (self.suits[1] - self.suits[0]) / 2
+        return middle - half, middle + half
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,8 +119,8 @@ class AsideFact(Fact):
 
     `place` is that of the half on the leaf, `along` where they stand and `below` how far under
     the face; `drill` is the name of the tapping drill. Lengths are in mm; `major` is the thread's
-    outside, `wall` the metal that they go through, `tapped` what of it is threaded, from its
-    outside.
+    outside, `wall` the metal that they go through on their axis, `tapped` what of it is threaded,
+    from its outside; the drill must go `leans` deeper where the far side of the wall leans.
     """
 
     item: str
@@ -121,6 +134,7 @@ class AsideFact(Fact):
     along: tuple[float, ...]
     below: float
     how: str
+    leans: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,7 +166,8 @@ class FitFact(Fact):
     A class is '' where that half is as bought or made to suit; negative clearance is
     interference. `suit` is the half that is made to the measured size of the other, and
     `wanted_um` the clearance to aim at then. `eased_um` are the least and most clearance of a rod
-    as bought that is polished where it is thicker than that, None of all others.
+    as bought that is polished where it is thicker than that, None of all others; `suited_um` are
+    those of a half that is made to its measured mate, whatever that came out at.
     """
 
     nominal: Fraction
@@ -170,19 +185,20 @@ class FitFact(Fact):
     why: str = ""
     source: str = ""
     eased_um: tuple[float, float] | None = None
+    suited_um: tuple[float, float] | None = None
 
     @property
     def clearance_max_um(self) -> float:
         """The loosest that the limits allow."""
-        if self.eased_um is not None:
-            return self.eased_um[1]
+        if (kept := self.eased_um or self.suited_um) is not None:
+            return kept[1]
         return self.hole_upper_um - self.shaft_lower_um
 
     @property
     def clearance_min_um(self) -> float:
         """The tightest; negative is interference."""
-        if self.eased_um is not None:
-            return self.eased_um[0]
+        if (kept := self.eased_um or self.suited_um) is not None:
+            return kept[0]
         return self.hole_lower_um - self.shaft_upper_um
 
 

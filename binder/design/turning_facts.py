@@ -112,3 +112,20 @@ class LeaningFact(Fact):
     pressure: float = 20.0
     hand: str = ""
     is_dp: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class CordFact(Fact):
+    """The cord of a drum as the model stands; the subject is the joint.
+
+    `leaves` and `winds` say where it leaves the drum and which way drum and crank turn to wind,
+    '' where nothing tells the hand. `is_hung` is a load that pulls back by itself. `tips_nmm` is
+    what the load turns the model over with, about the edge of what stands, `holds_nmm` what its
+    weight holds it down with; None where the load hangs within the edge or is not told.
+    """
+
+    leaves: str = ""
+    winds: str = ""
+    is_hung: bool = False
+    tips_nmm: float | None = None
+    holds_nmm: float | None = None

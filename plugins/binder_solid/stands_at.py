@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from binder.api import exact, shown_length
+from binder.api import TogetherFact, exact, shown_length
 from binder_solid.facts import FormFact
 from binder_solid.placed import PlacedFact
 from binder_solid.space import cross, dot, frame_y, length, minus, placed, plus
@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from binder_solid.forms import Vector
 
 _NEAR = 1e-3
+_DRILLED_LATER = ("drilled together", "drilled in place")
 _SAME_DEG = 0.05
 _CUT = {
     "drilled": "hole",
@@ -105,7 +106,18 @@ def stands_at(joint: Joint, design: Design) -> str:
     said = f"{_title(found.other, design)} from {shown_mm(found.low, design)} to "
     said += f"{shown_mm(found.high, design)} off the {found.end}-hand end of "
     said += _title(found.rod, design)
-    return ", ".join((said, *filter(None, (found.turn, _hand(*pair, design)))))
+    return ", ".join((said, *filter(None, (_turned(found, design), _hand(*pair, design)))))
+
+
+def _turned(found: Standing, design: Design) -> str:
+    """How the other is turned; a hole that is drilled in both together later is no guide yet."""
+    cut = f"{found.rod}.{found.by}"
+    is_later = any(
+        cut in fact.left for fact in design.facts.all(TogetherFact) if fact.how in _DRILLED_LATER
+    )
+    if not found.turn or not is_later:
+        return found.turn
+    return f"turned anyhow: the {found.turn.rpartition(' the ')[2]} is drilled to it later"
 
 
 def faces_at(joint: Joint, design: Design) -> str:

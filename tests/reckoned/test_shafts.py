@@ -99,7 +99,7 @@ def test_teeth_rope_and_hand_load_the_cheeks() -> None:
     assert near.wear.pressure_mpa == pytest.approx(0.2640, abs=2e-4)
     assert near.wear.speed_ms == pytest.approx(0.00838, abs=1e-5)
     other, wheel = bearings("wharf-crane", "barrel_axle")
-    assert (wheel.load, other.load) == pytest.approx((6.534, 4.303), abs=1e-3)
+    assert (wheel.load, other.load) == pytest.approx((6.469, 4.367), abs=1e-3)
 
 
 def test_what_the_hand_sets_turning() -> None:
@@ -116,6 +116,6 @@ def test_the_pinion_stands_opposite_its_wheel() -> None:
     assert train is not None
     pair = opposite(train.passed[0], 0, design("wharf-crane"))
     assert pair is not None
-    assert pair.offset == pytest.approx(0.575)
-    assert pair.sticks_out == pytest.approx(0.075)
+    assert pair.offset == pytest.approx(0.825)
+    assert pair.sticks_out == pytest.approx(0.325)
     assert pair.play == pytest.approx(0.35)

@@ -10,9 +10,10 @@ from binder_making.measuring.pins import (
     pitch_circle,
     plugs,
 )
-from binder_making.measuring.telling import is_tried, told_by
+from binder_making.measuring.telling import PLUG, is_tried, noted, told_by
 
 __all__ = [
+    "PLUG",
     "Grade",
     "Instrument",
     "Plugs",
@@ -21,6 +22,7 @@ __all__ = [
     "chord",
     "is_tried",
     "judge",
+    "noted",
     "over_pins",
     "over_two",
     "pitch_circle",

@@ -14,11 +14,24 @@ BORROWED: Final = "a borrowed instrument"
 _FELT = frozenset({"runs_in", "slides", "swivels", "hinged"})
 _LOOSE_UM = 50.0
 _SAME = 1e-6
+# A plug gauge has two ends and gives no number; a mate made to the middle of them is off by half
+# the band of the bore at most, which the fit's own band holds: geometry.
+_BY_PLUG: Final = (
+    "try {it} with both ends of the plug, thicker ones where the second goes in too; write down "
+    "the middle between the end that goes in and the one that does not: its mate is made to it"
+)
 
 
 def is_tried(kind: str, least_um: float, most_um: float) -> bool:
     """Whether a mate tells a size: a nip, a gap to be filled and a rattling fit it does not."""
     return kind in _FELT and least_um >= -_SAME and most_um <= _LOOSE_UM
+
+
+def noted(it: str, tool: str) -> str:
+    """The act by which a size comes to be written down, by what `tool` can say of it."""
+    if tool == PLUG:
+        return _BY_PLUG.format(it=it)
+    return f"measure {it}, write it down: its mate is made to it"
 
 
 def told_by(

@@ -8,7 +8,9 @@ from binder_making.times.joining import (
     joining,
     joining_table,
     reading,
+    running_in,
     trying,
+    under_load,
 )
 
 __all__ = [
@@ -26,5 +28,7 @@ __all__ = [
     "joining_table",
     "learned",
     "reading",
+    "running_in",
     "trying",
+    "under_load",
 ]

@@ -55,6 +55,17 @@ def trying(moving: int) -> float:
     return float(row["set"] + row["each"] * moving)
 
 
+def running_in(*, is_loaded: bool) -> float:
+    """Minutes to run in a whole model: slowly, without load, at a quarter and half of its load."""
+    row = joining_table()["running_in"]
+    return float(row["slow"] + row["free"] + (2 * row["share"] if is_loaded else 0))
+
+
+def under_load() -> float:
+    """Minutes that a model first runs under the whole of its load."""
+    return float(joining_table()["running_in"]["share"])
+
+
 def reading(sizes: int) -> float:
     """Minutes to measure so many sizes of one thing and write them down."""
     row = joining_table()["measure"]

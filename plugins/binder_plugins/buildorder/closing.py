@@ -17,6 +17,7 @@ from binder.api import (
     Task,
 )
 from binder_plugins.buildorder.barring import closes_plates, is_riveted_inside
+from binder_plugins.buildorder.brackets import lined_up
 from binder_plugins.buildorder.ranking import ordered
 from binder_plugins.buildorder.straddled import MOVING, riders
 
@@ -108,6 +109,7 @@ def _pairs(closed: list[Joint], design: Design) -> Iterator[Pair]:
     for one, other in permutations(closed, 2):
         if _is_covered_by(one, other):
             yield one.name, other.name
+    yield from lined_up(closed)
 
 
 def _along(fact: ShaftFact, closed: list[Joint], design: Design) -> Iterator[Pair]:

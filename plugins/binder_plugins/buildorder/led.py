@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Assembly, Design, Joint
+from binder.api import Assembly, CordFact, Design, Joint
 from binder_plugins.buildorder.closing import inside_of
 
 
@@ -20,7 +20,9 @@ def led(joint: Joint, one: Assembly, design: Design) -> str:
 
 
 def _clauses(joint: Joint, one: Assembly, design: Design) -> Iterator[str]:
-    over = passed(joint)
+    over, cord = passed(joint), design.facts.about(CordFact, joint.name)
+    if cord is not None and cord.leaves:
+        yield f"; it leaves the drum {cord.leaves} ({cord.winds})"
     if over:
         way = [
             f"{'round' if n % 2 else 'over'} {_title(name, design)}" for n, name in enumerate(over)

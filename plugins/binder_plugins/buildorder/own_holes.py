@@ -7,8 +7,11 @@ from binder_solid.piloting import piloted
 
 
 def own_holes(joint: Joint, design: Design) -> str:
-    """The holes to drill first, which are there where it stood for a reamer in line; else ''."""
+    """The holes to drill first, which are there where it stood so already; else ''."""
     words = piloted(joint, design)
-    if words and any(joint.name in one.held for one in design.facts.all(TogetherFact)):
+    if words and any(
+        joint.name in (one.joints if one.how == "pilot holes drilled" else one.held)
+        for one in design.facts.all(TogetherFact)
+    ):
         return "back into its own holes, as marked: "
     return words

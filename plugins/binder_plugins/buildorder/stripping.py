@@ -16,6 +16,7 @@ from binder.api import (
     TreatmentFact,
 )
 from binder_plugins.buildorder.closing import inside_of, is_lasting
+from binder_plugins.buildorder.led import passed
 
 _DRY = "it has gone together and run once: what is changed after painting is painted twice"
 _LOOSE = "a coat goes on the loose part"
@@ -40,8 +41,16 @@ def opened(whole: Assembly, design: Design) -> list[Joint]:
     return [
         joint
         for joint in design.joints.values()
-        if out & set(joint.items) and not set(joint.items) <= out and not is_lasting(joint, design)
+        if out & set(reached := _reached(joint))
+        and not set(reached) <= out
+        and not is_lasting(joint, design)
     ]
+
+
+def _reached(joint: Joint) -> tuple[str, ...]:
+    """Its items, and what a cord is led over and made fast to: it comes off that first."""
+    end = getattr(joint.entry, "dead_end", None)
+    return (*joint.items, *passed(joint), *([str(end)] if end is not None else []))
 
 
 def _pieces(item: str, design: Design) -> Iterator[str]:

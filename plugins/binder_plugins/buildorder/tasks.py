@@ -21,6 +21,7 @@ from binder.api import (
 from binder_plugins.buildorder import codes
 from binder_plugins.buildorder.curing import begun, begun_befores
 from binder_plugins.buildorder.facts import TasksKnown
+from binder_plugins.buildorder.running_in import run_in_befores, run_in_task
 from binder_plugins.buildorder.stripping import finish_befores, finish_tasks
 
 
@@ -46,6 +47,7 @@ def _tasks(design: Design) -> Iterator[Task]:
     for assembly in design.assemblies.values():
         yield from begun(assembly, design)
         yield from _assemble(assembly)
+        yield from run_in_task(assembly, design)
 
 
 def _measure(item: Bought) -> Task:
@@ -110,6 +112,7 @@ def _befores(design: Design) -> Iterator[Before]:
             reason = "it is tested when it is together"
             name = assembly.name
             yield Before(f"assemble {name}", f"test {name}", reason, is_must=True, at=assembly.at)
+            yield from run_in_befores(assembly, design)
 
 
 def _ready(

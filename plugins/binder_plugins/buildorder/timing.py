@@ -16,9 +16,19 @@ from binder.api import (
     TaskTime,
     TimeLine,
 )
-from binder_making.times import Joined, in_place, joining, joining_table, reading, trying
+from binder_making.times import (
+    Joined,
+    in_place,
+    joining,
+    joining_table,
+    reading,
+    running_in,
+    trying,
+    under_load,
+)
 from binder_plugins.buildorder.closing import done_before, joints_closed_in
 from binder_plugins.buildorder.curing import joints_of
+from binder_plugins.buildorder.running_in import is_loaded, is_run_in
 from binder_plugins.buildorder.stripping import opened
 
 _MOVES = frozenset({"runs_in", "swivels", "hinged", "slides", "dovetailed", "leads"})
@@ -37,6 +47,9 @@ def _timed(task: Task, design: Design) -> Iterator[TaskTime]:
     if task.kind is TaskKind.MEASURE:
         sizes = len(design.bought[task.item].measured) if task.item in design.bought else 1
         yield TaskTime(task.id, reading(sizes), (), "measure")
+    elif verb == "run":
+        minutes = running_in(is_loaded=is_loaded(design))
+        yield TaskTime(task.id, minutes, (TimeLine("first run", 1, minutes),), "gauge")
     elif task.kind is TaskKind.TEST:
         yield _test(task, design)
     elif verb in ("assemble", "begin", "go_on"):
@@ -68,7 +81,7 @@ def _apart(task: Task, whole: Assembly, design: Design) -> TaskTime:
     share = float(joining_table()["strip"])
     lines = tuple(
         TimeLine(joint.name, _count(joint, design), share * _joining(joint, design).minutes)
-        for joint in opened(whole, design)
+        for joint in reversed(opened(whole, design))
     )
     return TaskTime(task.id, sum((one.minutes for one in lines), 5.0), lines, "strip")
 
@@ -77,7 +90,9 @@ def _test(task: Task, design: Design) -> TaskTime:
     closed = joints_closed_in(design.assemblies[task.item], design)
     moving = [one for one in closed if one.kind in _MOVES or _is_drive(one)]
     lines = tuple(TimeLine(one.name, 1, 0.0) for one in moving)
-    return TaskTime(task.id, trying(len(moving)), lines, "gauge")
+    is_last = is_run_in(design.assemblies[task.item], design) and is_loaded(design)
+    minutes = trying(len(moving)) + (under_load() if is_last else 0.0)
+    return TaskTime(task.id, minutes, lines, "gauge")
 
 
 def _is_drive(joint: Joint) -> bool:

@@ -20,6 +20,7 @@ from binder.api import (
 )
 from binder_plugins.chains.codes import CODES
 from binder_plugins.chains.shoulders import shoulder_chains
+from binder_solid.facts import FormFact
 
 
 @hookimpl
@@ -37,7 +38,7 @@ def binder_steps() -> Sequence[PlanStep]:
             _shoulders,
             needs=(PlaceFact,),
             gives=(ChainFact,),
-            after=(FitFact,),
+            after=(FitFact, FormFact),
         )
     ]
 

@@ -42,8 +42,13 @@ def bands(fact: ChainFact, chain: Chain, units: str) -> Drawing:
         for n, row in enumerate(rows)
         for shape in _bar(n, row[0], row[3], at(row[1]), at(row[2]))
     ]
-    shapes += _limit(at(fact.jams), f"binds under {printed(fact.jams, units)}")
+    shapes += _limit(at(fact.jams), f"{fails_under(fact)} {printed(fact.jams, units)}")
     return Drawing(_WIDTH, _HEIGHT, tuple(shapes))
+
+
+def fails_under(fact: ChainFact) -> str:
+    """What it does under its least size."""
+    return "misses under" if fact.kind == "lap" else "binds under"
 
 
 def _bar(n: int, name: str, tint: float, start: float, end: float) -> Iterator[DrawnShape]:

@@ -26,6 +26,8 @@ def check_chains(design: Design) -> Iterator[Diagnostic]:
             continue
         if fact.closing:
             yield from _closing(fact, chain, design.units)
+        elif fact.kind == "lap":
+            yield from _misses(fact, chain, design.units)
         elif fact.kind == "centres":
             yield from _centres(fact, chain, design.units)
         elif fact.jams < chain.nominal_mm and chain.least_mm < fact.jams - _NEAR:
@@ -105,6 +107,18 @@ def _closing(fact: ChainFact, chain: Chain, units: str) -> Iterator[Diagnostic]:
         f"the {fact.closing} may have to be {printed(found[0], units)} long",
         help=f"shorten another piece by {printed(THINNEST_MM - found[0], units)}, "
         f"or make another one to suit",
+    )
+
+
+def _misses(fact: ChainFact, chain: Chain, units: str) -> Iterator[Diagnostic]:
+    """Nothing is in touch at no lap; one that laps as little as that has no lift to speak of."""
+    if chain.least_mm > fact.jams:
+        return
+    yield codes.TRIP_MAY_MISS.at(
+        fact.at,
+        f"the {_named(fact)} is {printed(chain.nominal_mm, units)} as drawn, and its sizes stray "
+        f"by {printed(chain.nominal_mm - chain.least_mm, units)}: there may be no lift at all",
+        help=fact.way_out,
     )
 
 

@@ -54,6 +54,15 @@ MESH_MAY_PART = Code(
     "drive:\n  winch: {meshes: [a, b], teeth: [18, 54], module: 0.2 mm}   # marked out by hand",
     "Add `made: set in mesh`, drill the bores to coordinates, or take coarser teeth.",
 )
+TRIP_MAY_MISS = Code(
+    "trip-may-miss",
+    Severity.WARNING,
+    "A tooth that laps over the tail of its lever by less than the sizes of both may stray.",
+    "Every part is as drawn, and the wheel turns past the tail without lifting it; or it lifts "
+    "twice as far.",
+    "drive:\n  helve: {trips: [cam, helve], lifts: 4, lift: 6 mm, arm: 43 mm}   # laps 0.4 mm",
+    "Leave the tail long, `left_long: 1.5 mm`, and file it to the lift on the standing machine.",
+)
 DRAWN_WITHOUT_FLOAT = Code(
     "drawn-without-float",
     Severity.ADVICE,
@@ -81,6 +90,7 @@ CODES = (
     CLOSING_PIECE_THIN,
     MESH_MAY_BIND,
     MESH_MAY_PART,
+    TRIP_MAY_MISS,
     DRAWN_WITHOUT_FLOAT,
     NIPPED_BETWEEN_SHOULDERS,
 )

@@ -21,7 +21,7 @@ from binder.api import (
     Text,
 )
 from binder_making.chains import Chain
-from binder_plugins.chains.bands import bands
+from binder_plugins.chains.bands import bands, fails_under
 from binder_plugins.chains.reckoning import printed, reckoned, suited
 
 _COLUMNS = (
@@ -44,6 +44,7 @@ _LEAVES = {
     "shoulders": "End float",
     "centres": "Distance",
     "slide": "Clearance",
+    "lap": "Lap",
 }
 
 
@@ -67,7 +68,10 @@ def chain_pages(design: Design) -> Iterator[Section]:
 def _sheet(number: int, fact: ChainFact, chain: Chain, units: str) -> Section:
     shares = {one.name: one.share for one in chain.contributions}
     rows = tuple(_row(link, shares[link.name], fact, units) for link in fact.links)
-    says = f"wanted, worst case and likely, as bars over one scale; it binds under {fact.jams:g} mm"
+    says = (
+        "wanted, worst case and likely, as bars over one scale; it "
+        f"{fails_under(fact)} {fact.jams:g} mm"
+    )
     blocks: list[Block] = [
         Table(_COLUMNS, rows),
         Picture(bands(fact, chain, units), says),
@@ -119,6 +123,9 @@ def _closing(fact: ChainFact, chain: Chain, units: str) -> Iterator[tuple[str, T
         yield "Set in mesh", (words,)
     elif fact.kind == "slide" and fact.is_set:
         yield "Set by the gib", ("nip its screws until it drags, then back an eighth of a turn",)
+    elif fact.kind == "lap" and fact.is_set:
+        words = "left long, and filed back on the standing machine till it lifts as far as told"
+        yield "Set by the tail", (words,)
     elif target is not None:
         room = f"± {printed(target.half_mm, units)}"
         yield "Made to suit", (f"{target.sum_text}, each as measured",)

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from binder.api import ChainFact, ChainLink, Design, Joint, PlaceFact, Reference
+from binder_solid.facts import FormFact
 from binder_trade.limits import stray_mm
 
 # With more room than this along the axis the piece is not held by the shoulders.
@@ -64,8 +65,13 @@ def _chain(
         return
     pin, hub = (design.item(one.item) for one in (journal, bore))
     names = [one.title if one is not None else "" for one in (pin, hub)]
+    master = joint.entry.master
+    # A journal that is made to its measured hub is measured across, whatever its ends came to.
+    is_across = master is not None and master.item == bore.item
+    name = f"journal of the {names[0]}"
+    whole = _link(name, journal, float(journal.length), 1.0)
     links = (
-        _link(f"journal of the {names[0]}", journal, float(journal.length), 1.0),
+        *((whole,) if is_across else _journal(names[0], journal, whole, design)),
         _link(f"length of the {names[1]}", bore, float(thick), -1.0),
     )
     yield ChainFact(
@@ -83,16 +89,34 @@ def _chain(
     )
 
 
+def _journal(
+    title: str, journal: PlaceFact, whole: ChainLink, design: Design
+) -> Iterator[ChainLink]:
+    """The length of a journal: what is left of a rod where each end of it is turned down.
+
+    Each end is measured from its own face, so that both and the whole add to what is left.
+    """
+    form = design.facts.about(FormFact, journal.item)
+    steps = form.stretches if form is not None and journal.is_bought_rod else ()
+    step = next((one for one in steps if one.name == journal.place), None)
+    long = form.size[0] if form is not None else 0.0
+    ends = (("left", step.start), ("right", long - step.end)) if step is not None else ()
+    if not ends or min(end for _, end in ends) <= 0:
+        yield whole
+        return
+    yield _link(f"length of the {title} over all", journal, long, 1.0)
+    for side, end in ends:
+        yield _link(f"{side}-hand end of the {title}, turned down", journal, end, -1.0)
+
+
 def _closing(
     master: Reference | None, halves: tuple[PlaceFact, PlaceFact], links: tuple[ChainLink, ...]
 ) -> str:
     """Where the joint names the half that is made and measured first, the other one closes."""
     if master is None:
         return ""
-    other = [
-        link.name for half, link in zip(halves, links, strict=True) if half.item != master.item
-    ]
-    return other[0] if len(other) == 1 else ""
+    # The hub is the last link; a journal that is made to it is the first, and one link alone.
+    return links[-1].name if master.item == halves[0].item else links[0].name
 
 
 def _way_out(play: float, pin: str, hub: str) -> str:

@@ -19,7 +19,6 @@ from binder.api import (
     DrawnBox,
     DrawnLabel,
     ItemNumber,
-    NumberOff,
     Paragraph,
     Picture,
     Place,
@@ -33,6 +32,7 @@ from binder.api import (
     shown_length,
     text_width,
 )
+from binder_plugins.cutlist.plates import blanks_of, sheets_to_have
 
 _WIDTH = 176.0
 _HIGH = 8.0
@@ -49,7 +49,7 @@ def cut_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Sec
         for plan in plans:
             blocks += _cutting(plan, design)
     if blanks:
-        blocks += [Subheading("Blanks of plate, sheet and castings"), _blanks(blanks, design)]
+        blocks += [*sheets_to_have(blanks, design), *blanks_of(blanks, design)]
     if blocks:
         yield Section("cut-list", "Cut list", Place.CUT_LIST, tuple(blocks))
 
@@ -150,27 +150,3 @@ def _fitting(name: str, width: float, design: Design) -> str:
         if words and text_width(words, _LETTER) < width - 1:
             return words
     return ""
-
-
-def _blanks(cuts: list[CutSize], design: Design) -> Table:
-    columns = (
-        Column("Item", 4),
-        Column("Off", 1, is_figure=True),
-        Column("From", 4),
-        Column("Finished size", 4),
-    )
-    rows: list[tuple[Text, ...]] = []
-    for cut in cuts:
-        count = design.facts.about(NumberOff, cut.subject)
-        width = f" × {shown_length(cut.width, design.units)}" if cut.width is not None else ""
-        part = design.parts.get(cut.subject)
-        material = f"{part.material}, " if part is not None else ""
-        rows.append(
-            (
-                (_numbered(cut.subject, design),),
-                (str(count.count) if count else "1",),
-                (f"{material}{cut.section_text}",),
-                (f"{shown_length(cut.length, design.units)}{width}",),
-            )
-        )
-    return Table(columns, tuple(rows))

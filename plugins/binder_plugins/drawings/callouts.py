@@ -104,7 +104,7 @@ def _is_fit(half: HalfFact | None) -> bool:
 def _limits(half: HalfFact | None, units: str) -> Iterator[str]:
     if half is None:
         return
-    if half.lower is not None and half.upper is not None:
+    if half.lower is not None and half.upper is not None and half.suits is None:
         yield f"{fine(half.lower, units)} – {fine(half.upper, units)}"
     elif (found := _TO_SUIT.match(half.what)) is not None:
         yield bare(found[1])

@@ -9,9 +9,11 @@ from binder.api import (
     Check,
     Code,
     Contribution,
+    CordFact,
     Design,
     Diagnostic,
     FitFact,
+    HalfFact,
     Inset,
     Kind,
     LeaningFact,
@@ -34,6 +36,7 @@ from binder.api import (
 from binder_plugins.drive import (
     belt_codes,
     codes,
+    cord_codes,
     duty_codes,
     feed_codes,
     gear_codes,
@@ -63,6 +66,7 @@ def binder_codes() -> Sequence[Code]:
         *codes.CODES,
         *gear_codes.CODES,
         *belt_codes.CODES,
+        *cord_codes.CODES,
         *duty_codes.CODES,
         *feed_codes.CODES,
         *question_codes.CODES,
@@ -97,6 +101,13 @@ def binder_steps() -> Sequence[PlanStep]:
             after=(FitFact,),
             gives=(ChainFact,),
         ),
+        PlanStep("tell what is left long or round", _tell_halves, gives=(HalfFact,)),
+        PlanStep(
+            "chain the laps of trips",
+            _chain_laps,
+            after=(PlaceFact, FormFact, PlacedFact),
+            gives=(ChainFact,),
+        ),
         PlanStep(
             "set gears in mesh",
             _set_gears,
@@ -117,7 +128,7 @@ def binder_steps() -> Sequence[PlanStep]:
                 PlacedFact,
                 MotionFact,
             ),
-            gives=(DutyFact,),
+            gives=(DutyFact, CordFact),
         ),
         PlanStep(
             "load the shafts of the drive",
@@ -219,6 +230,23 @@ def _chain_centres(design: Design) -> Contribution:
     return Contribution(facts=tuple(centre_chains(meshes, design)))
 
 
+def _tell_halves(design: Design) -> Contribution:
+    if not _has_drive(design):
+        return Contribution()
+    from binder_plugins.drive.motion.lapping import left_long
+    from binder_plugins.drive.pairs.round_grooves import round_grooves
+
+    return Contribution(facts=(*left_long(design), *round_grooves(design)))
+
+
+def _chain_laps(design: Design) -> Contribution:
+    if not any(joint.kind == "trips" for joint in design.joints.values()):
+        return Contribution()
+    from binder_plugins.drive.motion.lapping import laps
+
+    return Contribution(facts=tuple(laps(design)))
+
+
 def _set_gears(design: Design) -> Contribution:
     if not design.facts.all(MeshFact):
         return Contribution()
@@ -262,6 +290,7 @@ def _trace(design: Design) -> Contribution:
 def _check(design: Design) -> Iterator[Diagnostic]:
     if not _has_drive(design):
         return
+    from binder_plugins.drive.cords.checking import check_hoists
     from binder_plugins.drive.duties.worm_hand import check_hands
     from binder_plugins.drive.judging.belts import check_belts
     from binder_plugins.drive.judging.gears import check_gears
@@ -276,6 +305,7 @@ def _check(design: Design) -> Iterator[Diagnostic]:
 
     yield from check_running(design)
     yield from check_ropes(design)
+    yield from check_hoists(design)
     yield from check_gears(design)
     yield from check_leaning(design)
     yield from check_salvaged(design)

@@ -75,7 +75,10 @@ def _introduction(train: TrainFact, design: Design) -> Iterator[Block]:
         yield Paragraph(("Speeds are told for one turn of the first shaft.",))
         return
     names = "; ".join(_mover(joint) for joint in movers)
-    seen = "Ways round are those of the mover, all shafts looked at from one side."
+    seen = (
+        "Every shaft is looked at from the side from which the mover goes clockwise, ↻; where a "
+        "wheel can only run one way, First run names that way and its side."
+    )
     yield Paragraph((f"Turned by: {names}. {seen}",))
 
 

@@ -66,6 +66,7 @@ def binder_checks() -> Sequence[Check]:
         Check("screws do not locate", _locating),
         Check("threads begin within what is clamped", check_shanks),
         Check("no screw nips what turns", check_swivels),
+        Check("posts do not stand on one screw", _on_one_screw),
         Check("wood screws stand clear of edges", _in_timber),
     ]
 
@@ -91,13 +92,20 @@ def _locating(design: Design) -> Iterable[Diagnostic]:
     return check_locating(design)
 
 
+def _on_one_screw(design: Design) -> Iterable[Diagnostic]:
+    from binder_plugins.fasteners.one_screw import check_one_screw
+
+    return check_one_screw(design)
+
+
 def _in_timber(design: Design) -> Iterable[Diagnostic]:
     """Only a design with wood screws is looked over, since the tables are slow to read."""
     if not any("wood screw" in one.what for one in design.facts.all(HardwareFact)):
         return ()
+    from binder_plugins.fasteners.end_grain import check_end_grain
     from binder_plugins.fasteners.near_grain import check_near_grain
 
-    return check_near_grain(design)
+    return (*check_near_grain(design), *check_end_grain(design))
 
 
 def _choose(design: Design) -> Contribution:

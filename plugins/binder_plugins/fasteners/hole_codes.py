@@ -56,6 +56,23 @@ SCREW_SPLITS_WOOD: Final = Code(
     "edge of 18 mm",
     "Bring the screws in, make the timber larger, or take a thinner screw.",
 )
+SCREW_IN_END_GRAIN: Final = Code(
+    "screw-in-end-grain",
+    Severity.ADVICE,
+    "Wood screws along the grain, in the end of a board, that hold a bearing up.",
+    "Between the fibres a thread holds about half, and a belt that pulls works it loose.",
+    "joints:\n  hanger on base: {screwed: [hanger.feet, base.right], ...}   # the end of the board",
+    "Screw it to a side of the board; or bore it across the grain where the screws go, and glue "
+    "pegs in.",
+)
+HEAD_OVER_EDGE: Final = Code(
+    "head-over-edge",
+    Severity.WARNING,
+    "The head of a wood screw that stands over the edge of the part that it holds.",
+    "It bears on one side, bends the screw, and catches the sleeve.",
+    "hanger: feet 3 mm from the end   # under heads of 7 mm",
+    "Bring the hole in by as much as the head stands over.",
+)
 HOLES_TOO_CLOSE: Final = Code(
     "holes-too-close",
     Severity.WARNING,
@@ -146,6 +163,15 @@ RIVET_TOO_SHORT: Final = Code(
     "fastener: 2 mm x 4 mm snap head rivet   # through 3 mm: 3 + 1.5 d = 6 mm",
     "Take one of the plates and 1.5 diameters (snap), 1 (countersunk).",
 )
+STANDS_ON_ONE_SCREW: Final = Code(
+    "stands-on-one-screw",
+    Severity.WARNING,
+    "A post or block that carries something that moves stands on a single screw.",
+    "One screw is a pivot: the post turns about it at the first knock, and what it carries binds.",
+    "joints:\n  post on bed: {screwed: [bed.top, post.foot], fastener: M3 cap screw}\n"
+    "  pivot in post: {threaded: [pivot.thread, post.seat]}",
+    "Give it two screws, or a dowel beside the one.",
+)
 
 HOLE_CODES: Final = (
     CLEARANCE_TOO_SMALL,
@@ -154,6 +180,8 @@ HOLE_CODES: Final = (
     NOTHING_TO_SCREW_INTO,
     HOLE_NEAR_EDGE,
     SCREW_SPLITS_WOOD,
+    SCREW_IN_END_GRAIN,
+    HEAD_OVER_EDGE,
     HOLES_TOO_CLOSE,
     HEADS_OVERLAP,
     LAND_THIN,
@@ -165,4 +193,5 @@ HOLE_CODES: Final = (
     SCREW_CANNOT_ENTER,
     SCREW_LOCATES,
     RIVET_TOO_SHORT,
+    STANDS_ON_ONE_SCREW,
 )

@@ -18,7 +18,7 @@ from binder_trade.hardware import NotListed, wood_screw
 # Source: recommended distances for wood screws in the commentary of the American National Design
 # Specification for wood construction, from memory.
 _FROM_EDGE, _FROM_END = 2.5, 5.0
-_NUMBER = re.compile(r"no\. ([0-9]+) ")
+NUMBER = re.compile(r"no\. ([0-9]+) ")
 _PASSING = frozenset({"drilled", "slotted", "countersunk"})
 _SAME = 0.05
 
@@ -35,15 +35,15 @@ def check_near_grain(design: Design) -> Iterator[Diagnostic]:
             told = getattr(joint.entry, "fastener", None)
             yield hole_codes.SCREW_SPLITS_WOOD.at(
                 told.span if told is not None else joint.at,
-                f"the screws of '{joint.name}' stand {_said(has, design)} from an {where} of "
-                f"'{board}'; {_said(needs, design)} is the least",
+                f"the screws of '{joint.name}' stand {said(has, design)} from an {where} of "
+                f"'{board}'; {said(needs, design)} is the least",
                 help="bring them in, make the timber larger, or take a thinner screw",
             )
 
 
 def _shank(what: str) -> float | None:
     """The shank of a wood screw in mm; None for what is none."""
-    number = _NUMBER.search(what)
+    number = NUMBER.search(what)
     if number is None or "wood screw" not in what:
         return None
     try:
@@ -52,7 +52,8 @@ def _shank(what: str) -> float | None:
         return None
 
 
-def _said(mm: float, design: Design) -> str:
+def said(mm: float, design: Design) -> str:
+    """A length in mm to a hundredth, in the units of the model."""
     return shown_length(exact(round(mm, 2)), design.units)
 
 
@@ -60,20 +61,23 @@ def _distances(
     joint: Joint, across: float, design: Design
 ) -> Iterator[tuple[float, float, float, str, str]]:
     """What is over or lacking in mm, what there is and must be, from where, and of what."""
-    boards = [name for name in joint.items if _is_wood(name, design)]
+    boards = [name for name in joint.items if is_wood(name, design)]
     stands = [one for one in design.facts.all(PlacedFact) if one.item in joint.items]
     for board in (one for one in stands if one.item in boards[-1:]):
         for copy in (one for one in stands if one.item not in boards[-1:]):
-            for point, way in _screws(copy, joint, design):
+            for point, way in screws_through(copy, joint, design):
                 yield from _round(point, way, board, across)
 
 
-def _is_wood(name: str, design: Design) -> bool:
+def is_wood(name: str, design: Design) -> bool:
+    """Whether a part is made of timber."""
     material = design.facts.about(MaterialFact, name)
     return material is not None and material.group in WOODS
 
 
-def _screws(copy: PlacedFact, joint: Joint, design: Design) -> Iterator[tuple[Vector, Vector]]:
+def screws_through(
+    copy: PlacedFact, joint: Joint, design: Design
+) -> Iterator[tuple[Vector, Vector]]:
     """Where the screws go through a part, and which way, as the model sees them."""
     form = design.facts.about(FormFact, copy.item)
     for one in form.located if form is not None else ():

@@ -77,7 +77,10 @@ def _make(seen: Seen, half: Half, mate: str, seat: str) -> Iterator[Said]:
 
 
 def _slot(seen: Seen, half: Half, mate: str, clear: Clear) -> Iterator[Said]:
-    """A hole that lets the board move: as wide as the clearance, longer across the grain."""
+    """A hole that lets the board move: as wide as the clearance, longer across the grain.
+
+    A board's grain runs along it, and what is buttoned to it is taken to lie the same way.
+    """
     long = clear.mm + 2 * _WOOD_MOVES_MM
     if half.hole is None:
         values = {
@@ -85,6 +88,7 @@ def _slot(seen: Seen, half: Half, mate: str, clear: Clear) -> Iterator[Said]:
             "on": half.end.place,
             "depth": "through",
             "length": made_size(long, seen.joint),
+            "runs": "across",
         }
         yield made_here(seen, half, "slot", "slotted", {**values, **many(seen, half)})
         what = f"slot {clear.mm:g} mm wide, {long:g} mm long across the grain"

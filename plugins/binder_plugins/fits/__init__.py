@@ -94,9 +94,11 @@ def _settle(design: Design) -> Contribution:
 def _check(design: Design) -> Iterator[Diagnostic]:
     from binder_plugins.fits.fit_checks import check_fits
     from binder_plugins.fits.joining_checks import check_joining
+    from binder_plugins.fits.oil_reach import check_oil_reach
 
     yield from check_fits(design)
     yield from check_joining(design)
+    yield from check_oil_reach(design)
 
 
 def _pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator[Section]:

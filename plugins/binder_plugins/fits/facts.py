@@ -14,8 +14,9 @@ class Half:
 
     A fixed half comes as a tool or a bar leaves it; the other is made to it. `cls` is '' where
     a tool leaves no class. A half without limits is made to the measured mate alone; its
-    deviations are then those beside the middle of the mate. `material` is the id, '' where it
-    is not known.
+    deviations are then those beside the middle of the mate. One that `is_ruled` is made to the
+    measured mate too, and its deviations are where that may lie. `material` is the id, '' where
+    it is not known.
     """
 
     end: End
@@ -29,6 +30,7 @@ class Half:
     upper_um: float = 0.0
     lower_um: float = 0.0
     has_limits: bool = True
+    is_ruled: bool = False
     says: str = ""
     source: str = ""
 

@@ -38,8 +38,19 @@ def range_of(low_um: float, high_um: float, units: str) -> str:
 
 
 def limits_of(fit: MadeFit, half: Half) -> tuple[float, float]:
-    """The least and the greatest size of a half, in mm."""
-    return fit.mm + half.lower_um / 1000, fit.mm + half.upper_um / 1000
+    """The least and the greatest size of a half, in mm; a rod may be eased under its own."""
+    low_um = half.lower_um
+    if fit.is_eased and half is fit.shaft:
+        low_um = min(low_um, fit.hole.lower_um - fit.wish.least_um)
+    return fit.mm + low_um / 1000, fit.mm + half.upper_um / 1000
+
+
+def added_mm(fit: MadeFit, half: Half) -> tuple[float, float] | None:
+    """The least and most that a half made to its mate differs from it, in mm; else None."""
+    if half is not (fit.shaft if fit.suit == "shaft" else fit.hole if fit.suit else None):
+        return None
+    low, high = fit.least_um / 1000, fit.most_um / 1000
+    return (-high, -low) if half is fit.shaft else (low, high)
 
 
 def nominal(mm: Fraction, units: str) -> str:
@@ -59,11 +70,13 @@ _VERBS = {
 
 def to_size(fit: MadeFit, half: Half, units: str) -> str:
     """What a half is made to: `ream ⌀6 mm H7, 6.000 to 6.012`."""
-    if not half.has_limits:
+    if not half.has_limits or half.is_ruled:
         return _target(fit, half, units)
     low, high = limits_of(fit, half)
     cls = f" {half.cls}" if half.cls else ""
     what = nominal(_own_size(fit, half), units)
+    if fit.is_eased and half is fit.shaft:
+        return f"{what}{cls}, as bought"
     verb = _VERBS.get(half.way)
     if verb is None and low == high:
         return f"{what}, {half.way}: measure it"
@@ -78,8 +91,17 @@ def _target(fit: MadeFit, half: Half, units: str) -> str:
     low, high = fit.least_um / 1000, fit.most_um / 1000
     if half is fit.shaft:
         low, high = -low, -high
-    near, far = signed(low, units), size(abs(high), units)
-    return f"{verb} {nominal(fit.nominal, units)} to the measured {other} {near} to {far}"
+    return f"{verb} {nominal(fit.nominal, units)} to the measured {other} {span(low, high, units)}"
+
+
+def span(near: float, far: float, units: str) -> str:
+    """`− 0.010 to 0.034`, the less first; both signs where it may be either."""
+    near, far = sorted((near, far), key=abs)
+    first, last = signed(near, units), signed(far, units)
+    sign = last[0] if not float(first[2:]) else first[0]
+    if sign == last[0]:
+        return f"{sign} {first[2:]} to {last[2:]}"
+    return f"{first} to {last}"
 
 
 def _own_size(fit: MadeFit, half: Half) -> Fraction:

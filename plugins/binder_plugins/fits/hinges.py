@@ -96,12 +96,12 @@ def hinge_facts(hinge: Hinge, design: Design) -> Iterator[Fact]:
     first, _ = max(hinge.ends, key=lambda one: one[1].diameter or hinge.pin)
     for end, place in hinge.ends:
         mate = next(str(other) for other, _ in hinge.ends if other is not end)
-        what, clear = _eye(hinge, end, place, design)
+        what, clear, limits = _eye(hinge, end, place, design)
         role = "swings on" if end is first else "carries"
         pin = f"a pin of {nominal(hinge.pin, design.units)} silver steel h8"
         how = f"{role} {pin}, {clear}{_together(hinge)}"
         yield HalfFact(f"{hinge.joint.name}: {end}", hinge.joint.name, end.item, end.place, what,
-                       mate, how)  # fmt: skip
+                       mate, how, lower=limits[0], upper=limits[1])  # fmt: skip
     name = pin_name(hinge, design)
     yield NumberOff(name, hinge.count)
     why = "rivet its ends over lightly, a slip of paper under the head"
@@ -119,8 +119,10 @@ def _together(hinge: Hinge) -> str:
     return "; drilled together" if len(sizes) < 2 else ""
 
 
-def _eye(hinge: Hinge, end: End, place: PlaceFact, design: Design) -> tuple[str, str]:
-    """What the eye is made to, and how free the pin is in it."""
+def _eye(
+    hinge: Hinge, end: End, place: PlaceFact, design: Design
+) -> tuple[str, str, tuple[float, float] | tuple[None, None]]:
+    """What the eye is made to, how free the pin is in it, and its limits in mm."""
     own = place.diameter if place.diameter is not None else hinge.pin
     half = reamed(half_of(end, place, "hole", design), own, design)
     try:
@@ -128,16 +130,17 @@ def _eye(hinge: Hinge, end: End, place: PlaceFact, design: Design) -> tuple[str,
         rod = named_way(_PIN_WAY)
         pin = given_by(rod, float(hinge.pin))
     except NotDefined:
-        return nominal(own, design.units), "free on it"
+        return nominal(own, design.units), "free on it", (None, None)
     apart = float(own - hinge.pin) * 1000
     clear = range_of(
         apart + hole.lower_um - pin.upper_um, apart + hole.upper_um - pin.lower_um, design.units
     )
-    return _limits(half, own, (hole.lower_um, hole.upper_um), hole.cls, design.units), clear
+    low, high = (float(own) + um / 1000 for um in (hole.lower_um, hole.upper_um))
+    return _limits(half, own, (low, high), hole.cls, design.units), clear, (low, high)
 
 
-def _limits(half: Half, own: Fraction, um: tuple[float, float], cls: str, units: str) -> str:
-    low, high = (size(float(own) + one / 1000, units) for one in um)
+def _limits(half: Half, own: Fraction, mm: tuple[float, float], cls: str, units: str) -> str:
+    low, high = (size(one, units) for one in mm)
     verb = {"reamed": "ream", "drilled": "drill", "bored": "bore"}.get(half.way, half.way)
     return f"{verb} {nominal(own, units)}{f' {cls}' if cls else ''}, {low} to {high}"
 

@@ -136,6 +136,14 @@ TAPER_DOES_NOT_HOLD = Code(
     "turned: [{name: nose, taper: 12 mm to 8 mm, length: 10 mm}]   # no nut, no draw screw",
     "Make it 1 in 10 or finer, or draw it in by a nut, a screw or a draw bar.",
 )
+OIL_HOLE_SHORT = Code(
+    "oil-hole-short",
+    W,
+    "An oil hole that stops at the wall of its bore, or short of it.",
+    "Its point just pricks the bore or does not reach it, and no oil comes through.",
+    "oil: {drilled: 1.5 mm, on: right, depth: 5 mm}   # the bore's wall lies 5 mm down",
+    "Drill it a millimetre past the wall, before the bore is finished.",
+)
 
 JOINING_CODES = (
     LIKE_METALS_RUB,
@@ -143,6 +151,7 @@ JOINING_CODES = (
     PV_TOO_HIGH,
     BEARINGS_NOT_IN_LINE,
     NO_WAY_FOR_OIL,
+    OIL_HOLE_SHORT,
     METALS_CORRODE,
     LEAD_IN_MISSING,
     AIR_TRAPPED,

@@ -34,7 +34,8 @@ from binder_plugins.fits.zones import zones
 
 _WORDS = (
     "Measure the half that is made first and write its size down; the other is made to it. "
-    "Limits hold at 20 °C (ISO 1)."
+    "A plug gauge gives no number: write down the middle between its end that goes in and the one "
+    "that does not. Limits hold at 20 °C (ISO 1)."
 )
 _COLUMNS = (
     Column("Half", 2),
@@ -87,7 +88,7 @@ def _limits(fit: MadeFit, half: Half, units: str) -> str:
 
 
 def _row(name: str, half: Half, fit: MadeFit, units: str) -> tuple[Text, ...]:
-    if not half.has_limits:
+    if not half.has_limits or half.is_ruled:
         return ((name,), (half.title,), ("–",), ("to",), ("suit",), ("",), (how(fit, name, units),))
     low, high = limits_of(fit, half)
     other = "mm" if units == "inch" else "inch"

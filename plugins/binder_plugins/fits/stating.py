@@ -24,7 +24,7 @@ from binder.api import (
 from binder_plugins.fits.ends import feature_at
 from binder_plugins.fits.facts import Half, MadeFit
 from binder_plugins.fits.families import HUBS
-from binder_plugins.fits.figures import how, limits_of, nominal, range_of, signed, to_size
+from binder_plugins.fits.figures import added_mm, how, limits_of, nominal, range_of, signed, to_size
 from binder_plugins.fits.hinges import Hinge, hinge_facts, hinge_of, hinge_pin
 from binder_plugins.fits.kinds import FitEntry
 from binder_plugins.fits.order import ordered_work
@@ -104,6 +104,7 @@ def _fit(fit: MadeFit) -> FitFact:
         suit=fit.suit,
         wanted_um=fit.wanted_um if fit.suit else 0.0,
         eased_um=(fit.least_um, fit.most_um) if fit.is_eased else None,
+        suited_um=(fit.least_um, fit.most_um) if fit.suit else None,
         why=fit.wish.why,
         source=fit.wish.source,
     )
@@ -125,6 +126,7 @@ def _halves(fit: MadeFit, design: Design) -> Iterator[HalfFact]:
             is_master=half is first,
             lower=low if is_made else None,
             upper=high if is_made else None,
+            suits=added_mm(fit, half),
         )
 
 

@@ -67,10 +67,9 @@ def first_end(joint: Joint) -> object:
 
 
 def suited(fit: MadeFit) -> MadeFit:
-    """A fit whose made half prints only limits that keep the wish with every mate.
+    """A fit whose made half goes by the measured mate alone, and says how far from it.
 
-    Where class and tool are closer than the wish, the wish is what they give; where the mate
-    varies more than the fit may, the made half has no limits but a sum.
+    Where class and tool are closer than the wish, the wish is what they give.
     """
     if not fit.suit:
         return eased(fit)
@@ -80,8 +79,21 @@ def suited(fit: MadeFit) -> MadeFit:
     keeps = fit.wish.least_um - _SAME_UM <= least <= most <= fit.wish.most_um + _SAME_UM
     room = made.upper_um - made.lower_um
     if mate.way != "bought" and keeps and room >= (0 if made.cls else _ROOM_UM):
-        return replace(fit, wish=replace(fit.wish, least_um=least, most_um=most))
+        return ruled(named(replace(fit, wish=replace(fit.wish, least_um=least, most_um=most))))
     return unlimited(fit)
+
+
+def ruled(fit: MadeFit) -> MadeFit:
+    """A fit whose made half lies where the sum with its measured mate puts it, in no class.
+
+    Limits of its own beside that sum would condemn a half that fits its mate.
+    """
+    low, high, add = fit.hole.lower_um, fit.hole.upper_um, -fit.wanted_um
+    if fit.suit == "shaft":
+        made = replace(fit.shaft, cls="", is_ruled=True, lower_um=low + add, upper_um=high + add)
+        return replace(fit, shaft=made)
+    low, high = fit.shaft.lower_um - add, fit.shaft.upper_um - add
+    return replace(fit, hole=replace(fit.hole, cls="", is_ruled=True, lower_um=low, upper_um=high))
 
 
 def unlimited(fit: MadeFit) -> MadeFit:
@@ -115,7 +127,8 @@ def eased(fit: MadeFit) -> MadeFit:
 def named(fit: MadeFit) -> MadeFit:
     """A fit that the duty chose, by the classes that are really made."""
     wish = fit.wish
-    if not wish.hole or wish.is_class:
+    is_by_wish = bool(fit.suit) and not (fit.hole.has_limits and fit.shaft.has_limits)
+    if not wish.hole or wish.is_class or is_by_wish:
         return fit
     hole = fit.hole.cls or wish.hole
     shaft = wish.shaft if fit.is_eased else fit.shaft.cls or wish.shaft

@@ -6,11 +6,12 @@ rule of ten, common practice, no source.
 
 from __future__ import annotations
 
-from binder.api import HalfFact, Workshop
-from binder_making.measuring import Instrument, told_by
+from binder.api import FitFact, HalfFact, Workshop
+from binder_making.measuring import PLUG, Instrument, told_by
 
 BEST = 10
 LEAST = 5
+_INCH = 25.4
 
 
 def tool_for(half: HalfFact, workshop: Workshop, *, by_mate: bool = True) -> str:
@@ -21,10 +22,10 @@ def tool_for(half: HalfFact, workshop: Workshop, *, by_mate: bool = True) -> str
     The half that is made first has no mate yet: it is read as finely as the workshop can, and the
     other half is made to what was read.
     """
-    if half.lower is None or half.upper is None:
-        return ""
+    if half.judged is None:
+        return _over_mate(half, by_mate=by_mate) if half.suits is not None else ""
     return told_by(
-        (half.lower, half.upper),
+        half.judged,
         "inside" if is_hole(half) else "outside",
         (
             Instrument(
@@ -37,13 +38,40 @@ def tool_for(half: HalfFact, workshop: Workshop, *, by_mate: bool = True) -> str
     )
 
 
+def said_of(tool: str, half: HalfFact, units: str) -> str:
+    """The tool as the row has it: of a plug gauge the sizes of its two ends."""
+    if tool != PLUG or half.judged is None:
+        return tool
+    low, high = (_read(one, units) for one in half.judged)
+    return f"{tool}: {low} goes in, {high} does not"
+
+
+def _read(mm: float, units: str) -> str:
+    return f"{mm / _INCH:.4f}" if units == "inch" else f"{mm:.3f}"
+
+
+def _over_mate(half: HalfFact, *, by_mate: bool) -> str:
+    """What tells a half whose mate may be of any size within a bar's own limits."""
+    if by_mate:
+        return "its own mate"
+    return "two plugs turned to the mate" if is_hole(half) else "a micrometer, against its mate"
+
+
 def is_hole(half: HalfFact) -> bool:
     """Whether metal is around it: what is too large there cannot be put back."""
     return half.what.startswith(("ream", "bore", "drill", "lap", "hole"))
 
 
-def if_out(half: HalfFact) -> str:
-    """What to do next where the size came out wrong."""
-    if is_hole(half):
+def if_out(half: HalfFact, fit: FitFact | None = None) -> str:
+    """What to do next where the size came out wrong; nobody bushes a solid pin.
+
+    Only a half whose mate is still made to it may keep the size that it has.
+    """
+    is_first = half.is_master if fit is None else bool(fit.suit) and half.suits is None
+    if is_first:
         return "write it down, make the other half to it"
-    return "too large: polish down; too small: bush or make again"
+    if is_hole(half):
+        return "too small: open it; too large: bush the hole or make again"
+    if "as bought" in half.what:
+        return "too large: polish down; too small: another rod, or bush the hole"
+    return "too large: polish down; too small: make again"

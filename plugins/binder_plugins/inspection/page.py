@@ -21,7 +21,7 @@ from binder.api import (
     Typed,
 )
 from binder_making.measuring import is_tried
-from binder_plugins.inspection.gauging import if_out, tool_for
+from binder_plugins.inspection.gauging import if_out, said_of, tool_for
 from binder_plugins.inspection.truing import alignment_blocks
 
 _COLUMNS = (
@@ -35,7 +35,10 @@ _COLUMNS = (
 )
 _WORDS = (
     "Let the work cool before it is measured: limits hold at 20 °C (ISO 1). Deburr first. A half "
-    "that is made to suit is measured against the other as it was really made."
+    "that is made to suit is measured against the other as it was really made: what it differs "
+    "from that counts, no size of its own. A plug gauge gives no number: where its thinner end "
+    "goes in and its thicker one does not, write down the middle of the two; where both go in, "
+    "turn thicker ones until one does not."
 )
 
 
@@ -51,7 +54,8 @@ def inspection_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Itera
 def _measured(design: Design) -> Iterator[HalfFact]:
     halves = design.facts.all(HalfFact)
     for item in design.items():
-        yield from (one for one in halves if one.item == item.name and one.lower is not None)
+        mine = (one for one in halves if one.item == item.name)
+        yield from (one for one in mine if one.lower is not None or one.suits is not None)
 
 
 def _is_tried(half: HalfFact, design: Design) -> bool:
@@ -64,12 +68,14 @@ def _is_tried(half: HalfFact, design: Design) -> bool:
 def _row(half: HalfFact, design: Design) -> tuple[Text, ...]:
     item = design.item(half.item)
     number = design.facts.about(ItemNumber, half.item)
+    tool = tool_for(half, design.workshop, by_mate=_is_tried(half, design))
+    is_eased = half.suits is not None and "as bought" in half.what
     return (
         (str(number.number) if number else "",),
         (item.title if item is not None else half.item,),
         (Typed(half.place),),
-        (half.what,),
-        (tool_for(half, design.workshop, by_mate=_is_tried(half, design)),),
+        (f"{half.what}, {half.how}" if is_eased else half.what,),
+        (said_of(tool, half, design.units),),
         (Blank(f"joint {half.joint} {half.place}", design.units),),
-        (if_out(half),),
+        (if_out(half, design.facts.about(FitFact, half.joint)),),
     )

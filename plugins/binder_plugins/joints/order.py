@@ -10,6 +10,7 @@ from binder.api import (
     Design,
     End,
     Fact,
+    FitFact,
     HalfFact,
     HardwareFact,
     Joint,
@@ -18,6 +19,7 @@ from binder.api import (
     PlaceFact,
     Working,
 )
+from binder_plugins.joints.feeling import felt
 from binder_plugins.joints.first import (
     first_half,
     fitted_in,
@@ -27,6 +29,7 @@ from binder_plugins.joints.first import (
     why_first,
 )
 from binder_plugins.joints.pieces import drilled_in_place
+from binder_plugins.joints.piloting import pilotings
 from binder_plugins.joints.together import TOGETHER, drillings
 
 SPOTTED = "spotted through"
@@ -62,7 +65,7 @@ def state_joints(design: Design) -> Contribution:
         _fact(joint, design, hardware.get(joint.name, []), is_drilled=joint.name in done)
         for joint in joints
     ]
-    drilled += drilled_in_place(design)
+    drilled += [*drilled_in_place(design), *pilotings(joints, design)]
     befores += [before for one in drilled for before in one.befores]
     facts += [one.fact for one in drilled]
     return Contribution(
@@ -91,8 +94,11 @@ def _fact(
     held = _hardware(joint, hardware, design)
     by = f", held by {held}" if held else ""
     kept = "".join(f"; {one.kept}" for one in hardware if one.kept)
-    told = (row.step_of_drilled if is_drilled else "") or _step_of(row, joint, design)
-    step = told.format(a=a, b=b)
+    drilled = row.step_of_drilled if is_drilled else ""
+    own_step = getattr(joint.entry, "own_step", None)
+    own = own_step(design.units) if own_step is not None else ""
+    told = own or drilled or _step_of(row, joint, design)
+    step = felt(told.format(a=a, b=b), design.facts.about(FitFact, joint.name), design)
     return JointFact(
         subject=joint.name,
         phrase=f"{names[0]} {row.says} {' and '.join(names[1:])}{by}",

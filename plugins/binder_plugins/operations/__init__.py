@@ -9,6 +9,7 @@ from binder.api import (
     AsideFact,
     BarUse,
     BuildSequence,
+    ChainFact,
     Check,
     Code,
     FitFact,
@@ -89,6 +90,7 @@ def binder_steps() -> Sequence[PlanStep]:
             gives=(Route, BarUse),
             after=(
                 AsideFact,
+                ChainFact,
                 FitFact,
                 HalfFact,
                 PlacedFact,

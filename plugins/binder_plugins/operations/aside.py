@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import AsideFact
 from binder_plugins.operations.bench import drill_for, place_of, vice_for
+from binder_plugins.operations.drilled import pecked
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.hole_kinds import hole_volume
 from binder_plugins.operations.hole_tools import drill_name
@@ -41,8 +42,12 @@ def _acts(flat: Flat, fact: AsideFact, machine: str) -> Iterator[Act]:
     yield work.act("spot-through", words, feature=place, tool=_MARKED)
     yield work.act("spot", f"{many}spot at the marks", machine=machine, feature=place,
                    size=fact.major, times=count, tags=("later",))  # fmt: skip
+    deep = fact.wall + fact.leans
+    in_pecks = pecked(fact.drill_mm, deep)
+    plugged = "; a scrap filed to the slot is clamped in it, or the drill runs off down the flank"
     yield _drill(flat, fact, machine, f"{many}drill ⌀{mm(fact.drill_mm)}, through the "
-                 f"{mm(fact.wall)} wall into the slot", (fact.drill_mm, fact.wall))  # fmt: skip
+                 f"{mm(fact.wall)} wall into the slot{', ' if in_pecks else ''}{in_pecks}"
+                 f"{plugged if fact.leans else ''}", (fact.drill_mm, deep))  # fmt: skip
     outer = f"the outer {mm(fact.tapped)} of it; the rest stays ⌀{mm(fact.drill_mm)}"
     tap = "through" if fact.tapped >= fact.wall else f"{outer} for the screw's end"
     yield work.act("tap", f"{many}tap {fact.thread}, {tap}", feature=place,

@@ -36,6 +36,7 @@ def saw(flat: Flat) -> None:
         over = 2 * flat.work.facing if cut.form == "board" else 1.0
         most = float(cut.section[0]) if len(cut.section) > 1 else wide + over
         wide = max(wide, min(wide + over, most))  # A board that is just as wide stays so.
+        flat.work.takes_plate(long + over, wide)
         words = f"saw out {flat.work.mm(long + over)} × {flat.work.mm(wide)} of {stock}"
     else:
         long = (float(cut.length) if cut else long) + 2 * flat.work.facing

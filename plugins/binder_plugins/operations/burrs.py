@@ -9,6 +9,7 @@ from binder_plugins.operations.around import breaking_in
 from binder_plugins.operations.facts import Act, SetUp
 from binder_plugins.operations.oil_ways import oil_way_of
 from binder_plugins.operations.plain import at_bench
+from binder_plugins.operations.relieved import cleared
 from binder_plugins.operations.rings import flange_burrs
 
 if TYPE_CHECKING:
@@ -29,6 +30,7 @@ def burr_setups(turning: Turning, _: int) -> Iterator[SetUp]:
         if (holes := [hole for hole in breaking_in(one, form) if way is None or hole != way.own])
     ]
     acts += flange_burrs(turning)
+    acts += cleared(work, form, [one for one in turning.axial if not turning.is_first(one)])
     if acts:
         yield at_bench(work, "by hand", "", acts)
 

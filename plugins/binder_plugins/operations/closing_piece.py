@@ -1,11 +1,11 @@
-"""A turned piece that closes a row on a shaft: its gap measured, then faced to what that leaves."""
+"""Turned work made to measured mates: a piece that closes a row, a journal between shoulders."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import Located, Role, ShaftFact, TogetherFact
+from binder.api import ChainFact, Located, Role, ShaftFact, TogetherFact
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -68,3 +68,18 @@ def gaps_measured(fact: TogetherFact, work: Work) -> Iterator[Act]:
             tags=("in-line",),
         )
         yield replace(act, joints=fact.joints)
+
+
+def closing_journal(work: Work, step: str) -> str:
+    """The sum for a step between shoulders that is made to its measured mate; '' for any other."""
+    for chain in work.design.facts.all(ChainFact):
+        closing = next((one for one in chain.links if one.name == chain.closing), None)
+        if chain.kind != "shoulders" or closing is None:
+            continue
+        if closing.key != f"{work.name}.{step} length":
+            continue
+        others = " + ".join(
+            f"the {one.name} as measured" for one in chain.links if one is not closing
+        )
+        return f"{others} + {work.mm((chain.least + chain.most) / 2)}"
+    return ""

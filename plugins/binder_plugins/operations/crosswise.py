@@ -34,6 +34,11 @@ if TYPE_CHECKING:
 
 # A shorter step does not lie still in a V-block; common practice, no source.
 _VEE_MM = 8.0
+# How the axis of round work is found under a drill; common practice, no source.
+_AXIS = (
+    "its axis under the spindle: a steel rule, nipped lightly between the round and the point of "
+    "the centre drill, lies level; the place along is scribed from the end first"
+)
 _MILLED = frozenset(
     {"flatted", "slotted", "keywayed", "pocketed", "dovetailed", "stepped", "t_slotted"}
 )
@@ -78,7 +83,7 @@ def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
         grip = _vee(turning, _step(turning, found[0]))
         place = place_of(work.design.workshop, machine)
         datum = "along from the end that is told, square to the axis"
-        yield set_up(number, place, machine, grip, datum, acts)
+        yield set_up(number, place, machine, grip, datum, acts, _AXIS if grip.kind == "vee" else "")
         number += 1
 
 

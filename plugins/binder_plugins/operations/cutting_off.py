@@ -10,6 +10,7 @@ from binder_plugins.operations.early_corners import formed_behind, room_for
 from binder_plugins.operations.facts import Grip
 from binder_plugins.operations.gripping import SUPPORTED
 from binder_plugins.operations.reaching import SHORT, cut_reach
+from binder_plugins.operations.spindle import passes
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -32,7 +33,7 @@ def saw_off(turning: Turning) -> None:
     """Saws a piece off, where the bar does not pass the spindle until it is parted off."""
     across = turning.work.stock_across
     facing = turning.work.facing
-    if turning.plan.is_parted and _passes(turning, across):
+    if turning.plan.is_parted and passes(turning, across):
         long = turning.length + facing + _BACK_MM
         turning.work.takes(long, verb="part off")
         return
@@ -49,10 +50,10 @@ def saw_off(turning: Turning) -> None:
     )
 
 
-def _passes(turning: Turning, across: float) -> bool:
-    lathes = turning.work.design.workshop.entry.machines.lathes
-    found = lathes.get(turning.lathe)
-    return found is None or across <= found.spindle_bore.mm
+def past(turning: Turning) -> float:
+    """How far from the free end in mm a hole must reach to be open when it is parted off."""
+    over = max(_BACK_MM, turning.work.facing)
+    return turning.length + over if turning.plan.is_parted else 0.0
 
 
 def _grip_left(turning: Turning) -> float:

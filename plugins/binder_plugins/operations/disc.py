@@ -17,6 +17,9 @@ if TYPE_CHECKING:
     from binder_plugins.operations.turning import Turning
     from binder_solid.facts import Located
 
+# What is left on the diameter to turn it true: common practice, no source.
+_OVER_MM = 1.5
+
 
 def disc_setups(turning: Turning) -> list[SetUp]:
     """Saw out, bore, outside on a mandrel; without a bore it is pressed against a pad."""
@@ -24,7 +27,8 @@ def disc_setups(turning: Turning) -> list[SetUp]:
     across = max(form.size[1:])
     setups: list[SetUp] = []
     stock = f" of {work.cut.section_text}" if work.cut is not None else ""
-    words = f"saw out ⌀{work.mm(across + 1.5)}{stock}"
+    work.takes_plate(across + _OVER_MM, across + _OVER_MM, is_round=True)
+    words = f"saw out ⌀{work.mm(across + _OVER_MM)}{stock}"
     saw = work.act("saw", words, tool="piercing saw or hacksaw", amount=across)
     mark = work.act(
         "mark-out",
@@ -95,7 +99,7 @@ def _outside(turning: Turning, place: int) -> list[Act]:
             machine=turning.lathe,
             feature=step.name or f"step {place + 1}",
             size=step.across,
-            start=step.across + 1.5,
+            start=step.across + _OVER_MM,
             deep=step.end - step.start,
             half=half,
             tags=("on-mandrel", "outside", "blank", "finish"),

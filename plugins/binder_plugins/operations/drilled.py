@@ -10,6 +10,7 @@ from binder.api import HalfFact, exact
 from binder_making.cutting import advise, drills_in_order, pecks
 from binder_plugins.operations.hole_kinds import Where, entry_of, hole_volume, many_of
 from binder_plugins.operations.hole_tools import drill_name
+from binder_plugins.operations.in_the_bar import is_past
 from binder_plugins.operations.sized import FOR_REAMER, left_over
 from binder_trade.explained import NotDefined
 
@@ -177,14 +178,17 @@ def _what(
 ) -> str:
     if is_last and half is not None and half.lower is not None:
         return half.what.removeprefix("drill ")
-    deep = "through" if one.depth is None else f"{work.mm(where.deep)} deep"
-    ending = f", {_pecked(size, where.deep)}" if _pecked(size, where.deep) else ""
+    past = ", past the line of parting off" if is_past(one, where) else ""
+    is_out = one.depth is None and not past
+    deep = "through" if is_out else f"{work.mm(where.deep)} deep{past}"
+    ending = f", {pecked(size, where.deep)}" if pecked(size, where.deep) else ""
     if one.kind == "reamed" and not where.is_together and size > 0.8 * (one.diameter or 0.0):
         ending += left_over(work, one, size)  # Not beside the pilot.
     return f"⌀{work.mm(size)}, {deep}{ending}"
 
 
-def _pecked(size: float, deep: float) -> str:
+def pecked(size: float, deep: float) -> str:
+    """In how many pecks a drill of `size` goes `deep`, both in mm; empty where in one."""
     try:
         count = len(pecks(deep, size).depths_mm)
     except NotDefined:

@@ -60,9 +60,9 @@ def _words(plan: WorkPlan, design: Design) -> str:
         f"far as the order allows. Work is mounted {plan.setups} times; mounting and changing "
         f"tools takes {plan.spent_min:.0f} min, and no order that keeps every reason can take "
         f"less than {plan.least_min:.0f}. Minutes of a line are {told}. The range of an evening "
-        "has measuring and the odd remake in it as well, and adds up to that on the cover. Write "
-        "down what an evening really took: its minutes over those printed are your pace (pace: "
-        "in the workshop file)."
+        "has a fifth more in it for measuring and the odd remake, goes from a quarter under to "
+        "three fifths over that, and adds up to the hours of the cover. Write down what an evening "
+        "really took: its minutes over those printed are your pace (pace: in the workshop file)."
     )
 
 

@@ -7,10 +7,11 @@ from typing import TYPE_CHECKING
 
 from binder_plugins.operations.around import is_thread
 from binder_plugins.operations.as_bought import left_as_bought
-from binder_plugins.operations.cutting_off import parted, stand_out
+from binder_plugins.operations.cutting_off import parted, past, stand_out
 from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
 from binder_plugins.operations.floors import floor_chamfers
-from binder_plugins.operations.gripping import first_grip
+from binder_plugins.operations.gripping import ended_short, first_grip
+from binder_plugins.operations.necks import thin_neck
 from binder_plugins.operations.reaching import from_end
 from binder_plugins.operations.true import true_to_one_another
 
@@ -31,14 +32,14 @@ def first(turning: Turning) -> None:
     words = f"face the end{left_as_bought(work, turning.form)}"
     acts = [turning.face(free, words, ("first-end", "needs-waste"))]
     if grip.support == "tailstock centre":
-        acts.append(turning.centre(free))
+        acts = [*ended_short(turning, grip, [acts[0], turning.centre(free)])]
     threads = _threads_first(turning) if turning.plan.is_threaded else []
     acts += threads
     acts += list(turning.turns(turning.plan.first, free, ("first-end",)))
-    acts += list(axial_acts(work, turning.form, bores, turning.lathe, free))
+    acts += list(axial_acts(work, turning.form, bores, turning.lathe, free, past=past(turning)))
     edges = [one for one in turning.edges(free, first=True) if not threads or not is_thread(one)]
     cut = edge_acts(work, turning.form, edges, turning.lathe, free)
-    acts += [centre_back(act) if grip.support else act for act in cut]
+    acts += [_carried(turning, act) if grip.support else act for act in cut]
     acts += floor_chamfers(turning, free, ("first-end",))
     acts = _knurls_first(acts)
     if turning.plan.is_parted:
@@ -52,6 +53,11 @@ def first(turning: Turning) -> None:
         true=true_to_one_another(work, turning.steps, acts),
         until=_until(turning),
     )
+
+
+def _carried(turning: Turning, act: Act) -> Act:
+    """An act on work that a centre carries: a die wants its place, a thin neck comes last."""
+    return thin_neck(turning, centre_back(act))
 
 
 def _until(turning: Turning) -> str:

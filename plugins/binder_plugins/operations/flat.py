@@ -58,6 +58,7 @@ class Flat:
                 sides[face].append(one)
         for face in fine_first(sides, self.form):
             self._face(face, sides[face])
+        holed.spotted_on_bar(self, sides)
         for one in far:
             self._other_end(one)
         aside.tapped_aside(self)

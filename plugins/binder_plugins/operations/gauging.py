@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING
 
 from binder.api import FitFact, HalfFact, exact
@@ -11,19 +12,20 @@ if TYPE_CHECKING:
     from binder_plugins.operations.work import Work
 
 # How a half says that it is bored for a gap over the shaft as it was measured.
+_INCH_MM = 25.4
 _OVER_SHAFT = "to the measured shaft + "
+# How the words of a half tell a size that is read over or between pins.
+_PINS = re.compile(r"([0-9]+(?:\.[0-9]+)?) (mm|in) (over|between) two ([^;]{1,40}? pins)")
 
 
 def seen(work: Work, half: HalfFact | None, act: str) -> str:
     """What it is measured with; nothing where it has no limits."""
-    if half is None or half.lower is None or half.upper is None:
+    if half is None or half.judged is None:
         return _plugs(work, half, act) if half is not None else ""
     way = "inside" if act in {"ream", "bore", "drill", "lap"} else "outside"
     fit, joint = work.design.facts.about(FitFact, half.joint), work.design.joints[half.joint]
     by_mate = fit is None or is_tried(joint.kind, fit.clearance_min_um, fit.clearance_max_um)
-    return told_by(
-        (half.lower, half.upper), way, work.tools, is_master=half.is_master, by_mate=by_mate
-    )
+    return told_by(half.judged, way, work.tools, is_master=half.is_master, by_mate=by_mate)
 
 
 def _plugs(work: Work, half: HalfFact, act: str) -> str:
@@ -40,9 +42,24 @@ def read_with(work: Work, half: HalfFact) -> str:
     """What a half without limits that is made first, as bright bar is, is read with."""
     fit = work.design.facts.about(FitFact, half.joint)
     if fit is None:
-        return "a gauge that fits it"
+        return _over_pins(work, half) or "a gauge that fits it"
     size = float(fit.nominal)
     return _read(work, size, size, "inside" if fit.hole == half_of(half) else "outside")
+
+
+def _over_pins(work: Work, half: HalfFact) -> str:
+    """`digital caliper, over two 1.9 mm pins`, where that is how its words tell its size."""
+    found = _PINS.search(half.what)
+    if found is None:
+        return ""
+    size = float(found[1]) * (_INCH_MM if found[2] == "in" else 1.0)
+    way = "outside" if found[3] == "over" else "inside"
+    return f"{_read(work, size, size, way)}, {found[3]} two {found[4]}"
+
+
+def read_along(work: Work, length: float) -> str:
+    """What a length in mm is read with over its two ends."""
+    return _read(work, length, length, "outside")
 
 
 def measured_with(work: Work, half: HalfFact) -> str:

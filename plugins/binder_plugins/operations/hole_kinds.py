@@ -22,7 +22,8 @@ class Where:
     `meets` are features that it breaks into; `is_started` is true where a centre is there;
     `first` is the size of a hole that is there already; `is_open` where it ends in a bore;
     `is_together` where its parts are put together for it, so that nothing is left to be done.
-    `beside` is what stands up next to its mouth, `mouth` the edge that is told for it.
+    `beside` is what stands up next to its mouth, `mouth` the edge that is told for it. `past` is
+    how far from the mouth in mm a bar is parted off or sawn through; 0 where a hole comes out.
     """
 
     machine: str
@@ -37,6 +38,7 @@ class Where:
     is_together: bool = False
     beside: Shoulder | None = None
     mouth: Located | None = None
+    past: float = 0.0
 
 
 def through(one: Located, size: tuple[float, float, float]) -> float:

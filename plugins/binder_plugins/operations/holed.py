@@ -6,6 +6,7 @@ import math
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from binder.api import TogetherFact
 from binder_plugins.operations.bench import (
     bench_vice,
     drill_for,
@@ -31,7 +32,7 @@ from binder_plugins.operations.several import (
 from binder_plugins.operations.sides import SAID, SHEET_MM, datum
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Mapping, Sequence
 
     from binder_plugins.operations.flat import Flat
     from binder_solid.facts import Located
@@ -44,19 +45,29 @@ _TALL_MM = 80.0
 
 def drilled(flat: Flat, face: str, found: Sequence[Located]) -> None:
     """The holes of one face; those spotted through a mate come last."""
-    together = [
-        one
-        for one in found
-        if flat.work.made(one.name) == "spotted through" and one.kind == "tapped"
-    ]
+    together = [one for one in found if _is_spotted(flat, one)]
     stack = stacked(flat, [one for one in found if one not in together])
     plain = [one for one in found if one not in together and one not in stack]
     if stack:
         _holes(flat, face, stack, is_stack=True)
     if plain:
         _holes(flat, face, plain)
-    for one in together:
-        _spotted(flat, face, one)
+    if not _lined_bore(flat):
+        for one in together:
+            _spotted(flat, face, one)
+
+
+def _is_spotted(flat: Flat, one: Located) -> bool:
+    return flat.work.made(one.name) == "spotted through" and one.kind == "tapped"
+
+
+def spotted_on_bar(flat: Flat, sides: Mapping[str, Sequence[Located]]) -> None:
+    """Holes spotted through a mate with a bar through the bores, which are all made by now."""
+    if _lined_bore(flat):
+        for face, found in sides.items():
+            for one in found:
+                if _is_spotted(flat, one):
+                    _spotted(flat, face, one)
 
 
 def _holes(flat: Flat, face: str, found: Sequence[Located], *, is_stack: bool = False) -> None:
@@ -134,13 +145,20 @@ def _spotted(flat: Flat, face: str, one: Located) -> None:
     mate = _mate(flat, one.name)
     machine = drill_for(flat.workshop, one.diameter or 0.0)
     count = len(one.spots)
+    bore = _lined_bore(flat)
+    up = (
+        f"all {flat.work.count} on one straight bar through the {bore}, clamp the {mate} on them "
+        "where they will stand, tried with a square"
+        if bore
+        else f"clamp the {mate} on where it will stand"
+    )
     spot = flat.work.act(
         "spot-through",
-        f"clamp the {mate} on where it will stand, spot {count} through its holes with their own "
-        "drill, take it off",
+        f"{up}, spot {count} through its holes with their own drill, take it off",
         machine=machine,
         feature=one.name,
         times=count,
+        tags=("on-bar",) if bore else (),
     )
     where = Where(machine, through(one, flat.form.size), tags=("later",), is_started=True)
     flat.add(
@@ -150,6 +168,21 @@ def _spotted(flat: Flat, face: str, one: Located) -> None:
         f"{SAID[face]} up; the holes of the {mate}",
         [spot, *hole_acts(flat.work, one, where)],
     )
+
+
+def _lined_bore(flat: Flat) -> str:
+    """The bore of a part that is made twice or more, sized on this leaf; '' where there is none.
+
+    Such parts carry one shaft: spotted one by one, their bores lie out of line.
+    """
+    if flat.work.count < 2:
+        return ""
+    left = {place for one in flat.work.design.facts.all(TogetherFact) for place in one.left}
+    for one in flat.form.located:
+        is_here = f"{flat.work.name}.{one.name}" not in left
+        if one.kind in {"bored", "reamed"} and is_here and len(one.spots) == 1:
+            return one.name.replace("_", " ")
+    return ""
 
 
 def _mate(flat: Flat, place: str) -> str:
@@ -179,6 +212,16 @@ def is_bored_in_lathe(flat: Flat, one: Located) -> bool:
     )
 
 
+def _off_edges(flat: Flat, one: Located) -> str:
+    """How far a single centre is from the nearest edges: what it may be told from comes later."""
+    if one.face not in {"top", "underside"} or len(one.spots) != 1:
+        return ""
+    (long, wide, _), (x, y, _) = flat.form.size, one.spots[0]
+    ends = ((x, "left"), (long - x, "right")), ((y, "front"), (wide - y, "back"))
+    told = [min(pair) for pair in ends]
+    return ", " + " and ".join(f"{flat.work.mm(far)} from the {side}" for far, side in told) + ","
+
+
 def bored(flat: Flat, face: str, one: Located) -> None:
     """A bore, marked out and turned about its pop mark."""
     across = swept(flat.form.size, one)
@@ -186,7 +229,7 @@ def bored(flat: Flat, face: str, one: Located) -> None:
     holder, kind = flat_holder(flat.workshop, across)
     mark = flat.work.act(
         "mark-out",
-        f"mark the centre of the {one.name.replace('_', ' ')} and pop it",
+        f"mark the centre of the {one.name.replace('_', ' ')}{_off_edges(flat, one)} and pop it",
         feature=f"marks {one.name}",
         amount=1.0,
     )

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from binder.api import ThreadFact
 from binder_plugins.operations.drilled import centred, drilled_to, drills, start
 from binder_plugins.operations.hole_kinds import SINKS, Where, entry_of
+from binder_plugins.operations.in_the_bar import drilled_past, is_past
 from binder_plugins.operations.mouths import opened
 from binder_plugins.operations.sinks import sink, sunk
 from binder_plugins.operations.sized import finished
@@ -31,6 +32,7 @@ def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
         return
     if across <= 0 or (work.is_wholly_left(one.name) and not where.is_together):
         return
+    given = where
     where = replace(where, deep=_drill_depth(work, one, where))
     if not where.is_started and not where.first:
         yield start(work, one, where)
@@ -38,14 +40,20 @@ def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
     yield from drills(work, one, where, to)
     if where.mouth is not None and one.kind != "tapped":
         yield opened(work, one, where)
-    yield from finished(work, one, where, to)
+    # What a drill leaves at the line of parting is faced off: no bar needs to reach past it.
+    yield from finished(work, one, given if one.kind == "bored" else where, to)
     counterbore = getattr(entry_of(work, one), "counterbore", None)
     if counterbore is not None:
         yield sunk(work, one, where, "counterbore", counterbore.mm)
 
 
 def _drill_depth(work: Work, one: Located, where: Where) -> float:
-    """A blind tapped hole is drilled deeper than its thread, for the tap's lead and the chips."""
+    """A blind tapped hole is drilled deeper than its thread, for the tap's lead and the chips.
+
+    One right through is drilled past the line at which it comes off the bar.
+    """
+    if is_past(one, where):
+        return drilled_past(work, one, where.past)
     fact = work.design.facts.about(ThreadFact, f"{work.name}.{one.name}")
     if one.kind != "tapped" or one.depth is None or where.is_open:
         return where.deep

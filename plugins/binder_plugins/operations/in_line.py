@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import TogetherFact
+from binder_making.measuring import PLUG, noted
 from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.closing_piece import gaps_measured
 from binder_plugins.operations.facts import Act, Grip, SetUp
@@ -24,6 +25,8 @@ if TYPE_CHECKING:
 _TRUE = "every bore of a row to the others: what cuts one is guided in the one before"
 # What a bore that is finished in line was left under its size, in mm: common practice.
 _LEFT_MM = 0.2
+# Each spotted alone, two bearings lie out of line by what each was held askew.
+_ON_ROD = "with one straight rod through all the bores, clamped level and square; "
 _UNTIL = "every row is through and marked"
 
 
@@ -60,7 +63,7 @@ def _holes_in_wood(fact: TogetherFact, work: Work) -> Iterator[Act]:
             titles = " and the ".join(_titles(name, work))
             act = work.act(
                 "drill",
-                f"the {titles}: {words.removesuffix(', then ')}",
+                f"the {titles}: {_ON_ROD}{words.removesuffix(', then ')}",
                 tool="drill of that size, in a hand drill",
                 tags=("later",),
             )
@@ -116,10 +119,9 @@ def _row(fact: TogetherFact, row: Sequence[Hole], asked: Mapping[float, float]) 
         each = "each bore" if count > 1 else "the bore"
         measure = work.act(
             "measure",
-            f"measure {each} of the {mate or work.item.title}, write it down: its mate is made "
-            "to it",
+            noted(f"{each} of the {mate or work.item.title}", PLUG),
             feature=hole.one.name,
-            tool="a plug turned to size",
+            tool=PLUG,
             times=count,
             tags=("master",),
         )

@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING
 
+from binder_plugins.operations.closing_piece import closing_journal
+from binder_plugins.operations.floats import suited_step
 from binder_plugins.operations.lengthwise import has_limits
 
 if TYPE_CHECKING:
@@ -46,6 +48,7 @@ def rough_turn(
     fitted = has_limits(step, work)
     to = across + _LEFT_MM if fitted else across
     act, words = _way(turning, place, to, free, fitted=fitted)
+    words += "" if fitted else suited_step(work, step.name)
     start = max(there, to)
     long = _cut_long(turning, place, act, free)
     behind = [i for i in turning.plan.first if (i < place) == (free == "right") and i != place]
@@ -80,10 +83,11 @@ def finish_turn(turning: Turning, place: int, free: str, tags: tuple[str, ...]) 
         return
     half = work.half(step.name)
     what = half.what if half is not None else f"turn ⌀{work.mm(step.across)}"
-    how = f" ({half.how})" if half is not None and "suit" in half.how else ""
+    is_told = "measured" in what
+    how = f" ({half.how})" if half is not None and "suit" in half.how and not is_told else ""
     yield work.act(
         "turn",
-        f"finish: {what}{how}",
+        f"finish: {what}{how}{suited_step(work, step.name)}",
         machine=turning.lathe,
         feature=step_name(turning, place),
         tool=f"{'left-hand ' if place in turning.plan.behind else ''}knife tool freshly honed",
@@ -130,7 +134,25 @@ def _way(turning: Turning, place: int, to: float, free: str, *, fitted: bool) ->
     verb = "rough to" if fitted else "turn"
     if place in turning.plan.behind or _is_pocket(turning, place):
         return "turn", f"{verb} ⌀{work.mm(to)}{long}{off}{_behind(turning, place)}"
-    return "turn", f"{verb} ⌀{work.mm(to)}, to {work.mm(far)} from the end"
+    suited = closing_journal(work, step_name(turning, place))
+    if suited:
+        begins = f"{work.mm(near)} + " if near > _SAME else ""
+        long = f"{begins}{suited} = ______ from the end, {work.mm(far)} as drawn"
+        return "turn", f"{verb} ⌀{work.mm(to)}, to {long}"
+    across = _left_across(turning, place, free)
+    return "turn", f"{verb} ⌀{work.mm(to)}, {across}to {work.mm(far)} from the end"
+
+
+def _left_across(turning: Turning, place: int, free: str) -> str:
+    """Until the journal behind it, which is left of the bar, is as long as its mate wants it."""
+    inner = place + (1 if free == "left" else -1)
+    if place not in turning.plan.second or not 0 <= inner < len(turning.steps):
+        return ""
+    suited = closing_journal(turning.work, step_name(turning, inner))
+    if not suited:
+        return ""
+    name = step_name(turning, inner).replace("_", " ")
+    return f"until {suited} = ______ is left of the {name} across its shoulders; as drawn "
 
 
 def _slide_angle(step: Stretch) -> float:

@@ -8,6 +8,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import JointFact
+from binder_making.measuring import noted
 from binder_plugins.operations.bench import bench_vice, flat_holder, lathe_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import Where
@@ -92,11 +93,12 @@ def _sizing(fact: TogetherFact, hole: Hole) -> list[Act]:
     half = running_half(fact, hole)
     if half is None or not half.is_master:
         return cuts
+    tool = cuts[-1].measure if cuts else ""
     measure = work.act(
         "measure",
-        f"measure the {hole.title}, write it down: its mate is made to it",
+        noted(f"the {hole.title}", tool),
         feature=one.name,
-        tool=cuts[-1].measure if cuts else "",
+        tool=tool,
         tags=("master",),
     )
     return [*cuts, replace(measure, joints=(half.joint,))]

@@ -6,10 +6,14 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import steady_for
-from binder_plugins.operations.closing_piece import suited_length
+from binder_plugins.operations.closing_piece import (
+    closing_journal,
+    suited_length,
+)
 from binder_plugins.operations.early_corners import slips
 from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
 from binder_plugins.operations.facts import Act, Grip
+from binder_plugins.operations.floats import suited_hub
 from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import is_carried
 from binder_plugins.operations.lengthwise import SAME, is_spoiled
@@ -27,7 +31,7 @@ def second(turning: Turning) -> None:
     """The other end: faced to length, and what could not be got at before."""
     end, work = turning.plan.other, turning.work
     bores = [a for a in turning.axial if not turning.is_first(a)]
-    over_all = suited_length(work, turning.length) or f"{work.mm(turning.length)} over all"
+    over_all = _over_all(turning, end)
     acts = [turning.face(end, f"face to {over_all}", ("back",))]
     acts += list(turning.turns(turning.plan.second, end, ("back",)))
     acts += list(axial_acts(work, turning.form, bores, turning.lathe, end, tags=("back",)))
@@ -64,6 +68,22 @@ def _past_centre(act: Act) -> Act:
     """No tool passes a full centre: a half one leaves it way to the bore, or none stands there."""
     words = "light cuts, from the outside as far as the half centre lets the tool; draw it back for"
     return replace(act, what=f"{act.what}; {words} the last of them, which goes to the bore")
+
+
+def _over_all(turning: Turning, end: str) -> str:
+    """To what length the end is faced; beyond a journal made to its mate the last step counts."""
+    work = turning.work
+    row = suited_length(work, turning.length) or suited_hub(work, turning.length)
+    if row:
+        return row
+    place = 0 if end == "left" else len(turning.steps) - 1
+    last = turning.steps[place]
+    inner = [one for one in turning.steps if one is not last]
+    # A shoulder that is only cut in this set-up is no place to measure from yet.
+    is_there = place not in turning.plan.second
+    if is_there and any(closing_journal(work, one.name) for one in inner):
+        return f"{work.mm(last.end - last.start)} beyond the shoulder"
+    return f"{work.mm(turning.length)} over all"
 
 
 def _steadied(turning: Turning, grip: Grip, end: str) -> Grip:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import exact
 from binder_plugins.operations.hole_kinds import many_of
+from binder_plugins.operations.in_the_bar import reamed_to
 from binder_plugins.operations.mouths import opened
 from binder_plugins.operations.tapped import tap_rpm, taps_of, thread_of
 
@@ -24,6 +25,12 @@ FOR_REAMER = 0.2
 _LEFT_MM = 0.3
 # A bar goes into a hole that is so much smaller than it is told for, in mm: rounding of inches.
 _ENTERS = 0.01
+# No speed here is slow enough for a machine reamer, and it has no lead to start true in a tap
+# wrench. Common practice, no source.
+_IN_SPINDLE = (
+    "; in the chuck of the spindle, plug out, the spindle turned by hand and fed by its lever; or "
+    "borrow a hand reamer"
+)
 
 
 def finished(work: Work, one: Located, where: Where, to: float) -> Iterator[Act]:
@@ -77,7 +84,7 @@ def ream(work: Work, one: Located, where: Where) -> Act:
     is_blind = one.depth is not None
     act = work.act(
         "ream",
-        f"{many_of(one)}{_to_size(work, one, 'ream')}",
+        f"{many_of(one)}{_to_size(work, one, 'ream')}{reamed_to(work, one, where)}",
         machine="" if reamer.is_hand else where.machine,
         feature=one.name,
         tool=f"{reamer.name} {'hand ' if reamer.is_hand else ''}reamer",
@@ -89,6 +96,8 @@ def ream(work: Work, one: Located, where: Where) -> Act:
         half=work.half(one.name),
         spoils="reaming to the bottom: its lead leaves a cone" if is_blind else "",
     )
+    if not reamer.is_hand and act.speed == "by hand":
+        act = replace(act, what=f"{act.what}{_IN_SPINDLE}")
     if is_blind and reamer.is_hand:
         words = f"'{one.name}' is blind, and the only {reamer.name} reamer is a hand reamer"
         return replace(act, trouble=(("ream-blind", words),))

@@ -33,6 +33,7 @@ _WHOLE_DEPTH = 2.25
 _STEEL_MIN, _SOFT_MIN, _FILED_MIN = 2.5, 1.0, 5.0
 _CUTTER_MM = 50.0
 _LEAST_TEETH = 3
+_HAIR_MM = 0.005
 # How the axis of work that is divided is set under an upright spindle: common practice, no source.
 _LEVEL = "the axis level and along the table, clocked over it"
 _ON_EDGE = f"the table stood on edge, {_LEVEL}"
@@ -99,8 +100,17 @@ def _backs(work: Work, shape: object, count: int, depth: float, across: float) -
     return (
         f"; all stopping faces first: the cutter's side over the centre, so set over {over}, down "
         f"to {face} from it; then turn the work {cut.turn:.1f}° until a back lies level, and cut "
-        f"all backs with its end, {back} from the centre"
+        f"all backs with its end, {back} from the centre, from the point on till the cutter's "
+        f"axis is {_stop(work, cut.stop + across / 2)} of the work: set a stop, farther on it cuts "
+        "the stopping face away"
     )
+
+
+def _stop(work: Work, axis: float) -> str:
+    """Where the axis of the cutter stops, from its signed distance short of the work's centre."""
+    if abs(axis) < _HAIR_MM:
+        return "over the centre"
+    return f"{work.mm(round(abs(axis), 2))} {'short of' if axis > 0 else 'past'} the centre"
 
 
 def _gap(count: int, depth: float, outside: float) -> float:

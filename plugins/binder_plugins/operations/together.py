@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import JointFact, TogetherFact
+from binder_making.measuring import noted
 from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.facts import Act, Grip, Route, SetUp
 from binder_plugins.operations.gauging import measured_with
@@ -17,6 +18,7 @@ from binder_plugins.operations.in_place import in_place
 from binder_plugins.operations.joined import FLAMES, JOINED
 from binder_plugins.operations.oil_ways import drilled_through
 from binder_plugins.operations.ordered import ordered
+from binder_plugins.operations.piloted import pilot_holes
 from binder_plugins.operations.pressed import pressed
 from binder_plugins.operations.through_both import drilled
 from binder_plugins.operations.work import Work
@@ -33,6 +35,7 @@ _PLANNERS: Mapping[str, Planner] = {
     "lapped together": lined,
     "drilled together": drilled,
     "drilled in place": in_place,
+    "pilot holes drilled": pilot_holes,
     "set in mesh": meshed,
 }
 
@@ -88,10 +91,7 @@ def _measured_cold(joint: str, works: Works) -> Iterator[Act]:
         for place, halves in work.halves.items():
             told = [one for one in halves if one.is_master and one.joint != joint]
             if told:
-                yield work.act(
-                    "measure",
-                    f"cold and clean, measure the {place.replace('_', ' ')} of the "
-                    f"{work.item.title} again and write it down: its mate is made to this size",
-                    feature=place,
-                    tool=measured_with(work, told[0]),
-                )
+                tool = measured_with(work, told[0])
+                it = f"the {place.replace('_', ' ')} of the {work.item.title} again"
+                words = f"cold and clean, {noted(it, tool)}"
+                yield work.act("measure", words, feature=place, tool=tool)

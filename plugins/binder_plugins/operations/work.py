@@ -147,6 +147,11 @@ class Work:
         """Notes what is cut off the bar for it in mm, `over` of it to hold it by."""
         self.use = BarUse(self.name, exact(round(long, 3)), exact(round(over, 3)), verb)
 
+    def takes_plate(self, long: float, wide: float, *, is_round: bool = False) -> None:
+        """Notes what is sawn out of plate or sheet for it, in mm."""
+        size, width = exact(round(long, 3)), exact(round(wide, 3))
+        self.use = BarUse(self.name, size, width=width, is_round=is_round)
+
     def mm(self, size: float) -> str:
         """A size as printed, in the units of the drawings."""
         return shown_length(exact(round(size, 3)), self.design.units)

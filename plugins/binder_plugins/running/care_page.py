@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from binder.api import Column, Design, Paragraph, Place, Section, Table, Text
 from binder_plugins.running.moving import Moving, moving
 from binder_plugins.running.oiling import oil_for, oil_source
+from binder_plugins.running.upright import lifts_out
 
 _COLUMNS = (
     Column("No.", 0.8, is_figure=True),
@@ -32,7 +33,9 @@ def care_pages(design: Design) -> Iterator[Section]:
     rows = tuple(_row(n, one) for n, one in enumerate(moving(design), 1))
     if rows:
         source = Paragraph((f"After: {oil_source()}.",))
-        blocks = (Paragraph((_WORDS,)), Table(_COLUMNS, rows), source)
+        lifted = lifts_out(design)
+        more = (Paragraph((lifted,)),) if lifted else ()
+        blocks = (Paragraph((_WORDS,)), *more, Table(_COLUMNS, rows), source)
         yield Section("care", "Care", Place.CARE, blocks)
 
 

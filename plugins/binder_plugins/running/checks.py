@@ -8,6 +8,7 @@ from binder.api import Assembly, Design, Diagnostic
 from binder_plugins.running import codes
 from binder_plugins.running.moving import Moving, moving
 from binder_plugins.running.oiling import says_dry, says_grease, says_oil
+from binder_plugins.running.upright import check_thrust
 
 _WOOD = ("hardwood", "softwood", "plywood")
 _RUNS_DRY = ("sintered-bronze", "ptfe", "nylon", "acetal", "cotton-phenolic-laminate")
@@ -22,6 +23,7 @@ def check_running(design: Design) -> Iterator[Diagnostic]:
     found = moving(design)
     for one in found:
         yield from _oil(one)
+    yield from check_thrust(design)
     for assembly in design.assemblies.values():
         yield from _test(assembly, found, design)
 

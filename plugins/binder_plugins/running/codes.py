@@ -54,8 +54,17 @@ TRIP_WHEEL_WRONG_WAY = Code(
     "positions:\n  cam: {reversed: true}   # its stopping faces look the other way now",
     "Turn the wheel round on its shaft: write or take off `reversed: true` under `positions:`.",
 )
+WEIGHT_ON_BARE_END = Code(
+    "weight-on-bare-end",
+    Severity.WARNING,
+    "An upright shaft whose end turns on wood or on paint.",
+    "It drills itself in, the paint rubs off as grit into the bearing, and it turns stiffer.",
+    "joints:\n  post in bush: {runs_in: [post.journal, bush.bore]}   # on an oak base",
+    "Leave a floor in the bush, or put a pad of bronze under the end, with a drop of oil.",
+)
 
 CODES = (
+    WEIGHT_ON_BARE_END,
     OIL_SWELLS_WOOD,
     DRY_AND_FAST,
     TEST_MISSING,

@@ -62,7 +62,7 @@ def fault_sections(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator
     """One section: the joints along the motion, the drive's figures, then fault by fault."""
     joints = numbered(design)
     traced = figures(joints, design)
-    found = faults(joints, traced)
+    found = faults(joints, design, traced)
     if found:
         rows = tuple(_joint(n, one, design) for n, one in enumerate(joints, 1))
         blocks: list[Block] = [Paragraph((_TRACING,)), Table(_JOINTS, rows)]

@@ -12,6 +12,7 @@ from binder.api import (
     CautionLines,
     Checklist,
     Column,
+    CordFact,
     Design,
     Diagnostic,
     HardwareFact,
@@ -28,9 +29,12 @@ from binder.api import (
     TurningFact,
     load_data,
 )
+from binder_making.times import joining_table
 from binder_plugins.running.fault_page import fault_sections
 from binder_plugins.running.moving import Moving, moving
+from binder_plugins.running.upright import lifts_out
 from binder_plugins.running.ways import ways_round
+from binder_trade.mechanisms.tipping import SAFE
 
 PACKAGE = "binder_plugins.running"
 _TURNS = (
@@ -78,7 +82,10 @@ def first_run_pages(design: Design, findings: tuple[Diagnostic, ...] = ()) -> It
 
 def _stage(stage: Mapping[str, Any], found: tuple[Moving, ...], design: Design) -> Iterator[Block]:
     has = _has(found, design)
-    lines = [row["say"] for row in stage["lines"] if _applies(row, has)]
+    minutes = joining_table()["running_in"]
+    lifted = lifts_out(design) if stage.get("lifted") else ""
+    lines = [row["say"].format(**minutes) for row in stage["lines"] if _applies(row, has)]
+    lines += [lifted] if lifted else []
     yield Subheading(stage["title"])
     key = f"first run {stage['title']}"
     yield Checklist(tuple(Tick(f"{key} {n}", (line,)) for n, line in enumerate(lines, 1)))
@@ -86,7 +93,9 @@ def _stage(stage: Mapping[str, Any], found: tuple[Moving, ...], design: Design) 
 
 def _applies(row: Mapping[str, Any], has: frozenset[str]) -> bool:
     is_wanted = "needs" not in row or not has.isdisjoint(row["needs"])
-    return is_wanted and has.isdisjoint(row.get("unless", ()))
+    return (
+        is_wanted and has.issuperset(row.get("all", ())) and has.isdisjoint(row.get("unless", ()))
+    )
 
 
 def _has(found: tuple[Moving, ...], design: Design) -> frozenset[str]:
@@ -98,7 +107,9 @@ def _has(found: tuple[Moving, ...], design: Design) -> frozenset[str]:
     has = kinds | by | ({"power"} if by or movers else {"by hand"})
     if any(any(one.speeds) for one in design.facts.all(TurningFact)):
         has |= {"speeds", "turns"}
-    return frozenset(has | ({"turns"} if "runs_in" in kinds else set()) | set(_hardware(design)))
+    return frozenset(
+        has | ({"turns"} if "runs_in" in kinds else set()) | set(_hardware(design)) | _hung(design)
+    )
 
 
 def _hardware(design: Design) -> Iterator[str]:
@@ -106,6 +117,16 @@ def _hardware(design: Design) -> Iterator[str]:
     for one in design.facts.all(HardwareFact):
         is_grub = "grub" in one.what
         yield from ("grub screw",) if is_grub else (word for word in _HOME if word in one.what)
+
+
+def _hung(design: Design) -> set[str]:
+    """`hangs` where a load pulls back by itself, `tips` where the weight does not hold it."""
+    found = set()
+    for one in design.facts.all(CordFact):
+        found |= {"hangs"} if one.is_hung else set()
+        if one.tips_nmm is not None and (one.holds_nmm or 0.0) < SAFE * one.tips_nmm:
+            found.add("tips")
+    return found
 
 
 def _members(whole: Assembly, design: Design) -> Iterator[Assembly]:

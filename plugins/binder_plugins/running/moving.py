@@ -17,6 +17,7 @@ _RUNS = (
     "leads",
 )
 _HOLES = ("drilled", "reamed", "bored", "tapped", "slotted")
+_KEEPERS = ("clipped", "pinned", "screwed", "bolted", "riveted", "clamped")
 _NO_MOTION = ("turns", "works", "steadies", "prototype")
 
 
@@ -36,7 +37,7 @@ class Moving:
 def moving(design: Design) -> tuple[Moving, ...]:
     """All of them: outwards from what drives the model, then the others as they are written."""
     speeds = _speeds(design)
-    joints = [one for one in design.joints.values() if _moves(one)]
+    joints = [one for one in design.joints.values() if _moves(one) and not _is_kept(one, design)]
     rank = {name: number for number, name in enumerate(_path(design))}
     joints.sort(key=lambda one: min((rank.get(end.item, len(rank)) for end in one.ends), default=0))
     return tuple(_moving(one, speeds, design) for one in joints)
@@ -47,6 +48,14 @@ def _moves(joint: Joint) -> bool:
         return False
     meeting = joint.entry.meeting
     return joint.kind in _RUNS or (meeting is not None and meeting.group == "drive")
+
+
+def _is_kept(joint: Joint, design: Design) -> bool:
+    """A pin that slides in where clips, pins or screws keep it moves no more."""
+    return joint.kind == "slides" and any(
+        one.kind in _KEEPERS and set(joint.items) <= set(one.items)
+        for one in design.joints_at(joint.items[0])
+    )
 
 
 def _path(design: Design) -> Iterator[str]:
@@ -98,7 +107,7 @@ def _says(joint: Joint) -> str:
 
 def _way_in(joint: Joint, design: Design) -> str:
     """The outermost of the oil holes through every wall of the joint; else its ends."""
-    ways = [_hole_in(one, design) for one in _walls(joint, design)]
+    ways = [_hole_in(one, design) for one in walls_of(joint, design)]
     shaft = design.facts.about(FitFact, joint.name)
     inside = _hole_in(shaft.shaft.partition(".")[0], design) if shaft is not None else None
     if ways and ways[-1] is not None and None not in ways:
@@ -108,7 +117,7 @@ def _way_in(joint: Joint, design: Design) -> str:
     return "wipe it on" if joint.kind not in _RUNS else "at the ends"
 
 
-def _walls(joint: Joint, design: Design) -> tuple[str, ...]:
+def walls_of(joint: Joint, design: Design) -> tuple[str, ...]:
     """What has the bore, and what it is fixed in, outwards."""
     fit = design.facts.about(FitFact, joint.name)
     if fit is None:

@@ -9,6 +9,7 @@ from string import ascii_lowercase
 from typing import Any
 
 from binder.api import Design, Diagnostic, Joint, TraceFact, load_data
+from binder_plugins.running.conditions import has_of
 from binder_plugins.running.moving import moving
 
 PACKAGE = "binder_plugins.running"
@@ -79,11 +80,14 @@ def remarked(
     )
 
 
-def faults(joints: tuple[Joint, ...], traced: Sequence[Figure] = ()) -> tuple[Fault, ...]:
+def faults(
+    joints: tuple[Joint, ...], design: Design, traced: Sequence[Figure] = ()
+) -> tuple[Fault, ...]:
     """Those that the joints can have."""
     kinds = {joint.kind for joint in joints}
     rows = [row for row in _rows() if "needs" not in row or not kinds.isdisjoint(row["needs"])]
-    found = [Fault(row["sign"], tuple(_causes(row, joints, traced))) for row in rows]
+    has = [has_of(one, design) for one in joints]
+    found = [Fault(row["sign"], tuple(_causes(row, joints, has, traced))) for row in rows]
     return tuple(one for one in found if one.causes)
 
 
@@ -93,10 +97,16 @@ def fault_source() -> str:
 
 
 def _causes(
-    row: Mapping[str, Any], joints: tuple[Joint, ...], traced: Sequence[Figure]
+    row: Mapping[str, Any],
+    joints: tuple[Joint, ...],
+    has: Sequence[frozenset[str]],
+    traced: Sequence[Figure],
 ) -> Iterator[Cause]:
     for cause in row["causes"]:
-        numbers = [n for n, joint in enumerate(joints, 1) if joint.kind in cause["kinds"]]
+        numbers = [
+            n for n, joint in enumerate(joints, 1)
+            if joint.kind in cause["kinds"] and _meets(cause, has[n - 1])
+        ]  # fmt: skip
         if numbers:
             names = {joints[n - 1].name for n in numbers}
             words = tuple(cause.get("figures", ()))
@@ -106,6 +116,10 @@ def _causes(
                 if one.fact.joint in names and words and one.fact.what.startswith(words)
             ]
             yield Cause(tuple(numbers), cause["look"], cause["cure"], tuple(marks))
+
+
+def _meets(cause: Mapping[str, Any], has: frozenset[str]) -> bool:
+    return has.issuperset(cause.get("if", ())) and has.isdisjoint(cause.get("unless", ()))
 
 
 @cache

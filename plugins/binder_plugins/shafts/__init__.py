@@ -22,6 +22,7 @@ from binder_plugins.shafts.chaining import chain_of
 from binder_plugins.shafts.checks import check_shafts
 from binder_plugins.shafts.codes import CODES
 from binder_plugins.shafts.kinds import section_kinds
+from binder_plugins.shafts.lying import check_lying
 from binder_plugins.shafts.page import shaft_pages
 from binder_plugins.shafts.stacking import stack_shafts
 
@@ -61,7 +62,10 @@ def _chain(design: Design) -> Contribution:
 @hookimpl
 def binder_checks() -> Sequence[Check]:
     """Does each shaft stay in place, and can it be put together."""
-    return [Check("shafts stay in place", check_shafts)]
+    return [
+        Check("shafts stay in place", check_shafts),
+        Check("bearings lie on their journals", check_lying),
+    ]
 
 
 @hookimpl

@@ -17,6 +17,7 @@ from binder.api import (
     shown_length,
 )
 from binder_plugins.shafts import codes
+from binder_plugins.shafts.flush import check_flush
 from binder_plugins.shafts.kinds import ShaftEntry
 from binder_plugins.shafts.roles import FILLING, ends_of
 from binder_plugins.shafts.stacking import bearings, entries
@@ -30,6 +31,7 @@ def check_shafts(design: Design) -> Iterator[Diagnostic]:
         yield from _located(fact)
         is_named = entries(design)[fact.subject].to_suit is not None
         yield from _float(fact, design.units, is_closed=is_named and _closes(fact))
+        yield from check_flush(fact, design)
     named = {str(end) for one in design.joints.values() for end in one.ends}
     for joint in design.joints.values():
         yield from _assembled(joint, design)

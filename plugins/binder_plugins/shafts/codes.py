@@ -78,8 +78,26 @@ NOTHING_CARRIES = Code(
     "shafts:\n  axle: {along: [drum]}",
     "Name the bearings in the row, and say by a joint that the shaft runs in them.",
 )
+FLUSH_AT_BEARING = Code(
+    "flush-at-bearing",
+    Severity.ADVICE,
+    "A hub flush with the end of its seat, where the bearing beside it meets the hub as well.",
+    "A plate that is a tenth too thick stands out of its seat and uses up the float.",
+    "shafts:\n  axle: {along: [bush, barrel, bush], apart: 24 mm}\njoints:\n"
+    "  wheel: {retained: [wheel.bore, barrel.spigot]}   # 3 mm on 3 mm, and the bush has a rim",
+    "Let the seat stand out of the hub by what both may stray.",
+)
+BEARING_BESIDE_JOURNAL = Code(
+    "bearing-beside-journal",
+    Severity.WARNING,
+    "A bearing that stands partly beside the journal that its bore is made to.",
+    "The step beside it is not made to the fit: the shaft binds there, or bears on half a bush.",
+    "shafts:\n  axle: {along: [cheek.bore, cheek.bore], apart: 40 mm}   # journal 48, cheeks 2 x 6",
+    "Make the journal as long as what lies between the outer ends of its bearings.",
+)
 
 CODES = (
+    FLUSH_AT_BEARING,
     SHAFT_UNKNOWN,
     NO_END_FLOAT,
     END_FLOAT_OFF,
@@ -89,4 +107,5 @@ CODES = (
     HOLE_STOPPED,
     APART_MISSING,
     NOTHING_CARRIES,
+    BEARING_BESIDE_JOURNAL,
 )

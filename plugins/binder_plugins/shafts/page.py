@@ -85,7 +85,7 @@ def _row(number: int, piece: Piece, fact: ShaftFact, design: Design) -> tuple[Te
     if fact.to_suit == number - 1:
         length, words = f"{length}, to suit", f"{words}; made last"
     blank: Text = (Blank(f"{fact.subject} {number}", design.units),)
-    enters = "" if piece.enters == "either" else piece.enters
+    enters = "either end" if piece.enters == "either" else piece.enters
     return ((str(number),), (piece.title,), (words,), (length,), (enters,), blank)
 
 

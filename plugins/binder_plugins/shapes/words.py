@@ -144,5 +144,9 @@ def where(feature: Feature, units: str) -> str:
     # The words of a pattern often say how many; saying it twice would read as a product.
     if entry.off and not _COUNTED.match(pattern):
         pattern = f"{entry.off} off {pattern}".strip()
-    words += [pattern] if pattern else []
+    # What `at` tells of holes in a row is their middle, not the first of them.
+    is_row = bool(entry.at) and "apart" in pattern and "times" not in pattern
+    words += (
+        [f"{pattern}, measured to the middle of them" if is_row else pattern] if pattern else []
+    )
     return ", ".join(words)

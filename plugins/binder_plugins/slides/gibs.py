@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
-from math import ceil
+from math import ceil, radians, tan
 
 from binder.api import (
     AsideFact,
@@ -18,6 +18,7 @@ from binder.api import (
     MaterialFact,
     Misread,
     NumberOff,
+    Position,
     SmallWork,
     ThreadFact,
     exact,
@@ -26,9 +27,9 @@ from binder.api import (
 )
 from binder_plugins.slides import codes
 from binder_plugins.slides.facts import Side, SlideFact
-from binder_plugins.slides.made import made_gib, made_screws
+from binder_plugins.slides.made import bevelled, made_gib, made_screws
 from binder_trade.drills import Drill, NoDrill
-from binder_trade.slides import Gib, NotDefined, straight_gib
+from binder_trade.slides import Dovetail, Gib, NotDefined, straight_gib
 from binder_trade.threading import TappingDrill, tapping_drill
 from binder_trade.threads import NotMade, Thread, from_name
 
@@ -51,7 +52,7 @@ class Setting:
     """A gib with the screws that set it: their thread and its drill, how long they are.
 
     `wall_mm` is the metal between the side of the part and the slot, `tapped_mm` what of it
-    is threaded, from the outside.
+    is threaded, from the outside; `reach_mm` how deep a screw's end goes, to the gib pressed home.
     """
 
     gib: Gib
@@ -60,6 +61,7 @@ class Setting:
     screw_mm: float
     wall_mm: float
     tapped_mm: float
+    reach_mm: float
 
 
 def set_gibs(facts: list[SlideFact], design: Design) -> Contribution:
@@ -109,10 +111,18 @@ def _setting(fact: SlideFact, gib: Gib, design: Design) -> Setting | None:
         if drill is not None:
             sides = (place.length, place.width) if place is not None else ()
             across = min((float(one) for one in sides if one is not None), default=0.0)
-            wall = max((across - slide.female.wide_mm) / 2, 2 * thread.major_mm)
-            long = ceil((wall + _FOR_NUT * thread.major_mm) / _STEP_MM) * _STEP_MM
-            return Setting(gib, thread, drill, float(long), wall, _tapped_of(wall, thread, drill))
+            wall = max(_wall(fact, slide, across), 2 * thread.major_mm)
+            reach = wall + slide.clearance_mm
+            long = ceil((reach + _FOR_NUT * thread.major_mm) / _STEP_MM) * _STEP_MM
+            tapped = _tapped_of(wall, thread, drill)
+            return Setting(gib, thread, drill, float(long), wall, tapped, reach)
     return None
+
+
+def _wall(fact: SlideFact, slide: Dovetail, across: float) -> float:
+    """The metal on the axis of the screws: thicker than at the slot's floor, as the flank leans."""
+    lean = (slide.female.depth_mm - _below(fact)) / tan(radians(slide.angle_deg))
+    return (across - slide.female.wide_mm) / 2 + lean
 
 
 def _tapped_of(wall: float, thread: Thread, drill: TappingDrill) -> float:
@@ -144,11 +154,13 @@ def _drill(thread: Thread, fact: SlideFact, design: Design) -> TappingDrill | No
 def _items(
     fact: SlideFact, gib: Gib, setting: Setting | None, design: Design
 ) -> Iterator[tuple[Bought, int]]:
-    thick, high, long = (
+    wide = ceil(gib.blank_mm - 1e-6)
+    thick, across, long = (
         shown_length(exact(round(mm, 1)), design.units)
-        for mm in (gib.thick_mm, gib.flank_mm, gib.length_mm)
+        for mm in (gib.thick_mm, wide, gib.length_mm)
     )
-    yield _bought(fact, f"brass strip {thick} × {high}, {long} long, gib", "gib", design), 1
+    what = f"brass strip {thick} × {across}, {long} long, gib"
+    yield _bought(fact, what, "gib", design, bevelled(fact, gib, design.units)), 1
     if setting is not None:
         screw = _bought(fact, _screw(setting), "gib_screw", design)
         yield screw, len(gib.screws_mm)
@@ -175,8 +187,8 @@ def _rod(setting: Setting) -> str:
 
 def _end(setting: Setting) -> tuple[str, ...]:
     """What is turned down to pass where the hole is not tapped."""
-    deep = setting.wall_mm - setting.tapped_mm
-    if deep <= 0:
+    deep = setting.reach_mm - setting.tapped_mm
+    if setting.tapped_mm >= setting.wall_mm:
         return ()
     across = round(setting.drill.drill.mm - _UNDER, 1)
     return (f"its end turned to {across:g} mm over {ceil(deep)} mm",)
@@ -191,7 +203,7 @@ def _screw(setting: Setting) -> str:
     return ", ".join([said, *how, *_end(setting), "for the gib"])
 
 
-def _bought(fact: SlideFact, what: str, stem: str, design: Design) -> Bought:
+def _bought(fact: SlideFact, what: str, stem: str, design: Design, note: str = "") -> Bought:
     own = re.sub(r"[^a-z0-9]+", "_", fact.joint.name.casefold()).strip("_")
     name = f"{stem}_of_{own}" if design.item(stem) is not None else stem
     return Bought(
@@ -199,7 +211,7 @@ def _bought(fact: SlideFact, what: str, stem: str, design: Design) -> Bought:
         title=what,
         at=fact.joint.at,
         quantity=1,
-        note="",
+        note=note,
         because="",
         what=what,
         sizes=(),
@@ -230,12 +242,23 @@ def _holes(fact: SlideFact, setting: Setting, units: str) -> HalfFact:
         item=fact.female.end.item,
         place="gib_screws",
         what=f"tap {len(setting.gib.screws_mm)} × {setting.thread.designation} from the side into "
-        f"the slot, drill {setting.drill.drill.name}; {places} from the end of the gib, {below} "
-        "below the face",
+        f"the slot, drill {setting.drill.drill.name}; {places} from the end of the gib, "
+        f"{_stations(fact, setting.gib, units)}{below} below the face",
         mate=str(fact.male.end),
-        how=f"mark them on the side where the gib lies, flush with the {_shorter(fact)}",
+        how=f"mark them on the side where the gib lies, its ends level with those of the "
+        f"{_shorter(fact)} at half its travel",
         is_master=False,
     )
+
+
+def _stations(fact: SlideFact, gib: Gib, units: str) -> str:
+    """Where the screws stand along the slot, where it tells the place of the slide's middle."""
+    at = getattr(fact.female.entry, "at", None)
+    if not isinstance(at, Position) or at.distance is None:
+        return ""
+    first = at.distance.mm - gib.length_mm / 2
+    along = [exact(round(first + one, 1)) for one in gib.screws_mm]
+    return f"{', '.join(shown_length(one, units) for one in along)} {at.rest}, "
 
 
 def _shorter(fact: SlideFact) -> str:
@@ -269,6 +292,7 @@ def _aside(fact: SlideFact, setting: Setting, half: HalfFact) -> AsideFact:
         tuple(setting.gib.screws_mm),
         _below(fact),
         half.how,
+        chosen.mm / 2 / tan(radians(fact.slide.angle_deg)) if fact.slide is not None else 0.0,
     )
 
 

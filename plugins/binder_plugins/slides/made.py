@@ -22,14 +22,21 @@ _STRIP_MIN, _SCREW_MIN, _END_MIN = 20.0, 15.0, 5.0
 _TO_HOLD_MM = 15
 
 
+def bevelled(fact: SlideFact, gib: Gib, units: str) -> str:
+    """How a square-edged strip becomes a gib that stands lower than the tail."""
+    angle = fact.slide.angle_deg if fact.slide is not None else 0.0
+    along, high = (shown_length(exact(round(mm, 1)), units) for mm in (gib.flank_mm, gib.height_mm))
+    return (
+        f"file both long edges to {angle:g}°, leaning alike, till it is {along} wide between them "
+        f"and stands {high} high: it must not bear on the floor of the slot nor over its face"
+    )
+
+
 def made_gib(fact: SlideFact, gib: Gib, setting: Setting | None, design: Design) -> SmallWork:
     """The strip, from that of the hardware list."""
     long = shown_length(exact(round(gib.length_mm, 1)), design.units)
     steps = [
-        (
-            f"file the ends square to {long}, the narrow edges to the angle of the dovetail: it "
-            "lies flat against the slope, and stands clear of top and bottom of the slot"
-        ),
+        f"file the ends square to {long}; {bevelled(fact, gib, design.units)}",
         "straighten it on the plate, and rub both faces flat on fine paper",
     ]
     if setting is not None:

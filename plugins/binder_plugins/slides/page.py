@@ -25,8 +25,9 @@ from binder.api import (
 from binder_plugins.slides.facts import SlideFact
 from binder_plugins.slides.gibs import gib_of
 from binder_plugins.slides.halves import first_side
+from binder_plugins.slides.made import bevelled
 from binder_plugins.slides.section_drawing import section_of
-from binder_trade.slides import Dovetail, OverPins, corners, pin_range
+from binder_trade.slides import Dovetail, OverPins, corners, pin_factor, pin_range
 
 _COLUMNS = (
     Column("At sharp corners", 3),
@@ -108,7 +109,7 @@ def _about(mm: float, units: str) -> str:
 def _sum(fact: SlideFact, pins: OverPins, units: str) -> Text:
     first = first_side(fact)
     is_tail = first is fact.male
-    apart = pins.male_over_mm - pins.female_between_mm
+    apart = _apart(pins)
     printed = apart / _INCH if units == "inch" else apart
     key = f"joint {fact.joint.name} {first.end.place}"
     words = ("tail over pins ", "slot") if is_tail else ("slot between pins ", "tail")
@@ -125,7 +126,17 @@ def _pins(fact: SlideFact, slide: Dovetail, pins: OverPins, units: str) -> str:
     fit = pin_range(slide)
     least, most = (_about(size, units) for size in (fit.least_mm + _HALF, fit.most_mm - _HALF))
     own = f"shanks of two {fact.pin_name.removesuffix(' drill')} drills; " if fact.pin_name else ""
-    return f"{own}any two alike of {least} to {most} serve"
+    each, less = 2 * pin_factor(slide.angle_deg), slide.female.wide_mm - slide.male.narrow_mm
+    apart, wider = (shown_length(exact(mm), units) for mm in (_apart(pins), less))
+    return (
+        f"{own}two others alike of {least} to {most} serve, with {each:.3f} × pin − {wider} in "
+        f"the place of {apart}"
+    )
+
+
+def _apart(pins: OverPins) -> float:
+    """What the tail measures over the pins more than the slot between them, in mm."""
+    return pins.male_over_mm - pins.female_between_mm
 
 
 def _gib(fact: SlideFact, slide: Dovetail, units: str) -> str:
@@ -135,5 +146,4 @@ def _gib(fact: SlideFact, slide: Dovetail, units: str) -> str:
     if gib is None:
         return words
     screws = ", ".join(_about(place, units) for place in gib.screws_mm)
-    high = _about(gib.flank_mm, units)
-    return f"{words}, {high} along the flank; screws at {screws} from one end"
+    return f"{words}; {bevelled(fact, gib, units)}; screws at {screws} from one end"

@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from binder.api import Design, Part
+from binder.api import Design, Part, TogetherFact
 from binder_drafting import Edge
 from binder_plugins.templates.marking import marked
 from binder_solid.facts import FlatFact, FlatViewsFact
 from binder_solid.flats import Flat
+
+_BY_GEARS = "set in mesh"
+_UNPOPPED = "not popped nor drilled from here: set in mesh"
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,4 +40,22 @@ def templates_of(design: Design) -> Iterator[Template]:
         views = (found.cut, found.seen) if found is not None else (none, none)
         for flat, cut, seen in zip(fact.flats, *views, strict=True):
             part = design.parts[fact.subject]
-            yield Template(part, flat, marked(flat, cut, seen), len(fact.flats) == 1)
+            edges = marked(flat, cut, seen)
+            yield Template(part, _warned(flat, part, design), edges, len(fact.flats) == 1)
+
+
+def _warned(flat: Flat, part: Part, design: Design) -> Flat:
+    """A hole whose place the cut gears tell is drawn as a check, and popped by nobody."""
+    left = {
+        place
+        for fact in design.facts.all(TogetherFact)
+        if fact.how == _BY_GEARS
+        for place in fact.left
+    }
+    holes = tuple(
+        replace(one, words=f"{one.words}; {_UNPOPPED}")
+        if f"{part.name}.{one.feature}" in left
+        else one
+        for one in flat.holes
+    )
+    return replace(flat, holes=holes)

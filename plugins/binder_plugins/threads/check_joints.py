@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from binder.api import Design, Diagnostic, End, Joint, Labelled, Span, shown_length
 from binder_plugins.threads import codes
+from binder_plugins.threads.check_plain import check_plain
 from binder_plugins.threads.check_seating import check_seating
 from binder_plugins.threads.found import JOINTS, Found, by_item, half_at, material_of, thread_of
 from binder_plugins.threads.kinds import ThreadedEntry
@@ -31,6 +32,7 @@ def check_joints(found: Iterable[Found], design: Design) -> Iterator[Diagnostic]
         yield from _differ(joint, halves)
         yield from _short(joint, halves, design)
         yield from check_seating(joint, halves, design)
+        yield from check_plain(joint, halves, design)
         yield from _claimed(joint, halves, claimed)
         yield from _unscrews(joint, halves, turning, design)
     yield from _alike(threads)

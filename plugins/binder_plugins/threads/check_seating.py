@@ -23,7 +23,7 @@ def check_seating(
     step = screw.surface
     if not nut.is_blind or step is None or step.length is None:
         return
-    if step.length <= nut.depth or not _has_shoulder(step, screw.thread, design):
+    if step.length <= nut.depth or not has_shoulder(step, screw.thread, design):
         return
     units = design.units
     yield codes.SCREW_BOTTOMS.at(
@@ -36,7 +36,7 @@ def check_seating(
     )
 
 
-def _has_shoulder(step: PlaceFact, thread: Thread, design: Design) -> bool:
+def has_shoulder(step: PlaceFact, thread: Thread, design: Design) -> bool:
     """Whether the step beside it is thicker than the thread."""
     if step.start is None or step.length is None:
         return False

@@ -12,6 +12,7 @@ from binder_plugins.threads.check_holes import check_holes
 from binder_plugins.threads.check_joints import check_joints
 from binder_plugins.threads.check_mouths import check_mouths
 from binder_plugins.threads.check_outsides import check_outsides
+from binder_plugins.threads.check_shaken import check_shaken
 from binder_plugins.threads.check_tools import check_tools
 from binder_plugins.threads.found import (
     has_threads,
@@ -40,6 +41,7 @@ def check_threads(design: Design) -> Iterator[Diagnostic]:
         check_mouths(found, design),
         check_outsides(found, design),
         check_joints(found, design),
+        check_shaken(design),
     )
 
 

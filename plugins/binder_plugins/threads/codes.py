@@ -63,6 +63,15 @@ UNSCREWS_IN_USE = Code(
     "  crank on axle: {threaded: [axle.end, crank.hub]}",
     "Lock it by a pin or compound and say `fixed: true`, or cut the thread left hand.",
 )
+SCREW_SHAKES_LOOSE = Code(
+    "screw-shakes-loose",
+    Severity.WARNING,
+    "A screw on which a lever turns that a wheel lifts and lets fall, without a lock.",
+    "Each blow turns it back a little, until the lever hangs on one side alone.",
+    "joints:\n  pivots in post: {threaded: [pivot.thread, post.seat]}\n"
+    "  lever on pivots: {hinged: [pivot.point, lever.cone]}",
+    "Add a lock nut and name it with `held_by:`, or say `fixed: true` where compound holds it.",
+)
 LOOKALIKE_THREAD = Code(
     "lookalike-thread",
     Severity.CAUTION,
@@ -189,8 +198,19 @@ DRILL_UNKNOWN = Code(
     'binder reckon drill "no. 81"',
     "Write it as 3.3 mm, no. 34, letter F or 7/64 in.",
 )
+HUB_STOPS_SHORT = Code(
+    "hub-stops-short",
+    Severity.WARNING,
+    "A hub that is screwed up to a shoulder, on a thread that ends short of it.",
+    "The plain length does not enter the thread of the hub: it stops there, and is not square.",
+    "turned:\n  - {name: journal, diameter: 4 mm, length: 30 mm}\n"
+    "  - {name: tail, diameter: 3 mm, length: 5 mm}\n"
+    "features:\n  thread: {screwed: M3, on: tail, length: 4 mm}",
+    "Undercut the tail at the shoulder and thread it right up, or open the mouth of the hub.",
+)
 
 CODES = (
+    HUB_STOPS_SHORT,
     THREAD_NOT_MADE,
     THREAD_NOT_SAID,
     THREAD_HALVES_DIFFER,
@@ -198,6 +218,7 @@ CODES = (
     SCREW_BOTTOMS,
     THREAD_CLAIMED_TWICE,
     UNSCREWS_IN_USE,
+    SCREW_SHAKES_LOOSE,
     LOOKALIKE_THREAD,
     TAP_OR_DIE_NOT_OWNED,
     DRILL_FOR_THREAD_NOT_OWNED,

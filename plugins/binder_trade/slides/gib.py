@@ -17,6 +17,9 @@ _SCREW_SPAN: Final = 10.0
 class Gib:
     """A strip in mm: length, thickness at both ends, height, width along the flank.
 
+    `blank_mm` is the least width of the square-edged strip that it is made from: both long edges
+    are filed to the angle of the flank, so that they lie along the flats; left square, a strip
+    stands higher than the tail, and the slide rides on it.
     `one_in` is the taper of the thickness, 0 for a straight strip; `advance_per_mm` what the
     strip must go in endways to take up 1 mm along the flats. `screws_mm` are the places of
     the adjusting screws of a straight strip from one end; a tapered one has a screw at each
@@ -28,6 +31,7 @@ class Gib:
     thin_mm: float
     height_mm: float
     flank_mm: float
+    blank_mm: float
     one_in: float
     advance_per_mm: float
     screws_mm: tuple[float, ...]
@@ -84,13 +88,21 @@ def _gib(
     steps: tuple[Step, ...],
 ) -> Gib:
     sine = math.sin(math.radians(slide.angle_deg))
+    bevel = thick / math.tan(math.radians(slide.angle_deg))
     height = slide.male.depth_mm - slide.relief_mm
     if height <= 0:
         raise NotDefined(
             f"a relief of {slide.relief_mm:g} mm leaves no height for the gib",
             "make the relief smaller than half of the depth",
         )
-    along = Step("gib along the flank", "(h − relief) / sin θ", mm(height / sine), PRACTICE)
-    return Gib(
-        length, thick, thin, height, height / sine, one_in, one_in * sine, screws, (*steps, along)
+    along = height / sine
+    made = (
+        Step("gib along the flank", "(h − relief) / sin θ", mm(along), PRACTICE),
+        Step(
+            "strip before its edges are bevelled", "flank + t / tan θ", mm(along + bevel), GEOMETRY
+        ),
     )
+    return Gib(
+        length, thick, thin, height, along, along + bevel, one_in, one_in * sine, screws,
+        (*steps, *made),
+    )  # fmt: skip

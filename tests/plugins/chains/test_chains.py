@@ -90,6 +90,45 @@ joints:
 """
 
 
+def trip(more: str) -> str:
+    hole = "{reamed: to suit, on: front, depth: through, at: "
+    frame = (
+        f'{hole}"43.3 mm from left, 33 mm from underside"}}',
+        f'{hole}"100 mm from left, 30 mm from underside"}}',
+    )
+    rod = "{material: silver steel, turned: [{name: journal, diameter: 4 mm, length: 40 mm}]}"
+    return f"""\
+format: 1
+model: {{title: Trial, issue: A, units: mm}}
+parts:
+  base:
+    material: brass
+    block: {{length: 160 mm, width: 10 mm, height: 60 mm}}
+    features: {{one: {frame[0]}, two: {frame[1]}}}
+  axle: {rod}
+  pivot: {rod}
+  wheel:
+    material: mild steel
+    ratchet: {{teeth: 4, outside: 28 mm, depth: 6 mm, width: 8 mm}}
+    features: {{bore: {{reamed: to suit, depth: through}}}}
+  lever:
+    material: brass
+    block: {{length: {"121" if more else "120"} mm, width: 8 mm, height: 9 mm}}
+    features:
+      eye: {hole}"43.2 mm from left, 4.5 mm from underside"}}
+joints:
+  axle in base:   {{runs_in: [axle.journal, base.one], duty: slow and oiled}}
+  pivot in base:  {{runs_in: [pivot.journal, base.two], duty: slow and oiled}}
+  wheel on axle:  {{retained: [wheel.bore, axle.journal]}}
+  lever on pivot: {{retained: [lever.eye, pivot.journal]}}
+drive:
+  hand:  {{turns: [axle], by: hand, speeds: [60 r/min]}}
+  {"helve" if more else "⟪helve⟫"}:
+    {{trips: [wheel, lever], lifts: 4, lift: 6 mm, arm: 43.2 mm, reach: 76.8 mm{more}}}
+stands: base
+"""
+
+
 KEEPER = "  keeper: {screwed: [cap.underside, pin.journal], fastener: M3 cheese head screw}\n"
 
 
@@ -139,6 +178,8 @@ CASES = {
         gears("0.5 mm", "18.03 mm"),
         gears("0.5 mm", "18.06 mm").replace("⟪", "").replace("⟫", ""),
     ),
+    # Lap 14 + 43.434 − 56.779 = 0.655, and 1.0 of strays: see tests/plugins/drive.
+    "trip-may-miss": (trip(""), trip(", left_long: 1 mm").replace("43.2 mm from", "44.2 mm from")),
     # 20 − 20.4 = −0.4; with 20.4 − 0.55 = 19.85 it would have the 0.15 that is wanted.
     "drawn-without-float": (
         shaft("⟪cheek.bore⟫, drum, cheek.bore", "20 mm, to_suit: drum").replace("19.4", "20.4"),
@@ -183,6 +224,20 @@ def test_the_half_made_to_the_measured_one_neither_jams_nor_rattles(compile_text
     assert not {one.code.name for one in outcome.findings} & {"stack-may-jam", "stack-too-loose"}
     (sheet,) = sheets(outcome)
     assert "length of the arm" in text_of(facts_of(sheet)["Made to suit"])
+
+
+def test_what_is_left_between_two_turned_ends_strays_by_all_three(compile_text: Compile) -> None:
+    """9.4 − 2 × 2.5 = 4.4, ± 0.2 and twice ± 0.1 (ISO 2768-1 m: over 6 mm 0.2, else 0.1)."""
+    text, _ = marked(pivot("4.4 mm").replace("round bar", "drawn rod"))
+    ends = "{{name: {}, diameter: 4 mm, length: 2.5 mm}}"
+    text = text.replace("{name: head, diameter: 8 mm, length: 2 mm}", ends.format("near"))
+    text = text.replace("length: 4.4 mm}", "length: 4.4 mm}\n      - " + ends.format("tail"))
+    fact = chain_in(compile_text(text))
+    assert [link.nominal for link in fact.links] == pytest.approx([9.4, 2.5, 2.5, 4.0])
+    assert sum(link.upper for link in fact.links) == pytest.approx(0.2 + 0.1 + 0.1 + 0.1)
+    # Measured across, as it is turned, the journal is one length again.
+    across = chain_in(compile_text(text.replace("pin.journal]", "pin.journal], master: arm.bore")))
+    assert (across.closing, len(across.links)) == ("journal of the pin", 2)
 
 
 def test_where_even_the_likely_band_jams_it_is_a_warning(compile_text: Compile) -> None:

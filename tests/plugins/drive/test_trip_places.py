@@ -10,6 +10,7 @@ from collections.abc import Callable
 
 import pytest
 
+from binder.api import ChainFact, JointFact
 from binder.compiler import Outcome
 from binder_plugins.drive.duties.duty import DutyFact
 
@@ -45,6 +46,7 @@ drive:
   helve: {trips: [wheel, lever], lifts: 4, lift: LIFT, arm: 43.2 mm, reach: 76.8 mm}
 stands: base
 """
+MISSES = "trip-may-miss"
 OTHERWISE = "linkage-stands-otherwise"
 
 
@@ -73,6 +75,33 @@ def test_a_lift_that_the_places_have_otherwise(
     (found,) = [one for one in compile_text(text).findings if one.code.name == OTHERWISE]
     assert has in found.message
     assert text.splitlines()[found.span.line - 1][found.span.column - 1 :].startswith(lift)
+
+
+# A tail made 1.5 mm longer, and filed back by as much, lifts as one that was right at once.
+def test_a_tail_that_is_left_long_is_reckoned_as_filed(compile_text: Compile) -> None:
+    text = trips().replace('"43.2 mm from left', '"44.7 mm from left')
+    text = text.replace("reach: 76.8 mm", "reach: 76.8 mm, left_long: 1.5 mm")
+    outcome = compile_text(text.replace("length: 120 mm", "length: 121.5 mm"))
+    assert outcome.design is not None
+    duty = outcome.design.facts.about(DutyFact, "helve")
+    assert duty is not None
+    assert dict(duty.rows)["Lift at the wheel"] == "6 mm, over 24.7° of it, as they stand"
+    step = outcome.design.facts.about(JointFact, "helve")
+    assert step is not None
+    assert "left 1.5 mm long" in step.step
+    assert MISSES not in {one.code.name for one in outcome.findings}
+
+
+def test_the_lap_of_tooth_and_tail_is_a_chain(compile_text: Compile) -> None:
+    """14 + 43.434 − √(56.7² + 3²) = 0.655; ISO 2768-1 m strays ⌀28 by 0.2, 43.4 and each place of
+    the two axes by 0.3: 0.1 + 0.3 + 0.6 = 1.0, so that it may miss by 0.345."""
+    outcome = compile_text(trips())
+    assert outcome.design is not None
+    (chain,) = outcome.design.facts.all(ChainFact)
+    assert sum(one.nominal * one.factor for one in chain.links) == pytest.approx(0.655, abs=1e-3)
+    assert sum(one.upper for one in chain.links) == pytest.approx(1.0)
+    (found,) = [one for one in outcome.findings if one.code.name == MISSES]
+    assert "left_long: 1 mm" in found.help
 
 
 # 43.434 + 14 = 57.4 and no more: at 58 apart the teeth pass the tail by.

@@ -142,7 +142,56 @@ SADDLE = f"""{PARTS}  saddle:
 M3 = "fastener: M3 cap screw"
 TURNS = "\n  b: {swivels: [saddle.socket, stem.pin], duty: turns by hand}"
 
+
+# In the middle of the board's width, where the hanger stands.
+PEG = (
+    "features: {peg: {drilled: 14 mm, on: underside, depth: 50 mm, "
+    'at: "185 mm from left, 60 mm from front"}}'
+)
+
+
+def _hung(face: str, end: int, mark: str = "hanger.feet") -> str:
+    """A shaft in a bearing that is screwed to a face of a board, its foot so far from its end."""
+    return f"""{HEAD}parts:
+  base: {{material: oak, board: {{length: 200 mm, width: 120 mm, thickness: 60 mm}}}}
+  hanger:
+    material: brass
+    block: {{length: 60 mm, width: 14 mm, height: 14 mm}}
+    features:
+      bore: {{reamed: 6 mm, on: front, depth: through, at: 8 mm from right}}
+      feet: {{drilled: to suit, on: underside, depth: through, at: {end} mm from left}}
+  axle: {{material: silver steel, turned: [{{name: journal, diameter: 6 mm, length: 40 mm}}]}}
+joints:
+  hung: {{screwed: [{mark}, base.{face}], fastener: "no. 6 brass wood screw, round head"}}
+  axle in hanger: {{runs_in: [axle.journal, hanger.bore], duty: runs}}
+stands: base
+"""
+
+
+POST = """parts:
+  bed: {material: mild steel, plate: {length: 80 mm, width: 40 mm, thickness: 6 mm}}
+  post:
+    material: mild steel
+    block: {length: 40 mm, width: 16 mm, height: 8 mm}
+    features: {seat: {tapped: M4, on: front, depth: through}}
+  pivot:
+    material: silver steel
+    turned: [{name: shank, diameter: 4 mm, length: 15 mm}]
+    features: {thread: {screwed: M4, on: shank, length: 15 mm}}
+joints:
+  pivot in post: {threaded: [pivot.thread, post.seat]}
+"""
+
+
+M3 = "fastener: M3 socket cap screw"
+TWO = 'pattern: "2 off, 8 mm apart"'
+
 CASES = {
+    # One screw is a pivot: common practice, no source.
+    "stands-on-one-screw": (
+        f"{HEAD}{POST}  post on bed: {{screwed: [⟪bed.top⟫, post.left], {M3}}}\n",
+        f"{HEAD}{POST}  post on bed: {{screwed: [bed.top, post.left], {M3}, {TWO}}}\n",
+    ),
     "screw-nips-swivel": (
         spec(f"⟪a⟫: {{screwed: [saddle.underside, stem.pin], {M3}}}{TURNS}", SADDLE),
         spec(f"a: {{screwed: [keeper.underside, stem.pin], {M3}}}{TURNS}", SADDLE),
@@ -269,6 +318,14 @@ CASES = {
         _on_edge(18, '⟪"no. 6 brass wood screw, round head"⟫'),
         _on_edge(30, '"no. 6 brass wood screw, round head"'),
     ),
+    # Between the fibres a thread holds about half: common practice, no source. A board's grain
+    # runs along it: `right` is its end, `front` a side.
+    "screw-in-end-grain": (
+        _hung("right", 10, "⟪hanger.feet⟫"),
+        _hung("right", 10).replace("thickness: 60 mm}", f"thickness: 60 mm}}, {PEG}"),
+    ),
+    # The head of a no. 6 is 7 mm and more wide (BS 1210, from memory): 3 mm in it stands over.
+    "head-over-edge": (_hung("front", 3, "⟪hanger.feet⟫"), _hung("front", 10)),
     "holes-too-close": (
         lid('fastener: M3 cap screw, pattern: "2 off, 8 mm apart"',
             ends="⟪lid.underside⟫, box.top"),

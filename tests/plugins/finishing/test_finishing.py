@@ -258,3 +258,13 @@ def test_what_is_glued_cures_before_it_is_painted(
     told = {name: text_of(words) for one in facts for name, words in one.pairs}
     assert ("Cured first" in told) is waits
     assert not waits or "24 h" in told["Cured first"]
+
+
+def test_the_seat_of_what_is_screwed_on_is_kept_bare(compile_text: Compile) -> None:
+    cap = (
+        "  cap: {material: brass, disc: {diameter: 12 mm, thickness: 2 mm}}\n"
+        "joints:\n  cap on arm:"
+        " {screwed: [cap.underside, arm.top], fastener: M3 cheese head screw}\n"
+    )
+    paint, _heat = sheets(compile_text(spec("mild steel", "painted", cap), Phase.COMPOSE))
+    assert any("against the cap" in one for one in lines(paint))

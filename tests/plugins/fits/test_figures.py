@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from binder_plugins.fits.figures import signed, size
+from binder_plugins.fits.figures import signed, size, span
 
 
 @pytest.mark.parametrize(("mm", "shown"), [(-0.0, "0.000"), (-0.0002, "0.000"), (5.99, "5.990")])
@@ -18,3 +18,16 @@ def test_a_difference_has_its_sign() -> None:
         "+ 0.000",
         "+ 0.020",
     ]
+
+
+@pytest.mark.parametrize(
+    ("near", "far", "said"),
+    [
+        (-0.010, -0.034, "− 0.010 to 0.034"),
+        (0.029, 0.0, "+ 0.000 to 0.029"),  # a press fit: from no nip on
+        (-0.0, -0.024, "− 0.000 to 0.024"),  # H7/h6
+        (0.012, -0.014, "+ 0.012 to − 0.014"),  # H7/k6 may be either (ISO 286-2)
+    ],
+)
+def test_a_span_from_the_mate_has_the_sign_of_both(near: float, far: float, said: str) -> None:
+    assert span(near, far, "mm") == said

@@ -65,6 +65,17 @@ TO_SUIT = ARM.replace("reamed: 6 mm", "reamed: to suit")
 FRAME = "fabrications:\n  frame: {pieces: [axle, arm], joined: silver_soldered}\n"
 
 # The case of each code with its place, and a spec of the same parts that is right.
+OILED = """format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  hanger:
+    material: brass
+    block: {length: 57 mm, width: 12 mm, height: 12 mm}
+    features:
+      bore: {reamed: 6 mm, on: front, depth: through, at: 8 mm from right}
+      %s: {drilled: 1.5 mm, on: right, depth: %d mm}
+"""
+
 CASES: dict[str, tuple[str, str]] = {
     "class-undefined": (
         spec("a: {slides: [axle.journal, arm.bore], fit: ⟪H7/q9⟫}"),
@@ -191,6 +202,8 @@ CASES: dict[str, tuple[str, str]] = {
             "features: {", "features: {oil: {drilled: 1 mm, across: bore, depth: 6 mm}, ")
             .replace(", across: bore", ", on: front")),
     ),
+    # A bore of 6 mm, 8 mm under the face: its wall lies 8 − 3 = 5 mm down (geometry).
+    "oil-hole-short": (OILED % ("⟪oil⟫", 5), OILED % ("oil", 6)),
     "metals-corrode": (
         spec("⟪a⟫: {slides: [axle.journal, arm.bore], note: stands in water}"),
         spec("a: {slides: [axle.journal, arm.bore], note: kept dry}"),

@@ -44,9 +44,12 @@ def test_a_shaft_is_turned_to_the_reamed_bore(compile_text: Compile) -> None:
     design = designed(compile_text, "{runs_in: [axle.journal, arm.bore]}")
     fact = design.facts.about(FitFact, "a b")
     assert fact is not None
-    assert (fact.hole_class, fact.shaft_class, fact.suit) == ("H7", "f7", "shaft")
+    assert fact.says.startswith("H7/f7")
+    assert (fact.hole_class, fact.shaft_class, fact.suit) == ("H7", "", "shaft")
     assert (fact.hole_upper_um, fact.hole_lower_um) == (12, 0)
+    # Not the −10/−22 of f7: 22 under whatever the bore came out at, the whole of its 0 to 12.
     assert (fact.shaft_upper_um, fact.shaft_lower_um) == (-10, -22)
+    assert (fact.clearance_min_um, fact.clearance_max_um) == (10, 34)
     assert fact.wanted_um == 22
     assert design.workings["a_b.suit"].result == "turn to the measured bore − 0.022"
 
@@ -63,8 +66,11 @@ def test_a_bored_hole_is_made_to_a_bought_rod(compile_text: Compile) -> None:
     fit = fit_of(
         designed(compile_text, "{runs_in: [axle.journal, arm.bore]}", "bored: 6 mm", "drawn rod")
     )
-    assert (fit.suit, fit.hole.cls, fit.shaft.cls) == ("hole", "F7", "h8")
-    assert (fit.hole.lower_um, fit.hole.upper_um) == (10, 22)
+    assert (fit.suit, fit.hole.cls, fit.shaft.cls) == ("hole", "", "h8")
+    assert fit.wish.says.startswith("F7/h8")
+    assert (fit.least_um, fit.most_um) == (10, 40)
+    # 25 over the measured rod, which is 18 wide.
+    assert (fit.hole.lower_um, fit.hole.upper_um) == (7, 25)
 
 
 def test_a_rod_that_may_come_too_tight_is_eased_to_the_measured_bore(
@@ -98,9 +104,7 @@ def test_three_tongues_say_one_thing(compile_text: Compile) -> None:
         fit_of(designed(compile_text, f"{{slides: [axle.journal, arm.bore], {one}}}"))
         for one in said
     ]
-    assert {(fit.hole.cls, fit.shaft.cls, fit.least_um, fit.most_um) for fit in fits} == {
-        ("H7", "g6", 4, 24)
-    }
+    assert {(fit.wish.says[:5], fit.least_um, fit.most_um) for fit in fits} == {("H7/g6", 4, 24)}
 
 
 def test_words_of_tool_and_bar_are_believed(compile_text: Compile) -> None:
@@ -153,7 +157,8 @@ def test_both_halves_reach_their_leaves(compile_text: Compile) -> None:
     assert bore.what == "ream ⌀6 mm H7, 6.000 to 6.012"
     assert [bore.lower, bore.upper] == pytest.approx([6, 6.012])
     assert bore.is_master
-    assert journal.what == "turn ⌀6 mm f7, 5.978 to 5.990"
+    assert journal.what == "turn ⌀6 mm to the measured bore − 0.010 to 0.034"
+    assert journal.suits == pytest.approx((-0.034, -0.010))
     assert journal.how == "to suit the measured bore"
     assert journal.mate == "bore of the arm"
 
@@ -253,3 +258,26 @@ def test_sizes_are_printed_in_the_units_of_the_model(compile_text: Compile, unit
     (bore, _) = outcome.design.facts.all(HalfFact)
     assert ("6.012" in bore.what) is (units == "mm")
     assert ("0.2367" in bore.what) is (units == "inch")
+
+
+# A 6 mm bar of h8 is 5.982 to 6.000, a reamed bore 6.000 to 6.012 (ISO 286-2); the compound wants
+# 20 to 50 µm: a journal eased to the least bore is 5.980, and is right.
+def test_an_eased_journal_may_be_under_the_bar_s_own_limit(compile_text: Compile) -> None:
+    line = "{retained: [arm.bore, axle.journal]}"
+    design = designed(compile_text, line, stock="drawn rod")
+    (journal,) = [one for one in design.facts.all(HalfFact) if one.place == "journal"]
+    assert (journal.lower, journal.upper) == pytest.approx((5.980, 6.000))
+    assert journal.what == "⌀6 mm h8, as bought"
+    assert "0.020 under the measured bore" in journal.how
+
+
+# A rod as bought is h10 here, but the bore is made to what it measured: the figures of H7/g6.
+def test_a_fit_made_to_the_measured_rod_bears_the_name_of_its_figures(
+    compile_text: Compile,
+) -> None:
+    text = "{runs_in: [axle.journal, arm.bore], duty: slow and oiled}"
+    fit = fit_of(designed(compile_text, text, "bored: 6 mm", "drawn rod"))
+    # ISO 286-2 at 6 mm: H7 0 to 12, f7 −10 to −22, so 10 to 34; of F7/h8 10 to 22 on 0 to −18.
+    # H7 0 to 12 on g6 −4 to −12: 4 to 24.
+    told = {"H7/g6": (4, 24), "H7/f7": (10, 34), "H8/f7": (10, 40), "F7/h8": (10, 40)}
+    assert told[fit.wish.says[:5]] == (fit.least_um, fit.most_um)

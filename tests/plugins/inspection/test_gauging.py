@@ -12,7 +12,8 @@ import pytest
 from binder.api import HalfFact, Workshop
 from binder.parameters import Environment
 from binder.workshop import read_workshop
-from binder_plugins.inspection.gauging import if_out, is_hole, tool_for
+from binder_making.measuring import PLUG
+from binder_plugins.inspection.gauging import if_out, is_hole, said_of, tool_for
 
 
 @pytest.fixture(scope="module")
@@ -52,8 +53,26 @@ def test_a_half_without_limits_needs_no_tool(workshop: Workshop) -> None:
 
 def test_what_is_out_is_made_good_the_other_way_round() -> None:
     assert is_hole(half("ream ⌀6 H7", 6.0, 6.012))
-    assert "other half" in if_out(half("bore ⌀6 H7", 6.0, 6.012))
+    assert "other half" in if_out(replace(half("bore ⌀6 H7", 6.0, 6.012), is_master=True))
+    assert "bush the hole" in if_out(half("bore ⌀6 H7", 6.0, 6.012))
     assert "polish" in if_out(half("turn ⌀6 f7", 5.978, 5.99))
+    assert "bush" not in if_out(half("turn ⌀6 f7", 5.978, 5.99))  # a solid pin has no bush
+
+
+def test_a_plug_is_told_by_the_sizes_of_its_ends() -> None:
+    # Taylor's principle of limit gauges (ISO 1938): go at the least bore, not go at the greatest.
+    bore = half("ream ⌀6 H7", 6.0, 6.012)
+    assert said_of(PLUG, bore, "mm") == f"{PLUG}: 6.000 goes in, 6.012 does not"
+    assert said_of("caliper", bore, "mm") == "caliper"
+
+
+def test_what_is_made_to_its_mate_is_judged_by_what_it_differs_from_it(workshop: Workshop) -> None:
+    # Aimed 15 µm wide, but 8 to 74 µm over the mate are right: 66 µm, a fifth of which is 0.013.
+    bush = replace(half("turn ⌀10", 10.034, 10.049), suits=(0.008, 0.074))
+    assert tool_for(bush, workshop, by_mate=False) == "micrometer, read twice"
+    assert (
+        tool_for(replace(bush, suits=None), workshop, by_mate=False) == "micrometer, against a plug"
+    )
 
 
 def test_the_half_that_is_made_first_is_read_not_tried(workshop: Workshop) -> None:

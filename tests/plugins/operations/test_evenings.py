@@ -192,7 +192,7 @@ def test_what_lies_ready_for_a_joint_that_sets_goes_by_the_joint() -> None:
     (shopping,) = (one for one in list_pages(design, ()) if one.id == "shopping")
     (table,) = (block for block in shopping.blocks if isinstance(block, Table))
     notes = {text_of(row[2]): text_of(row[5]) for row in table.rows}
-    assert notes["epoxy"] == "for head on helve, collar on helve, plate on base"
+    assert notes["epoxy"] == "for head on helve, collar on helve"
     assert notes["retaining compound"] == "for cam on shaft, wheel on line shaft"
 
 

@@ -122,6 +122,22 @@ def test_where_the_cutter_stands_for_a_ratchet() -> None:
     atan2(14, −8) = 119.74°: 29.7° past upright; it passes the centre at 8 sin 119.74° = 6.95."""
     cut = ratchet_cut(4, 28.0, 6.0)
     assert (cut.face_to, cut.turn, cut.back_to) == pytest.approx((8.0, 29.74, 6.946), abs=5e-3)
+    # The foot of the face lies 8 cos 119.74° = −3.97 along the level back from over the axis.
+    assert cut.stop == pytest.approx(-3.968, abs=5e-3)
+
+
+def test_where_a_face_leans_over_its_back_the_cutter_stops_at_its_point() -> None:
+    """By hand: 12 teeth, 28 over the points, 4 deep. From (10, 0) to (12.124, 7) at 73.1°: the face
+    leans over; its point lies at 14 cos 73.1° = 4.07, its foot at 10 cos 73.1° = 2.9."""
+    assert ratchet_cut(12, 28.0, 4.0).stop == pytest.approx(4.065, abs=5e-3)
+
+
+def test_the_stop_of_the_backs_is_told(route_of: RouteOf) -> None:
+    shape = f"{{material: mild steel, stock: 8 mm plate, ratchet: {{teeth: 4, outside: 28 mm, depth: 6 mm, width: 8 mm}}, {BORE}}}"  # noqa: E501
+    (cut,) = [one for one in route_of(shape).acts if one.act == "cut-teeth"]
+    # With a cutter of 10 mm: −3.97 + 5 = 1.03.
+    assert cut.size == pytest.approx(10.0)
+    assert "axis is 1.03 mm short of the centre of the work" in cut.what
 
 
 def test_the_span_over_the_first_teeth_sets_the_depth(route_of: RouteOf) -> None:

@@ -136,7 +136,8 @@ def test_found_at_its_place_and_not_once_mended(code: str, compile_text: Compile
 
 
 def test_every_code_has_a_case() -> None:
-    assert set(CASES) == OWN
+    # An upright shaft wants a model that is put together: its case is in test_crane_run.
+    assert set(CASES) == OWN - {"weight-on-bare-end"}
 
 
 def joint_in(outcome: Outcome) -> Moving:
@@ -176,7 +177,7 @@ def test_a_fault_leads_to_the_joints_that_can_have_it(compile_text: Compile) -> 
     assert design is not None
     joints = numbered(design)
     assert [one.name for one in joints] == ["run", "pulley on shaft"]
-    found = {one.sign: one.causes for one in faults(joints)}
+    found = {one.sign: one.causes for one in faults(joints, design)}
     (knock, loose) = found["It knocks or rattles"]
     assert (knock.numbers, loose.numbers) == ((1,), (2,))
     assert not any("tooth" in cause.look for causes in found.values() for cause in causes)
@@ -334,7 +335,7 @@ def test_growling_gears_are_traced_by_their_centres(compile_text: Compile) -> No
     assert float(play.split(" ")[0]) == pytest.approx(
         2 * math.tan(math.radians(20)) * wider, abs=2e-3
     )
-    signs = {one.sign for one in faults(numbered(outcome.design))}
+    signs = {one.sign for one in faults(numbered(outcome.design), outcome.design)}
     assert "The gears growl or whine" in signs
     assert "The hammer strikes weakly, or misses a blow" not in signs
 
@@ -410,3 +411,23 @@ def test_where_nothing_tells_the_way_the_driver_is_not_told_by_itself(
     ways = [text_of(row[2]) for row in table.rows]
     assert "it drives; the others go by it" in ways
     assert "as the driver" not in ways[:1]
+
+
+@pytest.mark.parametrize("is_clipped", [True, False])
+def test_a_pin_that_clips_keep_is_no_slide(compile_text: Compile, *, is_clipped: bool) -> None:
+    """It is pushed in and stays: no end of travel, no slideway oil. Common practice, no source."""
+    clips = "  clips: {clipped: [jib.head, pin.grooves], fastener: 4 mm external circlip}\n"
+    text = (
+        "format: 1\nmodel: {title: Trial, issue: A, units: mm}\nparts:\n"
+        "  jib: {material: mild steel, plate: {length: 20 mm, width: 16 mm, thickness: 6 mm},"
+        " features: {head: {reamed: to suit, depth: through, at: middle}}}\n"
+        "  pin:\n    material: silver steel\n    stock: drawn rod\n"
+        "    turned: [{name: journal, diameter: 4 mm, length: 10 mm}]\n"
+        "joints:\n  pin in jib: {slides: [pin.journal, jib.head]}\n"
+        f"{clips if is_clipped else ''}"
+        "assemblies:\n  head: {of: [jib, pin], test: it goes in}\n"
+    )
+    outcome = compile_text(text)
+    assert outcome.design is not None
+    told = [one.joint.name for one in moving(outcome.design)]
+    assert told == ([] if is_clipped else ["pin in jib"])

@@ -8,11 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 
 from binder.api import BuildSequence, Located, ShaftFact
-from binder.compiler import Outcome, Phase
+from binder.compiler import Job, Outcome, Phase, compiled
+from binder.host import Host
 from binder.pages import Facts, Place, text_of
 
 PARTS = """\
@@ -186,3 +188,22 @@ def test_the_piece_made_to_suit_is_made_last_of_its_row(compile_text: Compile) -
     assert sequence is not None
     order = [step.task for step in sequence.steps]
     assert order.index("make washer") > max(order.index("make drum"), order.index("make cheek"))
+
+
+# The hangers stand 40 mm apart and are 12 mm long, from 28 to 92 mm of the shaft as it is set: on a
+# journal from 27 to 93 both lie wholly, from 30 to 90 each stands out by 2 (sums of lengths).
+@pytest.mark.parametrize(("seat", "journal", "is_beside"), [(27, 66, False), (30, 60, True)])
+def test_a_bearing_lies_wholly_on_its_journal(
+    seat: int, journal: int, is_beside: bool, host: Host, tmp_path: Path
+) -> None:
+    spec = Path(__file__).parents[3] / "specs" / "tilt-hammer"
+    for file in spec.glob("*.yaml"):
+        text = file.read_text(encoding="utf-8")
+        text = text.replace("diameter: shaft, length: 27 mm", f"diameter: shaft, length: {seat} mm")
+        long = f"diameter: shaft, length: {journal} mm"
+        text = text.replace("diameter: shaft, length: 66 mm", long)
+        (tmp_path / file.name).write_text(text, encoding="utf-8")
+    findings = compiled(Job(tmp_path / "tilt-hammer.yaml"), host, Phase.CHECK).findings
+    found = [one for one in findings if one.code.name == "bearing-beside-journal"]
+    assert bool(found) is is_beside
+    assert all("stands 2 mm beside the journal" in one.message for one in found)

@@ -96,3 +96,39 @@ def test_the_leaf_of_the_part_points_at_both(compile_text: Callable[..., Outcome
     (leaf,) = (one for one in parts.sections if one.id == "part-plate")
     said = [text_of(block.text) for block in leaf.blocks if isinstance(block, Paragraph)]
     assert "See the full-size template and the X-Y table." in said
+
+
+def test_a_hole_that_gears_place_is_not_popped(compile_text: Callable[..., Outcome]) -> None:
+    # Common practice, no source: a bore set in mesh is put where the cut gears run freely.
+    outcome = compile_text(HEAD + MESHED, Phase.COMPOSE)
+    words = {row[1] for row in rows_of(section_of(outcome, "plate"))}
+    assert sum("not popped" in one for one in words) == 1
+    assert len(words) == 3
+
+
+MESHED = """  plate:
+    material: brass
+    stock: 3 mm plate
+    plate: {length: 60 mm, width: 40 mm, thickness: 3 mm}
+    features:
+      one: {reamed: 4 mm, depth: through, at: "15 mm from left, 20 mm from front"}
+      feet: {drilled: 3 mm, depth: through, off: 4, pattern: "at the corners, 5 mm in"}
+      two: {reamed: 4 mm, depth: through, at: "33.1 mm from left, 20 mm from front"}
+  first: {material: silver steel, turned: [{name: rod, diameter: 4 mm, length: 20 mm}]}
+  second: {material: silver steel, turned: [{name: rod, diameter: 4 mm, length: 20 mm}]}
+  pinion:
+    material: brass
+    disc: {diameter: 10 mm, thickness: 6 mm}
+    features: {bore: {reamed: 4 mm, depth: through}}
+  wheel:
+    material: brass
+    disc: {diameter: 28 mm, thickness: 6 mm}
+    features: {bore: {reamed: 4 mm, depth: through}}
+joints:
+  a: {runs_in: [first.rod, plate.one]}
+  b: {runs_in: [second.rod, plate.two]}
+  c: {retained: [pinion.bore, first.rod]}
+  d: {retained: [wheel.bore, second.rod]}
+drive:
+  gears: {meshes: [pinion, wheel], teeth: [18, 54], module: 0.5 mm, made: set in mesh}
+"""

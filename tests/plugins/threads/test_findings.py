@@ -44,6 +44,23 @@ TURNING = (
 )
 TIP = "{screwed: M6, on: spigot, length: 12 mm}"
 
+STRUCK = (
+    HEAD + "  wheel: {material: mild steel, ratchet: {teeth: 4, outside: 28 mm, depth: 6 mm,"
+    " width: 8 mm}, features: {bore: {reamed: 6 mm, depth: through}}}\n"
+    "  lever: {material: brass, block: {length: 60 mm, width: 12 mm, height: 9 mm},"
+    " features: {cone: {centred: 1 mm, on: front}}}\n"
+    "  post: {material: mild steel, block: {length: 40 mm, width: 12 mm, height: 8 mm},"
+    " features: {seat: {tapped: M4, on: front, depth: through}}}\n"
+    "  pivot: {material: silver steel, turned: [{name: point, taper: 1 mm to 4 mm, length: 2.6 mm},"
+    " {name: shank, diameter: 4 mm, length: 15 mm}],"
+    " features: {thread: {screwed: M4, on: shank, length: 15 mm}}}\n"
+    "bought: {lock_nut: {what: M4 nut}}\n"
+    "joints:\n  pivot in post: {threaded: [%s, post.seat]%s}\n"
+    "  lever on pivot: {hinged: [pivot.point, lever.cone]}\n"
+    "drive:\n  blow: {trips: [wheel, lever], lifts: 4, lift: 6 mm}\n"
+)
+LOCKED = ", held_by: lock_nut"
+
 KNOB = (
     "  knob: {material: brass, stock: 8 mm round bar, turned: [{name: ball, diameter: 8 mm,"
     " length: 9 mm}], features: {hole: {tapped: M3, on: ball, depth: 5 mm}, %s}}\n"
@@ -111,6 +128,8 @@ CASES = {
             (f"{TURNING}  rod in fork: {{threaded: [rod.tip, fork.hole], fixed: true}}\n"),
         ),
     ),
+    # A blow turns a screw that nothing locks: common practice, no source.
+    "screw-shakes-loose": (STRUCK % ("⟪pivot.thread⟫", ""), STRUCK % ("pivot.thread", LOCKED)),
     "lookalike-thread": (
         fork("one: {tapped: M3, on: top}, two: {tapped: ⟪5 BA⟫, on: top, at: left}"),
         fork("one: {tapped: M3, on: top}, two: {tapped: M4, on: top, at: left}"),

@@ -177,6 +177,19 @@ def test_a_straight_gib_has_its_screws_evenly_along_it() -> None:
     assert gib.flank_mm == pytest.approx(gib.height_mm / math.sin(math.radians(60)))
 
 
+def test_a_square_edged_strip_must_be_wider_than_the_flank_and_loses_its_corners() -> None:
+    """A strip of thickness t, leaning at 60°, with square edges stands w sin 60° + t cos 60° high:
+    1.5 × 3 stands 3.348 in a slot 3 deep. A parallelogram between flats of height 2.6 is 3.002
+    along the flank, cut from 3.002 + 1.5 / tan 60° = 3.868 (geometry)."""
+    made = dovetail(Wanted(3, 60, narrow_mm=14, clearance_mm=0.2, gib_mm=1.5))
+    gib = straight_gib(made, 34)
+    lean = math.radians(60)
+    assert 3 * math.sin(lean) + 1.5 * math.cos(lean) == pytest.approx(3.348, abs=1e-3)
+    assert gib.height_mm < made.male.depth_mm < made.female.depth_mm
+    assert gib.flank_mm == pytest.approx(3.002, abs=1e-3)
+    assert gib.blank_mm == pytest.approx(3.868, abs=1e-3)
+
+
 # Common practice: a gib of 1 : 100 moves 10 mm endways for 0.1 mm across its faces.
 def test_a_taper_gib() -> None:
     made = dovetail(Wanted(8, 60, narrow_mm=24, gib_mm=3))

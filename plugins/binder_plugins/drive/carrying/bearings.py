@@ -55,8 +55,10 @@ def _worn(
     return max(found, key=_most), ""
 
 
-def _most(one: Wear) -> float:
-    return max(use or 0.0 for use in (one.pressure_use, one.speed_use, one.pv_use))
+def _most(one: Wear) -> tuple[float, float]:
+    """What it uses of its metal; where speed alone tells that, the hardest pressed of its cases."""
+    most = max(use or 0.0 for use in (one.pressure_use, one.speed_use, one.pv_use))
+    return most, one.pressure_mpa
 
 
 def is_rolling(item: str, design: Design) -> bool:

@@ -40,7 +40,11 @@ class DutyFact(Fact):
 
 @dataclass(frozen=True, slots=True)
 class Told:
-    """A duty and what is to be remarked of it; None where too little is told to reckon it."""
+    """A duty and what is to be remarked of it; None where too little is told to reckon it.
+
+    `more` are facts of the drive that other plugins tell.
+    """
 
     duty: DutyFact | None = None
     findings: tuple[Diagnostic, ...] = ()
+    more: tuple[Fact, ...] = ()

@@ -6,6 +6,8 @@ from math import pi
 
 from binder.api import Design, Diagnostic, Joint, PlaceFact, Size, TrainFact, TurningFact
 from binder_plugins.drive import duty_codes as codes
+from binder_plugins.drive.cords.hand import hand_rows
+from binder_plugins.drive.cords.tipping import cord_fact, tip_row, tips
 from binder_plugins.drive.duties.duty import DutyFact, Rows, Told
 from binder_plugins.drive.duties.reeving import reeved
 from binder_plugins.drive.duties.shown import is_inch, size
@@ -48,15 +50,19 @@ def lifting(joint: Joint, design: Design) -> Told:
         rises = [2 * pi * radius * n / lines for n in speeds]
         rows.append(("Load rises", _rising(rises, design)))
     rope = reeved(joint, design)
-    rows += rope.rows
+    hand, tipped = hand_rows(joint, design), tips(joint, design)
+    rows += [*rope.rows, *hand]
+    if tipped is not None:
+        rows.append(tip_row(tipped))
+        steps += tipped.made.steps
+    findings = rope.findings
     try:
         rows += _wound(joint, design, radius, lines)
     except NotDefined as refusal:
         finding = codes.ROPE_NOT_HELD.at(joint.at, refusal.reason, help=refusal.way_out)
-        return Told(
-            DutyFact(joint.name, "Winding", tuple(rows), tuple(steps)), (finding, *rope.findings)
-        )
-    return Told(DutyFact(joint.name, "Winding", tuple(rows), tuple(steps)), rope.findings)
+        findings = (finding, *findings)
+    duty = DutyFact(joint.name, "Winding", tuple(rows), tuple(steps))
+    return Told(duty, findings, (cord_fact(joint, dict(hand), tipped),))
 
 
 def _no_tackle(joint: Joint) -> Diagnostic:

@@ -37,7 +37,7 @@ def settle_duties(design: Design) -> Contribution:
     told = [_OF[joint.kind](joint, design) for joint in design.joints.values() if joint.kind in _OF]
     duties = [one.duty for one in told if one.duty is not None]
     return Contribution(
-        facts=duties,
+        facts=[*duties, *(fact for one in told for fact in one.more)],
         workings=[working for duty in duties for working in _workings(duty, design)],
         findings=[finding for one in told for finding in one.findings],
     )

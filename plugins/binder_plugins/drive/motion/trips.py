@@ -33,7 +33,8 @@ def raises(pivot: Axis, wheel: Axis | None) -> Axis:
 def stood_trip(joint: Joint, design: Design) -> Trip | None:
     """The trip as the parts stand, the lever drawn at rest; None where that is not known.
 
-    The teeth have radial faces, and take the lever by the edge that they come to first. Raises
+    The teeth have radial faces, and take the lever by the edge that they come to first; its tail
+    is taken as filed back by what it is left long. Raises
     NotDefined where the wheel misses the lever, or never lets it go.
     """
     wheel, lever = joint.ends[0].item, joint.ends[-1].item
@@ -51,7 +52,8 @@ def stood_trip(joint: Joint, design: Design) -> Trip | None:
     there = _flat(minus(axes[0].origin, pivot.origin), pivot)
     towards = unit(there)
     goes = cross(pivot.way, towards)
-    tail = _edge(copies[0], pivot, towards, goes)
+    long = getattr(joint.entry, "left_long", None)
+    tail = _edge(copies[0], pivot, towards, goes, long.mm if isinstance(long, Size) else 0.0)
     rest = math.degrees(math.atan2(-tail[1], tail[0]))
     return trip(length(there), form.size[1] / 2, math.hypot(*tail), reach.mm, rest)
 
@@ -64,10 +66,19 @@ def _flat(arm: Vector, axis: Axis) -> Vector:
     return plus(arm, axis.way, -dot(arm, axis.way))
 
 
-def _edge(copy: PlacedFact, pivot: Axis, towards: Vector, goes: Vector) -> tuple[float, float]:
-    """Of the two edges of the tail's end the one behind: towards the wheel, and as it goes."""
+def _edge(
+    copy: PlacedFact, pivot: Axis, towards: Vector, goes: Vector, long: float
+) -> tuple[float, float]:
+    """Of the two edges of the tail's end the one behind: towards the wheel, and as it goes.
+
+    The end is taken as filed back by `long` mm, square to itself.
+    """
     end = sorted(set(_corners(copy, pivot, towards, goes)), reverse=True)[:2]
-    return min(end, key=lambda spot: spot[1])
+    (x, y), (other_x, other_y) = sorted(end, key=lambda spot: spot[1])
+    thick = math.hypot(other_x - x, other_y - y)
+    if not thick:
+        return x - long, y
+    return x - long * (other_y - y) / thick, y + long * (other_x - x) / thick
 
 
 def _corners(

@@ -12,6 +12,8 @@ from binder_trade.fastening.lining_up import BY_COORDINATES, BY_HAND, placing_er
 from binder_trade.gears.pair import Mesh, mesh
 
 SET = "set in mesh"
+# Kinds of joint whose gap is filled: with adhesive, or with solder.
+FILLED = ("retained", "soft_soldered", "silver_soldered")
 # Pairs of teeth in touch, under which one lets go before the next has hold: common practice.
 _LEAST_CONTACT = 1.1
 _HALVINGS = 40
@@ -54,6 +56,9 @@ def _links(
     """The distance of the bores, and how far each shaft can lie off the middle of its own."""
     how = BY_COORDINATES if design.workshop.entry.machines.mills else BY_HAND
     stray = placing_error(how)
+    if design.joints[fact.joint].made == SET:
+        # The second bore is where the gears put it: no table has placed it.
+        how, stray = SET, 0.0
     yield ChainLink(
         "distance of the bores", frame, stray, -stray, 1.0, f"{fact.subject} centres", how
     )
@@ -62,6 +67,7 @@ def _links(
             fit = design.facts.about(FitFact, joint.name)
             if fit is not None and _turns(joint, one):
                 yield _slack(joint, fit)
+                yield from _bedded(joint, one, design)
                 break
 
 
@@ -75,6 +81,18 @@ def _slack(joint: Joint, fit: FitFact) -> ChainLink:
     return ChainLink(
         f"play of '{joint.name}'", 0.0, half, -half, 1.0, f"play {joint.name}", "half the clearance"
     )
+
+
+def _bedded(joint: Joint, shaft: tuple[str, ...], design: Design) -> Iterator[ChainLink]:
+    """A bush that is bonded lies against one side of its hole: half of the gap to that side."""
+    bushes = {end.item for end in joint.ends} - set(shaft)
+    for other in design.joints.values():
+        fit = design.facts.about(FitFact, other.name)
+        is_bonded = other.kind in FILLED and any(end.item in bushes for end in other.ends)
+        if fit is not None and is_bonded:
+            half = max(fit.clearance_max_um, 0.0) / 2000
+            name = f"gap of '{other.name}'"
+            yield ChainLink(name, 0.0, half, -half, 1.0, f"gap {other.name}", "half the gap")
 
 
 def _parts_at(made: Mesh) -> float:

@@ -18,6 +18,7 @@ from binder.api import (
     Name,
     Number,
     OneOf,
+    shown_length,
 )
 
 MOST_STEPS = 8
@@ -124,7 +125,8 @@ class TripEntry(JointEntry):
 
     `lift` is how far it is raised where the wheel touches it; `arm` from the fulcrum to
     there, `reach` from the fulcrum to what falls, and `falls` its mass. `over` is the angle of
-    the wheel over which it lifts.
+    the wheel over which it lifts. The tail of the lever is made so much longer as it is
+    `left_long`, and filed back on the standing machine.
     """
 
     lifts: Count
@@ -134,6 +136,18 @@ class TripEntry(JointEntry):
     reach: Length | None = None
     falls: Mass | None = None
     drawn_at: Angle | None = None
+    left_long: Length | None = None
+
+    def own_step(self, units: str) -> str:
+        """How it is put together where that is not as of the kind, with {a} and {b}."""
+        if self.left_long is None:
+            return ""
+        long, lift = (shown_length(one.exact, units) for one in (self.left_long, self.lift))
+        return (
+            f"turn {{a}} slowly by hand under {{b}}, and file back the end of the tail, left "
+            f"{long} long, a little at a time, till each tooth lifts it {lift} there and lets it "
+            "drop free; try every tooth"
+        )
 
 
 class WindEntry(JointEntry):

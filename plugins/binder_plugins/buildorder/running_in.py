@@ -1,0 +1,43 @@
+"""A driven model to its running in: work of its own between putting together and the full load."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import Assembly, Before, Design, Task, TaskKind
+
+_DRIVEN = "turns"
+_LOADED = frozenset({"works", "winds", "trips", "cams", "cranks"})
+_TRIED = "it is run in when it is together"
+_LOAD = "full load comes last, on bearings that have bedded in"
+
+
+def is_loaded(design: Design) -> bool:
+    """Whether the drive works against something."""
+    return any(joint.kind in _LOADED for joint in design.joints.values())
+
+
+def is_run_in(one: Assembly, design: Design) -> bool:
+    """The outermost assembly of a model with a drive, where it is tested."""
+    is_inner = any(
+        member.item == one.name for other in design.assemblies.values() for member in other.members
+    )
+    driven = any(joint.kind == _DRIVEN for joint in design.joints.values())
+    return bool(one.test) and driven and not is_inner
+
+
+def run_in_task(one: Assembly, design: Design) -> Iterator[Task]:
+    """Running in as the page of the first run tells it, up to half of the load."""
+    if is_run_in(one, design):
+        load = ", then under a quarter and half of the load" if is_loaded(design) else ""
+        detail = f"as told under 'First run': by hand, slowly, without load{load}"
+        yield Task(f"run {one.name}", f"run in the {one.title}", TaskKind.TEST, one.name,
+                   detail, one.at)  # fmt: skip
+
+
+def run_in_befores(one: Assembly, design: Design) -> Iterator[Before]:
+    """Together, then run in, then tested."""
+    if is_run_in(one, design):
+        run = f"run {one.name}"
+        yield Before(f"assemble {one.name}", run, _TRIED, is_must=True, at=one.at)
+        yield Before(run, f"test {one.name}", _LOAD, is_must=True, at=one.at)

@@ -1,0 +1,17 @@
+"""All checks of a cord, its pawl and its load as the model stands."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from binder.api import Design, Diagnostic
+from binder_plugins.drive.cords.clear import check_cords
+from binder_plugins.drive.cords.pawls import check_pawls
+from binder_plugins.drive.cords.tipping import check_tipping
+
+
+def check_hoists(design: Design) -> Iterator[Diagnostic]:
+    """Is the way of the cord free, does the pawl hold, does the model stand under the load."""
+    yield from check_cords(design)
+    yield from check_pawls(design)
+    yield from check_tipping(design)

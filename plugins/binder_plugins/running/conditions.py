@@ -1,0 +1,45 @@
+"""A joint to what it has that a remedy speaks of: a spring, a gib, a grub screw, loose screws."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from binder.api import Design, Joint
+from binder_plugins.running.moving import walls_of
+
+_SCREWED = frozenset({"screwed", "bolted", "clamped", "studded"})
+
+
+def has_of(joint: Joint, design: Design) -> frozenset[str]:
+    """The conditions of the tables that a joint meets: screws, spring, gib, grub."""
+    near = _words_near(joint, design)
+    words = {word for word in ("spring", "gib") if re.search(rf"\b{word}", near)}
+    if re.search(r"\b(grub|set) screw", _words(joint)):
+        words.add("grub")
+    walls = set(walls_of(joint, design))
+    if any(one.kind in _SCREWED and walls & set(one.items) for one in design.joints.values()):
+        words.add("screws")
+    return frozenset(words)
+
+
+def _words_near(joint: Joint, design: Design) -> str:
+    """What is said of a joint and of the joints beside it, and what their items are called."""
+    own = set(joint.items)
+    return " ".join(
+        f"{_words(one)} {' '.join(_titles(one, design))}"
+        for one in design.joints.values()
+        if own & set(one.items)
+    )
+
+
+def _words(joint: Joint) -> str:
+    names = ("fastener", "feel", "note", "held_by", "held")
+    said = (getattr(joint.entry, name, None) for name in names)
+    return " ".join(str(one) for one in said if one).lower()
+
+
+def _titles(joint: Joint, design: Design) -> Iterator[str]:
+    for name in joint.items:
+        item = design.item(name)
+        yield f"{name} {item.title if item is not None else ''}".replace("_", " ").lower()
