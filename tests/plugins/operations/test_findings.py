@@ -149,7 +149,8 @@ CASES: dict[str, tuple[str, str]] = {
             f"{HEAD}  ⟪one⟫: {{material: brass, stock: 30 mm round bar,"
             " turned: [{name: rim, diameter: 23.28 mm, length: 8 mm}]}\n"
             "bought:\n  other: {what: helical gear of 20 teeth}\n"
-            "drive:\n  gears: {meshes: [one, other], teeth: [20, 20], module: 1 mm, helix: 20 deg}\n"
+            "drive:\n  gears: {meshes: [one, other], teeth: [20, 20], module: 1 mm,"
+            " helix: 20 deg}\n"
         ),
         "",
     ),
