@@ -173,14 +173,25 @@ def _drilled_to(work: Work, one: Located, where: Where) -> float:
     drills = work.design.workshop.drills()
     largest = float(drills[-1].mm) if drills else 13.0
     if one.kind == "reamed":
-        under = work.design.workshop.nearest_drill(
-            exact(across - _FOR_REAMER), exact(0.1), exact(0.1)
-        )
-        return float(under.mm) if under is not None else min(across - _FOR_REAMER, largest)
+        return min(_under_reamer(work, across), largest)
     if one.kind == "bored":
         able = [float(d.mm) for d in drills if d.mm <= across - _FOR_BORING * 0.5]
         return max(able, default=min(across * 0.8, largest))
     return min(across, largest)
+
+
+def _under_reamer(work: Work, across: float) -> float:
+    under = work.design.workshop.nearest_drill(exact(across - _FOR_REAMER), exact(0.1), exact(0.1))
+    return float(under.mm) if under is not None else across - _FOR_REAMER
+
+
+def left_at(work: Work, one: Located) -> float:
+    """What a hole that gets its size with other parts measures until then, in mm."""
+    across = one.diameter or 0.0
+    if one.kind == "bored":
+        return across - _LEFT_MM
+    set_in_mesh = any(fact.how == "set in mesh" for fact in work.left.get(one.name, ()))
+    return across - _FOR_REAMER if set_in_mesh else _under_reamer(work, across)
 
 
 def _drills(work: Work, one: Located, where: Where, to: float) -> Iterator[Act]:
