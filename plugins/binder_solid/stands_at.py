@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from binder.api import Design, Joint
+    from binder_solid.facts import Located
     from binder_solid.forms import Vector
 
 _NEAR = 1e-3
@@ -163,6 +164,15 @@ def _middle(one: PlacedFact) -> Vector:
 
 def _turns(rod: PlacedFact, other: PlacedFact, design: Design) -> Iterator[tuple[str, str]]:
     """How a face of the other lies to a cut across the rod, and which, the least angle first."""
+    for face, angle, cut in _faces(rod, other, design):
+        said = f"{cut.name.replace('_', ' ')} {_CUT[cut.kind]}"
+        yield _turn(face, angle, said), cut.name
+
+
+def _faces(
+    rod: PlacedFact, other: PlacedFact, design: Design
+) -> Iterator[tuple[str, float, Located]]:
+    """A face of the other, its angle to a cut across the rod in degrees, and that cut."""
     form, mine = (design.facts.about(FormFact, one.item) for one in (other, rod))
     if form is None or form.stretches or mine is None:
         return
@@ -173,8 +183,21 @@ def _turns(rod: PlacedFact, other: PlacedFact, design: Design) -> Iterator[tuple
             way = minus(placed(cut.frame.z, rod.frame), rod.frame.origin)
             found = [(_angle(way, axis, rod.frame.x), name) for name, axis in faces.items()]
             for angle, name in sorted(found, key=lambda one: abs(one[0])):
-                said = f"{cut.name.replace('_', ' ')} {_CUT[cut.kind]}"
-                yield _turn(name, angle, said), cut.name
+                yield name, angle, cut
+
+
+def face_over(joint: Joint, cut: str, design: Design) -> tuple[str, str, float]:
+    """The flat part fixed round turned work, its face to which a cut across that is square.
+
+    The third is by how many degrees it is not, -90 to 90; ('', '', 0.0) where not known.
+    """
+    pair = _pair(joint, design)
+    if pair is None:
+        return "", "", 0.0
+    for face, angle, by in _faces(*pair, design):
+        if by.name == cut:
+            return pair[1].item, face, angle if abs(angle) >= _SAME_DEG else 0.0
+    return "", "", 0.0
 
 
 def _angle(one: Vector, other: Vector, axis: Vector) -> float:

@@ -21,7 +21,13 @@ from binder_plugins.operations.lengthwise import (
     opens_at,
     plans,
 )
-from binder_plugins.operations.outsides import finish_turn, is_shaped, max_across, rough_turn
+from binder_plugins.operations.outsides import (
+    finish_turn,
+    is_shaped,
+    max_across,
+    room_in_waste,
+    rough_turn,
+)
 from binder_plugins.operations.rings import is_beside
 from binder_plugins.operations.second_end import second
 from binder_plugins.operations.true import true_to_one_another
@@ -49,8 +55,8 @@ _MOUTH = 0.6
 class Turning:
     """The planning of one turned part; `setups` are numbered as they come.
 
-    `turned` are the threads that turn the work in its grip; where it `has_collets` these hold
-    what is threaded, which jaws do else.
+    `over` is what is left to face at the second end in mm, `turned` are the threads that turn the
+    work in its grip; where it `has_collets` these hold what is threaded, which jaws do else.
     """
 
     def __init__(self, work: Work, form: FormFact) -> None:
@@ -76,6 +82,7 @@ class Turning:
         self.early: list[Located] = []
         self.turned: list[tuple[str, str]] = []
         self.has_collets = False
+        self.over = work.facing
 
     def run(self) -> list[SetUp]:
         """All set-ups in the lathe, from the end at which every grip bears its dies."""
@@ -93,6 +100,7 @@ class Turning:
     def _tried(self, tried: Plan) -> Turning:
         """Plans all set-ups from an end, and what a die or a tap would turn in its grip."""
         self.plan, self.setups, self.trouble, self.late = tried, [], [], []
+        self.over = self.work.facing
         self._planned()
         self.turned = turned_by_threads(self.work, self.setups)
         return self
@@ -114,7 +122,7 @@ class Turning:
         across = self.work.stock_across
         facing = self.work.facing
         if self.plan.is_parted and self._passes(across):
-            long = self.length + facing + _BACK_MM
+            long = self.length + facing + max(_BACK_MM, room_in_waste(self))
             self.work.takes(long, verb="part off")
             return
         over = self._grip_left() if self.plan.is_parted else 0.0
@@ -196,10 +204,13 @@ class Turning:
         return f"; the {names} comes out of it after" if names else ""
 
     def _stand_out(self) -> float:
-        whole = self.length + self._parting() + CLEAR_MM + room_for(self.early)
+        waste = room_in_waste(self)
+        back = max(room_for(self.early), waste - self._parting())
+        whole = self.length + self._parting() + CLEAR_MM + max(back, 0.0)
         if self.plan.is_parted and whole <= SUPPORTED * self.work.stock_across:
             return whole
-        return max(self.plan.reach, self.cut_reach(self.plan.free), _FACED_MM) + SHORT
+        reach = max(self.plan.reach, self.cut_reach(self.plan.free), _FACED_MM)
+        return reach + SHORT + waste
 
     def cut_reach(self, end: str) -> float:
         """How far from an end threads and grooves in a bar as bought go, in mm; 0 without.
@@ -342,6 +353,7 @@ class Turning:
         if parting.speed == _BY_HAND:
             yield self._sawn_off(across)
             return
+        self.over = _BACK_MM
         nick = self.work.act(
             "nick",
             "break the back edge with the parting tool",
