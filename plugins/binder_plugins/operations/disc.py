@@ -46,7 +46,7 @@ def disc_setups(turning: Turning) -> list[SetUp]:
         if bores:
             _bored(turning, setups, bores)
     else:
-        _add(setups, "bench", "", Grip("bench", "bench", "the plate"), "", [mark])
+        _add(setups, "bench", "", Grip("", "bench", "the plate, flat"), "", [mark])
         _drilled(turning, setups, bores)
         _add(setups, "bench", "", on_bench, "", [saw])
     turn = [a for i in range(len(turning.steps)) for a in _outside(turning, i)]
