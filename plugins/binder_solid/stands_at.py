@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from binder.api import Design, Joint
+    from binder_solid.facts import Located
     from binder_solid.forms import Vector
 
 _NEAR = 1e-3
@@ -49,11 +50,11 @@ class Standing:
 
 def standing(joint: Joint, design: Design) -> Standing | None:
     """Where the one part of a joint stands on the other in mm; None where it is not known."""
-    pair = _pair(joint, design)
+    pair = fixed_pair(joint, design)
     if pair is None:
         return None
     rod, other = pair
-    low, high = _along(rod, other)
+    low, high = along_rod(rod, other)
     whole, end = rod.corners[1][0], "left"
     if low + high > whole:
         low, high, end = whole - high, whole - low, "right"
@@ -73,13 +74,14 @@ def spans_on(rod: str, other: str, design: Design) -> tuple[tuple[float, float],
     found = set()
     for one in design.facts.all(PlacedFact):
         if one.item == other:
-            low, high = (round(x, 2) for x in _along(first, one))
+            low, high = (round(x, 2) for x in along_rod(first, one))
             if low < whole - _NEAR and high > _NEAR and _is_round(first, one):
                 found.add((max(low, 0.0), min(high, whole)))
     return tuple(sorted(found))
 
 
-def _along(rod: PlacedFact, other: PlacedFact) -> tuple[float, float]:
+def along_rod(rod: PlacedFact, other: PlacedFact) -> tuple[float, float]:
+    """From where to where in mm off the left-hand end of a rod another part reaches."""
     along = [dot(minus(corner, rod.frame.origin), rod.frame.x) for corner in corners_of(other)]
     return min(along), max(along)
 
@@ -100,7 +102,7 @@ def stands_at(joint: Joint, design: Design) -> str:
     not round and the turned one has a cut across, the turn about the axis is told as well; of a
     ratchet wheel the way that its teeth look.
     """
-    pair, found = _pair(joint, design), standing(joint, design)
+    pair, found = fixed_pair(joint, design), standing(joint, design)
     if pair is None or found is None:
         return ""
     said = f"{_title(found.other, design)} from {shown_mm(found.low, design)} to "
@@ -122,7 +124,7 @@ def _turned(found: Standing, design: Design) -> str:
 
 def faces_at(joint: Joint, design: Design) -> str:
     """The hand alone, for a ratchet wheel that is held by a screw or key; '' for all others."""
-    pair = _pair(joint, design)
+    pair = fixed_pair(joint, design)
     return _hand(*pair, design) if pair is not None else ""
 
 
@@ -140,8 +142,10 @@ def _hand(rod: PlacedFact, other: PlacedFact, design: Design) -> str:
     )
 
 
-def _pair(joint: Joint, design: Design) -> tuple[PlacedFact, PlacedFact] | None:
+def fixed_pair(joint: Joint, design: Design) -> tuple[PlacedFact, PlacedFact] | None:
     """The copies that are fixed to one another: of all those that stand nearest, the rod first."""
+    if len(joint.items) < 2:
+        return None
     rods, others = (
         [one for one in design.facts.all(PlacedFact) if one.item == item]
         for item in sorted(joint.items[:2], key=lambda name: _rank(name, design))
@@ -175,6 +179,15 @@ def _middle(one: PlacedFact) -> Vector:
 
 def _turns(rod: PlacedFact, other: PlacedFact, design: Design) -> Iterator[tuple[str, str]]:
     """How a face of the other lies to a cut across the rod, and which, the least angle first."""
+    for face, angle, cut in _faces(rod, other, design):
+        said = f"{cut.name.replace('_', ' ')} {_CUT[cut.kind]}"
+        yield _turn(face, angle, said), cut.name
+
+
+def _faces(
+    rod: PlacedFact, other: PlacedFact, design: Design
+) -> Iterator[tuple[str, float, Located]]:
+    """A face of the other, its angle to a cut across the rod in degrees, and that cut."""
     form, mine = (design.facts.about(FormFact, one.item) for one in (other, rod))
     if form is None or form.stretches or mine is None:
         return
@@ -185,8 +198,21 @@ def _turns(rod: PlacedFact, other: PlacedFact, design: Design) -> Iterator[tuple
             way = minus(placed(cut.frame.z, rod.frame), rod.frame.origin)
             found = [(_angle(way, axis, rod.frame.x), name) for name, axis in faces.items()]
             for angle, name in sorted(found, key=lambda one: abs(one[0])):
-                said = f"{cut.name.replace('_', ' ')} {_CUT[cut.kind]}"
-                yield _turn(name, angle, said), cut.name
+                yield name, angle, cut
+
+
+def face_over(joint: Joint, cut: str, design: Design) -> tuple[str, str, float]:
+    """The flat part fixed round turned work, its face to which a cut across that is square.
+
+    The third is by how many degrees it is not, -90 to 90; ('', '', 0.0) where not known.
+    """
+    pair = fixed_pair(joint, design)
+    if pair is None:
+        return "", "", 0.0
+    for face, angle, by in _faces(*pair, design):
+        if by.name == cut:
+            return pair[1].item, face, angle if abs(angle) >= _SAME_DEG else 0.0
+    return "", "", 0.0
 
 
 def _angle(one: Vector, other: Vector, axis: Vector) -> float:

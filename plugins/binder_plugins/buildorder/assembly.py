@@ -34,7 +34,8 @@ from binder_plugins.buildorder.riding import beside, put_on_first
 from binder_plugins.buildorder.stops import stop_at
 from binder_plugins.buildorder.straddled import between_plates, goes_with
 from binder_solid.leaning import leans_at
-from binder_solid.stands_at import faces_at, stands_at
+from binder_solid.set_there import set_there
+from binder_solid.stands_at import faces_at
 
 
 def assembly_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
@@ -101,7 +102,7 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
         more = [lines.at((joint.kind,), joint.items)]
         if joint.entry.feel:
             more.append((f"should feel: {joint.entry.feel}",))
-        place = (stands_at if fact.is_lasting else faces_at)(joint, design)
+        place = (set_there if fact.is_lasting else faces_at)(joint, design)
         if not place and fact.group == "fixing":
             place = leans_at(joint, design)
         if not place and fact.is_lasting:

@@ -13,7 +13,7 @@ from binder_plugins.operations.bench import (
 )
 from binder_plugins.operations.end_cutters import end_cutter
 from binder_plugins.operations.facts import Grip
-from binder_plugins.operations.sides import SHEET_MM, SHEETS
+from binder_plugins.operations.sides import EDGES_UP, SHEET_MM, SHEETS
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -91,7 +91,9 @@ def _sheet_edges(flat: Flat) -> None:
     acts = _edge_acts(flat, long, wide, is_filed=is_filed)
     vice = bench_vice(flat.workshop) if is_filed else vice_for(flat.workshop)
     pair = f", {flat.work.count} together" if flat.work.count > 1 else ""
-    grip = Grip(f"{vice or 'vice'}{pair}", "bench" if is_filed else "vice", "its faces", flat.thin)
+    thick = flat.thin * (flat.work.count if pair else 1)
+    on = "its faces" if is_filed else EDGES_UP
+    grip = Grip(f"{vice or 'vice'}{pair}", "bench" if is_filed else "vice", on, thick)
     flat.add(
         "bench" if is_filed else "mill",
         "" if is_filed else flat.mill,

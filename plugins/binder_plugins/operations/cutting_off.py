@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.early_corners import formed_behind, room_for
 from binder_plugins.operations.facts import Grip
 from binder_plugins.operations.gripping import SUPPORTED
+from binder_plugins.operations.outsides import room_in_waste
 from binder_plugins.operations.reaching import SHORT, cut_reach
 from binder_plugins.operations.spindle import passes
 
@@ -34,7 +35,7 @@ def saw_off(turning: Turning) -> None:
     across = turning.work.stock_across
     facing = turning.work.facing
     if turning.plan.is_parted and passes(turning, across):
-        long = turning.length + facing + _BACK_MM
+        long = turning.length + facing + max(_BACK_MM, room_in_waste(turning))
         turning.work.takes(long, verb="part off")
         return
     over = _grip_left(turning) if turning.plan.is_parted else 0.0
@@ -73,10 +74,13 @@ def _stock(turning: Turning) -> str:
 
 def stand_out(turning: Turning) -> float:
     """How far the first grip lets the bar stand out, in mm."""
-    whole = turning.length + parting_mm(turning) + CLEAR_MM + room_for(turning.early)
+    waste = room_in_waste(turning)
+    back = max(room_for(turning.early), waste - parting_mm(turning))
+    whole = turning.length + parting_mm(turning) + CLEAR_MM + max(back, 0.0)
     if turning.plan.is_parted and whole <= SUPPORTED * turning.work.stock_across:
         return whole
-    return max(turning.plan.reach, cut_reach(turning, turning.plan.free), _FACED_MM) + SHORT
+    reach = max(turning.plan.reach, cut_reach(turning, turning.plan.free), _FACED_MM)
+    return reach + SHORT + waste
 
 
 def parted(turning: Turning) -> Iterator[Act]:
@@ -101,6 +105,7 @@ def parted(turning: Turning) -> Iterator[Act]:
     if parting.speed == _BY_HAND:
         yield _sawn_off(turning, across)
         return
+    turning.over = _BACK_MM
     nick = turning.work.act(
         "nick",
         "break the back edge with the parting tool",

@@ -1,10 +1,14 @@
-"""A disc of plate: sawn out, bored, then turned true on a mandrel in its own bore."""
+"""A disc of plate: drilled, sawn out, then turned true on a mandrel in its own bore.
+
+What is drilled is drilled while it is still one with the plate: a round sawn edge spins in a vice
+when the drill breaks through. Common practice, no source.
+"""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from binder_plugins.operations.bench import drill_for, flat_holder, place_of, vice_for
+from binder_plugins.operations.bench import drill_for, flat_holder, place_of
 from binder_plugins.operations.edges import edge_acts
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, through
@@ -22,7 +26,7 @@ _OVER_MM = 1.5
 
 
 def disc_setups(turning: Turning) -> list[SetUp]:
-    """Saw out, bore, outside on a mandrel; without a bore it is pressed against a pad."""
+    """Drill in the plate, saw out, outside on a mandrel; without a bore against a pad."""
     work, form = turning.work, turning.form
     across = max(form.size[1:])
     setups: list[SetUp] = []
@@ -37,13 +41,19 @@ def disc_setups(turning: Turning) -> list[SetUp]:
         amount=1.0,
         tags=("on-the-plate",),
     )
-    _add(setups, "bench", "", Grip("bench vice", "bench", "the plate"), "", [mark, saw])
     bores = [a for a in turning.axial if a.kind in HOLES | SINKS.keys()]
     # A mandrel follows a finished bore.
     done = [a for a in bores if a.depth is None and a.kind in HOLES and work.waits(a.name) is None]
     through_bore = next(iter(done), None)
-    if bores:
-        _bore(turning, setups, bores)
+    on_bench = Grip("bench vice", "bench", "the plate")
+    if not bores or _is_bored(turning, bores):
+        _add(setups, "bench", "", on_bench, "", [mark, saw])
+        if bores:
+            _bored(turning, setups, bores)
+    else:
+        _add(setups, "bench", "", Grip("", "bench", "the plate, flat"), "", [mark])
+        _drilled(turning, setups, bores)
+        _add(setups, "bench", "", on_bench, "", [saw])
     turn = [a for i in range(len(turning.steps)) for a in _outside(turning, i)]
     turn += list(edge_acts(work, form, turning.around, turning.lathe, "right"))
     grip, true = _held(turning, through_bore)
@@ -62,24 +72,44 @@ def _held(turning: Turning, through_bore: Located | None) -> tuple[Grip, str]:
     return grip, f"outside true to the {through_bore.name.replace('_', ' ')}"
 
 
-def _bore(turning: Turning, setups: list[SetUp], bores: Sequence[Located]) -> None:
-    """By drill and reamer on the drilling machine; a bored one in the four-jaw."""
-    work = turning.work
+def _is_bored(turning: Turning, bores: Sequence[Located]) -> bool:
+    """Whether the lathe bores it, which grips the sawn edge."""
+    holder, _ = flat_holder(turning.work.design.workshop, max(turning.form.size[1:]))
+    return bool(holder) and any(one.kind == "bored" for one in bores)
+
+
+def _bored(turning: Turning, setups: list[SetUp], bores: Sequence[Located]) -> None:
+    """In the four-jaw, about the centre pop."""
+    holder, kind = flat_holder(turning.work.design.workshop, max(turning.form.size[1:]))
+    acts = _holes(turning, bores, turning.lathe, is_lathe=True)
+    grip = Grip(holder, kind, "its sawn edge")
+    _add(setups, "lathe", turning.lathe, grip, "the centre pop", acts)
+
+
+def _drilled(turning: Turning, setups: list[SetUp], bores: Sequence[Located]) -> None:
+    """By drill and reamer on the drilling machine, while the plate holds it."""
+    workshop = turning.work.design.workshop
     largest = max(one.diameter or 0.0 for one in bores)
-    holder, kind = flat_holder(work.design.workshop, max(turning.form.size[1:]))
-    in_lathe = any(one.kind == "bored" for one in bores) and bool(holder)
-    machine = turning.lathe if in_lathe else drill_for(work.design.workshop, min(largest, 13.0))
+    machine = drill_for(workshop, min(largest, 13.0))
+    acts = _holes(turning, bores, machine, is_lathe=False)
+    grip = Grip("clamped flat on wood on the table", "plate", "the plate")
+    _add(setups, place_of(workshop, machine), machine, grip, "the centre pop", acts)
+
+
+def _holes(
+    turning: Turning, bores: Sequence[Located], machine: str, *, is_lathe: bool
+) -> list[Act]:
     acts: list[Act] = []
     for one in sorted(bores, key=lambda one: (one.kind in SINKS, one.diameter or 0.0)):
-        deep = through(one, turning.form.size)
-        acts += hole_acts(work, one, Where(machine, deep, is_lathe=in_lathe, is_started=bool(acts)))
-    vice = vice_for(work.design.workshop)
-    grip = (
-        Grip(holder, kind, "its sawn edge")
-        if in_lathe
-        else Grip(f"{vice}, on parallels" if vice else "clamps on wood", "vice", "its sawn edge")
-    )
-    _add(setups, place_of(work.design.workshop, machine), machine, grip, "the centre pop", acts)
+        where = Where(
+            machine,
+            through(one, turning.form.size),
+            tags=() if is_lathe else ("on-the-plate",),
+            is_lathe=is_lathe,
+            is_started=bool(acts),
+        )
+        acts += hole_acts(turning.work, one, where)
+    return acts
 
 
 def _outside(turning: Turning, place: int) -> list[Act]:

@@ -11,7 +11,7 @@ from binder_making.cutting import advise, drills_in_order, pecks
 from binder_plugins.operations.hole_kinds import Where, entry_of, hole_volume, many_of
 from binder_plugins.operations.hole_tools import drill_name
 from binder_plugins.operations.in_the_bar import is_past
-from binder_plugins.operations.sized import FOR_REAMER, left_over
+from binder_plugins.operations.sized import FOR_REAMER, LEFT_MM, left_over
 from binder_trade.explained import NotDefined
 
 if TYPE_CHECKING:
@@ -95,14 +95,25 @@ def drilled_to(work: Work, one: Located, where: Where) -> float:
     drills = work.design.workshop.drills()
     largest = float(drills[-1].mm) if drills else 13.0
     if one.kind == "reamed":
-        under = work.design.workshop.nearest_drill(
-            exact(across - FOR_REAMER), exact(0.1), exact(0.1)
-        )
-        return float(under.mm) if under is not None else min(across - FOR_REAMER, largest)
+        return min(_under_reamer(work, across), largest)
     if one.kind == "bored":
         able = [float(d.mm) for d in drills if d.mm <= across - _FOR_BORING * 0.5]
         return max(able, default=min(across * 0.8, largest))
     return min(across, largest)
+
+
+def _under_reamer(work: Work, across: float) -> float:
+    under = work.design.workshop.nearest_drill(exact(across - FOR_REAMER), exact(0.1), exact(0.1))
+    return float(under.mm) if under is not None else across - FOR_REAMER
+
+
+def left_at(work: Work, one: Located) -> float:
+    """What a hole that gets its size with other parts measures until then, in mm."""
+    across = one.diameter or 0.0
+    if one.kind == "bored":
+        return across - LEFT_MM
+    set_in_mesh = any(fact.how == "set in mesh" for fact in work.left.get(one.name, ()))
+    return across - FOR_REAMER if set_in_mesh else _under_reamer(work, across)
 
 
 def drills(work: Work, one: Located, where: Where, to: float) -> Iterator[Act]:

@@ -30,6 +30,8 @@ from binder_plugins.operations.several import (
     taken_apart,
 )
 from binder_plugins.operations.sides import SAID, SHEET_MM, datum
+from binder_solid.facts import FormFact
+from binder_solid.laid_on import laid_on, rods_through
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
@@ -142,7 +144,7 @@ def _too_large(flat: Flat, found: Sequence[Located]) -> None:
 
 
 def _spotted(flat: Flat, face: str, one: Located) -> None:
-    mate = _mate(flat, one.name)
+    item, mate = _mate(flat, one.name)
     machine = drill_for(flat.workshop, one.diameter or 0.0)
     count = len(one.spots)
     bore = _lined_bore(flat)
@@ -152,6 +154,7 @@ def _spotted(flat: Flat, face: str, one: Located) -> None:
         if bore
         else f"clamp the {mate} on where it will stand"
     )
+    up += "".join((_placed(flat, face, item), _lined_up(flat, one, item)))
     spot = flat.work.act(
         "spot-through",
         f"{up}, spot {count} through its holes with their own drill, take it off",
@@ -170,6 +173,44 @@ def _spotted(flat: Flat, face: str, one: Located) -> None:
     )
 
 
+def _placed(flat: Flat, face: str, item: str) -> str:
+    """How the mate is laid on that face, since a hole that is spotted stays where it is."""
+    if flat.work.count > 1:
+        return ""  # Each of them has a place of its own.
+    found = laid_on(flat.work.name, face, item, flat.work.design)
+    return f": {found}" if found else ""
+
+
+def _lined_up(flat: Flat, one: Located, item: str) -> str:
+    """How the second of two mates is lined up with the first, which is screwed on by then."""
+    is_second = any(
+        act.act == "spot-through" and act.feature.partition(",")[0] == one.name
+        for setup in flat.setups
+        for act in setup.acts
+    )
+    design = flat.work.design
+    form = design.facts.about(FormFact, item)
+    if not is_second or form is None:
+        return ""
+    left = {place for fact in design.facts.all(TogetherFact) for place in fact.left}
+    there = tuple(
+        hole
+        for hole in form.located
+        if hole.kind in {"drilled", "reamed", "bored"}
+        and hole.depth is None
+        and len(hole.spots) == 1
+        and f"{item}.{hole.name}" not in left
+    )
+    rods = rods_through(flat.work.name, item, there, design)
+    if not rods:
+        return ""
+    said = " and a ".join(
+        f"⌀{flat.work.mm(hole.diameter or 0.0)} rod through the {hole.name.replace('_', ' ')}"
+        for hole in rods
+    )
+    return f"; with the first screwed on again, line it up with that: a {said} of both"
+
+
 def _lined_bore(flat: Flat) -> str:
     """The bore of a part that is made twice or more, sized on this leaf; '' where there is none.
 
@@ -185,15 +226,15 @@ def _lined_bore(flat: Flat) -> str:
     return ""
 
 
-def _mate(flat: Flat, place: str) -> str:
-    """The title of the part whose holes are spotted through."""
+def _mate(flat: Flat, place: str) -> tuple[str, str]:
+    """The part whose holes are spotted through, and its title."""
     design, own = flat.work.design, flat.work.name
     for joint in flat.work.joints_at(place):
         others = (item for item in design.joints[joint].items if item != own)
         found = next((item for name in others if (item := design.item(name)) is not None), None)
         if found is not None:
-            return found.title
-    return "mate"
+            return found.name, found.title
+    return "", "mate"
 
 
 def is_bored_in_lathe(flat: Flat, one: Located) -> bool:

@@ -6,6 +6,7 @@ brick, held by wire or a weight. Common practice, no source.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import replace
 from typing import TYPE_CHECKING
@@ -21,7 +22,30 @@ if TYPE_CHECKING:
 # Ends so near to one another, in mm, stand on one flat brick; common practice, no source.
 _FLUSH_MM = 0.02
 _HELD = "soft iron wire round both, or a weight on top; no vice or clamp on them"
+# A step that cleans before it heats, as the rows of joints tell it: what is done with the faces
+# apart, and the rest, by the verb that it begins with; and where the alloy is put then.
+_APART = re.compile(r"(?P<faces>clean.+?), (?P<rest>(?P<verb>heat|sweat) .+)")
+_ALLOY = {
+    "heat": "lay snippets of the alloy, fluxed, in the upper corner of the joint all round, or "
+    "touch its rod there when the flux has run clear, out of the flame; ",
+    "sweat": "the tin on both faces is the alloy, a little more in the upper corner alone where no "
+    "bright line shows all round; ",
+}
 HEARTH = Grip("soldering hearth", "bench", "brick, standing free: a vice draws off the heat")
+
+
+def prepared(said: str, joint: str, work: Work) -> tuple[Act | None, str]:
+    """What is done to the faces while they are apart, and what of the step is left for the flame.
+
+    A bore with its mate in it is neither cleaned nor tinned.
+    """
+    found = _APART.match(said)
+    if found is None:
+        return None, said
+    words = f"{found['faces']}, apart; touch them no more with bare fingers"
+    tool = "fine abrasive cloth, flux and brush, iron" if "tin " in words else ""
+    act = work.act("flux", words, tool=tool)
+    return replace(act, joints=(joint,)), f"{_ALLOY.get(found['verb'], '')}{found['rest']}"
 
 
 def placed(joint: Joint, works: Mapping[str, Work], work: Work) -> Act:

@@ -10,6 +10,7 @@ from binder.api import TogetherFact
 from binder_making.measuring import PLUG, noted
 from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.closing_piece import gaps_measured
+from binder_plugins.operations.drilled import left_at
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import Where
 from binder_plugins.operations.line_reamers import by_hand, guided, short_of
@@ -40,7 +41,7 @@ def lined(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
     acts.append(
         work.act(
             "clamp-stack",
-            f"put up: {fact.up}; all down evenly, tried with a rod",
+            f"put up: {fact.up}; all down evenly, tried with a rod{_rod(fact, rows)}",
             tool="screwdriver or key, square",
             spoils="a bearing that is forced into line",
         )
@@ -53,6 +54,15 @@ def lined(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
     vice = bench_vice(work.design.workshop)
     grip = Grip(vice or "by hand", "bench", "what carries the bearings")
     yield SetUp(1, "bench", "", grip, "the first bore of each row", tuple(acts), _TRUE, _UNTIL)
+
+
+def _rod(fact: TogetherFact, rows: Sequence[Sequence[Hole]]) -> str:
+    """Of what size: the bores are still short of the shaft's, which does not go in."""
+    if fact.how != "reamed in line":
+        return " that just goes in"
+    sizes = dict.fromkeys(left_at(one.work, one.one) for row in rows for one in row)
+    said = " or ".join(f"⌀{rows[0][0].work.mm(size)}" for size in sizes)
+    return f" of {said}, which the bores are now"
 
 
 def _holes_in_wood(fact: TogetherFact, work: Work) -> Iterator[Act]:

@@ -1,4 +1,8 @@
-"""Gears set in mesh: paper between the teeth, the second bore spotted and put where they run."""
+"""Gears set in mesh: paper between the teeth, the second bore spotted and put where they run.
+
+The loose gear turns on a plug with a foot, which is clamped when the teeth bear on the paper: a
+clamped gear cannot be felt. Common practice, no source.
+"""
 
 from __future__ import annotations
 
@@ -19,6 +23,7 @@ from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import Where
 from binder_plugins.operations.hole_tools import drill_name
 from binder_plugins.operations.holes import hole_acts
+from binder_plugins.operations.on_the_line import line_words
 from binder_plugins.operations.out_of_balance import HELD, SWING, most_rpm, off_middle, swept
 from binder_plugins.operations.rows import Hole, holes_of
 from binder_plugins.operations.sized import finished, ream
@@ -55,17 +60,26 @@ def _set(fact: TogetherFact, first: Hole, second: Hole) -> SetUp:
     work = second.work
     vice = bench_vice(work.design.workshop)
     said = first.title
-    acts: list[Act] = [
+    line = line_words(first, second)
+    acts: list[Act] = []
+    if line:
+        acts.append(work.act("mark-out", line, feature="marks mesh", tool="scriber and square"))
+    on_it = "its hole over the line, " if line else ""
+    acts += [
+        # A clamped gear does not turn: what is clamped is the foot of the plug that it turns on.
         work.act(
             "set-centre",
-            f"the other gear on a plug in the {said}, {fact.up} beside it; {fact.note}; push them "
-            "together on it, clamp, turn both once round: no tight place",
+            f"the other gear on a plug in the {said}, a washer under it as thick as the foot of "
+            f"the second plug; {fact.up} on that, {on_it}beside it; {fact.note}; push them "
+            "together on it, clamp the foot, draw the paper out, turn both once round: no tight "
+            "place",
             tags=("mesh",),
         ),
         work.act(
             "spot-through",
-            f"spot the {second.title} through the bore of {fact.up}",
-            tool="a punch turned to the bore, pointed",
+            f"take {fact.up} off, its plug stays clamped: spot the {second.title} through the "
+            "hole of the plug",
+            tool="the pointed pin of the footed plug",
         ),
     ]
     return SetUp(
@@ -75,7 +89,7 @@ def _set(fact: TogetherFact, first: Hole, second: Hole) -> SetUp:
         Grip(vice or "surface plate", "bench", f"the {work.item.title}, flat"),
         f"the {said}, which is there",
         tuple(replace(act, joints=fact.joints) for act in acts),
-        "the gears flat on the plate, in one plane",
+        "the gears in one plane, both plugs square to it",
         "the second bore is spotted",
     )
 
@@ -87,9 +101,11 @@ def _bored(fact: TogetherFact, first: Hole, second: Hole) -> SetUp:
     setup = _clocked(second, is_later=is_later) or _under_drill(second, is_later=is_later)
     acts = setup.acts
     if work.count > 1:
-        peg = f"a peg through the {first.one.name.replace('_', ' ')} of all"
+        pegs = f"a peg through the {first.one.name.replace('_', ' ')} of all"
+        if beside := _second_peg(first, second):
+            pegs += f", another through {beside}: one alone lets them turn"
         tool = {"four-jaw": HELD, "faceplate": _BOLTED}.get(setup.grip.kind, "")
-        clamp = work.act("clamp-stack", f"clamp {work.count} together, {peg}", tool=tool)
+        clamp = work.act("clamp-stack", f"clamp {work.count} together, {pegs}", tool=tool)
         acts = (clamp, *acts)
     true = "bores at one distance in all of them" if work.count > 1 else ""
     return replace(
@@ -97,6 +113,19 @@ def _bored(fact: TogetherFact, first: Hole, second: Hole) -> SetUp:
         acts=tuple(replace(act, joints=fact.joints) for act in acts),
         true="; ".join(filter(None, (setup.true, true))),
     )
+
+
+def _second_peg(first: Hole, second: Hole) -> str:
+    """A further hole of all of them for a peg, the one farthest from the first; '' for none."""
+    work, here = second.work, first.one.frame.origin
+    found = [
+        (math.dist(here, spot), one.diameter or 0.0)
+        for one in (work.form.located if work.form is not None else ())
+        if one.kind in {"drilled", "reamed"} and one.depth is None and one.face == first.one.face
+        and one.name not in {first.one.name, second.one.name} and not work.is_wholly_left(one.name)
+        for spot in one.spots
+    ]  # fmt: skip
+    return f"the ⌀{work.mm(max(found)[1])} hole farthest from it" if found else ""
 
 
 def _clocked(second: Hole, *, is_later: bool) -> SetUp | None:

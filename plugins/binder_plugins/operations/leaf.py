@@ -37,6 +37,8 @@ if TYPE_CHECKING:
 
 # A stand-out is printed in whole mm, and never less than it is.
 _WHOLE = 0.05
+# Of a shorter grip each tenth of a millimetre counts; common practice, no source.
+_SHORT_GRIP_MM = 5.0
 _COLUMNS = (
     Column("", 0.5),
     Column("Do", 7),
@@ -119,7 +121,9 @@ def _held(setup: SetUp) -> Iterator[str]:
     grip = setup.grip
     yield f"{grip.holder}, {_on(grip.on)}" if grip.holder else _on(grip.on)
     if setup.place == "lathe" and grip.stand_out:
-        yield f"{math.ceil(grip.stand_out - _WHOLE):d} mm out of the jaws"
+        tenths = 10 if grip.long < _SHORT_GRIP_MM else 1
+        out = math.ceil((grip.stand_out - _WHOLE) * tenths) / tenths
+        yield f"{out:g} mm out of the jaws"
     if grip.support:
         yield f"carried by the {grip.support}"
 

@@ -75,7 +75,8 @@ def by_hand(hole: Hole, act: Act) -> Act:
     return replace(
         act,
         what=f"{act.what}; a machine reamer has no lead to start by: turn it slowly by hand, "
-        "square in a pilot bush clamped before the first bore, or borrow a hand reamer",
+        "square in a pilot bush that a stepped plug sets before the first bore while it is "
+        "clamped, or borrow a hand reamer",
         tool=f"{size} machine reamer in a tap wrench, pilot bush",
     )
 

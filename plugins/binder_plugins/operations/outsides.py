@@ -21,6 +21,8 @@ _LEFT_MM = 0.4
 _SLENDER = 5.0
 _SAME = 1e-6
 _SLENDER_MM = 3.0
+# The anvils of a micrometer are 6.5 mm across, from memory; what they want beside them, in mm.
+_ANVIL_MM, _BESIDE_MM = 6.5, 0.5
 
 
 def step_name(turning: Turning, place: int) -> str:
@@ -70,6 +72,16 @@ def rough_turn(
     )
 
 
+def room_in_waste(turning: Turning) -> float:
+    """How far a neck before the bar goes on into the waste, in mm, for a micrometer to enter."""
+    place = 0 if turning.plan.free == "right" else len(turning.steps) - 1
+    step = turning.steps[place]
+    is_neck = turning.plan.is_parted and place in turning.plan.behind
+    if not is_neck or not has_limits(step, turning.work):
+        return 0.0
+    return max(_ANVIL_MM + _BESIDE_MM - (step.end - step.start), 0.0)
+
+
 def _is_thin(step: Stretch) -> bool:
     """Whether a step bends under a heavy cut, or what stands before it on it does."""
     across = min(step.across, step.end_across)
@@ -105,7 +117,8 @@ def _cut_long(turning: Turning, place: int, act: str, free: str) -> float:
     """How far a cut goes in mm: from the end on, over what is turned thinner after it."""
     step = turning.steps[place]
     if act != "turn" or place in turning.plan.behind:
-        return step.end - step.start
+        is_last = place in {0, len(turning.steps) - 1}
+        return step.end - step.start + (room_in_waste(turning) if is_last else 0.0)
     return _ends_at(turning, place, free)[1]
 
 
@@ -133,7 +146,10 @@ def _way(turning: Turning, place: int, to: float, free: str, *, fitted: bool) ->
         return "taper", f"turn the taper {ends}{long}{off}{set_over}{_neck(turning, place)}"
     verb = "rough to" if fitted else "turn"
     if place in turning.plan.behind or _is_pocket(turning, place):
-        return "turn", f"{verb} ⌀{work.mm(to)}{long}{off}{_behind(turning, place)}"
+        waste = 0.0 if 0 < place < len(turning.steps) - 1 else room_in_waste(turning)
+        long = f" × {work.mm(step.end - step.start + waste)}"
+        why = f"; {work.mm(waste)} of it is waste, where the micrometer goes in" if waste else ""
+        return "turn", f"{verb} ⌀{work.mm(to)}{long}{off}{_behind(turning, place)}{why}"
     suited = closing_journal(work, step_name(turning, place))
     if suited:
         begins = f"{work.mm(near)} + " if near > _SAME else ""

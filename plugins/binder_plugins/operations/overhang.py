@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from binder_plugins.operations.bench import round_holder
+from binder_plugins.operations.gripping import COLLET_MM
 from binder_plugins.operations.lengthwise import GRIP_MM, SAME, from_end, is_spoiled
 from binder_plugins.operations.reaching import SHORT, cut_reach
 
@@ -15,11 +17,14 @@ if TYPE_CHECKING:
 
 # Common practice, no source: work stands out so many times as far as it is gripped, and no more
 # of it hangs behind a grip that is less than this part of its thickness; what stays clear of the
-# jaws where an end is only faced, where the grip is short, and beside a rounded edge, in mm.
+# jaws where an end is only faced, where the grip is short, and beside a rounded edge, in mm. A
+# collet has no jaws to strike: beside one it is less, so that thin work is gripped over so many
+# times its thickness where that can be had.
 _GRIPS = 2.5
 _SEAT = 1 / 6
 _FACED = 2.0
-_TIGHT = 1.0
+_TIGHT, _TIGHT_COLLET = 1.0, 0.5
+_LONG_GRIP = 1.5
 _ROUND_CLEAR = 0.5
 
 
@@ -31,10 +36,19 @@ def stand_out(turning: Turning, place: int, end: str) -> float:
     """
     near, far = _surface(turning, place, end)
     cut = cut_to(turning, end)
-    room = max(far - max(near, cut) - GRIP_MM, _TIGHT)
+    long, tight = GRIP_MM, _TIGHT
+    if _in_collet(turning, place):
+        long, tight = max(_LONG_GRIP * turning.steps[place].across, GRIP_MM), _TIGHT_COLLET
+    room = max(far - max(near, cut) - long, tight)
     out = max(near, cut + min(SHORT if cut else _FACED, room))
     rounded = rounded_to(turning, end) if near < SAME else 0.0
     return max(out, rounded + _ROUND_CLEAR if rounded else 0.0)
+
+
+def _in_collet(turning: Turning, place: int) -> bool:
+    across = turning.steps[place].across
+    found = round_holder(turning.work.design.workshop, across, true=across <= COLLET_MM)
+    return found[1] == "collet"
 
 
 def gripped(turning: Turning, place: int, end: str) -> float:

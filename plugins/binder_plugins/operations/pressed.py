@@ -17,10 +17,14 @@ from binder_plugins.operations.out_of_balance import most_rpm, off_middle
 from binder_plugins.operations.rows import Hole, holes_of, running_half
 from binder_plugins.operations.sized import finished
 from binder_plugins.operations.words import holding_min
+from binder_solid.placed import PlacedFact
+from binder_solid.space import dot, minus, placed
+from binder_solid.stands_at import standing
 
 if TYPE_CHECKING:
     from binder.api import Design, TogetherFact
     from binder_plugins.operations.work import Work
+    from binder_solid.stands_at import Standing
 
 _HOT = frozenset({"silver_soldered", "soft_soldered", "brazed", "welded"})
 # Across the face that the housing stands on; common practice, no source.
@@ -48,7 +52,12 @@ def pressed(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
         2,
         "lathe",
         lathe_for(workshop, across),
-        Grip(holder or "four-jaw chuck, not owned", kind or "four-jaw", "the housing", across),
+        Grip(
+            holder or "four-jaw chuck, not owned",
+            kind or "four-jaw",
+            _held_on(fact, hole, works, kind or "four-jaw"),
+            across,
+        ),
         "the bore of the bush itself, clocked true, and the face that the housing stands on",
         tuple(sizing),
         "the bore to the outside of the bush, both of one grip, so what is clocked is both; the "
@@ -56,6 +65,53 @@ def pressed(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
         "the shaft goes in",
         holding_min(kind or "four-jaw"),
     )
+
+
+def _held_on(fact: TogetherFact, hole: Hole, works: Mapping[str, Work], kind: str) -> str:
+    """What the chuck holds: a wider plate fixed on the housing, where the bush opens away from it.
+
+    Jaws that reach over a plate to the housing behind it close on nothing.
+    """
+    design, joint = hole.work.design, hole.work.design.joints[fact.joints[0]]
+    for housing in (one for one in joint.items if one != hole.work.name):
+        for found in _plates_on(housing, works, design):
+            item = design.item(found.other)
+            title = item.title if item is not None else found.other
+            if _opens_at(housing, hole, design) == found.end:
+                return f"the housing, by the end away from the {title}"
+            if kind == "four-jaw":
+                return f"the edges of the {title}, which is fixed on the housing"
+            return f"the {title}, which is fixed on the housing, clamped flat on it"
+    return "the housing"
+
+
+def _plates_on(housing: str, works: Mapping[str, Work], design: Design) -> Iterator[Standing]:
+    """The flat parts that a flame has fixed round the housing, wider than that is."""
+    own = works[housing].form if housing in works else None
+    for one in design.joints.values():
+        found = standing(one, design) if one.kind in _HOT and housing in one.items else None
+        if found is None or found.rod != housing or found.other not in works or own is None:
+            continue
+        form = works[found.other].form
+        if form is not None and not form.stretches and min(form.size[:2]) > max(own.size[1:]):
+            yield found
+
+
+def _opens_at(housing: str, hole: Hole, design: Design) -> str:
+    """The end of the housing at which a blind bore opens, left or right; '' for one right through.
+
+    '' also where it is not known how the two stand.
+    """
+    if hole.one.depth is None:
+        return ""
+    bush, own = (
+        next((one for one in design.facts.all(PlacedFact) if one.item == name), None)
+        for name in (hole.work.name, housing)
+    )
+    if bush is None or own is None:
+        return ""
+    out = minus(placed(hole.one.frame.z, bush.frame), bush.frame.origin)
+    return "right" if dot(out, own.frame.x) > 0 else "left"
 
 
 def _jaws(work: Work) -> str:

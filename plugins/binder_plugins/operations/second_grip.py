@@ -145,7 +145,7 @@ def _on_step(turning: Turning, place: int, end: str) -> Grip:
     if is_fit and kind != "collet":
         on += ", in card or copper"
     _crushed(turning, step, kind)
-    return Grip(holder, kind, on, step.across, long, out + work.facing, "", jaws, end)
+    return Grip(holder, kind, on, step.across, long, out + turning.over, "", jaws, end)
 
 
 def _follows_thread(turning: Turning) -> bool:
@@ -247,5 +247,5 @@ def _by_thread(turning: Turning, screwed: Sequence[Located], end: str) -> Grip:
     middle += -aside if end == "left" else aside
     ring = (middle - half, middle + half)
     near = ring[0] if end == "left" else turning.length - ring[1]
-    out = (max(near, 0.0) if screwed else turning.length) + turning.work.facing
+    out = (max(near, 0.0) if screwed else turning.length) + turning.over
     return Grip(name, kind, on, 0.0, 2 * half or 5.0, out, "", ring, end)

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 SHEET_MM = 2.0
 SAME_MM = 1e-6
+# How plate stands in the vice while its edges are milled.
+EDGES_UP = "its faces, the edge up"
 OPPOSITE = {"left": "right", "right": "left", "front": "back", "back": "front"}
 SHEETS = frozenset({"sheet", "plate", "board"})
 SAID = {

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 # Common practice, no source: what is left for the reamer on the diameter, in mm.
 FOR_REAMER = 0.2
 # And for the last cut in a bush that is bored again when it is pressed in.
-_LEFT_MM = 0.3
+LEFT_MM = 0.3
 # A bar goes into a hole that is so much smaller than it is told for, in mm: rounding of inches.
 _ENTERS = 0.01
 # No speed here is slow enough for a machine reamer, and it has no lead to start true in a tap
@@ -50,7 +50,7 @@ def finished(work: Work, one: Located, where: Where, to: float) -> Iterator[Act]
 
 def _under(work: Work, one: Located, where: Where, start: float) -> Act:
     """A bore short of its size: true, with a light cut left for when its parts are together."""
-    across = max((one.diameter or 0.0) - _LEFT_MM, start)
+    across = max((one.diameter or 0.0) - LEFT_MM, start)
     return work.act(
         "bore",
         f"{many_of(one)}bore to ⌀{work.mm(across)}"

@@ -15,6 +15,7 @@ from binder.api import (
     Polyline,
     Stroke,
 )
+from binder_plugins.operations.sides import EDGES_UP
 
 if TYPE_CHECKING:
     from binder_plugins.operations.facts import Grip, SetUp
@@ -155,6 +156,8 @@ def _seen(setup: SetUp, form: FormFact) -> tuple[float, float]:
     if "on edge" in setup.grip.on:
         thin, across, _ = sorted(form.size)
         return thin, across
+    if setup.grip.on == EDGES_UP:
+        return setup.grip.across, sorted(form.size)[1]
     if datum.startswith(("left", "right")):
         return min(wide, high), long
     if datum.startswith(("front", "back")):

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from binder.api import JointFact
 from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import Where
@@ -14,6 +15,7 @@ from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.plain import in_pieces
 from binder_plugins.operations.rows import Hole, holes_of
 from binder_plugins.operations.words import holding_min
+from binder_solid.stands_at import face_over
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -27,7 +29,8 @@ def drilled(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
     found = zip(fact.joints, (list(holes_of(line, works)) for line in fact.lines), strict=True)
     rows = [(joint, holes) for joint, holes in found if holes]
     # All lines are scribed before the first clamping: the parts are apart only then.
-    marks = [act for _, holes in rows for act in _marked(holes)]
+    told: set[str] = set()
+    marks = [act for _, holes in rows for act in _marked(holes, told)]
     for number, (joint, holes) in enumerate(rows):
         one = replace(fact, joints=(joint,))
         yield _through(one, holes, marks if number == 0 else (), is_pinned=number > 0)
@@ -58,7 +61,7 @@ def _through(
         place_of(workshop, machine),
         machine,
         _grip(holes),
-        "where they will stand",
+        f"where they will stand{_levelled(holes)}",
         tuple(replace(act, joints=fact.joints) for act in acts),
         "the holes to one another: one drill through both",
         "all are through",
@@ -88,8 +91,8 @@ def _led(lead: Hole, by: Hole, size: float, machine: str, deep: float) -> Act:
     )
 
 
-def _marked(holes: Sequence[Hole]) -> Iterator[Act]:
-    """Where the hole comes on round work: from the nearer end, on the axis."""
+def _marked(holes: Sequence[Hole], told: set[str]) -> Iterator[Act]:
+    """Where the hole comes on round work: from the nearer end, on a line that is told once."""
     for hole in holes:
         form = hole.work.form
         if form is None or not form.stretches or hole.one.face != "across":
@@ -97,13 +100,59 @@ def _marked(holes: Sequence[Hole]) -> Iterator[Act]:
         x, whole = hole.one.frame.origin[0], form.size[0]
         end, away = ("left", x) if x <= whole / 2 else ("right", whole - x)
         title, said = hole.work.item.title, hole.work.mm(away)
+        over = _on_it(hole)
+        line = over.line if over is not None else ""
+        way = "that line" if line and line in told else f"a line along its axis{line}"
+        told.add(line)
         yield hole.work.act(
             "mark-out",
-            f"scribe the {title} {said} from its {end}-hand end, across a line along its axis: the "
-            "hole comes where they cross",
+            f"scribe the {title} {said} from its {end}-hand end, across {way}: the hole comes "
+            "where they cross",
             feature=f"marks {hole.one.name}",
             amount=1.0,
         )
+
+
+@dataclass(frozen=True, slots=True)
+class _Over:
+    """What is fixed on the round work already and tells how its hole is turned."""
+
+    title: str
+    face: str
+    turned: float
+
+    @property
+    def line(self) -> str:
+        """Where along the round work the line is scribed."""
+        turned = f", turned {abs(self.turned):.3g}° about the axis" if self.turned else ""
+        return (
+            f" on the side that the {self.face} face of the {self.title} looks to{turned}; with "
+            f"the {self.title} flat on the plate on a face beside that one the line is as high as "
+            "the axis"
+        )
+
+
+def _on_it(hole: Hole) -> _Over | None:
+    """The block that a flame has fixed on the work before the hole is drilled."""
+    design = hole.work.design
+    for joint in design.joints.values():
+        said = design.facts.about(JointFact, joint.name)
+        if said is None or not said.is_hot or hole.work.name not in joint.items:
+            continue
+        other, face, turned = face_over(joint, hole.one.name, design)
+        item = design.item(other) if other and other != hole.work.name else None
+        if item is not None:
+            return _Over(item.title, face, turned)
+    return None
+
+
+def _levelled(holes: Sequence[Hole]) -> str:
+    """What is set level under the drill: the face that the hole is square to."""
+    found = next((over for one in holes if (over := _on_it(one)) is not None), None)
+    if found is None:
+        return ""
+    turned = f" but for {abs(found.turned):.3g}°" if found.turned else ""
+    return f"; the {found.face} face of the {found.title} up, level{turned}"
 
 
 def _lead(holes: Sequence[Hole]) -> Hole:

@@ -11,7 +11,7 @@ from binder_making.measuring import noted
 from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.facts import Act, Grip, Route, SetUp
 from binder_plugins.operations.gauging import measured_with
-from binder_plugins.operations.in_flame import HEARTH, placed
+from binder_plugins.operations.in_flame import HEARTH, placed, prepared
 from binder_plugins.operations.in_line import lined
 from binder_plugins.operations.in_mesh import meshed
 from binder_plugins.operations.in_place import in_place
@@ -72,8 +72,9 @@ def _joined(fact: TogetherFact, works: Works, item: str) -> Iterator[SetUp]:
     again = _measured_cold(fact.joints[0], works) if said.is_hot else ()
     if act in FLAMES:
         set_up = placed(work.design.joints[fact.joints[0]], works, work)
-        flame = replace(work.act(act, said.step), joints=fact.joints)
-        acts = (set_up, flame, *again)
+        clean, rest = prepared(said.step, fact.joints[0], work)
+        flame = replace(work.act(act, rest), joints=fact.joints)
+        acts = (*([clean] if clean is not None else []), set_up, flame, *again)
         yield SetUp(1, "bench", "", HEARTH, "", acts, until="the alloy has set")
         return
     vice = bench_vice(work.design.workshop)

@@ -23,7 +23,7 @@ from binder_plugins.operations.leaf import operations
 from binder_plugins.operations.minutes import route_text
 from binder_plugins.operations.sketch_together import sketch_together
 from binder_solid.leaning import leans_at
-from binder_solid.stands_at import stands_at
+from binder_solid.set_there import set_there
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -73,7 +73,7 @@ def _told(fact: TogetherFact, design: Design) -> Iterator[Text]:
         joint = design.joints.get(name)
         if joint is None:
             continue
-        place = stands_at(joint, design) if joint.kind in _FIXED else ""
+        place = set_there(joint, design) if joint.kind in _FIXED else ""
         leans = leans_at(joint, design)
         place = place or (leans and f"{leans}; set with a protractor")
         if place and place not in told:

@@ -19,7 +19,12 @@ from binder_plugins.operations.lengthwise import (
     opens_at,
     plans,
 )
-from binder_plugins.operations.outsides import finish_turn, is_shaped, max_across, rough_turn
+from binder_plugins.operations.outsides import (
+    finish_turn,
+    is_shaped,
+    max_across,
+    rough_turn,
+)
 from binder_plugins.operations.rings import is_beside
 from binder_plugins.operations.second_end import second
 from binder_plugins.operations.words import holding_min
@@ -37,8 +42,8 @@ _MOUTH = 0.6
 class Turning:
     """The planning of one turned part; `setups` are numbered as they come.
 
-    `turned` are the threads that turn the work in its grip; where it `has_collets` these hold
-    what is threaded, which jaws do else.
+    `over` is what is left to face at the second end in mm, `turned` are the threads that turn the
+    work in its grip; where it `has_collets` these hold what is threaded, which jaws do else.
     """
 
     def __init__(self, work: Work, form: FormFact) -> None:
@@ -64,6 +69,7 @@ class Turning:
         self.early: list[Located] = []
         self.turned: list[tuple[str, str]] = []
         self.has_collets = False
+        self.over = work.facing
 
     def run(self) -> list[SetUp]:
         """All set-ups in the lathe, from the end at which every grip bears its dies."""
@@ -81,6 +87,7 @@ class Turning:
     def _tried(self, tried: Plan) -> Turning:
         """Plans all set-ups from an end, and what a die or a tap would turn in its grip."""
         self.plan, self.setups, self.trouble, self.late = tried, [], [], []
+        self.over = self.work.facing
         self._planned()
         self.turned = turned_by_threads(self.work, self.setups)
         return self

@@ -32,15 +32,16 @@ def test_both_ends_stand_out_alike_for_the_die(
 
 
 def test_a_short_grip_leaves_what_room_it_can(route_of: RouteOf) -> None:
-    """2.5 mm turned at each end of 4.2 mm: 3 mm stay gripped, and 1.2 for the tool."""
+    """2.5 mm turned at each end of 4.2 mm: a collet has no jaws to strike, so 0.5 mm is left for
+    the tool and 3.7 stay gripped; 0.5 mm is left to face; common practice, no source."""
     route = route_of(
         "{material: silver steel, stock: drawn rod, turned: [{name: near, diameter: 2 mm, length:"
         " 2.5 mm}, {name: journal, diameter: 3 mm, length: 4.2 mm}, {name: tail, diameter: 2 mm,"
         " length: 2.5 mm}]}"
     )
     grip = lathe(route, 2).grip
-    assert grip.long == pytest.approx(3)
-    assert grip.stand_out == pytest.approx(2.5 + 1.2 + 1)
+    assert grip.long == pytest.approx(3.7)
+    assert grip.stand_out == pytest.approx(2.5 + 0.5 + 0.5)
 
 
 GROOVED = (

@@ -67,8 +67,9 @@ BOARD: dict[str, tuple[str, list[list[str]]]] = {
     "disc on a mandrel": (
         WHEEL,
         [
-            ["bench", "mark-out", "saw"],
+            ["bench", "mark-out"],
             ["drill", "spot", "drill", "ream"],
+            ["bench", "saw"],
             ["lathe", "turn"],
             CLEAN,
         ],

@@ -93,8 +93,8 @@ def test_one_putting_up_serves_both_rows_of_bores(crane: Design) -> None:
 def test_the_second_bore_is_put_where_the_gears_run(crane: Design) -> None:
     route = _route(crane, "set crank to barrel")
     assert [act.act for act in route.acts] == [
-        "set-centre", "spot-through", "clamp-stack", "centre", "drill", "bore", "separate",
-        "deburr",
+        "mark-out", "set-centre", "spot-through", "clamp-stack", "centre", "drill", "bore",
+        "separate", "deburr",
     ]  # fmt: skip
     # A drill wanders off a mark by more than the play that the paper sets: common practice.
     (clocked,) = [one for one in route.setups if any(act.act == "bore" for act in one.acts)]
@@ -102,7 +102,13 @@ def test_the_second_bore_is_put_where_the_gears_run(crane: Design) -> None:
     assert "pop mark, clocked true" in clocked.datum
     (bore,) = _acts(route, "bore")
     assert math.isclose(bore.size, 4.0 - 0.2)  # left for the reamer in line
-    assert "cigarette paper, 0.025 mm thick" in route.acts[0].what
+    # The cheek is 36 mm wide, both bores on its middle line: spec, by hand.
+    assert "18 mm off the front edge, towards the right-hand edge" in route.acts[0].what
+    assert "cigarette paper, 0.025 mm thick" in route.acts[1].what
+    # A clamped gear does not turn, and one peg is a hinge: common practice, no source.
+    assert "clamp the foot" in route.acts[1].what
+    (stacked,) = _acts(route, "clamp-stack")
+    assert "the ⌀3.4 mm hole" in stacked.what
     cheek = _route(crane, "cheek")
     assert not [act for act in cheek.acts if act.feature == "lower"]  # not by coordinates
     sequence = crane.facts.about(BuildSequence, "")

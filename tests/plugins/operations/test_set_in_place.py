@@ -1,0 +1,167 @@
+"""Where a mate is laid to be spotted, what the chuck closes on, and what sets a bond to its place.
+
+Sizes are those of the crane's spec, worked out by hand beside each check; the ways of setting are
+common practice, no source.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from binder.api import Design, DrawnBox, Paragraph
+from binder.compiler import Job, Phase, compiled
+from binder.host import Host
+from binder.pages import text_of
+from binder_plugins.operations.facts import Act, Route
+from binder_plugins.operations.sketch import sketch
+from binder_plugins.operations.together_pages import together_pages
+from binder_solid.facts import FormFact
+from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
+
+SPECS = Path(__file__).parents[3] / "specs"
+
+
+@pytest.fixture(scope="module")
+def crane(host: Host) -> Design:
+    found = compiled(Job(SPECS / "wharf-crane" / "wharf-crane.yaml"), host, Phase.CHECK).design
+    assert found is not None
+    return found
+
+
+def _route(design: Design | None, name: str) -> Route:
+    found = design.facts.about(Route, name) if design is not None else None
+    assert found is not None, name
+    return found
+
+
+def _acts(route: Route, kind: str) -> list[Act]:
+    return [act for act in route.acts if act.act == kind]
+
+
+def _place(design: Design, leaf: str) -> str:
+    (section,) = together_pages(design, ())
+    (found,) = (one for one in section.sections if leaf in one.id)
+    words = [text_of(block.text) for block in found.blocks if isinstance(block, Paragraph)]
+    return next((one for one in words if one.startswith("Place: ")), "")
+
+
+def test_a_mate_that_is_spotted_is_told_its_edges(crane: Design) -> None:
+    """The block of 14 mm stands in the middle of cheeks of 36 mm: (36 - 14) / 2 = 11 mm."""
+    first, second = _acts(_route(crane, "winch_block"), "spot-through")
+    assert "left end level with the back" in first.what
+    assert "11 mm beyond the underside" in first.what
+    assert "opposite hand" not in first.what
+    assert "opposite hand" in second.what
+    # The first is on by then, and rods through bores that are there line the two up.
+    assert "rod" not in first.what
+    assert "⌀7 mm rod through the upper" in second.what
+    assert "lower" not in second.what  # not bored before the gears are set
+
+
+BORED_TO = """\
+  axle: {material: silver steel, stock: drawn rod, turned: [{name: rod, diameter: 6 mm, length: 40 mm}]}
+  bush:
+    material: bronze
+    turned: [{name: outside, diameter: 10 mm, length: 20 mm}]
+    features: {bore: {bored: to suit, on: outside, DEPTH}}
+  housing:
+    material: mild steel
+    turned: [{name: spigot, diameter: 18 mm, length: 3 mm}, {name: body, diameter: 22 mm, length: 17 mm}]
+    features: {bore: {bored: to suit, on: body, depth: through}}
+  foot:
+    material: mild steel
+    stock: 3 mm plate
+    plate: {length: 50 mm, width: 50 mm, thickness: 3 mm}
+    features: {seat: {bored: to suit, on: top, depth: through}}
+joints:
+  housing on foot: {silver_soldered: [housing.spigot, foot.seat]}
+  bush in housing: {pressed: [bush.outside, housing.bore]}
+  axle in bush: {runs_in: [axle.rod, bush.bore], duty: runs}
+stands: foot
+"""  # noqa: E501
+SOLDERED = "  housing on foot: {silver_soldered: [housing.spigot, foot.seat]}\n"
+
+
+def test_the_chuck_closes_on_the_plate_that_is_fixed_on_the_housing(
+    crane: Design, plan: Plan
+) -> None:
+    """Jaws that must reach over a plate of 60 mm do not close on ⌀30 behind it."""
+    (lathe,) = [one for one in _route(crane, "size bush in housing").setups if one.place == "lathe"]
+    assert "edges of the foot plate" in lathe.grip.on
+    text = f"{HEAD}{BORED_TO.replace('DEPTH', 'depth: through')}"
+    bare = plan(text.replace(SOLDERED, "")).design
+    (alone,) = [one for one in _route(bare, "size bush in housing").setups if one.place == "lathe"]
+    assert alone.grip.on == "the housing"
+
+
+def test_bores_are_tried_and_bushed_with_the_size_they_have(crane: Design) -> None:
+    """⌀4 less what is left for the reamer, 0.2 mm, is ⌀3.8: no rod of 4 mm goes in."""
+    route = _route(crane, "line up axle in cheeks")
+    (up,) = _acts(route, "clamp-stack")
+    assert "rod of ⌀3.8 mm" in up.what
+    assert "stepped plug" in _acts(route, "ream")[0].what
+
+
+def test_a_hole_is_scribed_to_the_block_that_is_on_already(crane: Design) -> None:
+    """The cheeks on the block's ends stand as the jib's sides do: the pins are square to them."""
+    route = _route(crane, "drill jib on post")
+    first, second = _acts(route, "mark-out")
+    assert "right face of the winch block looks to" in first.what
+    assert "across that line" in second.what
+    assert "right face of the winch block up, level" in route.setups[0].datum
+
+
+def test_heads_and_stops_are_told_where_a_bond_is_made(crane: Design) -> None:
+    """22 mm between rims on cheeks 24 mm apart: both rims, of 1 mm, are on the inside. The axle of
+    30 mm carries a barrel of 21.85 between bearings 3 + 1 mm deep, with 0.15 mm of float: it begins
+    (30 - 21.85) / 2 = 4.075 mm from the end, on plain rod."""
+    assert "the two rims face one another" in _place(crane, "bond-bushes-in-cheeks")
+    axle = _place(crane, "bond-barrel-on-axle")
+    assert "distance tube 4.07 mm long" in axle
+    # The flange of the barrel stops the wheel.
+    assert "distance tube" not in _place(crane, "bond-wheel-on-barrel")
+
+
+def test_a_micrometer_gets_into_a_neck_before_the_bar(crane: Design) -> None:
+    """Anvils are 6.5 mm across (from memory): a spigot of 3.25 mm wants 3.75 mm of waste for 7."""
+    route = _route(crane, "barrel")
+    (rough,) = [one for one in _acts(route, "turn") if "behind the flange" in one.what]
+    assert "× 7 mm" in rough.what
+    assert "3.75 mm of it is waste" in rough.what
+    lathe = route.setups[0].grip
+    # The end of the neck: 21.85 long, 3.75 beyond, and the end that is faced off.
+    assert lathe.stand_out > 21.85 + 3.75 + 1
+
+
+def test_a_disc_is_drilled_before_it_is_sawn_out(route_of: RouteOf) -> None:
+    """A round sawn edge spins in the vice."""
+    route = route_of(
+        "{material: brass, stock: 3 mm plate, disc: {diameter: 28 mm, thickness: 3 mm}, "
+        "features: {bore: {reamed: 6 mm, on: top, depth: through}}}"
+    )
+    acts = [act.act for act in route.acts]
+    assert acts.index("mark-out") < acts.index("ream") < acts.index("saw") < acts.index("turn")
+    (drilled,) = [one for one in route.setups if any(act.act == "ream" for act in one.acts)]
+    assert "flat" in drilled.grip.holder
+    assert drilled.grip.on == "the plate"
+
+
+def test_plate_stands_up_in_the_sketch_while_its_edge_is_milled(plan: Plan) -> None:
+    """3 mm thick and 36 mm high between the jaws; two together 6 mm thick."""
+    part = (
+        "  part: {material: brass, stock: 3 mm plate, quantity: %d, plate: {length: 68 mm, "
+        "width: 36 mm, thickness: 3 mm}}\n"
+    )
+    wide = []
+    for count in (1, 2):
+        design = plan(HEAD + part % count).design
+        assert design is not None
+        (edges,) = [one for one in _route(design, "part").setups if one.place == "mill"]
+        drawn = sketch(edges, design.facts.about(FormFact, "part"))
+        assert drawn is not None
+        bare = [one for one in drawn.shapes if isinstance(one, DrawnBox) and not one.tint]
+        work = max(bare, key=lambda one: one.height)  # the jaws are tinted
+        wide.append(work.height / work.width)
+    assert wide == [pytest.approx(36 / 3), pytest.approx(36 / 6)]
