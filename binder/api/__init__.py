@@ -50,6 +50,7 @@ from binder.design import (
     PlacedPiece,
     PlaceFact,
     Role,
+    RoundBottomFact,
     ShaftFact,
     SmallWork,
     Step,

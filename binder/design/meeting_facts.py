@@ -101,6 +101,11 @@ class HalfFact(Fact):
 
 
 @dataclass(frozen=True, slots=True)
+class RoundBottomFact(Fact):
+    """A groove whose bottom is half round, as wide as it is; the subject is `item.feature`."""
+
+
+@dataclass(frozen=True, slots=True)
 class AsideFact(Fact):
     """Holes that a joint taps through a wall beside it; the subject is that of their half.
 

@@ -22,6 +22,7 @@ from binder.api import (
     PlaceFact,
     PlanStep,
     Reckoning,
+    RoundBottomFact,
     Section,
     ShaftFact,
     StepSizeFact,
@@ -100,7 +101,9 @@ def binder_steps() -> Sequence[PlanStep]:
             after=(FitFact,),
             gives=(ChainFact,),
         ),
-        PlanStep("tell what is left long or round", _tell_halves, gives=(HalfFact,)),
+        PlanStep(
+            "tell what is left long or round", _tell_halves, gives=(HalfFact, RoundBottomFact)
+        ),
         PlanStep(
             "chain the laps of trips",
             _chain_laps,

@@ -15,6 +15,7 @@ from binder.api import (
     Page,
     PlaceFact,
     PlanStep,
+    RoundBottomFact,
     StepSizeFact,
     ThreadFact,
     hookimpl,
@@ -76,7 +77,7 @@ def binder_steps() -> Sequence[PlanStep]:
             form_parts,
             needs=(PlaceFact,),
             gives=(FormFact,),
-            after=(FitFact, HalfFact, HardwareFact, ThreadFact),
+            after=(FitFact, HalfFact, HardwareFact, RoundBottomFact, ThreadFact),
         ),
         PlanStep("file things to others", fit_things),
         PlanStep("lay parts flat", lay_flat, needs=(FormFact,), gives=(FlatFact,)),
@@ -85,7 +86,7 @@ def binder_steps() -> Sequence[PlanStep]:
             form_fabrications,
             needs=(FormFact,),
             gives=(JoinedFact,),
-            after=(FitFact, HalfFact, HardwareFact, ThreadFact),
+            after=(FitFact, HalfFact, HardwareFact, RoundBottomFact, ThreadFact),
         ),
     ]
 

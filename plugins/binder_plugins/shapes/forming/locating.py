@@ -5,7 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from binder.api import Design, Fabrication, Feature, Part, Size, ThreadFact, ThreadName
+from binder.api import (
+    Design,
+    Fabrication,
+    Feature,
+    Part,
+    RoundBottomFact,
+    Size,
+    ThreadFact,
+    ThreadName,
+)
 from binder_plugins.shapes.cutting.in_holes import in_hole
 from binder_plugins.shapes.cutting.task import Task, depth_of, length_of, size_of
 from binder_plugins.shapes.cutting.tools import COSMETIC, tools_for
@@ -96,7 +105,8 @@ def _task(feature: Feature, place: Whereabouts, body: Body, design: Design) -> T
     depth = depth_of(feature)
     if depth is None and feature.kind == "spotfaced":
         depth = _SPOTFACE
-    return Task(feature, size, depth, length_of(feature), place, body)
+    is_round = design.facts.about(RoundBottomFact, f"{feature.owner}.{feature.name}") is not None
+    return Task(feature, size, depth, length_of(feature), place, body, is_round)
 
 
 def _as_made(
@@ -108,6 +118,7 @@ def _as_made(
     design: Design,
 ) -> Made:
     key = f"{feature.owner}.{feature.name}"
+    shape = ", round at its bottom" if task.is_round else ""
     located = Located(
         name=feature.name,
         kind=feature.kind,
@@ -115,7 +126,7 @@ def _as_made(
         frame=place.frame,
         spots=around.spots,
         tools=tools,
-        note=callout(feature, len(around.spots), design.units),
+        note=callout(feature, len(around.spots), design.units) + shape,
         told=place.told,
         diameter=task.size or None,
         depth=task.depth,
@@ -127,7 +138,7 @@ def _as_made(
         is_dummy=feature.is_dummy,
         ids=(f"{key}.{feature.kind}",),
         also=tuple(f"{key}.{name}" for name in _also(feature)),
-        core=what(feature, design.units),
+        core=what(feature, design.units) + shape,
         at=feature.at,
     )
     return Made(feature, place, around, located)
