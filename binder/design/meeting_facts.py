@@ -86,7 +86,8 @@ class HalfFact(Fact):
     """One half of a joint as its part's leaf prints it; the subject is `joint: item.place`.
 
     `what` is the size and its limits (`ream ⌀6 H7, 6.000 to 6.012`), `mate` the other half,
-    `how` the way it is made. `lower` and `upper` are sizes in mm where there are limits.
+    `how` the way it is made. `lower` and `upper` are sizes in mm where there are limits. `over` is
+    what is read over, or where the half `is_inside` between, two pins as thick as `pin`, in mm.
     """
 
     joint: str
@@ -98,6 +99,9 @@ class HalfFact(Fact):
     is_master: bool = False
     lower: float | None = None
     upper: float | None = None
+    over: float | None = None
+    pin: float | None = None
+    is_inside: bool = False
 
 
 @dataclass(frozen=True, slots=True)

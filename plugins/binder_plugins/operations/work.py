@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import re
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, TypedDict, Unpack
@@ -40,9 +39,6 @@ if TYPE_CHECKING:
 
 # Rods and bright bar are left as bought where a step is as thick as they are.
 _SAME = 1e-6
-_INCH_MM = 25.4
-# How the words of a half tell a size that is read over or between pins.
-_PINS = re.compile(r"([0-9]+(?:\.[0-9]+)?) (mm|in) (over|between) two ([^;]{1,40}? pins)")
 _ALONG = frozenset({"turn", "taper"})
 _UNDER_POWER = frozenset({"turn", "face", "bore", "drill", "taper"})
 # Common practice, no source: a drill so small, in mm, and so many times too slow, snaps.
@@ -303,13 +299,11 @@ class Work:
         return self._read(size, size, "inside" if fit.hole == half_of(half) else "outside")
 
     def _over_pins(self, half: HalfFact) -> str:
-        """`digital caliper, over two 1.9 mm pins`, where that is how its words tell its size."""
-        found = _PINS.search(half.what)
-        if found is None:
+        """`digital caliper, over two 1.9 mm pins`; nothing where it is not told so."""
+        if half.over is None or half.pin is None:
             return ""
-        size = float(found[1]) * (_INCH_MM if found[2] == "in" else 1.0)
-        way = "outside" if found[3] == "over" else "inside"
-        return f"{self._read(size, size, way)}, {found[3]} two {found[4]}"
+        way, where = ("inside", "between") if half.is_inside else ("outside", "over")
+        return f"{self._read(half.over, half.over, way)}, {where} two {self.mm(half.pin)} pins"
 
     def measured_with(self, half: HalfFact) -> str:
         """The gauge with which a half was measured when it was made: the same ever after."""

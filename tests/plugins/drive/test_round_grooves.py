@@ -1,4 +1,4 @@
-"""The groove of a round belt is as round at its bottom as the cord; that of a flat one is square."""
+"""The groove of a round belt is as round at its bottom as the cord; of a flat one it is square."""
 
 from __future__ import annotations
 

@@ -65,6 +65,7 @@ _LISTS: Mapping[str, Callable[[Workshop], list[str]]] = {
     "saws": lambda shop: list(shop.entry.machines.saws),
     "lathes": lambda shop: list(shop.entry.machines.lathes),
     "vices": _vices,
+    "drill_chucks": lambda shop: list(shop.entry.holding.drill_chucks),
     "four_jaw": lambda shop: [n for n, one in shop.entry.holding.chucks.items() if one.jaws == 4],
     "faceplate": lambda shop: _told(shop.entry.holding.faceplate, "faceplate"),
     "angle_plate": lambda shop: _told(shop.entry.holding.angle_plate, "angle plate"),
