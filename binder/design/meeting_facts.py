@@ -117,6 +117,7 @@ class AsideFact(Fact):
     the face; `drill` is the name of the tapping drill. Lengths are in mm; `major` is the thread's
     outside, `wall` the metal that they go through on their axis, `tapped` what of it is threaded,
     from its outside; the drill must go `leans` deeper where the far side of the wall leans.
+    `slot` is the feature whose middle they stand about, '' where nothing tells that.
     """
 
     item: str
@@ -131,6 +132,7 @@ class AsideFact(Fact):
     below: float
     how: str
     leans: float = 0.0
+    slot: str = ""
 
 
 @dataclass(frozen=True, slots=True)

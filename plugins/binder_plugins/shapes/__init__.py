@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from binder.api import (
+    AsideFact,
     Check,
     Code,
     CutSize,
@@ -77,7 +78,7 @@ def binder_steps() -> Sequence[PlanStep]:
             form_parts,
             needs=(PlaceFact,),
             gives=(FormFact,),
-            after=(FitFact, HalfFact, HardwareFact, RoundBottomFact, ThreadFact),
+            after=(AsideFact, FitFact, HalfFact, HardwareFact, RoundBottomFact, ThreadFact),
         ),
         PlanStep("file things to others", fit_things),
         PlanStep("lay parts flat", lay_flat, needs=(FormFact,), gives=(FlatFact,)),

@@ -14,9 +14,12 @@ from binder.api import (
     Size,
     ThreadFact,
     ThreadName,
+    exact,
+    shown_length,
 )
 from binder_plugins.shapes.cutting.in_holes import in_hole
-from binder_plugins.shapes.cutting.task import Task, depth_of, length_of, size_of
+from binder_plugins.shapes.cutting.slots import room_of, run_within
+from binder_plugins.shapes.cutting.task import Task, depth_of, length_of, run_of, size_of
 from binder_plugins.shapes.cutting.tools import COSMETIC, tools_for
 from binder_plugins.shapes.forming.body import Body, moved
 from binder_plugins.shapes.forming.patterns import Spread, spread
@@ -26,10 +29,13 @@ from binder_plugins.shapes.forming.whereabouts import (
     placed_at,
 )
 from binder_plugins.shapes.words import callout, what
-from binder_solid.facts import Located
+from binder_solid.facts import Located, Told
 from binder_solid.forms import Form, Frame, Vector
 
 IN_WORDS = ("filed",)
+_DRILLED = ("drilled", "reamed", "bored", "tapped")
+_SLOTS = ("slotted", "t_slotted", "dovetailed", "keywayed")
+_LEVEL = 1e-6
 # A spotface only cleans up: as deep as a flat needs on a rough face.
 _SPOTFACE = 0.5
 HOLES = ("drilled", "reamed", "bored", "tapped", "counterbored", "recessed")
@@ -72,8 +78,30 @@ def _made(
         return None
     around = spread(feature, place, body)
     task = _task(feature, place, body, design)
+    place = replace(place, told=(*_unended(place, task), *_height(place, around, task, design)))
     tools = () if feature.kind in COSMETIC else tuple(tools_for(task, around.frames))
     return _as_made(feature, place, around, tools, task, design)
+
+
+def _unended(place: Whereabouts, task: Task) -> Iterator[Told]:
+    """The sizes that place it, but not along a slot from end to end: nothing begins there."""
+    run = run_of(task, place.frame)
+    is_long = task.feature.kind in _SLOTS and place.face != "across"
+    is_open = is_long and run_within(task, run) == room_of(task, run)
+    axis = "xyz"[max(range(3), key=lambda n: abs(run.x[n]))]
+    yield from (one for one in place.told if not (is_open and one.along == axis))
+
+
+def _height(place: Whereabouts, around: Spread, task: Task, design: Design) -> Iterator[Told]:
+    """How high a hole stands in an upright face, for the scribing block, where nothing says it."""
+    heights = {round(spot[2], 6) for spot in around.spots}
+    is_upright = not task.body.is_turned and abs(place.frame.z[2]) < _LEVEL
+    is_told = any(one.along == "z" for one in place.told)
+    if task.feature.kind in _DRILLED and is_upright and not is_told and len(heights) == 1:
+        key, low = f"{task.feature.owner}.{task.feature.name}.height", task.body.least[2]
+        (high,) = heights
+        text = shown_length(exact(round(high - low, 3)), design.units)
+        yield Told(key, "z", low, high, text)
 
 
 def _on_boss(feature: Feature, mate: Made, body: Body, design: Design) -> Made:
