@@ -14,7 +14,7 @@ from math import ceil
 from pathlib import Path
 
 import binder as package
-from binder.pages import Binder
+from binder.pages import Binder, Section
 from binder.render.html import render_paper
 from binder.render.pdf_job import Ending, PdfJob
 from binder.render.write import write_whole
@@ -89,8 +89,12 @@ def write_pdf(
 
 
 def time_for(binder: Binder) -> float:
-    """How long the PDF of a binder may take, in s: more for each of its sections."""
-    return max(LEAST_S, START_S + SECTION_S * len(binder.sections))
+    """How long the PDF of a binder may take, in s: more for each of its sections, at any depth."""
+    return max(LEAST_S, START_S + SECTION_S * _count(binder.sections))
+
+
+def _count(sections: tuple[Section, ...]) -> int:
+    return sum(1 + _count(one.sections) for one in sections)
 
 
 def moment_of(binder: Binder, environ: Mapping[str, str]) -> str:

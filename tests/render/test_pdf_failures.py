@@ -57,8 +57,9 @@ def test_a_longer_binder_may_take_longer(
         raise subprocess.TimeoutExpired("child", timeout)
 
     monkeypatch.setattr(pdf_module, "_run_child", late)
-    one = sample().sections[0]
-    outcome = write_pdf(replace(sample(), sections=(one,) * sections), tmp_path / "a.pdf")
+    one = replace(sample().sections[0], sections=())
+    whole = replace(one, sections=(one,) * (sections - 1))  # leaves lie in sections
+    outcome = write_pdf(replace(sample(), sections=(whole,)), tmp_path / "a.pdf")
     assert asked == [(seconds, pdf_module.MEMORY)]
     assert outcome.reason == f"the PDF was not ready after {seconds:g} s"
 

@@ -25,6 +25,7 @@ from binder.api import (
     RoundBottomFact,
     Section,
     ShaftFact,
+    SmallWork,
     StepSizeFact,
     ThreadFact,
     TogetherFact,
@@ -92,7 +93,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "settle gears and belts",
             _settle_pairs,
             after=(PlaceFact, FormFact, PlacedFact, MotionFact),
-            gives=(ToothFact, FoundFact, MeshFact, BeltFact),
+            gives=(ToothFact, FoundFact, MeshFact, BeltFact, SmallWork),
         ),
         PlanStep(
             "chain the centres of gears",

@@ -7,7 +7,7 @@ from collections.abc import Callable
 
 import pytest
 
-from binder.api import HalfFact
+from binder.api import HalfFact, SmallWork
 from binder.compiler import Outcome
 from binder_solid.facts import FormFact
 from binder_solid.presence import is_kernel_there
@@ -91,3 +91,19 @@ def test_drawing_and_leaf_say_that_it_is_round(
     assert ("round at its bottom" in note) is says
     rows = [one.what for one in design.facts.all(HalfFact) if one.item == "one"]
     assert rows == (["groove 3 mm wide, round at its bottom, R 1.5 mm"] if says else [])
+
+
+@pytest.mark.parametrize(("belt", "off"), [("round", 1), ("flat", 0)])
+def test_a_round_belt_is_welded_before_it_goes_on(
+    compile_text: Compile, belt: str, off: int
+) -> None:
+    """Two pulleys of 24 mm, 60 apart, the cord a tenth stretched: (120 + 24 pi) / 1.1 = 177.6."""
+    text = (SPEC % (1.5, belt)).replace("24 mm]}", "24 mm], centres: 60 mm}")
+    design = compile_text(text).design
+    assert design is not None
+    works = [one for one in design.facts.all(SmallWork) if one.subject == "belt, belt"]
+    assert len(works) == off
+    for one in works:
+        assert one.minutes > 0
+        assert one.joints == ("belt",)
+        assert "177.6 mm" in one.steps[0]
