@@ -7,10 +7,9 @@ from collections.abc import Iterator
 from binder.api import AsideFact, Design, Part, exact, shown_length
 from binder_plugins.shapes.forming.body import FACES, Body, cross
 from binder_plugins.shapes.forming.locating import Made
-from binder_solid.facts import Located, Told
+from binder_solid.facts import Located
 from binder_solid.forms import Cylinder, Frame, Vector
 
-_AXES = "xyz"
 _CLEAR = 1.0
 
 
@@ -41,7 +40,7 @@ def _located(part: Part, fact: AsideFact, body: Body, slot: Frame, units: str) -
         )
         for one in frames
     )
-    key = f"{part.name}.{fact.place}"
+    note = _note(fact, _stations(fact, body, slot, frames, units), units)
     return Located(
         name=fact.place,
         kind="tapped",
@@ -49,13 +48,12 @@ def _located(part: Part, fact: AsideFact, body: Body, slot: Frame, units: str) -
         frame=frames[0],
         spots=tuple(one.origin for one in frames),
         tools=tools,
-        note=_note(fact, units),
-        told=tuple(_told(key, fact, body, slot, frames, units)),
+        note=note,
         diameter=fact.drill_mm,
         depth=fact.tapped,
         is_thread=True,
-        ids=(f"{key}.tapped",),
-        core=_note(fact, units),
+        ids=(f"{part.name}.{fact.place}.tapped",),
+        core=note,
         at=part.at,
     )
 
@@ -69,24 +67,26 @@ def _frame(along: float, fact: AsideFact, body: Body, slot: Frame, out: Vector) 
     return Frame((spot[0], spot[1], spot[2]), out, slot.x)
 
 
-def _told(
-    key: str, fact: AsideFact, body: Body, slot: Frame, frames: tuple[Frame, ...], units: str
-) -> Iterator[Told]:
-    """Each from the end that the slot is told from, and how far they stand under the face."""
+def _stations(
+    fact: AsideFact, body: Body, slot: Frame, frames: tuple[Frame, ...], units: str
+) -> str:
+    """Where they stand, in words: so many sizes beside one another would crowd a drawing."""
     run, up = _axis(slot.x), _axis(slot.z)
-    for number, one in enumerate(frames, 1):
-        at, start = one.origin[run], body.least[run]
-        text = shown_length(exact(round(abs(at - start), 1)), units)
-        yield Told(f"{key}.at{number}", _AXES[run], start, at, text)
-    top, below = slot.origin[up], shown_length(exact(round(fact.below, 2)), units)
-    yield Told(f"{key}.below", _AXES[up], top, frames[0].origin[up], below)
+    first, top = ("left", "front", "underside")[run], slot.z[up] > 0
+    along = [_size(one.origin[run] - body.least[run], units) for one in frames]
+    face = (("left", "right"), ("front", "back"), ("underside", "top"))[up][top]
+    return f"at {', '.join(along)} from {first}, {_size(fact.below, units)} from {face}"
 
 
-def _note(fact: AsideFact, units: str) -> str:
+def _note(fact: AsideFact, stations: str, units: str) -> str:
     many = f"{len(fact.along)} × " if len(fact.along) > 1 else ""
-    deep = shown_length(exact(round(fact.tapped, 1)), units)
-    outer = f", the outer {deep}" if fact.tapped < fact.wall else ""
-    return f"{many}tap {fact.thread}{outer}, through into the slot, drill {fact.drill}"
+    outer = f", the outer {_size(fact.tapped, units)}" if fact.tapped < fact.wall else ""
+    drill = f"drill {fact.drill} through into the slot"
+    return f"{many}tap {fact.thread}{outer}, {drill}, {stations}"
+
+
+def _size(mm: float, units: str) -> str:
+    return shown_length(exact(round(mm, 1)), units)
 
 
 def _axis(way: Vector) -> int:

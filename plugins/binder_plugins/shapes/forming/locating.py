@@ -78,9 +78,11 @@ def _made(
         return None
     around = spread(feature, place, body)
     task = _task(feature, place, body, design)
-    place = replace(place, told=(*_unended(place, task), *_height(place, around, task, design)))
+    height = _height(place, around, task, design)
+    place = replace(place, told=tuple(_unended(place, task)))
     tools = () if feature.kind in COSMETIC else tuple(tools_for(task, around.frames))
-    return _as_made(feature, place, around, tools, task, design)
+    made = _as_made(feature, place, around, tools, task, design)
+    return replace(made, located=replace(made.located, note=made.located.note + height))
 
 
 def _unended(place: Whereabouts, task: Task) -> Iterator[Told]:
@@ -92,16 +94,18 @@ def _unended(place: Whereabouts, task: Task) -> Iterator[Told]:
     yield from (one for one in place.told if not (is_open and one.along == axis))
 
 
-def _height(place: Whereabouts, around: Spread, task: Task, design: Design) -> Iterator[Told]:
-    """How high a hole stands in an upright face, for the scribing block, where nothing says it."""
+def _height(place: Whereabouts, around: Spread, task: Task, design: Design) -> str:
+    """How high a hole stands in an upright face, for the scribing block, where nothing says it.
+
+    In words: that it stands in the middle needs no dimension line more.
+    """
     heights = {round(spot[2], 6) for spot in around.spots}
     is_upright = not task.body.is_turned and abs(place.frame.z[2]) < _LEVEL
     is_told = any(one.along == "z" for one in place.told)
-    if task.feature.kind in _DRILLED and is_upright and not is_told and len(heights) == 1:
-        key, low = f"{task.feature.owner}.{task.feature.name}.height", task.body.least[2]
-        (high,) = heights
-        text = shown_length(exact(round(high - low, 3)), design.units)
-        yield Told(key, "z", low, high, text)
+    if not (task.feature.kind in _DRILLED and is_upright) or is_told or len(heights) != 1:
+        return ""
+    high = exact(round(heights.pop() - task.body.least[2], 3))
+    return f", {shown_length(high, design.units)} from underside"
 
 
 def _on_boss(feature: Feature, mate: Made, body: Body, design: Design) -> Made:
