@@ -51,6 +51,7 @@ from binder.design import (
     PlacedPiece,
     PlaceFact,
     Role,
+    RoundBottomFact,
     ShaftFact,
     SmallWork,
     Step,

@@ -88,7 +88,8 @@ class HalfFact(Fact):
     `what` is the size and its limits (`ream ⌀6 H7, 6.000 to 6.012`), `mate` the other half,
     `how` the way it is made. `lower` and `upper` are sizes in mm where there are limits. Of a
     half that is made to its measured mate they are the sizes at which it may be aimed, and
-    `suits` is what counts: the least and most that is added to the mate as measured, in mm.
+    `suits` is what counts: the least and most that is added to the mate as measured, in mm. `over`
+    is what is read over, or where the half `is_inside` between, two pins as thick as `pin`, in mm.
     """
 
     joint: str
@@ -101,6 +102,9 @@ class HalfFact(Fact):
     lower: float | None = None
     upper: float | None = None
     suits: tuple[float, float] | None = None
+    over: float | None = None
+    pin: float | None = None
+    is_inside: bool = False
 
     @property
     def judged(self) -> tuple[float, float] | None:
@@ -114,6 +118,11 @@ class HalfFact(Fact):
 
 
 @dataclass(frozen=True, slots=True)
+class RoundBottomFact(Fact):
+    """A groove whose bottom is half round, as wide as it is; the subject is `item.feature`."""
+
+
+@dataclass(frozen=True, slots=True)
 class AsideFact(Fact):
     """Holes that a joint taps through a wall beside it; the subject is that of their half.
 
@@ -121,6 +130,7 @@ class AsideFact(Fact):
     the face; `drill` is the name of the tapping drill. Lengths are in mm; `major` is the thread's
     outside, `wall` the metal that they go through on their axis, `tapped` what of it is threaded,
     from its outside; the drill must go `leans` deeper where the far side of the wall leans.
+    `slot` is the feature whose middle they stand about, '' where nothing tells that.
     """
 
     item: str
@@ -135,6 +145,7 @@ class AsideFact(Fact):
     below: float
     how: str
     leans: float = 0.0
+    slot: str = ""
 
 
 @dataclass(frozen=True, slots=True)

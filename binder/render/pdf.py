@@ -14,12 +14,15 @@ from math import ceil
 from pathlib import Path
 
 import binder as package
-from binder.pages import Binder
+from binder.pages import Binder, Section
 from binder.render.html import render_paper
 from binder.render.pdf_job import Ending, PdfJob
 from binder.render.write import write_whole
 
 MEMORY = 1_500_000_000
+# Most sections are leaves of a page or two; on a machine with other work a page takes most of a
+# second. What has hung is still ended within minutes.
+LEAST_S, START_S, SECTION_S = 120.0, 60.0, 1.5
 _KEPT_VARIABLES = (
     "PATH", "HOME", "TMPDIR", "TEMP", "TMP", "SYSTEMROOT", "APPDATA", "LOCALAPPDATA",
     "XDG_CACHE_HOME", "FONTCONFIG_PATH", "FONTCONFIG_FILE",
@@ -59,11 +62,12 @@ class PdfOutcome:
 
 
 def write_pdf(
-    binder: Binder, path: Path, *, timeout: float = 120.0, memory: int = MEMORY
+    binder: Binder, path: Path, *, timeout: float | None = None, memory: int = MEMORY
 ) -> PdfOutcome:
     """Writes the PDF whole or not at all, within seconds and bytes of address space.
 
-    Never raises for what the maker, the disk or the machine lacks: that is in the outcome.
+    Without a `timeout` it may take as long as `time_for` says. Never raises for what the maker,
+    the disk or the machine lacks: that is in the outcome.
     """
     try:
         made_on = moment_of(binder, os.environ)
@@ -71,6 +75,7 @@ def write_pdf(
         wrong = "SOURCE_DATE_EPOCH is not a whole number of seconds"
         return _failed(wrong, "Correct the variable or unset it.")
     job = PdfJob(render_paper(binder, made_on), binder.attachments, made_on)
+    timeout = time_for(binder) if timeout is None else timeout
     try:
         run = _run_child(job, timeout, memory)
     except subprocess.TimeoutExpired:
@@ -81,6 +86,15 @@ def write_pdf(
     if run.returncode or not run.stdout.startswith(b"%PDF-"):
         return _failure(run.returncode, log)
     return _written(path, run.stdout, log)
+
+
+def time_for(binder: Binder) -> float:
+    """How long the PDF of a binder may take, in s: more for each of its sections, at any depth."""
+    return max(LEAST_S, START_S + SECTION_S * _count(binder.sections))
+
+
+def _count(sections: tuple[Section, ...]) -> int:
+    return sum(1 + _count(one.sections) for one in sections)
 
 
 def moment_of(binder: Binder, environ: Mapping[str, str]) -> str:

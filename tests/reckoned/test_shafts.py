@@ -40,31 +40,31 @@ def inertia(name: str) -> InertiaFact:
 
 def test_the_cord_loads_the_bearings_of_both_shafts() -> None:
     near, far = bearings("tilt-hammer", "line_shaft")
-    assert (near.load, far.load) == pytest.approx((11.610, 3.378), abs=2e-3)
+    assert (near.load, far.load) == pytest.approx((12.706, 4.390), abs=2e-3)
     near, far = bearings("tilt-hammer", "cam_shaft")
-    assert (near.load, far.load) == pytest.approx((13.675, 4.782), abs=2e-3)
+    assert (near.load, far.load) == pytest.approx((15.341, 6.398), abs=2e-3)
 
 
 def test_pressure_and_speed_of_hangers_and_bushes() -> None:
     hanger = bearings("tilt-hammer", "line_shaft")[0].wear
     assert hanger is not None
     assert hanger.material.material == "brass"
-    assert hanger.pressure_mpa == pytest.approx(0.1612, abs=1e-4)
+    assert hanger.pressure_mpa == pytest.approx(0.1765, abs=1e-4)
     assert hanger.speed_ms == pytest.approx(0.01571, abs=1e-5)
-    assert hanger.pv == pytest.approx(0.00253, abs=1e-5)
+    assert hanger.pv == pytest.approx(0.00277, abs=1e-5)
     bush = bearings("tilt-hammer", "cam_shaft")[0].wear
     assert bush is not None
-    assert bush.pressure_mpa == pytest.approx(0.2532, abs=1e-4)
-    assert bush.speed_ms == pytest.approx(0.02618, abs=1e-5)
+    assert bush.pressure_mpa == pytest.approx(0.2841, abs=1e-4)
+    assert bush.speed_ms == pytest.approx(0.00942, abs=1e-5)
 
 
 def test_the_line_shaft_gives_way_and_whirls() -> None:
     found = sag("tilt-hammer", "line_shaft", "line_pulley")
-    assert found.sag == pytest.approx(0.0067, abs=5e-5)
-    assert found.allowed == pytest.approx(0.0175, abs=1e-4)
+    assert found.sag == pytest.approx(0.01217, abs=2e-5)
+    assert found.allowed == pytest.approx(0.02256, abs=2e-5)
     whirl = carried("tilt-hammer", "line_shaft").whirl
     assert whirl is not None
-    assert 55_700 <= whirl.first_rpm <= 61_890
+    assert 55_440 <= whirl.first_rpm <= 61_600
 
 
 def test_what_is_not_reckoned_is_said() -> None:
@@ -94,9 +94,9 @@ def test_the_pulleys_stand_in_line_on_every_step() -> None:
 
 def test_teeth_rope_and_hand_load_the_cheeks() -> None:
     far, near = bearings("wharf-crane", "crank_shaft")
-    assert (near.load, far.load) == pytest.approx((3.168, 0.646), abs=2e-3)
+    assert (near.load, far.load) == pytest.approx((3.154, 0.660), abs=1e-3)
     assert near.wear is not None
-    assert near.wear.pressure_mpa == pytest.approx(0.2640, abs=2e-4)
+    assert near.wear.pressure_mpa == pytest.approx(0.2629, abs=2e-4)
     assert near.wear.speed_ms == pytest.approx(0.00838, abs=1e-5)
     other, wheel = bearings("wharf-crane", "barrel_axle")
     assert (wheel.load, other.load) == pytest.approx((6.469, 4.367), abs=1e-3)
@@ -116,6 +116,6 @@ def test_the_pinion_stands_opposite_its_wheel() -> None:
     assert train is not None
     pair = opposite(train.passed[0], 0, design("wharf-crane"))
     assert pair is not None
-    assert pair.offset == pytest.approx(0.825)
-    assert pair.sticks_out == pytest.approx(0.325)
+    assert pair.offset == pytest.approx(0.675)
+    assert pair.sticks_out == pytest.approx(0.175)
     assert pair.play == pytest.approx(0.35)

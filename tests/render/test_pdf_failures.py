@@ -6,6 +6,7 @@ import os
 import socket
 import subprocess
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -42,6 +43,25 @@ def test_too_little_time_is_an_outcome(tmp_path: Path) -> None:
     outcome = write_pdf(sample(), tmp_path / "a.pdf", timeout=0.05)
     assert outcome.reason == "the PDF was not ready after 0.05 s"
     assert list(tmp_path.iterdir()) == []
+
+
+@pytest.mark.parametrize(("sections", "seconds"), [(1, 120), (40, 120), (41, 121.5), (130, 255)])
+def test_a_longer_binder_may_take_longer(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, sections: int, seconds: float
+) -> None:
+    """60 s and 1.5 s a section, 120 s at the least; the memory stays as it is."""
+    asked = []
+
+    def late(_job: PdfJob, timeout: float, memory: int) -> None:
+        asked.append((timeout, memory))
+        raise subprocess.TimeoutExpired("child", timeout)
+
+    monkeypatch.setattr(pdf_module, "_run_child", late)
+    one = replace(sample().sections[0], sections=())
+    whole = replace(one, sections=(one,) * (sections - 1))  # leaves lie in sections
+    outcome = write_pdf(replace(sample(), sections=(whole,)), tmp_path / "a.pdf")
+    assert asked == [(seconds, pdf_module.MEMORY)]
+    assert outcome.reason == f"the PDF was not ready after {seconds:g} s"
 
 
 # What stands in for WeasyPrint here is a module of that name on the child's own path.

@@ -25,10 +25,11 @@ from binder.api import (
     Text,
     Tick,
 )
-from binder_plugins.buildorder.closing import done_before, inside_of
+from binder_plugins.buildorder.closing import done_after, done_before, inside_of
 from binder_plugins.buildorder.curing import left_alone, parts_of
 from binder_plugins.buildorder.led import led
 from binder_plugins.buildorder.locking import dry, locked, when
+from binder_plugins.buildorder.on_the_coat import HOW
 from binder_plugins.buildorder.own_holes import own_holes
 from binder_plugins.buildorder.riding import beside, put_on_first
 from binder_plugins.buildorder.stops import stop_at
@@ -121,5 +122,8 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
 
 
 def _said_done(joint: Joint, design: Design) -> str:
+    later = done_after(joint, design)
+    if later is not None:
+        return f"last of all, the finish dry ({later.title}): {HOW}"
     task = done_before(joint, design)
     return f"done before ({task.title}): " if task is not None else ""

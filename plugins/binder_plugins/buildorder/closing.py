@@ -266,6 +266,11 @@ def inside_of(one: Assembly, design: Design) -> frozenset[str]:
     return frozenset(found)
 
 
+def done_after(joint: Joint, design: Design) -> Task | None:
+    """The own task that makes a joint when all is finished and together for good."""
+    return design.tasks.get(f"stick {joint.name}")
+
+
 def done_before(joint: Joint, design: Design) -> Task | None:
     """The own task of the build order that made a joint already; None where it is made here."""
     ids = (f"{verb} {joint.name}" for verb in ("solder", "bond", "size"))

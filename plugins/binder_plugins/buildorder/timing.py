@@ -26,7 +26,7 @@ from binder_making.times import (
     trying,
     under_load,
 )
-from binder_plugins.buildorder.closing import done_before, joints_closed_in
+from binder_plugins.buildorder.closing import done_after, done_before, joints_closed_in
 from binder_plugins.buildorder.curing import joints_of
 from binder_plugins.buildorder.running_in import is_loaded, is_run_in
 from binder_plugins.buildorder.stripping import opened
@@ -54,7 +54,8 @@ def _timed(task: Task, design: Design) -> Iterator[TaskTime]:
         yield _test(task, design)
     elif verb in ("assemble", "begin", "go_on"):
         closed = joints_of(task, design)
-        yield _together(task, [one for one in closed if not done_before(one, design)], design)
+        here = [one for one in closed if not (done_before(one, design) or done_after(one, design))]
+        yield _together(task, here, design)
     elif task.kind is TaskKind.STRIP:
         yield _apart(task, design.assemblies[task.item], design)
     elif verb == "close":

@@ -23,8 +23,10 @@ from binder.api import (
     PlaceFact,
     PlanStep,
     Reckoning,
+    RoundBottomFact,
     Section,
     ShaftFact,
+    SmallWork,
     StepSizeFact,
     ThreadFact,
     TogetherFact,
@@ -92,7 +94,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "settle gears and belts",
             _settle_pairs,
             after=(PlaceFact, FormFact, PlacedFact, MotionFact),
-            gives=(ToothFact, FoundFact, MeshFact, BeltFact, LeaningFact),
+            gives=(ToothFact, FoundFact, MeshFact, BeltFact, LeaningFact, SmallWork),
         ),
         PlanStep(
             "chain the centres of gears",
@@ -101,7 +103,9 @@ def binder_steps() -> Sequence[PlanStep]:
             after=(FitFact,),
             gives=(ChainFact,),
         ),
-        PlanStep("tell what is left long or round", _tell_halves, gives=(HalfFact,)),
+        PlanStep(
+            "tell what is left long or round", _tell_halves, gives=(HalfFact, RoundBottomFact)
+        ),
         PlanStep(
             "chain the laps of trips",
             _chain_laps,

@@ -6,7 +6,7 @@ rule of ten, common practice, no source.
 
 from __future__ import annotations
 
-from binder.api import FitFact, HalfFact, Workshop
+from binder.api import FitFact, HalfFact, Workshop, exact
 from binder_making.measuring import PLUG, Instrument, told_by
 
 BEST = 10
@@ -22,6 +22,8 @@ def tool_for(half: HalfFact, workshop: Workshop, *, by_mate: bool = True) -> str
     The half that is made first has no mate yet: it is read as finely as the workshop can, and the
     other half is made to what was read.
     """
+    if half.over is not None:
+        return _over_pins(half.over, workshop, is_inside=half.is_inside)
     if half.judged is None:
         return _over_mate(half, by_mate=by_mate) if half.suits is not None else ""
     return told_by(
@@ -57,6 +59,17 @@ def _over_mate(half: HalfFact, *, by_mate: bool) -> str:
     return "two plugs turned to the mate" if is_hole(half) else "a micrometer, against its mate"
 
 
+def _over_pins(over: float, workshop: Workshop, *, is_inside: bool) -> str:
+    """The finest instrument that reaches; how thick the pins are stands with the size.
+
+    It has no limits: the one half is made to what was read of the other.
+    """
+    way, where = ("inside", "between") if is_inside else ("outside", "over")
+    finest = workshop.finest(exact(over), exact(over), way)
+    name = finest.name if finest is not None else "a borrowed instrument"
+    return f"{name}, {where} two pins"
+
+
 def is_hole(half: HalfFact) -> bool:
     """Whether metal is around it: what is too large there cannot be put back."""
     return half.what.startswith(("ream", "bore", "drill", "lap", "hole"))
@@ -67,6 +80,10 @@ def if_out(half: HalfFact, fit: FitFact | None = None) -> str:
 
     Only a half whose mate is still made to it may keep the size that it has.
     """
+    if half.over is not None and half.is_inside:
+        return "too narrow: cut on; too wide: a thicker gib, or make it again"
+    if half.over is not None:
+        return "too wide: cut on; too narrow: write it down, make the slot to it"
     is_first = half.is_master if fit is None else bool(fit.suit) and half.suits is None
     if is_first:
         return "write it down, make the other half to it"

@@ -54,8 +54,12 @@ def inspection_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Itera
 def _measured(design: Design) -> Iterator[HalfFact]:
     halves = design.facts.all(HalfFact)
     for item in design.items():
-        mine = (one for one in halves if one.item == item.name)
-        yield from (one for one in mine if one.lower is not None or one.suits is not None)
+        yield from (one for one in halves if one.item == item.name and _is_read(one))
+
+
+def _is_read(half: HalfFact) -> bool:
+    """Whether it has limits, is made to its measured mate, or is read over pins."""
+    return half.lower is not None or half.suits is not None or half.over is not None
 
 
 def _is_tried(half: HalfFact, design: Design) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from binder.api import AsideFact
 from binder_plugins.operations import aside, blanks, faces, holed
 from binder_plugins.operations.bench import mill_for, vice_for
 from binder_plugins.operations.end_cutters import end_cutter
@@ -16,7 +17,7 @@ from binder_plugins.operations.teeth import rack_setup
 from binder_plugins.operations.words import holding_min
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterator, Sequence
 
     from binder_plugins.operations.work import Work
     from binder_solid.facts import FormFact, Located
@@ -50,7 +51,7 @@ class Flat:
         blanks.blank(self)
         sides: dict[str, list[Located]] = {face: [] for face in SAID}
         far: list[Located] = []
-        for whole in self.form.located:
+        for whole in self._cut_in_faces():
             one, *others = _by_ends(whole)
             far += others
             face = self._side(one)
@@ -65,6 +66,12 @@ class Flat:
         faces.bends(self)
         self._rack()
         return self.setups
+
+    def _cut_in_faces(self) -> Iterator[Located]:
+        """All but the holes beside a joint, which have a set-up of their own."""
+        asides = self.work.design.facts.all(AsideFact)
+        beside = {one.place for one in asides if one.item == self.work.name}
+        yield from (one for one in self.form.located if one.name not in beside)
 
     def _other_end(self, one: Located) -> None:
         """The same at the other end, as a feature of its own, so that no rule joins the two.

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from typing import TYPE_CHECKING
 
 from binder.api import FitFact, HalfFact, exact
@@ -12,10 +11,7 @@ if TYPE_CHECKING:
     from binder_plugins.operations.work import Work
 
 # How a half says that it is bored for a gap over the shaft as it was measured.
-_INCH_MM = 25.4
 _OVER_SHAFT = "to the measured shaft + "
-# How the words of a half tell a size that is read over or between pins.
-_PINS = re.compile(r"([0-9]+(?:\.[0-9]+)?) (mm|in) (over|between) two ([^;]{1,40}? pins)")
 
 
 def seen(work: Work, half: HalfFact | None, act: str) -> str:
@@ -48,13 +44,11 @@ def read_with(work: Work, half: HalfFact) -> str:
 
 
 def _over_pins(work: Work, half: HalfFact) -> str:
-    """`digital caliper, over two 1.9 mm pins`, where that is how its words tell its size."""
-    found = _PINS.search(half.what)
-    if found is None:
+    """`digital caliper, over two 1.9 mm pins`; nothing where it is not told so."""
+    if half.over is None or half.pin is None:
         return ""
-    size = float(found[1]) * (_INCH_MM if found[2] == "in" else 1.0)
-    way = "outside" if found[3] == "over" else "inside"
-    return f"{_read(work, size, size, way)}, {found[3]} two {found[4]}"
+    way, where = ("inside", "between") if half.is_inside else ("outside", "over")
+    return f"{_read(work, half.over, half.over, way)}, {where} two {work.mm(half.pin)} pins"
 
 
 def read_along(work: Work, length: float) -> str:

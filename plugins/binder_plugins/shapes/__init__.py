@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from binder.api import (
+    AsideFact,
     Check,
     Code,
     CutSize,
@@ -15,6 +16,7 @@ from binder.api import (
     Page,
     PlaceFact,
     PlanStep,
+    RoundBottomFact,
     StepSizeFact,
     ThreadFact,
     hookimpl,
@@ -76,7 +78,7 @@ def binder_steps() -> Sequence[PlanStep]:
             form_parts,
             needs=(PlaceFact,),
             gives=(FormFact,),
-            after=(FitFact, HalfFact, HardwareFact, ThreadFact),
+            after=(AsideFact, FitFact, HalfFact, HardwareFact, RoundBottomFact, ThreadFact),
         ),
         PlanStep("file things to others", fit_things),
         PlanStep("lay parts flat", lay_flat, needs=(FormFact,), gives=(FlatFact,)),
@@ -85,7 +87,7 @@ def binder_steps() -> Sequence[PlanStep]:
             form_fabrications,
             needs=(FormFact,),
             gives=(JoinedFact,),
-            after=(FitFact, HalfFact, HardwareFact, ThreadFact),
+            after=(FitFact, HalfFact, HardwareFact, RoundBottomFact, ThreadFact),
         ),
     ]
 

@@ -293,7 +293,16 @@ def _aside(fact: SlideFact, setting: Setting, half: HalfFact) -> AsideFact:
         _below(fact),
         half.how,
         chosen.mm / 2 / tan(radians(fact.slide.angle_deg)) if fact.slide is not None else 0.0,
+        _slot(fact, setting.gib),
     )
+
+
+def _slot(fact: SlideFact, gib: Gib) -> str:
+    """The slot in whose middle the gib lies: where that is told, or both are of one length."""
+    side, at = fact.female, getattr(fact.female.entry, "at", None)
+    if side.feature is None or not (_long(side) <= gib.length_mm + _UNDER or at is not None):
+        return ""
+    return side.feature.name
 
 
 def _threads(fact: SlideFact, setting: Setting) -> ThreadFact:

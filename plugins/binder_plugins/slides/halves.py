@@ -77,7 +77,8 @@ def halves(fact: SlideFact, design: Design) -> Iterator[HalfFact]:
         return
     first = first_side(fact)
     for side, half, is_tail in ((fact.male, slide.male, True), (fact.female, slide.female, False)):
-        other = fact.female if is_tail else fact.male
+        other, pins = fact.female if is_tail else fact.male, fact.pins
+        over = None if pins is None else pins.male_over_mm if is_tail else pins.female_between_mm
         yield HalfFact(
             subject=f"{fact.joint.name}: {side.end}",
             joint=fact.joint.name,
@@ -87,6 +88,9 @@ def halves(fact: SlideFact, design: Design) -> Iterator[HalfFact]:
             mate=str(other.end),
             how="measure over two pins" if side is first else "cut to suit the other half",
             is_master=side is first,
+            over=over,
+            pin=pins.pin_mm if pins is not None else None,
+            is_inside=not is_tail,
         )
 
 

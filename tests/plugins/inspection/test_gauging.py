@@ -81,3 +81,21 @@ def test_the_half_that_is_made_first_is_read_not_tried(workshop: Workshop) -> No
     assert tool_for(first, workshop) == "micrometer, as near as it reads"
     assert tool_for(replace(first, is_master=False), workshop) == "its own mate"
     assert tool_for(replace(first, lower=400.0, upper=400.01), workshop) == "a borrowed instrument"
+
+
+@pytest.mark.parametrize(
+    ("is_inside", "read", "tool"),
+    [
+        (False, 19.2, "micrometer, over two pins"),
+        (False, 40.0, "digital caliper, over two pins"),
+        (True, 9.2, "digital caliper, between two pins"),
+        (True, 400.0, "a borrowed instrument, between two pins"),
+    ],
+)
+def test_a_dovetail_is_read_over_its_pins(
+    workshop: Workshop, read: float, tool: str, *, is_inside: bool
+) -> None:
+    """Common practice, no source: a micrometer goes over pins, a caliper between them."""
+    one = replace(half("dovetail", None, None), over=read, pin=3.0, is_inside=is_inside)
+    assert tool_for(one, workshop) == tool
+    assert ("gib" in if_out(one)) is is_inside

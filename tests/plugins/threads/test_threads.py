@@ -40,6 +40,7 @@ parts:
 joints:
   rod in nut: {threaded: [rod.tip, nut.top], fixed: true}
   rod in fork: {threaded: [rod.tip, fork.hole], thread: M4}
+positions: {nut: {at: 30 mm above fork}}
 """
 
 

@@ -25,6 +25,7 @@ from binder_plugins.drive.pairs.grooves import grooves_of
 from binder_plugins.drive.pairs.leaning import leaning_facts
 from binder_plugins.drive.pairs.salvage import found_facts
 from binder_plugins.drive.pairs.stepped import differing
+from binder_plugins.drive.pairs.welding import welded
 from binder_plugins.drive.train.bodies import bodies
 from binder_trade.explained import NotDefined, Step
 
@@ -48,7 +49,7 @@ def settle_pairs(design: Design) -> Contribution:
             facts += _leaning(joint, design, findings)
         elif joint.kind == "belted":
             belt = belt_fact(joint, of, design)
-            facts += [belt] if belt is not None else []
+            facts += [belt, *welded(belt, joint, design)] if belt is not None else []
             findings += differing(joint, design)
         elif joint.kind in LEANING:
             facts += _leaning(joint, design, findings)

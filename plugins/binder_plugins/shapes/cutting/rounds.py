@@ -9,7 +9,7 @@ from binder_plugins.shapes.cutting.slots import slot
 from binder_plugins.shapes.cutting.task import AXIS, AXIS_X, CLEAR, Task
 from binder_plugins.shapes.forming.body import cross
 from binder_solid.facts import Stretch
-from binder_solid.forms import Box, Form, Frame, Revolved
+from binder_solid.forms import Arc, Box, Form, Frame, Outline, Revolved, Straight
 from binder_solid.outlines import polygon
 
 
@@ -54,9 +54,25 @@ def groove(task: Task, frame: Frame) -> Iterator[Form]:
         yield from slot(task, frame)
         return
     deep = task.depth if task.depth is not None else task.size / 2
-    width = task.size
-    x = frame.origin[0]
-    yield ring(x - width / 2, x + width / 2, step.across / 2 - deep, step.across / 2 + CLEAR)
+    half, x, outer = task.size / 2, frame.origin[0], step.across / 2
+    if task.is_round:
+        yield round_ring(x, half, outer - deep, outer + CLEAR)
+    else:
+        yield ring(x - half, x + half, outer - deep, outer + CLEAR)
+
+
+def round_ring(middle: float, half: float, inner: float, outer: float) -> Form:
+    """A ring about x with half a circle at its inner radius, and straight walls from there."""
+    centre, out = inner + half, max(outer, inner + half + CLEAR)
+    outline = Outline(
+        (middle - half, out),
+        (
+            Straight((middle - half, centre)),
+            Arc((middle, inner), (middle + half, centre)),
+            Straight((middle + half, out)),
+        ),
+    )
+    return Revolved(outline, AXIS)
 
 
 def ring(start: float, end: float, inner: float, outer: float) -> Form:

@@ -33,7 +33,10 @@ def angles_of(kind: str, name: str) -> tuple[float, float]:
 
 @dataclass(frozen=True, slots=True)
 class Task:
-    """A feature to be cut: its size and depth in mm, where it is, and on which body."""
+    """A feature to be cut: its size and depth in mm, where it is, and on which body.
+
+    A groove that `is_round` has a bottom half round, as wide as the groove.
+    """
 
     feature: Feature
     size: float
@@ -41,6 +44,7 @@ class Task:
     length: float | None
     place: Whereabouts
     body: Body
+    is_round: bool = False
 
     def mm(self, name: str, otherwise: float = 0.0) -> float:
         """A further size of the feature, in mm."""

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from binder.api import Contribution, Design, Diagnostic, Fact, Part
+from binder_plugins.shapes.forming.beside import holes_beside
 from binder_plugins.shapes.forming.bodies import body_of, told_of
 from binder_plugins.shapes.forming.body import Body
 from binder_plugins.shapes.forming.locating import IN_WORDS, Made, all_made
 from binder_plugins.shapes.forming.unread import unread_places
-from binder_solid.facts import FormFact
+from binder_solid.facts import FormFact, Located
 from binder_solid.forms import Cut, Form, Joined
 
 
@@ -22,19 +23,24 @@ def form_parts(design: Design) -> Contribution:
         if body is None:
             continue
         made = tuple(all_made(part, body, design))
-        facts.append(_fact(part, body, made, design))
+        beside = tuple(holes_beside(part, body, made, design))
+        facts.append(_fact(part, body, made, beside, design))
         findings += unread_places(part, made)
     return Contribution(facts=facts, findings=findings)
 
 
-def _fact(part: Part, body: Body, made: tuple[Made, ...], design: Design) -> FormFact:
+def _fact(
+    part: Part, body: Body, made: tuple[Made, ...], beside: tuple[Located, ...], design: Design
+) -> FormFact:
+    form = whole(body.form, made)
+    tools = [tool for one in beside for tool in one.tools]
     return FormFact(
         subject=part.name,
         shape=body.shape,
-        form=whole(body.form, made),
+        form=_cut(form, tools),
         size=body.size,
         stretches=body.stretches,
-        located=(*body.notes, *(one.located for one in made)),
+        located=(*body.notes, *(one.located for one in made), *beside),
         told=(*body.told, *told_of(part, design.units)),
         words=tuple(_words(part)),
         data=body.data,

@@ -5,9 +5,21 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from binder.api import Design, Fabrication, Feature, Part, Size, ThreadFact, ThreadName
+from binder.api import (
+    Design,
+    Fabrication,
+    Feature,
+    Part,
+    RoundBottomFact,
+    Size,
+    ThreadFact,
+    ThreadName,
+    exact,
+    shown_length,
+)
 from binder_plugins.shapes.cutting.in_holes import in_hole
-from binder_plugins.shapes.cutting.task import Task, depth_of, length_of, size_of
+from binder_plugins.shapes.cutting.slots import room_of, run_within
+from binder_plugins.shapes.cutting.task import Task, depth_of, length_of, run_of, size_of
 from binder_plugins.shapes.cutting.tools import COSMETIC, tools_for
 from binder_plugins.shapes.forming.body import Body, moved
 from binder_plugins.shapes.forming.patterns import Spread, spread
@@ -17,10 +29,13 @@ from binder_plugins.shapes.forming.whereabouts import (
     placed_at,
 )
 from binder_plugins.shapes.words import callout, what
-from binder_solid.facts import Located
+from binder_solid.facts import Located, Told
 from binder_solid.forms import Form, Frame, Vector
 
 IN_WORDS = ("filed",)
+_DRILLED = ("drilled", "reamed", "bored", "tapped")
+_SLOTS = ("slotted", "t_slotted", "dovetailed", "keywayed")
+_LEVEL = 1e-6
 # A spotface only cleans up: as deep as a flat needs on a rough face.
 _SPOTFACE = 0.5
 HOLES = ("drilled", "reamed", "bored", "tapped", "counterbored", "recessed")
@@ -63,8 +78,34 @@ def _made(
         return None
     around = spread(feature, place, body)
     task = _task(feature, place, body, design)
+    height = _height(place, around, task, design)
+    place = replace(place, told=tuple(_unended(place, task)))
     tools = () if feature.kind in COSMETIC else tuple(tools_for(task, around.frames))
-    return _as_made(feature, place, around, tools, task, design)
+    made = _as_made(feature, place, around, tools, task, design)
+    return replace(made, located=replace(made.located, note=made.located.note + height))
+
+
+def _unended(place: Whereabouts, task: Task) -> Iterator[Told]:
+    """The sizes that place it, but not along a slot from end to end: nothing begins there."""
+    run = run_of(task, place.frame)
+    is_long = task.feature.kind in _SLOTS and place.face != "across"
+    is_open = is_long and run_within(task, run) == room_of(task, run)
+    axis = "xyz"[max(range(3), key=lambda n: abs(run.x[n]))]
+    yield from (one for one in place.told if not (is_open and one.along == axis))
+
+
+def _height(place: Whereabouts, around: Spread, task: Task, design: Design) -> str:
+    """How high a hole stands in an upright face, for the scribing block, where nothing says it.
+
+    In words: that it stands in the middle needs no dimension line more.
+    """
+    heights = {round(spot[2], 6) for spot in around.spots}
+    is_upright = not task.body.is_turned and abs(place.frame.z[2]) < _LEVEL
+    is_told = any(one.along == "z" for one in place.told)
+    if not (task.feature.kind in _DRILLED and is_upright) or is_told or len(heights) != 1:
+        return ""
+    high = exact(round(heights.pop() - task.body.least[2], 3))
+    return f", {shown_length(high, design.units)} from underside"
 
 
 def _on_boss(feature: Feature, mate: Made, body: Body, design: Design) -> Made:
@@ -96,7 +137,8 @@ def _task(feature: Feature, place: Whereabouts, body: Body, design: Design) -> T
     depth = depth_of(feature)
     if depth is None and feature.kind == "spotfaced":
         depth = _SPOTFACE
-    return Task(feature, size, depth, length_of(feature), place, body)
+    is_round = design.facts.about(RoundBottomFact, f"{feature.owner}.{feature.name}") is not None
+    return Task(feature, size, depth, length_of(feature), place, body, is_round)
 
 
 def _as_made(
@@ -108,6 +150,7 @@ def _as_made(
     design: Design,
 ) -> Made:
     key = f"{feature.owner}.{feature.name}"
+    shape = ", round at its bottom" if task.is_round else ""
     located = Located(
         name=feature.name,
         kind=feature.kind,
@@ -115,7 +158,7 @@ def _as_made(
         frame=place.frame,
         spots=around.spots,
         tools=tools,
-        note=callout(feature, len(around.spots), design.units),
+        note=callout(feature, len(around.spots), design.units) + shape,
         told=place.told,
         diameter=task.size or None,
         depth=task.depth,
@@ -127,7 +170,7 @@ def _as_made(
         is_dummy=feature.is_dummy,
         ids=(f"{key}.{feature.kind}",),
         also=tuple(f"{key}.{name}" for name in _also(feature)),
-        core=what(feature, design.units),
+        core=what(feature, design.units) + shape,
         at=feature.at,
     )
     return Made(feature, place, around, located)
