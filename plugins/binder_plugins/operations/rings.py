@@ -21,7 +21,8 @@ if TYPE_CHECKING:
 _SAME = 1e-6
 # The body of the centre drill that spots, in mm; it must pass what stands beside the hole.
 _SPOT_MM = 3.0
-_POP = "fine centre punch: no centre drill passes what stands beside it"
+# What spots where no centre drill passes what stands beside the hole.
+_POP = "fine centre punch"
 _KINDS = HOLES | SINKS.keys()
 
 

@@ -79,7 +79,7 @@ def named(text: str) -> set[str]:
         noun
         for noun in NOUNS
         if re.search(rf"(^|-|/){noun}s?($|[-,;:.])", plain)
-        and not (noun == "square" and re.search(r"square-to|key,-square", plain))
+        and not (noun == "square" and re.search(r"square-to|key,-square|three-square", plain))
         and not (noun == "table" and "on-the-table" in plain)
         and not (noun == "plug" and "taper" in plain)
     }
