@@ -8,6 +8,12 @@ from typing import TYPE_CHECKING
 
 from binder.api import HalfFact, ThreadFact, exact
 from binder_making.cutting import advise, drills_in_order, pecks
+from binder_plugins.operations.blind_bores import (
+    enters,
+    floor_words,
+    has_floor,
+    short_of_floor,
+)
 from binder_plugins.operations.hole_tools import drill_name, sinker
 from binder_plugins.operations.mouths import Shoulder, countersink_for, opened
 from binder_plugins.operations.tapped import tap_rpm
@@ -178,7 +184,11 @@ def _drilled_to(work: Work, one: Located, where: Where) -> float:
         )
         return float(under.mm) if under is not None else min(across - _FOR_REAMER, largest)
     if one.kind == "bored":
-        able = [float(d.mm) for d in drills if d.mm <= across - _FOR_BORING * 0.5]
+        able = [
+            float(d.mm)
+            for d in drills
+            if d.mm <= across - _FOR_BORING * 0.5 and enters(one, where, float(d.mm))
+        ]
         return max(able, default=min(across * 0.8, largest))
     return min(across, largest)
 
@@ -218,6 +228,7 @@ def _drill(
 ) -> Act:
     is_last = not is_pilot and one.kind == "drilled"
     half = work.half(one.name) if is_last else None
+    where = replace(where, deep=short_of_floor(one, where, size))
     act = work.act(
         "drill",
         f"{_many(one)}drill {_what(work, one, size, where, half, is_last=is_last)}"
@@ -298,10 +309,11 @@ def _under(work: Work, one: Located, where: Where, start: float) -> Act:
     across = max((one.diameter or 0.0) - _LEFT_MM, start)
     return work.act(
         "bore",
-        f"{_many(one)}bore to ⌀{work.mm(across)}{_depth(work, one)}{_left(work, one, across)}",
+        f"{_many(one)}bore to ⌀{work.mm(across)}{_depth(work, one)}{floor_words(work, one)}"
+        f"{_left(work, one, across)}",
         machine=where.machine,
         feature=one.name,
-        tool=_bar_name(work, across, where),
+        tool=_bar_name(work, across, where, is_flat=has_floor(one)),
         size=across,
         deep=where.deep,
         start=start,
@@ -361,10 +373,10 @@ def _bore(work: Work, one: Located, where: Where, start: float) -> Act:
     across = one.diameter or 0.0
     return work.act(
         "bore",
-        f"{_many(one)}{_to_size(work, one, 'bore')}",
+        f"{_many(one)}{_to_size(work, one, 'bore')}{floor_words(work, one)}",
         machine=where.machine,
         feature=one.name,
-        tool=_bar_name(work, start, where),
+        tool=_bar_name(work, start, where, is_flat=has_floor(one)),
         size=across,
         deep=where.deep,
         start=start,
@@ -376,8 +388,8 @@ def _bore(work: Work, one: Located, where: Where, start: float) -> Act:
     )
 
 
-def _bar_name(work: Work, start: float, where: Where) -> str:
-    """The stiffest bar that goes into the hole as it is drilled, and through it."""
+def _bar_name(work: Work, start: float, where: Where, *, is_flat: bool = False) -> str:
+    """The stiffest bar that goes into the hole as it is drilled, and through it or to its floor."""
     if not where.is_lathe:
         return "boring head"
     bars = [
@@ -385,10 +397,11 @@ def _bar_name(work: Work, start: float, where: Where) -> str:
         for bar in work.design.workshop.entry.cutters.boring_bars
         if bar.least_bore.mm <= start + _ENTERS and bar.reach.mm >= where.deep
     ]
+    ending = ", square to the floor" if is_flat else ""
     if not bars:
-        return "small boring tool, ground to enter"
+        return f"small boring tool, ground to enter{ending}"
     best = max(bars, key=lambda bar: bar.least_bore.mm)
-    return f"boring bar (from ⌀{work.mm(best.least_bore.mm)})"
+    return f"boring bar (from ⌀{work.mm(best.least_bore.mm)}){ending}"
 
 
 def _tap(work: Work, one: Located, where: Where) -> Iterator[Act]:

@@ -36,6 +36,7 @@ from binder.api import (
 )
 from binder_plugins.partslist.adhesives import adhesives
 from binder_plugins.partslist.counting import members_of
+from binder_plugins.partslist.used_up import for_tools, used_up
 
 _MADE = (
     Column("Item", 1.4, is_figure=True),
@@ -64,7 +65,7 @@ _FIRST_WORDS = (
 def list_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
     """The parts list, and the bought items with their critical sizes."""
     yield Section("parts-list", "Parts list", Place.PARTS_LIST, tuple(_lists(design)))
-    if _unlisted(design) or adhesives(design):
+    if _unlisted(design) or adhesives(design) or used_up(design) or for_tools(design):
         yield Section(
             "shopping",
             "To buy and to find",
@@ -164,9 +165,12 @@ def _shopping(design: Design) -> Iterator[Block]:
         Column("Note", 4),
     )
     rows = [row for item in _unlisted(design) for row in _bought_rows(item, design)]
-    for what, joints in adhesives(design).items():
+    for what, joints in (*adhesives(design).items(), *used_up(design).items()):
         places = f"for {len(joints)} place{'s' if len(joints) > 1 else ''}"
         rows.append((("",), ("1",), (what,), (places,), ("",), (f"for {', '.join(joints)}",)))
+    for what, (off, tools) in for_tools(design).items():
+        note = f"to make: {', '.join(tools)}"
+        rows.append((("",), (str(off),), (what,), ("",), ("",), (note,)))
     yield Table(columns, tuple(rows))
 
 

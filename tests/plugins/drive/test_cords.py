@@ -169,7 +169,7 @@ def test_the_crane_stands_right(tmp_path: Path, host: Host) -> None:
         ),
         # 1 mm of the tail left plain at the shoulder that the arm comes up to.
         (
-            ("      relief: {undercut: 1.2 mm, on: tail, at: 0.6 mm from left, depth: 0.4 mm}",
+            ("      relief: {undercut: 1.2 mm, on: tail, at: 0.6 mm from journal, depth: 0.4 mm}",
              "      "),
             "thread-to-shoulder",
         ),
@@ -188,7 +188,7 @@ def test_a_thread_short_of_its_shoulder(tmp_path: Path, host: Host) -> None:
     outcome = crane(
         tmp_path, host,
         ("{screwed: M3, on: tail, length: 5 mm}", "{screwed: M3, on: tail, length: 4 mm}"),
-        ("      relief: {undercut: 1.2 mm, on: tail, at: 0.6 mm from left, depth: 0.4 mm}",
+        ("      relief: {undercut: 1.2 mm, on: tail, at: 0.6 mm from journal, depth: 0.4 mm}",
          "      "),
     )  # fmt: skip
     found = [one for one in outcome.findings if one.code.name == "hub-stops-short"]
