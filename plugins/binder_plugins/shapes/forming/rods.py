@@ -85,8 +85,11 @@ def wire_body(part: Part, shape: Wire, units: str) -> Body | None:
     if path_fault(shape) is not None:
         return None
     points, half = corners_of(shape), shape.diameter.mm / 2
-    least = tuple(min(one[axis] for one in points) - half for axis in range(3))
-    most = tuple(max(one[axis] for one in points) + half for axis in range(3))
+    spread = [_spread(points, n, half) for n in range(len(points))]
+    least = tuple(min(p[axis] - s[axis] for p, s in zip(points, spread, strict=True))
+                  for axis in range(3))  # fmt: skip
+    most = tuple(max(p[axis] + s[axis] for p, s in zip(points, spread, strict=True))
+                 for axis in range(3))  # fmt: skip
     form = Bent(points, middle_radius(shape), shape.diameter.mm)
     words = (
         f"wire ⌀{size_text(shape.diameter, units)}, bends R{size_text(shape.bend, units)} inside, "
@@ -98,6 +101,17 @@ def wire_body(part: Part, shape: Wire, units: str) -> Body | None:
         "wire", form, (least[0], least[1], least[2]), (most[0], most[1], most[2]),
         told=told, notes=(note,),
     )  # fmt: skip
+
+
+def _spread(points: tuple[Vector, ...], number: int, half: float) -> Vector:
+    """How far the wire reaches beyond a point along each axis; its ends are sawn square."""
+    if 0 < number < len(points) - 1:
+        return (half, half, half)
+    a, b = points[:2] if number == 0 else points[-2:]
+    leg = math.dist(a, b)
+    x, y, z = (half * math.sqrt(max(0.0, 1.0 - ((q - p) / leg) ** 2))
+               for p, q in zip(a, b, strict=True))  # fmt: skip
+    return (x, y, z)
 
 
 def _told(part: Part, shape: Wire, units: str) -> Iterator[Told]:
