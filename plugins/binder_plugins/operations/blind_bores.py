@@ -41,10 +41,12 @@ def enters(one: Located, where: Where, size: float) -> bool:
     return not has_floor(one) or short_of_floor(one, where, size) < where.deep
 
 
-def floor_words(work: Work, one: Located) -> str:
+def floor_words(work: Work, one: Located, where: Where) -> str:
     """`, its floor faced flat`, and how much is left behind it where that is little."""
     if not has_floor(one) or one.depth is None or work.form is None:
         return ""
+    if where.is_together:
+        return ", up to its floor, not into it"
     axis = max(range(3), key=lambda n: abs(one.frame.z[n]))
     left = work.form.size[axis] - one.depth
     flat = ", its floor faced flat"

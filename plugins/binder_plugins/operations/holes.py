@@ -309,7 +309,7 @@ def _under(work: Work, one: Located, where: Where, start: float) -> Act:
     across = max((one.diameter or 0.0) - _LEFT_MM, start)
     return work.act(
         "bore",
-        f"{_many(one)}bore to ⌀{work.mm(across)}{_depth(work, one)}{floor_words(work, one)}"
+        f"{_many(one)}bore to ⌀{work.mm(across)}{_depth(work, one)}{floor_words(work, one, where)}"
         f"{_left(work, one, across)}",
         machine=where.machine,
         feature=one.name,
@@ -373,7 +373,7 @@ def _bore(work: Work, one: Located, where: Where, start: float) -> Act:
     across = one.diameter or 0.0
     return work.act(
         "bore",
-        f"{_many(one)}{_to_size(work, one, 'bore')}{floor_words(work, one)}",
+        f"{_many(one)}{_to_size(work, one, 'bore')}{floor_words(work, one, where)}",
         machine=where.machine,
         feature=one.name,
         tool=_bar_name(work, start, where, is_flat=has_floor(one)),

@@ -50,7 +50,10 @@ def plan_routes(design: Design) -> Contribution:
 def route_of(work: Work) -> Route:
     """The set-ups of one item, each with its acts in order."""
     planned, trouble = _setups(work)
-    cut = [*planned, *sunk_for_tails(work), *_by_words(work)]
+    filed = list(_by_words(work))
+    # Wire is filed while it is straight; what is bent comes last.
+    last = len(planned) - 1 if _is_bent(work) else len(planned)
+    cut = [*planned[:last], *sunk_for_tails(work), *filed, *planned[last:]]
     done = [*eased_in_the_bar(work), *_softened(work, cut), *cleaned(work, planned), *eased(work)]
     setups = _numbered(in_a_stick(work, done))
     found = ordered(work.name, setups)
@@ -63,6 +66,10 @@ def route_of(work: Work) -> Route:
         (*trouble, *found.trouble),
         work.item.at,
     )
+
+
+def _is_bent(work: Work) -> bool:
+    return work.form is not None and work.form.shape == "wire"
 
 
 def _softened(work: Work, cut: Sequence[SetUp]) -> Iterator[SetUp]:

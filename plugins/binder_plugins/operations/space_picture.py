@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from binder.api import (
+    Beside,
     Block,
     Column,
     Drawing,
@@ -13,6 +14,7 @@ from binder.api import (
     Polyline,
     Size,
     Stroke,
+    Subheading,
     Table,
     exact,
     shown_length,
@@ -42,15 +44,13 @@ def space_pictures(works: tuple[SmallWork, ...], design: Design) -> Iterator[Blo
         if gear is not None:
             space = space_of(gear)
             scale = _scale(space)
-            yield Picture(
+            picture = Picture(
                 _drawn(space, scale),
                 f"the space between two teeth of the {part.title}, {scale} times enlarged: the "
                 "form of the fly cutter; the line across it is the pitch line",
-                f"Space of the {part.title}, {scale} : 1; the dashed line is the pitch line, the "
-                "upper one the tips",
-                is_true_size=True,
             )
-            yield _sizes(space, scale, design.units)
+            yield Subheading(f"The space of the {part.title}, {scale} : 1; dashed: the pitch line")
+            yield Beside(_sizes(space, scale, design.units), picture)
 
 
 def _gear(part: Part) -> Gear | None:

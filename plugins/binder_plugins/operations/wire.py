@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.facts import Grip, SetUp
 from binder_plugins.operations.holes import HOLES
 from binder_plugins.operations.plain import at_bench, drilled
-from binder_plugins.operations.wire_bends import bending
-from binder_solid.forms import Bent
+from binder_plugins.operations.wire_bends import bending, bent_in
+from binder_solid.space import dot, length, minus, plus
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -25,9 +25,9 @@ _EYE = 2.0
 def bent(work: Work) -> list[SetUp]:
     """The set-ups of wire or a spring, straight first."""
     stock = work.cut.section_text if work.cut is not None else "wire"
-    length = float(work.cut.length) + 2 * work.facing if work.cut is not None else 0.0
-    work.takes(length)
-    long = work.mm(length) if length else ""
+    whole = float(work.cut.length) + 2 * work.facing if work.cut is not None else 0.0
+    work.takes(whole)
+    long = work.mm(round(whole, 1)) if whole else ""
     cut = work.act(
         "saw",
         f"cut off {long} of {stock}, ends square",
@@ -74,14 +74,15 @@ def _flattened(work: Work, one: Located) -> Iterator[Act]:
 
 def _from_end(work: Work, one: Located) -> float | None:
     """How far a hole across wire is from the nearer end of it, in mm; None where it is none."""
-    form = work.form.form if work.form is not None else None
-    if isinstance(form, Bent):
-        return min(math.dist(one.spots[0], end) for end in (form.points[0], form.points[-1]))
+    form = bent_in(work)
+    if form is not None:
+        ways = (minus(one.spots[0], end) for end in (form.points[0], form.points[-1]))
+        return min(length(plus(way, one.frame.z, -dot(way, one.frame.z))) for way in ways)
     if one.face != "across":
         return None
-    length = float(work.cut.length) if work.cut is not None else 0.0
+    whole = float(work.cut.length) if work.cut is not None else 0.0
     x = one.spots[0][0]
-    return min(x, length - x) if length else x
+    return min(x, whole - x) if whole else x
 
 
 def _wound(work: Work, located: Sequence[Located]) -> SetUp:

@@ -6,7 +6,7 @@ import itertools
 import math
 from typing import TYPE_CHECKING
 
-from binder_solid.forms import Bent
+from binder_solid.forms import Bent, Cut
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -23,8 +23,8 @@ _FLAT = 0.9
 
 def bending(work: Work, holes: Sequence[Located]) -> Iterator[Act]:
     """The acts of bending, one for each corner, then a look at the drawing."""
-    form = work.form.form if work.form is not None else None
-    if not isinstance(form, Bent):
+    form = bent_in(work)
+    if form is None:
         return
     rod = work.mm(round(2 * form.bend - form.wire, 3))
     for number, (start, turn) in enumerate(bends(form), 1):
@@ -36,6 +36,13 @@ def bending(work: Work, holes: Sequence[Located]) -> Iterator[Act]:
             feature="bends",
             tool="vice, rod and mallet",
         )
+
+
+def bent_in(work: Work) -> Bent | None:
+    """The bent wire that a part is, under the holes that are cut in it."""
+    form = work.form.form if work.form is not None else None
+    form = form.form if isinstance(form, Cut) else form
+    return form if isinstance(form, Bent) else None
 
 
 def bends(form: Bent) -> Iterator[tuple[float, float]]:
