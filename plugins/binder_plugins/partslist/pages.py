@@ -28,6 +28,7 @@ from binder.api import (
     Part,
     Place,
     Section,
+    Size,
     Subheading,
     Table,
     Text,
@@ -181,9 +182,18 @@ def _unit(measured: str) -> str:
     return "" if measured in _COUNTED else "mm"
 
 
+def _of_cord(item: Bought, design: Design) -> dict[str, Size]:
+    """The diameter of what is wound, as its drum wants it."""
+    for joint in design.joints.values():
+        rope = getattr(joint.entry, "rope", None)
+        if joint.kind == "winds" and joint.ends[-1].item == item.name and isinstance(rope, Size):
+            return {"diameter": rope}
+    return {}
+
+
 def _bought_rows(item: Bought, design: Design) -> Iterator[tuple[Text, ...]]:
     count = design.facts.about(NumberOff, item.name)
-    sizes = dict(item.sizes)
+    sizes = {**_of_cord(item, design), **dict(item.sizes)}
     names = list(dict.fromkeys([*sizes, *item.measured])) or [""]
     for row, name in enumerate(names):
         size = f"{name} {size_text(sizes[name], design.units)}" if name in sizes else name

@@ -114,7 +114,9 @@ def _side(one: Flat, other: Flat, base: PlacedFact) -> str:
     return "front" if other[0] > one[0] else "back"
 
 
-def cord_fact(joint: Joint, design: Design, rows: dict[str, str], found: Tips | None) -> CordFact:
+def cord_fact(
+    joint: Joint, design: Design, rows: dict[str, str], found: Tips | None, cut: str = ""
+) -> CordFact:
     """What other pages tell of a cord, from the rows of its hand and from what tips."""
     load = getattr(joint.entry, "load", None)
     return CordFact(
@@ -126,6 +128,7 @@ def cord_fact(joint: Joint, design: Design, rows: dict[str, str], found: Tips | 
         found.made.holds_nmm if found is not None else None,
         pass_min(joint, design),
         " ".join(str(load.text).split()) if isinstance(load, Size) else "",
+        cut,
     )
 
 
