@@ -29,6 +29,7 @@ from binder_plugins.buildorder.closing import done_before, inside_of
 from binder_plugins.buildorder.curing import left_alone, parts_of
 from binder_plugins.buildorder.led import led
 from binder_plugins.buildorder.own_holes import own_holes
+from binder_plugins.buildorder.pawl_tried import pawl_tried
 from binder_plugins.buildorder.riding import beside, put_on_first
 from binder_plugins.buildorder.stops import stop_at
 from binder_plugins.buildorder.straddled import between_plates, goes_with
@@ -112,6 +113,7 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
         step += put_on_first(joint, design) + fact.step
         step += beside(joint, one, design) + between_plates(joint, design)
         step += led(joint, one, design) + tied_first(joint, one, design)
+        step += pawl_tried(joint, design)
         words = step[0].upper() + step[1:]
         yield Tick(f"{one.name} {joint.name}", (words,), tuple(filter(None, more)))
 

@@ -16,6 +16,7 @@ from binder_plugins.operations.in_flame import HEARTH
 from binder_plugins.operations.joined import FLAMES, JOINED
 from binder_plugins.operations.oil_ways import oil_way_of
 from binder_plugins.operations.ordered import ordered
+from binder_plugins.operations.pawl_noses import nose_words
 from binder_plugins.operations.plain import at_bench, drilled
 from binder_plugins.operations.riveting import held_apart, riveted
 from binder_plugins.operations.rows import hole_in_words
@@ -146,7 +147,7 @@ def _by_hand(work: Work, one: Feature) -> Iterator[Act]:
     """What is told in words is filed, or bent where the words say so; its ends are filed first."""
     said = str(getattr(one.entry, "filed", ""))
     if not said.startswith("bent "):
-        yield work.act("file", _words_of(one), feature=one.name)
+        yield work.act("file", f"{_words_of(one)}{nose_words(work, one)}", feature=one.name)
         return
     told = said.split(", ")
     ends = [part for part in told[1:] if any(word in part for word in _FILED)]

@@ -29,6 +29,7 @@ from binder.api import (
     Place,
     Section,
     Size,
+    SmallWork,
     Subheading,
     Table,
     Text,
@@ -66,7 +67,12 @@ _FIRST_WORDS = (
 def list_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
     """The parts list, and the bought items with their critical sizes."""
     yield Section("parts-list", "Parts list", Place.PARTS_LIST, tuple(_lists(design)))
-    if _unlisted(design) or adhesives(design) or used_up(design) or for_tools(design):
+    if (
+        _unlisted(design)
+        or adhesives(design)
+        or used_up(design)
+        or for_tools(design.facts.all(SmallWork))
+    ):
         yield Section(
             "shopping",
             "To buy and to find",
@@ -169,7 +175,7 @@ def _shopping(design: Design) -> Iterator[Block]:
     for what, joints in (*adhesives(design).items(), *used_up(design).items()):
         places = f"for {len(joints)} place{'s' if len(joints) > 1 else ''}"
         rows.append((("",), ("1",), (what,), (places,), ("",), (f"for {', '.join(joints)}",)))
-    for what, (off, tools) in for_tools(design).items():
+    for what, (off, tools) in for_tools(design.facts.all(SmallWork)).items():
         note = f"to make: {', '.join(tools)}"
         rows.append((("",), (str(off),), (what,), ("",), ("",), (note,)))
     yield Table(columns, tuple(rows))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from binder.api import Design, Fabrication, HalfFact, HardwareFact, Part, SmallWork, TreatmentFact
 
@@ -31,10 +31,10 @@ def used_up(design: Design) -> dict[str, list[str]]:
     return found
 
 
-def for_tools(design: Design) -> dict[str, tuple[int, list[str]]]:
+def for_tools(works: Iterable[SmallWork]) -> dict[str, tuple[int, list[str]]]:
     """What a tool that is made is made of, where no bar and no scrap box gives it: how many."""
     found: dict[str, list[str]] = {}
-    for work in design.facts.all(SmallWork):
+    for work in works:
         for what in work.buys:
             found.setdefault(what, []).append(work.subject)
     return {what: (1 if _ONE in what else len(of), of) for what, of in found.items()}

@@ -173,6 +173,10 @@ def test_the_crane_stands_right(tmp_path: Path, host: Host) -> None:
              "      "),
             "thread-to-shoulder",
         ),
+        # The grooves of the head pin as far apart as they once stood.
+        ((", each_end: true, at: 0.95 mm from left}", ", each_end: true}"), "end-float-off"),
+        # The undercut told from the end of the shaft.
+        (("at: 0.6 mm from journal", "at: 0.6 mm from left"), "beside-its-step"),
         # The seat of the wheel as long as the wheel: the rim of the bush meets both.
         (("diameter: 8 mm, length: 3.25 mm", "diameter: 8 mm, length: 3 mm"), "flush-at-bearing"),
     ],

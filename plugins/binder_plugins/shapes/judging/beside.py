@@ -27,7 +27,7 @@ def check_beside(design: Design) -> Iterator[Diagnostic]:
                 continue
             at = getattr(feature.entry, "at", None)
             yield form_codes.BESIDE_ITS_STEP.at(
-                getattr(at, "span", None) or feature.at,
+                at.text.span if at is not None else feature.at,
                 f"'{one.name}' is told to be on '{name}' of '{form.subject}', which goes from "
                 f"{_mm(step.start)} to {_mm(step.end)} off the left-hand end; its middle comes to "
                 f"{_mm(spot)}",
