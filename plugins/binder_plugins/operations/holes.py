@@ -40,7 +40,7 @@ _LONG_DRILL = 20.0
 # The point of the centre drill in hand, in mm: a hole no wider is spoiled by it. From memory of
 # ISO 866, the smallest of its usual sizes.
 _CENTRE_POINT = 1.25
-_ITSELF = "the drill itself, gripped short in its chuck"
+_ITSELF = "the drill itself, gripped short"
 # A pilot that turns so many times too slowly snaps before it helps. Common practice, no source.
 _TOO_SLOW = 4.0
 # In sheet thinner than this part of its diameter a twist drill breaks out before it is led, and
