@@ -122,6 +122,9 @@ class CordFact(Fact):
     '' where nothing tells the hand. `is_hung` is a load that pulls back by itself. `tips_nmm` is
     what the load turns the model over with, about the edge of what stands, `holds_nmm` what its
     weight holds it down with; None where the load hangs within the edge or is not told.
+    `pass_min` is what winding the whole height up and down again takes in minutes, 0 where no
+    speed or height tells it; `load` is what hangs in it, as it is written, and
+    `cut` how long the cord is cut.
     """
 
     leaves: str = ""
@@ -129,3 +132,6 @@ class CordFact(Fact):
     is_hung: bool = False
     tips_nmm: float | None = None
     holds_nmm: float | None = None
+    pass_min: float = 0.0
+    load: str = ""
+    cut: str = ""

@@ -13,7 +13,8 @@ class TreatmentStep:
     """One act of heat or finish: `act` is in the words of the rules of what goes before what.
 
     `ready` and `run` are minutes at the bench; `wait_h` are the hours that pass by themselves
-    before anything else is done to the item. Items of one `batch` are done at one go.
+    before anything else is done to the item. Items of one `batch` are done at one go. `buys` is
+    what it uses up.
     """
 
     act: str
@@ -24,6 +25,7 @@ class TreatmentStep:
     wait_h: float = 0.0
     batch: str = ""
     spoils: str = ""
+    buys: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,7 +86,8 @@ class SmallWork(Fact):
     `count` are made of `material`; where `form` is a bar's, `length` mm of that section, in mm,
     are sawn off for each. `stock` is what it is made from, as printed. `minutes` are for all of
     them; `of` is what it is made for, and `joints` are those that wait for it. One that
-    `is_kept_in` stays in the chuck from its making to its use.
+    `is_kept_in` stays in the chuck from its making to its use. `buys` are the pieces of its
+    stock that are no bar of the cut list and in no scrap box.
     """
 
     count: int
@@ -99,3 +102,4 @@ class SmallWork(Fact):
     length: Fraction = Fraction(0)
     joints: tuple[str, ...] = ()
     is_kept_in: bool = False
+    buys: tuple[str, ...] = ()

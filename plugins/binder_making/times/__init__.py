@@ -4,6 +4,7 @@ from binder_making.times.acts import ActTime, act_time, acts
 from binder_making.times.estimate import Estimate, Maker, Work, estimate, in_range, learned
 from binder_making.times.joining import (
     Joined,
+    hand_passes,
     in_place,
     joining,
     joining_table,
@@ -22,6 +23,7 @@ __all__ = [
     "act_time",
     "acts",
     "estimate",
+    "hand_passes",
     "in_place",
     "in_range",
     "joining",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
@@ -10,6 +11,9 @@ from typing import Any
 from binder.api import load_data
 from binder_making.times.acts import table as acts_table
 from binder_trade.explained import NotDefined
+
+# However slowly it goes, it is moved so often; common practice, no source.
+_LEAST_PASSES = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,14 +59,37 @@ def trying(moving: int) -> float:
     return float(row["set"] + row["each"] * moving)
 
 
-def running_in(*, is_loaded: bool) -> float:
-    """Minutes to run in a whole model: slowly, without load, at a quarter and half of its load."""
+def hand_passes(pass_min: float) -> dict[str, int]:
+    """How often a model goes through its movement by hand: slowly, without load, at each load.
+
+    `pass_min` is what once takes in minutes, 0 where it is not known: no oftener than the table
+    says, and no longer than its minutes, but three times at the least.
+    """
     row = joining_table()["running_in"]
+    stages = {"few": "slow", "many": "free", "each": "share"}
+    if pass_min <= 0:
+        return {name: int(row[name]) for name in stages}
+    return {name: min(int(row[name]), max(_LEAST_PASSES, int(row[minutes] / pass_min)))
+            for name, minutes in stages.items()}  # fmt: skip
+
+
+def running_in(*, is_loaded: bool, pass_min: float = 0.0) -> float:
+    """Minutes to run in a whole model: slowly, without load, at a quarter and half of its load.
+
+    `pass_min` are the minutes of one pass by hand, where they are known.
+    """
+    row = joining_table()["running_in"]
+    if pass_min > 0:
+        times = hand_passes(pass_min)
+        count = times["few"] + times["many"] + (2 * times["each"] if is_loaded else 0)
+        return float(math.ceil(count * pass_min))
     return float(row["slow"] + row["free"] + (2 * row["share"] if is_loaded else 0))
 
 
-def under_load() -> float:
+def under_load(pass_min: float = 0.0) -> float:
     """Minutes that a model first runs under the whole of its load."""
+    if pass_min > 0:
+        return float(math.ceil(hand_passes(pass_min)["each"] * pass_min))
     return float(joining_table()["running_in"]["share"])
 
 

@@ -31,9 +31,11 @@ from binder_plugins.buildorder.led import led
 from binder_plugins.buildorder.locking import dry, locked, when
 from binder_plugins.buildorder.on_the_coat import HOW
 from binder_plugins.buildorder.own_holes import own_holes
+from binder_plugins.buildorder.pawl_tried import pawl_tried
 from binder_plugins.buildorder.riding import beside, put_on_first
 from binder_plugins.buildorder.stops import stop_at
 from binder_plugins.buildorder.straddled import between_plates, goes_with
+from binder_plugins.buildorder.tied import tied_first
 from binder_solid.leaning import leans_at
 from binder_solid.set_there import set_there
 from binder_solid.stands_at import faces_at
@@ -116,7 +118,8 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
         step += "in the same move: " if goes_with(joint, design) else ""
         step += put_on_first(joint, design) + fact.step
         step += beside(joint, one, design) + between_plates(joint, design)
-        step += led(joint, one, design) + dry(joint, one, design)
+        step += led(joint, one, design) + tied_first(joint, one, design)
+        step += pawl_tried(joint, design) + dry(joint, one, design)
         words = step[0].upper() + step[1:]
         yield Tick(f"{one.name} {joint.name}", (words,), tuple(filter(None, more)))
 

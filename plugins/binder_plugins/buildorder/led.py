@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from binder.api import Assembly, CordFact, Design, Joint
 from binder_plugins.buildorder.closing import inside_of
+from binder_plugins.buildorder.tied import cut_to, dead_end, is_tied_before, tie_of
 
 
 def passed(joint: Joint) -> list[str]:
@@ -21,6 +22,11 @@ def led(joint: Joint, one: Assembly, design: Design) -> str:
 
 def _clauses(joint: Joint, one: Assembly, design: Design) -> Iterator[str]:
     over, cord = passed(joint), design.facts.about(CordFact, joint.name)
+    tie = tie_of(joint, design)
+    if is_tied_before(joint, one, design):
+        yield f"; it is knotted in {tie} already"
+    elif tie:
+        yield f"{cut_to(joint, design)}; one end through {tie}, a figure of eight behind it"
     if cord is not None and cord.leaves:
         yield f"; it leaves the drum {cord.leaves} ({cord.winds})"
     if over:
@@ -30,7 +36,8 @@ def _clauses(joint: Joint, one: Assembly, design: Design) -> Iterator[str]:
         yield f"; lead it {', '.join(way)}"
     end = getattr(joint.entry, "dead_end", None)
     if end is not None:
-        yield f"; make its other end fast to {_title(str(end), design)}"
+        knot = " with two half hitches" if cord is not None else ""
+        yield f"; make its other end fast to {dead_end(str(end), over, design)}{knot}"
     for name in _hanging(over, one, design):
         yield f"; {_title(name, design)} hangs in it"
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Assembly, Before, Design, Task, TaskKind
+from binder.api import Assembly, Before, CordFact, Design, Task, TaskKind
 
 _DRIVEN = "turns"
 _LOADED = frozenset({"works", "winds", "trips", "cams", "cranks"})
@@ -15,6 +15,13 @@ _LOAD = "full load comes last, on bearings that have bedded in"
 def is_loaded(design: Design) -> bool:
     """Whether the drive works against something."""
     return any(joint.kind in _LOADED for joint in design.joints.values())
+
+
+def pass_min(design: Design) -> float:
+    """Minutes of one pass of a cord that is wound by hand; 0 where no hand winds one."""
+    hands = [one for one in design.joints.values() if getattr(one.entry, "by", "") == "hand"]
+    found = [one.pass_min for one in design.facts.all(CordFact)]
+    return max(found, default=0.0) if hands else 0.0
 
 
 def is_run_in(one: Assembly, design: Design) -> bool:

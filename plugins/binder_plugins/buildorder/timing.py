@@ -28,7 +28,7 @@ from binder_making.times import (
 )
 from binder_plugins.buildorder.closing import done_after, done_before, joints_closed_in
 from binder_plugins.buildorder.curing import joints_of
-from binder_plugins.buildorder.running_in import is_loaded, is_run_in
+from binder_plugins.buildorder.running_in import is_loaded, is_run_in, pass_min
 from binder_plugins.buildorder.stripping import opened
 
 _MOVES = frozenset({"runs_in", "swivels", "hinged", "slides", "dovetailed", "leads"})
@@ -48,7 +48,7 @@ def _timed(task: Task, design: Design) -> Iterator[TaskTime]:
         sizes = len(design.bought[task.item].measured) if task.item in design.bought else 1
         yield TaskTime(task.id, reading(sizes), (), "measure")
     elif verb == "run":
-        minutes = running_in(is_loaded=is_loaded(design))
+        minutes = running_in(is_loaded=is_loaded(design), pass_min=pass_min(design))
         yield TaskTime(task.id, minutes, (TimeLine("first run", 1, minutes),), "gauge")
     elif task.kind is TaskKind.TEST:
         yield _test(task, design)
@@ -92,7 +92,7 @@ def _test(task: Task, design: Design) -> TaskTime:
     moving = [one for one in closed if one.kind in _MOVES or _is_drive(one)]
     lines = tuple(TimeLine(one.name, 1, 0.0) for one in moving)
     is_last = is_run_in(design.assemblies[task.item], design) and is_loaded(design)
-    minutes = trying(len(moving)) + (under_load() if is_last else 0.0)
+    minutes = trying(len(moving)) + (under_load(pass_min(design)) if is_last else 0.0)
     return TaskTime(task.id, minutes, lines, "gauge")
 
 

@@ -117,6 +117,7 @@ def _act(one: Mapping[str, Any], row: Mapping[str, Any]) -> TreatmentStep:
         float(row["waits"].get(wait, wait)),
         f"{row['name']}: {one['what']}",
         one["spoils"],
+        tuple(one.get("buys", ())),
     )
 
 

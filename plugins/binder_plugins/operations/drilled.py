@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import HalfFact, exact
 from binder_making.cutting import advise, drills_in_order, pecks
+from binder_plugins.operations.blind_bores import enters, short_of_floor
 from binder_plugins.operations.hole_kinds import Where, entry_of, hole_volume, many_of
 from binder_plugins.operations.hole_tools import drill_name
 from binder_plugins.operations.in_the_bar import is_past
@@ -97,7 +98,11 @@ def drilled_to(work: Work, one: Located, where: Where) -> float:
     if one.kind == "reamed":
         return min(_under_reamer(work, across), largest)
     if one.kind == "bored":
-        able = [float(d.mm) for d in drills if d.mm <= across - _FOR_BORING * 0.5]
+        able = [
+            float(d.mm)
+            for d in drills
+            if d.mm <= across - _FOR_BORING * 0.5 and enters(one, where, float(d.mm))
+        ]
         return max(able, default=min(across * 0.8, largest))
     return min(across, largest)
 
@@ -152,6 +157,7 @@ def _drill(
 ) -> Act:
     is_last = not is_pilot and one.kind == "drilled"
     half = work.half(one.name) if is_last else None
+    where = replace(where, deep=short_of_floor(one, where, size))
     act = work.act(
         "drill",
         f"{many_of(one)}drill {_what(work, one, size, where, half, is_last=is_last)}"

@@ -19,6 +19,7 @@ from binder.api import (
     Text,
     TickBox,
 )
+from binder_plugins.operations.space_picture import space_pictures
 from binder_plugins.operations.wanted_page import MADE_SECTION
 
 if TYPE_CHECKING:
@@ -40,7 +41,7 @@ def made_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Se
     rows = tuple(row for work in works for row in _rows(work))
     groups = tuple(Group(tuple(_heading(work)), len(work.steps)) for work in works)
     table = Table(_COLUMNS, rows, groups=groups, is_whole=False)
-    blocks: tuple[Block, ...] = (Paragraph((_INTRO,)), table)
+    blocks: tuple[Block, ...] = (Paragraph((_INTRO,)), table, *space_pictures(works, design))
     yield Section(MADE_SECTION, "Tools to make", Place.TOGETHER, blocks)
 
 

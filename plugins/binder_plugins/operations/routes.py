@@ -17,6 +17,7 @@ from binder_plugins.operations.in_flame import HEARTH
 from binder_plugins.operations.joined import FLAMES, JOINED
 from binder_plugins.operations.oil_ways import oil_way_of
 from binder_plugins.operations.ordered import ordered
+from binder_plugins.operations.pawl_noses import nose_words
 from binder_plugins.operations.plain import at_bench, drilled
 from binder_plugins.operations.riveting import held_apart, riveted
 from binder_plugins.operations.rows import hole_in_words
@@ -51,7 +52,10 @@ def plan_routes(design: Design) -> Contribution:
 def route_of(work: Work) -> Route:
     """The set-ups of one item, each with its acts in order."""
     planned, trouble = _setups(work)
-    cut = [*planned, *sunk_for_tails(work), *_by_words(work)]
+    filed = list(_by_words(work))
+    # Wire is filed while it is straight; what is bent comes last.
+    last = len(planned) - 1 if _is_bent(work) else len(planned)
+    cut = [*planned[:last], *sunk_for_tails(work), *filed, *planned[last:]]
     done = [*eased_in_the_bar(work), *_softened(work, cut), *cleaned(work, planned), *eased(work)]
     setups = _numbered(in_a_stick(work, done))
     found = ordered(work.name, setups)
@@ -64,6 +68,10 @@ def route_of(work: Work) -> Route:
         (*trouble, *found.trouble),
         work.item.at,
     )
+
+
+def _is_bent(work: Work) -> bool:
+    return work.form is not None and work.form.shape == "wire"
 
 
 def _softened(work: Work, cut: Sequence[SetUp]) -> Iterator[SetUp]:
@@ -140,7 +148,7 @@ def _by_hand(work: Work, one: Feature) -> Iterator[Act]:
     """What is told in words is filed, or bent where the words say so; its ends are filed first."""
     said = str(getattr(one.entry, "filed", ""))
     if not said.startswith("bent "):
-        yield work.act("file", _words_of(one), feature=one.name)
+        yield work.act("file", f"{_words_of(one)}{nose_words(work, one)}", feature=one.name)
         return
     told = said.split(", ")
     ends = [part for part in told[1:] if any(word in part for word in _FILED)]

@@ -6,6 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import exact
+from binder_plugins.operations.blind_bores import floor_words, has_floor
 from binder_plugins.operations.hole_kinds import many_of
 from binder_plugins.operations.in_the_bar import reamed_to
 from binder_plugins.operations.mouths import opened
@@ -54,10 +55,10 @@ def _under(work: Work, one: Located, where: Where, start: float) -> Act:
     return work.act(
         "bore",
         f"{many_of(one)}bore to ⌀{work.mm(across)}"
-        f"{_depth(work, one)}{left_over(work, one, across)}",
+        f"{_depth(work, one)}{floor_words(work, one, where)}{left_over(work, one, across)}",
         machine=where.machine,
         feature=one.name,
-        tool=_bar_name(work, across, where),
+        tool=_bar_name(work, across, where, is_flat=has_floor(one)),
         size=across,
         deep=where.deep,
         start=start,
@@ -120,10 +121,10 @@ def _bore(work: Work, one: Located, where: Where, start: float) -> Act:
     across = one.diameter or 0.0
     return work.act(
         "bore",
-        f"{many_of(one)}{_to_size(work, one, 'bore')}",
+        f"{many_of(one)}{_to_size(work, one, 'bore')}{floor_words(work, one, where)}",
         machine=where.machine,
         feature=one.name,
-        tool=_bar_name(work, start, where),
+        tool=_bar_name(work, start, where, is_flat=has_floor(one)),
         size=across,
         deep=where.deep,
         start=start,
@@ -135,8 +136,8 @@ def _bore(work: Work, one: Located, where: Where, start: float) -> Act:
     )
 
 
-def _bar_name(work: Work, start: float, where: Where) -> str:
-    """The stiffest bar that goes into the hole as it is drilled, and through it."""
+def _bar_name(work: Work, start: float, where: Where, *, is_flat: bool = False) -> str:
+    """The stiffest bar that goes into the hole as it is drilled, and through it or to its floor."""
     if not where.is_lathe:
         return "boring head"
     bars = [
@@ -144,10 +145,11 @@ def _bar_name(work: Work, start: float, where: Where) -> str:
         for bar in work.design.workshop.entry.cutters.boring_bars
         if bar.least_bore.mm <= start + _ENTERS and bar.reach.mm >= where.deep
     ]
+    ending = ", square to the floor" if is_flat else ""
     if not bars:
-        return "small boring tool, ground to enter"
+        return f"small boring tool, ground to enter{ending}"
     best = max(bars, key=lambda bar: bar.least_bore.mm)
-    return f"boring bar (from ⌀{work.mm(best.least_bore.mm)})"
+    return f"boring bar (from ⌀{work.mm(best.least_bore.mm)}){ending}"
 
 
 def _tap(work: Work, one: Located, where: Where) -> Iterator[Act]:

@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.facts import Grip, SetUp
 from binder_plugins.operations.hole_kinds import HOLES
 from binder_plugins.operations.plain import at_bench, drilled
+from binder_plugins.operations.wire_bends import bending, bent_in
+from binder_solid.space import dot, length, minus, plus
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -23,9 +25,9 @@ _EYE = 2.0
 def bent(work: Work) -> list[SetUp]:
     """The set-ups of wire or a spring, straight first."""
     stock = work.cut.section_text if work.cut is not None else "wire"
-    length = float(work.cut.length) + 2 * work.facing if work.cut is not None else 0.0
-    work.takes(length)
-    long = work.mm(length) if length else ""
+    whole = float(work.cut.length) + 2 * work.facing if work.cut is not None else 0.0
+    work.takes(whole)
+    long = work.mm(round(whole, 1)) if whole else ""
     cut = work.act(
         "saw",
         f"cut off {long} of {stock}, ends square",
@@ -44,9 +46,8 @@ def bent(work: Work) -> list[SetUp]:
     if shape == "spring":
         setups.append(_wound(work, located))
     elif shape == "wire":
-        said = "; ".join(one.note for one in located if one.kind == "wire")
-        act = work.act("bend", f"bend: {said}", feature="bends")
-        setups.append(at_bench(work, "the wire", "the first end", [act]))
+        acts = list(bending(work, holes))
+        setups.append(at_bench(work, "the wire", "its left-hand end as drawn", acts))
     return setups
 
 
@@ -57,12 +58,10 @@ def _flattened(work: Work, one: Located) -> Iterator[Act]:
     """
     wire, hole = work.stock_across, one.diameter or 0.0
     wide = _EYE * hole
-    if one.face != "across" or wire <= hole or wide <= wire:
+    off = _from_end(work, one)
+    if off is None or wire <= hole or wide <= wire:
         return
     thick = math.pi / 4 * wire**2 / wide
-    length = float(work.cut.length) if work.cut is not None else 0.0
-    x = one.spots[0][0]
-    off = min(x, length - x) if length else x
     long = off + wide
     yield work.act(
         "flatten",
@@ -71,6 +70,19 @@ def _flattened(work: Work, one: Located) -> Iterator[Act]:
         "both sides; soften it again if it cracks",
         feature=one.name,
     )
+
+
+def _from_end(work: Work, one: Located) -> float | None:
+    """How far a hole across wire is from the nearer end of it, in mm; None where it is none."""
+    form = bent_in(work)
+    if form is not None:
+        ways = (minus(one.spots[0], end) for end in (form.points[0], form.points[-1]))
+        return min(length(plus(way, one.frame.z, -dot(way, one.frame.z))) for way in ways)
+    if one.face != "across":
+        return None
+    whole = float(work.cut.length) if work.cut is not None else 0.0
+    x = one.spots[0][0]
+    return min(x, whole - x) if whole else x
 
 
 def _wound(work: Work, located: Sequence[Located]) -> SetUp:

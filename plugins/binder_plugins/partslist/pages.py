@@ -28,6 +28,8 @@ from binder.api import (
     Part,
     Place,
     Section,
+    Size,
+    SmallWork,
     Subheading,
     Table,
     Text,
@@ -36,6 +38,7 @@ from binder.api import (
 )
 from binder_plugins.partslist.adhesives import adhesives
 from binder_plugins.partslist.counting import members_of
+from binder_plugins.partslist.used_up import for_tools, used_up
 
 _MADE = (
     Column("Item", 1.4, is_figure=True),
@@ -64,7 +67,12 @@ _FIRST_WORDS = (
 def list_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
     """The parts list, and the bought items with their critical sizes."""
     yield Section("parts-list", "Parts list", Place.PARTS_LIST, tuple(_lists(design)))
-    if _unlisted(design) or adhesives(design):
+    if (
+        _unlisted(design)
+        or adhesives(design)
+        or used_up(design)
+        or for_tools(design.facts.all(SmallWork))
+    ):
         yield Section(
             "shopping",
             "To buy and to find",
@@ -164,9 +172,12 @@ def _shopping(design: Design) -> Iterator[Block]:
         Column("Note", 4),
     )
     rows = [row for item in _unlisted(design) for row in _bought_rows(item, design)]
-    for what, joints in adhesives(design).items():
+    for what, joints in (*adhesives(design).items(), *used_up(design).items()):
         places = f"for {len(joints)} place{'s' if len(joints) > 1 else ''}"
         rows.append((("",), ("1",), (what,), (places,), ("",), (f"for {', '.join(joints)}",)))
+    for what, (off, tools) in for_tools(design.facts.all(SmallWork)).items():
+        note = f"to make: {', '.join(tools)}"
+        rows.append((("",), (str(off),), (what,), ("",), ("",), (note,)))
     yield Table(columns, tuple(rows))
 
 
@@ -177,9 +188,18 @@ def _unit(measured: str) -> str:
     return "" if measured in _COUNTED else "mm"
 
 
+def _of_cord(item: Bought, design: Design) -> dict[str, Size]:
+    """The diameter of what is wound, as its drum wants it."""
+    for joint in design.joints.values():
+        rope = getattr(joint.entry, "rope", None)
+        if joint.kind == "winds" and joint.ends[-1].item == item.name and isinstance(rope, Size):
+            return {"diameter": rope}
+    return {}
+
+
 def _bought_rows(item: Bought, design: Design) -> Iterator[tuple[Text, ...]]:
     count = design.facts.about(NumberOff, item.name)
-    sizes = dict(item.sizes)
+    sizes = {**_of_cord(item, design), **dict(item.sizes)}
     names = list(dict.fromkeys([*sizes, *item.measured])) or [""]
     for row, name in enumerate(names):
         size = f"{name} {size_text(sizes[name], design.units)}" if name in sizes else name

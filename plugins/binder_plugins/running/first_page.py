@@ -29,7 +29,7 @@ from binder.api import (
     TurningFact,
     load_data,
 )
-from binder_making.times import joining_table
+from binder_making.times import hand_passes, joining_table
 from binder_plugins.running.fault_page import fault_sections
 from binder_plugins.running.moving import Moving, moving
 from binder_plugins.running.upright import lifts_out
@@ -82,13 +82,24 @@ def first_run_pages(design: Design, findings: tuple[Diagnostic, ...] = ()) -> It
 
 def _stage(stage: Mapping[str, Any], found: tuple[Moving, ...], design: Design) -> Iterator[Block]:
     has = _has(found, design)
-    minutes = joining_table()["running_in"]
+    words = _words(design)
     lifted = lifts_out(design) if stage.get("lifted") else ""
-    lines = [row["say"].format(**minutes) for row in stage["lines"] if _applies(row, has)]
+    lines = [row["say"].format(**words) for row in stage["lines"] if _applies(row, has)]
     lines += [lifted] if lifted else []
     yield Subheading(stage["title"])
     key = f"first run {stage['title']}"
     yield Checklist(tuple(Tick(f"{key} {n}", (line,)) for n, line in enumerate(lines, 1)))
+
+
+def _words(design: Design) -> dict[str, str]:
+    """The words in braces of the lines: minutes, how often, and the load where it is told."""
+    cord = next(iter(design.facts.all(CordFact)), None)
+    once = cord.pass_min if cord is not None else 0.0
+    passes = {name: str(count) for name, count in hand_passes(once).items()}
+    minutes = {name: str(one) for name, one in joining_table()["running_in"].items()}
+    load = f"the load of {cord.load}" if cord is not None and cord.load else "the load"
+    long = f", {once:.1f} min for each up and down" if once else ""
+    return {**minutes, **passes, "load": load, "long": long}
 
 
 def _applies(row: Mapping[str, Any], has: frozenset[str]) -> bool:

@@ -17,6 +17,7 @@ from binder.api import (
     shown_length,
 )
 from binder_plugins.shafts import codes
+from binder_plugins.shafts.clipped import clipped_play
 from binder_plugins.shafts.flush import check_flush
 from binder_plugins.shafts.kinds import ShaftEntry
 from binder_plugins.shafts.roles import FILLING, ends_of
@@ -31,6 +32,7 @@ def check_shafts(design: Design) -> Iterator[Diagnostic]:
         yield from _located(fact)
         is_named = entries(design)[fact.subject].to_suit is not None
         yield from _float(fact, design.units, is_closed=is_named and _closes(fact))
+        yield from _clipped(fact, design)
         yield from check_flush(fact, design)
     named = {str(end) for one in design.joints.values() for end in one.ends}
     for joint in design.joints.values():
@@ -136,6 +138,23 @@ def _float(fact: ShaftFact, units: str, *, is_closed: bool) -> Iterator[Diagnost
             f"'{fact.subject}' has {play} of end float, {wanted} is wanted",
             help=f"make the piece that closes the row {change} {way}",
         )
+
+
+def _clipped(fact: ShaftFact, design: Design) -> Iterator[Diagnostic]:
+    """The grooves of two clips against what stands between them."""
+    play = clipped_play(fact, design)
+    if play is None or fact.least <= play <= fact.most:
+        return
+    wanted = f"{shown_length(fact.least, design.units)} to {shown_length(fact.most, design.units)}"
+    change = (fact.least + fact.most) / 2 - play
+    way = "further apart" if change > 0 else "nearer to one another"
+    code = codes.NO_END_FLOAT if play <= 0 else codes.END_FLOAT_OFF
+    yield code.at(
+        fact.at,
+        f"the clips leave '{fact.subject}' {shown_length(play, design.units)} of end float, "
+        f"{wanted} is wanted",
+        help=f"cut their grooves {shown_length(abs(change), design.units)} {way}",
+    )
 
 
 def _closes(fact: ShaftFact) -> bool:

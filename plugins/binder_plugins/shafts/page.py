@@ -33,6 +33,7 @@ from binder.api import (
     Text,
     shown_length,
 )
+from binder_plugins.shafts.clipped import clipped_play
 
 _COLUMNS = (
     Column("No."),
@@ -73,7 +74,7 @@ def _sheet(fact: ShaftFact, design: Design) -> Section:
     names = ", ".join(piece.title for piece in fact.pieces)
     picture = Picture(_drawing(fact, design), f"along the shaft from left to right: {names}")
     blocks: list[Block] = [picture, Table(_COLUMNS, rows)]
-    blocks.append(Facts(tuple(_facts(fact, design.units))))
+    blocks.append(Facts(tuple(_facts(fact, design))))
     number = design.facts.about(ItemNumber, part.name)
     title = f"{number.number} {part.title}" if number else part.title
     return Section(f"shaft-{part.name}", title, Place.JOINTS, tuple(blocks), starts_page=False)
@@ -89,7 +90,8 @@ def _row(number: int, piece: Piece, fact: ShaftFact, design: Design) -> tuple[Te
     return ((str(number),), (piece.title,), (words,), (length,), (enters,), blank)
 
 
-def _facts(fact: ShaftFact, units: str) -> Iterator[tuple[str, Text]]:
+def _facts(fact: ShaftFact, design: Design) -> Iterator[tuple[str, Text]]:
+    units = design.units
     wanted = f"{shown_length(fact.least, units)} to {shown_length(fact.most, units)}"
     yield "End float wanted", (wanted,)
     yield "Located", (fact.located.value,)
@@ -102,6 +104,10 @@ def _facts(fact: ShaftFact, units: str) -> Iterator[tuple[str, Text]]:
         middle = fact.span + (fact.least + fact.most) / 2
         why = "what lies between them, and the middle of the float wanted"
         yield "Set the stops apart", (Reckoned(shown_length(middle, units), why),)
+        play = clipped_play(fact, design)
+        if play is not None:
+            why = "outer walls of the grooves − both clips − what lies between them"
+            yield "End float as drawn", (Reckoned(shown_length(play, units), why),)
     if fact.to_suit is not None:
         yield "Made to suit", (_suit(fact, units),)
 

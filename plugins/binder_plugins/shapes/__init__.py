@@ -29,6 +29,7 @@ from binder_plugins.shapes.form_codes import FORM_CODES
 from binder_plugins.shapes.forming.form import form_parts
 from binder_plugins.shapes.forming.joined import form_fabrications
 from binder_plugins.shapes.judging.behind import check_behind
+from binder_plugins.shapes.judging.beside import check_beside
 from binder_plugins.shapes.judging.edges import check_angles, check_edges
 from binder_plugins.shapes.judging.fitting import check_fitted
 from binder_plugins.shapes.judging.hands import check_hands
@@ -101,6 +102,7 @@ def binder_checks() -> Sequence[Check]:
         Check("walls are left", check_walls),
         Check("metal is left behind blind holes", check_behind),
         Check("features leave each other alone", check_swallowed),
+        Check("what is round a step is on it", check_beside),
         Check("edges have room", check_edges),
         Check("angles can be cut", check_angles),
         Check("a mirrored part has a hand", check_hands),

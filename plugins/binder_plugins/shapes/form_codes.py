@@ -148,7 +148,20 @@ STEP_NAMED_LIKE_FACE = Code(
     "Name it for what it does: stud, journal, tenon.",
 )
 
+BESIDE_ITS_STEP = Code(
+    "beside-its-step",
+    Severity.ERROR,
+    "A groove, undercut, knurl or thread that its place sets on another step than the one it is"
+    " told to be on.",
+    "It is cut at the wrong end of the bar, and where it is wanted there is none.",
+    "turned:\n  - {name: body, diameter: 8 mm, length: 20 mm}\n"
+    "  - {name: tail, diameter: 5 mm, length: 6 mm}\n"
+    "features:\n  relief: {undercut: 1 mm, on: tail, at: 0.5 mm from left, depth: 0.4 mm}",
+    "Place it from the shoulder, as `0.5 mm from body`; `from left` is the end of the whole part.",
+)
+
 FORM_CODES = (
+    BESIDE_ITS_STEP,
     STEP_NAMED_LIKE_FACE,
     STACK_OF_OTHERS,
     STACK_NOT_LAID_OUT,

@@ -10,7 +10,7 @@ from binder.api import CutSize, Design, Part, Size
 from binder_plugins.shapes.blanks import round_size
 from binder_plugins.shapes.kinds import Block, Board, Disc, Plate, TurnedStep
 from binder_plugins.shapes.turned import Measured, measured
-from binder_plugins.shapes.vocabulary.rods import Sheet
+from binder_plugins.shapes.vocabulary.rods import Sheet, Wire
 
 Stack = tuple[tuple[Fraction, Fraction], ...]
 _RODS = ("round bar", "drawn rod", "wire", "tube")
@@ -54,6 +54,8 @@ def _wider(part: Part, shape: object) -> dict[str, Surface]:
     """Of the wider vocabulary, what is flat and what is round."""
     if isinstance(shape, Sheet) and not shape.bends:
         return _box(shape.length.exact, shape.width.exact, shape.thickness.exact)
+    if isinstance(shape, Wire):
+        return _bent(shape.diameter.exact)
     size = round_size(part, shape)
     return _disc(*size) if size is not None else {}
 
@@ -64,6 +66,12 @@ def _box(length: Fraction, width: Fraction, height: Fraction) -> dict[str, Surfa
     side = Surface("face", width, length, height)
     names = {"top": flat, "underside": flat, "left": end, "right": end, "ends": end}
     return {**names, "front": side, "back": side}
+
+
+def _bent(across: Fraction) -> dict[str, Surface]:
+    """Bent wire from every side: as thick as it is bought."""
+    side = Surface("face", across, None, across)
+    return dict.fromkeys(("top", "underside", "front", "back", "left", "right"), side)
 
 
 def _disc(diameter: Fraction, thickness: Fraction) -> dict[str, Surface]:

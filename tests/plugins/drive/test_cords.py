@@ -169,10 +169,14 @@ def test_the_crane_stands_right(tmp_path: Path, host: Host) -> None:
         ),
         # 1 mm of the tail left plain at the shoulder that the arm comes up to.
         (
-            ("      relief: {undercut: 1.2 mm, on: tail, at: 0.6 mm from left, depth: 0.4 mm}",
+            ("      relief: {undercut: 1.2 mm, on: tail, at: 0.6 mm from journal, depth: 0.4 mm}",
              "      "),
             "thread-to-shoulder",
         ),
+        # The grooves of the head pin as far apart as they once stood.
+        ((", each_end: true, at: 0.95 mm from left}", ", each_end: true}"), "end-float-off"),
+        # The undercut told from the end of the shaft.
+        (("at: 0.6 mm from journal", "at: 0.6 mm from left"), "beside-its-step"),
         # The seat of the wheel as long as the wheel: the rim of the bush meets both.
         (("diameter: 8 mm, length: 3.25 mm", "diameter: 8 mm, length: 3 mm"), "flush-at-bearing"),
     ],
@@ -188,7 +192,7 @@ def test_a_thread_short_of_its_shoulder(tmp_path: Path, host: Host) -> None:
     outcome = crane(
         tmp_path, host,
         ("{screwed: M3, on: tail, length: 5 mm}", "{screwed: M3, on: tail, length: 4 mm}"),
-        ("      relief: {undercut: 1.2 mm, on: tail, at: 0.6 mm from left, depth: 0.4 mm}",
+        ("      relief: {undercut: 1.2 mm, on: tail, at: 0.6 mm from journal, depth: 0.4 mm}",
          "      "),
     )  # fmt: skip
     found = [one for one in outcome.findings if one.code.name == "hub-stops-short"]

@@ -27,6 +27,30 @@ def test_an_eye_is_flattened_before_it_is_drilled(route_of: RouteOf) -> None:
     assert math.isclose(thick * wide, math.pi / 4 * 9, rel_tol=0.02)
 
 
+HOOK = (
+    "{material: mild steel, stock: 3 mm wire, wire: {diameter: 3 mm, bend: 2.5 mm, points: [{x: 0"
+    " mm, y: 0 mm}, {x: 28 mm, y: 0 mm}, {x: 28 mm, y: 8 mm}, {x: 20 mm, y: 8 mm}]}, features:"
+    " {eye: {drilled: 1.6 mm, on: top, at: '3 mm from left, 1.5 mm from front', depth: through},"
+    " tip: {filed: rounded}}}"
+)
+
+
+def test_bends_are_told_along_the_wire(route_of: RouteOf) -> None:
+    """Two right angles at a mean radius of 4 mm: the first begins 28 − 4 mm from the end, the
+    second a quarter of a circle later, 24 + 2π (geometry). The eye is bored square to the bends'
+    plane; what is filed is filed before."""
+    acts = route_of(HOOK).acts
+    told = [act.what for act in acts if act.act == "bend"]
+    starts = [float(re.findall(r"beginning ([\d.]+) mm", what)[0]) for what in told]
+    assert len(starts) == 2
+    assert math.isclose(starts[0], 24.0)
+    assert math.isclose(starts[1], 24 + 2 * math.pi, abs_tol=0.06)
+    assert "the eye lies flat in the plane of the bends" in told[0]
+    order = [act.act for act in acts]
+    assert order.index("flatten") < order.index("drill") < order.index("file")
+    assert order.index("file") < order.index("bend")
+
+
 def test_a_small_hole_needs_no_flat(route_of: RouteOf) -> None:
     """⌀1 in wire of 3 mm has its own diameter beside it on either side."""
     acts = route_of(EYE % 1.0).acts

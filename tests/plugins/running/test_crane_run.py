@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
+import math
 from pathlib import Path
 from shutil import copytree
 
 import pytest
 
-from binder.api import Checklist, Design
+from binder.api import Checklist, CordFact, Design
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
 from binder.pages import text_of
-from binder_making.times import running_in, under_load
+from binder_making.times import hand_passes, running_in, under_load
 from binder_plugins.buildorder.stripping import opened
 from binder_plugins.operations.facts import Route
 from binder_plugins.running.conditions import has_of
@@ -91,11 +92,24 @@ def test_the_whole_is_run_in_before_its_full_load(design: Design) -> None:
     """Slowly 10, free 60, a quarter and half of the load 10 each; then 10 under all of it."""
     assert (running_in(is_loaded=True), running_in(is_loaded=False)) == (90.0, 70.0)
     assert under_load() == 10.0
+    assert hand_passes(0.0) == {"few": 10, "many": 100, "each": 10}
     assert "run crane" in design.tasks
     assert "run winch" not in design.tasks
+
+
+def test_a_slow_crank_is_not_told_to_go_a_hundred_times(design: Design) -> None:
+    """160 mm on two lines are 320 mm of cord; a drum of 7.2 mm takes π × 8 mm in a turn of its
+    first layer, and the crank goes three times round for one of the drum: no more than 38.2 turns
+    up, as many down, at 40 r/min 1.9 min. In 60 minutes that is about 31 times, not a hundred."""
+    once = 2 * 320 / (math.pi * 8.0) * 3 / 40
+    cord = design.facts.all(CordFact)[0]
+    assert 0.85 * once <= cord.pass_min <= once
+    many = hand_passes(cord.pass_min)["many"]
+    assert many * cord.pass_min <= 60 < (many + 1) * cord.pass_min
     said = lines(design)
-    by_hand = "A hundred times through its movement by hand"  # the crane has no motor
-    assert any(line.startswith(by_hand) for line in said)
+    assert any(line.startswith(f"{many} times through its movement by hand") for line in said)
+    assert any("the load of 1.5 kg" in line for line in said)
+    assert 60 <= running_in(is_loaded=True, pass_min=cord.pass_min) <= 90
 
 
 def test_a_journal_is_turned_to_its_measured_mate(design: Design) -> None:

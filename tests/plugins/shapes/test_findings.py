@@ -48,6 +48,11 @@ CASES = {
         "turned: [{name: ⟪top⟫, diameter: 8 mm, length: 20 mm}, {name: foot, diameter: 12 mm,"
         " length: 6 mm}]"
     ),
+    "beside-its-step": part(
+        "turned: [{name: body, diameter: 8 mm, length: 20 mm}, {name: tail, diameter: 5 mm,"
+        " length: 6 mm}]",
+        "relief: {undercut: 1 mm, on: tail, at: ⟪0.5 mm from left⟫, depth: 0.4 mm}",
+    ),
     "place-not-read": part(BLOCK, "hole: {drilled: 3 mm, on: top, at: ⟪near the left⟫}"),
     "pattern-not-laid-out": part(
         "disc: {diameter: 40 mm, thickness: 4 mm}",

@@ -6,9 +6,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from math import hypot
 
-from binder.api import CordFact, Design, Diagnostic, Joint
+from binder.api import CordFact, Design, Diagnostic, Joint, Size
 from binder_plugins.drive import cord_codes as codes
 from binder_plugins.drive.carrying.weights import weigh
+from binder_plugins.drive.cords.passing import pass_min
 from binder_plugins.drive.cords.runs import runs_of
 from binder_plugins.drive.duties.shown import figure, size
 from binder_plugins.drive.train.strength import load_of, tackle_of
@@ -113,8 +114,11 @@ def _side(one: Flat, other: Flat, base: PlacedFact) -> str:
     return "front" if other[0] > one[0] else "back"
 
 
-def cord_fact(joint: Joint, rows: dict[str, str], found: Tips | None) -> CordFact:
+def cord_fact(
+    joint: Joint, design: Design, rows: dict[str, str], found: Tips | None, cut: str = ""
+) -> CordFact:
     """What other pages tell of a cord, from the rows of its hand and from what tips."""
+    load = getattr(joint.entry, "load", None)
     return CordFact(
         joint.name,
         rows.get("Leaves the drum", ""),
@@ -122,6 +126,9 @@ def cord_fact(joint: Joint, rows: dict[str, str], found: Tips | None) -> CordFac
         bool(getattr(joint.entry, "hangs", False)),
         found.made.tips_nmm if found is not None else None,
         found.made.holds_nmm if found is not None else None,
+        pass_min(joint, design),
+        " ".join(str(load.text).split()) if isinstance(load, Size) else "",
+        cut,
     )
 
 

@@ -62,7 +62,7 @@ def lifting(joint: Joint, design: Design) -> Told:
         finding = codes.ROPE_NOT_HELD.at(joint.at, refusal.reason, help=refusal.way_out)
         findings = (finding, *findings)
     duty = DutyFact(joint.name, "Winding", tuple(rows), tuple(steps))
-    return Told(duty, findings, (cord_fact(joint, dict(hand), tipped),))
+    return Told(duty, findings, (cord_fact(joint, design, dict(hand), tipped, rope.cut),))
 
 
 def _no_tackle(joint: Joint) -> Diagnostic:

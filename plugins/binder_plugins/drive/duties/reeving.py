@@ -28,6 +28,7 @@ class Reeved:
 
     rows: Rows = ()
     findings: tuple[Diagnostic, ...] = ()
+    cut: str = ""
 
 
 def reeved(joint: Joint, design: Design) -> Reeved:
@@ -44,7 +45,7 @@ def reeved(joint: Joint, design: Design) -> Reeved:
     if long is None:
         return Reeved(tuple(rows))
     rows.append(("Cut of rope", long.words))
-    return Reeved(tuple(rows), _too_short(joint, long.mm, design))
+    return Reeved(tuple(rows), _too_short(joint, long.mm, design), size(long.mm, design))
 
 
 def _wrong(joint: Joint, names: list[str], sheaves: int, design: Design) -> Diagnostic | None:

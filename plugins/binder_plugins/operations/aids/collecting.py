@@ -48,7 +48,7 @@ class _Found:
         if owns(said, self.design.workshop):
             self.note(said.name, Whose.OWNED, place)
             return
-        work = made(said.row.make, said.words, place) if said.row.make else None
+        work = made(said.row.make, said.words, place, said.name) if said.row.make else None
         if work is None:
             thread = f" {place.thread}" if said.row.make in _BY_THREAD and place.thread else ""
             self.note(f"{said.name}{thread}", Whose.HAD, place)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from fractions import Fraction
 from functools import cache
 from typing import TYPE_CHECKING, Any
@@ -33,6 +34,8 @@ _PACKAGE = "binder_plugins.operations"
 _MOST_THREAD = 6.0
 # Bar that is at hand is taken up to so many times the thickness wanted; common practice, no source.
 _MOST = 2.5
+# What tells a gap over a measured shaft: + so much goes in, + so much does not.
+_GAP = re.compile(r"\+ (\S+) goes in, \+ (\S+) does not")
 _ROUND = frozenset({"round bar", "drawn rod"})
 
 
@@ -42,8 +45,11 @@ def _data() -> Mapping[str, Any]:
     return found
 
 
-def made(recipe: str, words: str, place: Place) -> SmallWork | None:
-    """How a tool is made for a place; None where the place does not tell what it must suit."""
+def made(recipe: str, words: str, place: Place, said: str = "") -> SmallWork | None:
+    """How a tool is made for a place; None where the place does not tell what it must suit.
+
+    `said` is its name on the list, for a recipe that serves several.
+    """
     name = recipe
     if recipe == "fitted gauge" and not place.thread:
         name = "piece gauge"
@@ -51,21 +57,30 @@ def made(recipe: str, words: str, place: Place) -> SmallWork | None:
     if not all(_can(need, place) for need in known.get("needs", ())):
         return None
     size = _size(name, place)
-    told = _told(words, size, place)
+    told = _told(said, words, size, place)
     printed = " ".join([known["name"], *known["steps"]])
     if any(f"{{{key}}}" in printed and not told[key] for key in ("low", "thread")):
         return None
     long = _long(name, known, size, place)
     told["long"] = place.mm(math.ceil(2 * size) if name == "plug gauge" else long)
     return SmallWork(
-        subject=" ".join(known["name"].format_map(told).split()),
+        subject=_subject(known["name"].format_map(told), place),
         count=1,
         steps=tuple(one.format_map(told) for one in known["steps"]),
         minutes=float(known["minutes"]),
         of=place.route.title,
         is_kept_in=bool(known.get("in_place")),
+        buys=tuple(known.get("buys", ())),
         **_stock(known, size, long, place),
     )
+
+
+def _subject(words: str, place: Place) -> str:
+    """Its name; what is made for parts put together is for what is done to them."""
+    title = place.route.title
+    if place.design.item(place.route.subject) is None:
+        words = words.replace(f"for the {title}", f"to {title}")
+    return " ".join(words.split())
 
 
 def _can(need: str, place: Place) -> bool:
@@ -93,10 +108,15 @@ def _size(recipe: str, place: Place) -> float:
     return place.size
 
 
-def _told(words: str, size: float, place: Place) -> dict[str, str]:
+def _told(name: str, words: str, size: float, place: Place) -> dict[str, str]:
     low, high = place.limits or (0.0, 0.0)
+    gap = _GAP.search(words)
     return {
         "said": words,
+        "name": name,
+        "over": gap[1] if gap else "",
+        "under": gap[2] if gap else "",
+        "drawn": "the picture of the space below",
         "size": f"⌀{place.mm(size)}" if size else "",
         "low": f"⌀{place.mm(low)}" if low else "",
         "high": f"⌀{place.mm(high)}" if high else "",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from binder.api import Part, size_text
@@ -15,6 +15,7 @@ from binder_plugins.shapes.vocabulary.rods import Tube, Wire
 from binder_solid.bodies import tube
 from binder_solid.facts import Told
 from binder_solid.forms import Bent, Vector
+from binder_solid.space import minus
 
 _AXES = "xyz"
 
@@ -85,22 +86,40 @@ def wire_body(part: Part, shape: Wire, units: str) -> Body | None:
     if path_fault(shape) is not None:
         return None
     points, half = corners_of(shape), shape.diameter.mm / 2
-    least = tuple(min(one[axis] for one in points) - half for axis in range(3))
-    most = tuple(max(one[axis] for one in points) + half for axis in range(3))
+    spread = [_spread(points, n, half) for n in range(len(points))]
+    least = _each_axis(min(p[axis] - s[axis] for p, s in zip(points, spread, strict=True))
+                       for axis in range(3))  # fmt: skip
+    most = _each_axis(max(p[axis] + s[axis] for p, s in zip(points, spread, strict=True))
+                      for axis in range(3))  # fmt: skip
+    # As every part, it starts where its left, front and under faces meet.
+    points = tuple(minus(one, least) for one in points)
     form = Bent(points, middle_radius(shape), shape.diameter.mm)
     words = (
         f"wire ⌀{size_text(shape.diameter, units)}, bends R{size_text(shape.bend, units)} inside, "
         f"{developed(shape):.1f} mm straight"
     )
     note = note_at(part, "wire", points[0], words, ("diameter", "bend"))
-    told = tuple(_told(part, shape, units))
-    return Body(
-        "wire", form, (least[0], least[1], least[2]), (most[0], most[1], most[2]),
-        told=told, notes=(note,),
-    )  # fmt: skip
+    told = tuple(_told(part, shape, least, units))
+    return Body("wire", form, (0.0, 0.0, 0.0), minus(most, least), told=told, notes=(note,))
 
 
-def _told(part: Part, shape: Wire, units: str) -> Iterator[Told]:
+def _each_axis(amounts: Iterable[float]) -> Vector:
+    x, y, z = amounts
+    return (x, y, z)
+
+
+def _spread(points: tuple[Vector, ...], number: int, half: float) -> Vector:
+    """How far the wire reaches beyond a point along each axis; its ends are sawn square."""
+    if 0 < number < len(points) - 1:
+        return (half, half, half)
+    a, b = points[:2] if number == 0 else points[-2:]
+    leg = math.dist(a, b)
+    x, y, z = (half * math.sqrt(max(0.0, 1.0 - ((q - p) / leg) ** 2))
+               for p, q in zip(a, b, strict=True))  # fmt: skip
+    return (x, y, z)
+
+
+def _told(part: Part, shape: Wire, least: Vector, units: str) -> Iterator[Told]:
     """Each corner from the first one, along each axis, each place once."""
     first = shape.points[0]
     seen: set[tuple[str, float]] = set()
@@ -111,4 +130,6 @@ def _told(part: Part, shape: Wire, units: str) -> Iterator[Told]:
             if size is not None and size.mm != from_mm and (axis, size.mm) not in seen:
                 seen.add((axis, size.mm))
                 key = f"{part.name}.points.{number}.{axis}"
-                yield Told(key, axis, from_mm, size.mm, size_text(size, units))
+                moved = least[_AXES.index(axis)]
+                words = size_text(size, units)
+                yield Told(key, axis, from_mm - moved, size.mm - moved, words)

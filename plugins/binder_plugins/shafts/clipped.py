@@ -1,0 +1,63 @@
+"""A pin that two clips of its own keep in: what play the grooves leave to what lies between."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from binder.api import HardwareFact, Located, exact
+from binder_solid.facts import FormFact
+from binder_trade.hardware import NotListed, circlip_shaft, e_clip
+
+if TYPE_CHECKING:
+    from binder.api import Design, ShaftFact
+
+_SAME = 1e-6
+
+
+def clipped_play(fact: ShaftFact, design: Design) -> Fraction | None:
+    """The end float in mm between two clips on the shaft itself; None where no two hold it.
+
+    Under load each clip lies on the outer wall of its groove, so its inner face stands one
+    thickness inside of that wall.
+    """
+    if fact.located not in (Located.OUTSIDE, Located.ONE) or fact.span is None:
+        return None
+    stops = [fact.pieces[n] for n in (fact.stops[0], fact.stops[-1])]
+    form = design.facts.about(FormFact, fact.subject)
+    if form is None or any(one.item != fact.subject for one in stops):
+        return None
+    found = [one for one in form.located if one.kind == "grooved" and one.face == "across"
+             and one.name in {stop.place for stop in stops}]  # fmt: skip
+    places = sorted((spot[0], one) for one in found for spot in one.spots)
+    if len(places) != 2:
+        return None
+    (left, first), (right, last) = places
+    thick = [_thick(fact.subject, one.name, _across(form, x), design) for x, one in places]
+    if None in thick:
+        return None
+    walls = right - left + ((first.diameter or 0.0) + (last.diameter or 0.0)) / 2
+    return exact(round(walls - sum(one or 0.0 for one in thick), 3)) - fact.span
+
+
+def _across(form: FormFact, x: float) -> float:
+    """The diameter of the step at a place, in mm."""
+    return next(
+        (one.across for one in form.stretches if one.start - _SAME <= x <= one.end + _SAME), 0.0
+    )
+
+
+def _thick(part: str, place: str, across: float, design: Design) -> float | None:
+    """How thick the clip in a groove is, in mm; None where no clip of a table goes in it."""
+    for joint in design.joints.values():
+        if joint.kind != "clipped" or f"{part}.{place}" not in [str(end) for end in joint.ends]:
+            continue
+        said = " ".join(
+            one.what for one in design.facts.all(HardwareFact) if one.joint == joint.name
+        ).lower()
+        try:
+            ring = e_clip(across) if "e-clip" in said else circlip_shaft(across)
+        except NotListed:
+            return None
+        return ring.thickness_mm if "clip" in said else None
+    return None

@@ -1,0 +1,86 @@
+"""What the crane's steps and lists say of cord, pawl and what is used up: common practice."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+
+from binder.api import Design, SmallWork
+from binder.compiler import Job, Phase, compiled
+from binder.host import Host
+from binder_plugins.buildorder.led import led
+from binder_plugins.buildorder.pawl_tried import pawl_tried
+from binder_plugins.buildorder.tied import tied_first
+from binder_plugins.operations.aids.collecting import collect_tools
+from binder_plugins.operations.aids.facts import ToolsFact
+from binder_plugins.operations.facts import Route
+from binder_plugins.partslist.used_up import for_tools, used_up
+from tests.plugins.running.test_crane_run import CRANE
+
+
+@pytest.fixture(scope="module")
+def design(host: Host) -> Design:
+    made = compiled(Job(CRANE / "wharf-crane.yaml", None, ()), host, Phase.CHECK).design
+    assert made is not None
+    return made
+
+
+def test_the_cord_is_knotted_before_the_bearings_close_it_in(design: Design) -> None:
+    joints = design.joints
+    first = tied_first(joints["axle in cheeks"], design.assemblies["winch"], design)
+    assert "790 mm" in first
+    assert "tie hole of the barrel" in first
+    assert not tied_first(joints["crank in cheeks"], design.assemblies["winch"], design)
+    later = led(joints["rope"], design.assemblies["crane"], design)
+    assert "knotted in the tie hole of the barrel already" in later
+    assert "jib cross bar that is nearest to" in later
+
+
+def test_a_pawl_is_tried_before_its_pin_is_closed(design: Design) -> None:
+    """Ratchet of 12 teeth, 14 mm outside, 1.2 deep: a back goes from the foot at 5.8 mm to the
+    point of the next tooth 30° on, at atan(7 sin 30° / (7 cos 30° − 5.8)) = 85.7° to the radius."""
+    said = pawl_tried(design.joints["pawl on cheek"], design)
+    assert "first on the loose pin" in said
+    assert "next to the ratchet wheel" in said
+    assert not pawl_tried(design.joints["hook in block"], design)
+    (route,) = (one for one in design.facts.all(Route) if one.subject == "pawl")
+    nose = next(act.what for act in route.acts if act.act == "file" and "nose" in act.what)
+    assert "right-hand end" in nose
+    found = re.search(r"wedge of (\d+)° for a space of ([\d.]+)°", nose)
+    assert found is not None
+    assert float(found[2]) == pytest.approx(85.7, abs=0.05)
+    assert float(found[1]) < 85.7
+
+
+@pytest.mark.parametrize(
+    "what",
+    ["thread-locking compound", "pickle", "primer", "paint, stone grey", "paint, black",
+     "no. 6 × 3/4 in steel"],
+)  # fmt: skip
+def test_what_the_work_uses_up_is_bought(what: str, design: Design) -> None:
+    assert any(one.startswith(what) for one in used_up(design))
+
+
+def test_blanks_of_tools_are_bought_one_for_each(design: Design) -> None:
+    found = for_tools(one for one in collect_tools(design).facts if isinstance(one, SmallWork))
+    count, tools = found["blank of high-speed steel 6 mm square"]
+    assert count == len(set(tools)) > 1
+    assert next(count for what, (count, _) in found.items() if "one serves all" in what) == 1
+
+
+def _names(design: Design) -> list[str]:
+    fact = next(one for one in collect_tools(design).facts if isinstance(one, ToolsFact))
+    return [one.name for one in fact.tools]
+
+
+def test_what_a_beginner_missed_is_listed(design: Design) -> None:
+    """Written down from the leaves, by a reader who looked for each in the list."""
+    for word in ("rivet snap", "dolly", "half centre", "three-square scraper", "protractor",
+                 "distance pieces of 3 mm", "pair of plugs"):  # fmt: skip
+        assert any(word in name for name in _names(design)), word
+
+
+def test_no_fragment_of_a_sentence_is_a_tool(design: Design) -> None:
+    wrong = [name for name in _names(design) if name.startswith(("+", "a ")) or "does not" in name]
+    assert not wrong
