@@ -2,24 +2,46 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 from typing import Final
 
 from binder_making.measuring.judging import Grade, Instrument, judge
 
 PLUG: Final = "a plug turned to size"
+MATE: Final = "its own mate"
 BORROWED: Final = "a borrowed instrument"
 # What is felt when one half is tried in the other: it moves, and is not plainly loose, in µm.
 # Common practice, no source.
 _FELT = frozenset({"runs_in", "slides", "swivels", "hinged"})
 _LOOSE_UM = 50.0
 _SAME = 1e-6
+SHANKS: Final = "shanks of drills"
+# Below this the jaws of a caliper tell no hole, in mm; drills come in steps of so many mm.
+# Common practice, no source.
+_SMALL_MM, _SHANK_MM = 5.0, 0.1
 # A plug gauge has two ends and gives no number; a mate made to the middle of them is off by half
 # the band of the bore at most, which the fit's own band holds: geometry.
 _BY_PLUG: Final = (
     "try {it} with both ends of the plug, thicker ones where the second goes in too; write down "
     "the middle between the end that goes in and the one that does not: its mate is made to it"
 )
+
+
+def _by_shanks(limits_mm: tuple[float, float]) -> str:
+    """The shanks of drills that bracket a small hole; '' where no two are within its limits."""
+    low, high = limits_mm
+    goes = math.ceil(low / _SHANK_MM - _SAME) * _SHANK_MM
+    stays = math.floor(high / _SHANK_MM + _SAME) * _SHANK_MM
+    if stays - goes < _SHANK_MM - _SAME:
+        return ""
+    return f"{SHANKS}: {goes:.1f} mm goes in, {stays:.1f} mm does not"
+
+
+def _reads_inside(one: Instrument, limits_mm: tuple[float, float]) -> bool:
+    """Whether it is made for the inside: flat jaws of a caliper read a small hole small."""
+    is_inside = "inside" in one.measures and "outside" not in one.measures
+    return is_inside and one.low_mm <= limits_mm[0] and limits_mm[1] <= one.high_mm
 
 
 def is_tried(kind: str, least_um: float, most_um: float) -> bool:
@@ -31,6 +53,8 @@ def noted(it: str, tool: str) -> str:
     """The act by which a size comes to be written down, by what `tool` can say of it."""
     if tool == PLUG:
         return _BY_PLUG.format(it=it)
+    if tool.startswith(SHANKS):
+        return f"try {it} with the shanks of drills; write down the thickest that goes in"
     return f"measure {it}, write it down: its mate is made to it"
 
 
@@ -49,18 +73,23 @@ def told_by(
     NotDefined where the limits cross.
     """
     tools = tuple(owned)
+    if way == "inside" and limits_mm[0] < _SMALL_MM:
+        tools = tuple(one for one in tools if _reads_inside(one, limits_mm))
+        if not tools and (shanks := _by_shanks(limits_mm)):
+            return shanks
     found = judge(*limits_mm, way, tools)
     if found.instrument is not None:
         return f"{found.instrument.name}{'' if found.grade is Grade.GOOD else ', read twice'}"
     if way == "inside":
         return PLUG
-    if by_mate and not is_master:
-        return "its own mate"
     low, high = limits_mm
     able = (
         one for one in tools if way in one.measures and one.low_mm <= low and high <= one.high_mm
     )
     finest = min(able, key=lambda one: (one.doubt_mm, one.high_mm), default=None)
+    if by_mate and not is_master:
+        # The size that is reckoned from the measured mate is come near by reading, first.
+        return MATE if finest is None else f"{finest.name}, then {MATE}"
     if finest is None:
         return BORROWED
     return f"{finest.name}, as near as it reads" if is_master else f"{finest.name}, against a plug"

@@ -11,9 +11,9 @@ from binder_making.measuring import is_tried, told_by
 if TYPE_CHECKING:
     from binder_plugins.operations.work import Work
 
-# How a half says that it is bored for a gap over the shaft as it was measured.
 _INCH_MM = 25.4
-_OVER_SHAFT = "to the measured shaft + "
+# How a half says that it is bored for a gap over the shaft as it was measured.
+_OVER_SHAFT = re.compile(r"([0-9.]+) to ([0-9.]+) (?:mm|in) over the measured shaft")
 # How the words of a half tell a size that is read over or between pins.
 _PINS = re.compile(r"([0-9]+(?:\.[0-9]+)?) (mm|in) (over|between) two ([^;]{1,40}? pins)")
 
@@ -25,17 +25,18 @@ def seen(work: Work, half: HalfFact | None, act: str) -> str:
     way = "inside" if act in {"ream", "bore", "drill", "lap"} else "outside"
     fit, joint = work.design.facts.about(FitFact, half.joint), work.design.joints[half.joint]
     by_mate = fit is None or is_tried(joint.kind, fit.clearance_min_um, fit.clearance_max_um)
-    return told_by(half.judged, way, work.tools, is_master=half.is_master, by_mate=by_mate)
+    first = half.is_master or ("as bought" in half.what and not by_mate)
+    return told_by(half.judged, way, work.tools, is_master=first, by_mate=by_mate)
 
 
 def _plugs(work: Work, half: HalfFact, act: str) -> str:
     """What tells a bore that is bored for a gap over its measured shaft."""
-    over = half.what.partition(_OVER_SHAFT)[2].split(" to ")
-    if act != "bore" or len(over) != 2:
+    over = _OVER_SHAFT.search(half.what)
+    if act != "bore" or over is None:
         return ""
     if is_tried(work.design.joints[half.joint].kind, 0.0, 0.0):
         return "its shaft, tried in it"
-    return f"two plugs turned to the shaft: + {over[0]} goes in, + {over[1]} does not"
+    return f"two plugs turned to the shaft: + {over[1]} goes in, + {over[2]} does not"
 
 
 def read_with(work: Work, half: HalfFact) -> str:

@@ -104,6 +104,7 @@ def _told(words: str, size: float, place: Place) -> dict[str, str]:
         "thread": place.thread,
         "wide": place.wide or f"for the {place.route.title}",
         "long": "",
+        "deep": place.mm(place.setup.grip.long),
     }
 
 
