@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable
 from typing import Final
 
@@ -17,9 +16,9 @@ _FELT = frozenset({"runs_in", "slides", "swivels", "hinged"})
 _LOOSE_UM = 50.0
 _SAME = 1e-6
 SHANKS: Final = "shanks of drills"
-# Below this the jaws of a caliper tell no hole, in mm; drills come in steps of so many mm.
-# Common practice, no source.
-_SMALL_MM, _SHANK_MM = 5.0, 0.1
+# Below this the jaws of a caliper tell no hole, in mm. Common practice, no source.
+_SMALL_MM = 5.0
+_PAIR = 2
 # A plug gauge has two ends and gives no number; a mate made to the middle of them is off by half
 # the band of the bore at most, which the fit's own band holds: geometry.
 _BY_PLUG: Final = (
@@ -28,14 +27,13 @@ _BY_PLUG: Final = (
 )
 
 
-def _by_shanks(limits_mm: tuple[float, float]) -> str:
-    """The shanks of drills that bracket a small hole; '' where no two are within its limits."""
+def _by_shanks(limits_mm: tuple[float, float], shanks: Iterable[tuple[str, float]]) -> str:
+    """The shanks that bracket a small hole; '' where no two of them are within its limits."""
     low, high = limits_mm
-    goes = math.ceil(low / _SHANK_MM - _SAME) * _SHANK_MM
-    stays = math.floor(high / _SHANK_MM + _SAME) * _SHANK_MM
-    if stays - goes < _SHANK_MM - _SAME:
+    within = sorted((mm, name) for name, mm in shanks if low - _SAME <= mm <= high + _SAME)
+    if len(within) < _PAIR or within[-1][0] - within[0][0] < _SAME:
         return ""
-    return f"{SHANKS}: {goes:.1f} mm goes in, {stays:.1f} mm does not"
+    return f"{SHANKS}: {within[0][1]} goes in, {within[-1][1]} does not"
 
 
 def _reads_inside(one: Instrument, limits_mm: tuple[float, float]) -> bool:
@@ -65,9 +63,11 @@ def told_by(
     *,
     is_master: bool,
     by_mate: bool,
+    shanks: Iterable[tuple[str, float]] = (),
 ) -> str:
     """What a size is read with, `way` inside or outside; limits in mm.
 
+    `shanks` are the drills at hand by name and size in mm: they tell a hole that no jaws go into.
     What no owned instrument tells is tried with its mate, where that tells it; what is made first
     has none yet and is read as near as can be; all else is compared with a plug. Raises
     NotDefined where the limits cross.
@@ -75,7 +75,7 @@ def told_by(
     tools = tuple(owned)
     if way == "inside" and limits_mm[0] < _SMALL_MM:
         tools = tuple(one for one in tools if _reads_inside(one, limits_mm))
-        if not tools and (shanks := _by_shanks(limits_mm)):
+        if not tools and (shanks := _by_shanks(limits_mm, shanks)):
             return shanks
     found = judge(*limits_mm, way, tools)
     if found.instrument is not None:

@@ -26,7 +26,8 @@ def seen(work: Work, half: HalfFact | None, act: str) -> str:
     fit, joint = work.design.facts.about(FitFact, half.joint), work.design.joints[half.joint]
     by_mate = fit is None or is_tried(joint.kind, fit.clearance_min_um, fit.clearance_max_um)
     first = half.is_master or ("as bought" in half.what and not by_mate)
-    return told_by(half.judged, way, work.tools, is_master=first, by_mate=by_mate)
+    shanks = ((one.name, float(one.mm)) for one in work.design.workshop.drills())
+    return told_by(half.judged, way, work.tools, is_master=first, by_mate=by_mate, shanks=shanks)
 
 
 def _plugs(work: Work, half: HalfFact, act: str) -> str:
