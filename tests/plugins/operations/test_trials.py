@@ -8,7 +8,11 @@ from __future__ import annotations
 import pytest
 
 from binder.api import BuildSequence, ChainFact, Design
+from binder_plugins.buildorder.floating import floats_in
+from binder_plugins.drawings.sizes import sizes_of
 from binder_plugins.operations.facts import Route
+from binder_plugins.running.tracing import faults, numbered
+from binder_solid.facts import FormFact
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
 
 SWIVEL = (
@@ -39,6 +43,26 @@ assemblies:
   head: {of: [screw, saddle, keeper], test: it turns}
 """
 )
+
+LED = (
+    HEAD
+    + """  screw:
+    material: mild steel
+    stock: drawn rod
+    turned: [{name: shank, diameter: 10 mm, length: 60 mm}]
+    features: {thread: {screwed: M10, on: shank, length: 40 mm}}
+  nut:
+    material: brass
+    block: {length: 30 mm, width: 30 mm, height: 16 mm}
+    features: {thread: {tapped: to suit, on: top, at: middle, depth: through}}
+  base:
+    material: mild steel
+    block: {length: 60 mm, width: 30 mm, height: 10 mm}
+joints:
+  led: {leads: [screw.thread, nut.thread]}
+"""
+)
+HELD = "  held: {screwed: [nut.underside, base.top], fastener: M4 socket cap screw}\n"
 
 
 def planned(plan: Plan) -> Design:
@@ -102,3 +126,32 @@ def test_no_edge_is_broken_on_a_face_that_is_cut_again(route_of: RouteOf) -> Non
     acts = [act.act for act in route_of(part).acts]
     assert "face" in acts[acts.index("part-off") :]
     assert "nick" not in acts
+
+
+def test_a_length_made_to_suit_is_drawn_so(plan: Plan) -> None:
+    """Limits on it would be held against what the leaf asks for."""
+    design = planned(plan)
+    form = design.facts.about(FormFact, "screw")
+    assert form is not None
+    said = {getattr(one, "text", "") for one in sizes_of(form, ("front",), design)}
+    assert "6.2 to suit" in said
+
+
+def test_the_test_of_the_assembly_asks_for_the_float(plan: Plan) -> None:
+    design = planned(plan)
+    (words,) = floats_in(design.assemblies["head"], design)
+    assert words == "'turning' has 0.1 mm to 0.3 mm of end float"
+
+
+@pytest.mark.parametrize(("kind", "is_said"), [("screwed", True), ("", False)])
+def test_only_a_nut_that_is_screwed_down_is_slacked(
+    kind: str, plan: Plan, *, is_said: bool
+) -> None:
+    """A nut that is a thread cut in the body itself has no screws to slack."""
+    text = LED + (HELD if kind else "")
+    design = plan(text).design
+    assert design is not None
+    found = {one.sign: one.causes for one in faults(numbered(design), design)}
+    looks = [cause.look for cause in found["It binds at one end of its travel"]]
+    assert any("slacked" in look for look in looks) is is_said
+    assert any("wound back" in look for look in looks) is not is_said
