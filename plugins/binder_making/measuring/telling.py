@@ -75,8 +75,8 @@ def told_by(
     tools = tuple(owned)
     if way == "inside" and limits_mm[0] < _SMALL_MM:
         tools = tuple(one for one in tools if _reads_inside(one, limits_mm))
-        if not tools and (shanks := _by_shanks(limits_mm, shanks)):
-            return shanks
+        if not tools and (bracket := _by_shanks(limits_mm, shanks)):
+            return bracket
     found = judge(*limits_mm, way, tools)
     if found.instrument is not None:
         return f"{found.instrument.name}{'' if found.grade is Grade.GOOD else ', read twice'}"

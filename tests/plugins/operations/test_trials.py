@@ -104,7 +104,8 @@ def test_between_the_shoulders_is_what_the_recess_leaves(plan: Plan) -> None:
     (chain,) = planned(plan).facts.all(ChainFact)
     assert chain.closed_by == "kept"
     web = chain.links[-1]
-    assert (web.name, web.nominal) == ("web of the saddle under its recess", pytest.approx(6))
+    assert web.name == "web of the saddle under its recess"
+    assert web.nominal == pytest.approx(6)
 
 
 @pytest.mark.parametrize(("thick", "deep"), [("1.5", 1.0), ("2.5", 2.0), ("0.8", 0.4)])
