@@ -104,7 +104,7 @@ SHANK_SET = [(f"{n / 10:.1f} mm", n / 10) for n in range(10, 131)]
         ((3.075, 3.202), "shanks of drills: 3.1 mm goes in, 3.2 mm does not"),
         ((3.0, 3.3), "shanks of drills: 3.0 mm goes in, 3.3 mm does not"),
         ((3.11, 3.19), PLUG),  # no shank is within
-        ((6.0, 6.25), "caliper"),  # jaws go into it
+        ((6.0, 6.5), "caliper"),  # jaws go into it
     ],
 )
 def test_a_small_hole_is_no_matter_for_flat_jaws(limits: tuple[float, float], words: str) -> None:

@@ -38,7 +38,7 @@ def half(what: str, lower: float | None, upper: float | None) -> HalfFact:
         ("turn ⌀12", 11.98, 11.99, "micrometer, then its own mate"),  # as wide as the step
         ("ream ⌀6 H7", 6.0, 6.012, "a plug turned to size"),
         ("bore ⌀40", 40.0, 40.16, "digital caliper"),
-        ("turn ⌀300", 299.0, 300.0, "its own mate"),  # over every range but the rule's
+        ("turn ⌀300", 299.0, 300.0, "rule, then its own mate"),  # over every range but the rule's
     ],
 )
 def test_the_step_is_a_tenth_of_the_limits(
