@@ -32,7 +32,8 @@ class ChainFact(Fact):
     `kind` is end float, shoulders, slide, centres or lap. `least` to `most` is what is wanted;
     under `jams` it binds, over `fails` it no longer works (None where that is no danger). `closing`
     names the link that is made last, to the others as measured; `is_set` is one that is
-    set by hand when it is put together. `items` are the parts that meet.
+    set by hand when it is put together. `items` are the parts that meet; `closed_by` is the joint
+    that draws up what stops them at the open end, '' where nothing does or that is not known.
     """
 
     kind: str
@@ -46,4 +47,5 @@ class ChainFact(Fact):
     closing: str = ""
     is_set: bool = False
     way_out: str = ""
+    closed_by: str = ""
     at: Span = NOWHERE

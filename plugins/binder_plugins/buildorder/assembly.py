@@ -27,6 +27,7 @@ from binder.api import (
 )
 from binder_plugins.buildorder.closing import done_after, done_before, inside_of
 from binder_plugins.buildorder.curing import left_alone, parts_of
+from binder_plugins.buildorder.floating import floats_in
 from binder_plugins.buildorder.led import led
 from binder_plugins.buildorder.locking import dry, locked, when
 from binder_plugins.buildorder.on_the_coat import HOW
@@ -65,7 +66,8 @@ def _sheet(one: Assembly, design: Design) -> Section:
     if one.note:
         blocks.append(Paragraph((one.note,)))
     if one.test:
-        blocks.append(Notice(NoticeKind.NOTE, "Test now", (one.test,)))
+        words = "; ".join((one.test.rstrip(". "), *floats_in(one, design)))
+        blocks.append(Notice(NoticeKind.NOTE, "Test now", (words,)))
     last = tuple(locked(one, design))
     if last:
         blocks += [Paragraph((when(one, design),)), Checklist(last)]

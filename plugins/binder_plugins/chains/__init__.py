@@ -19,7 +19,7 @@ from binder.api import (
     hookimpl,
 )
 from binder_plugins.chains.codes import CODES
-from binder_plugins.chains.shoulders import shoulder_chains
+from binder_plugins.chains.shoulders import shoulder_chains, tried_on
 from binder_solid.facts import FormFact
 
 
@@ -56,7 +56,10 @@ def binder_pages() -> Sequence[Page]:
 
 
 def _shoulders(design: Design) -> Contribution:
-    return Contribution(facts=tuple(shoulder_chains(design)))
+    found = tuple(shoulder_chains(design))
+    return Contribution(
+        facts=found, befores=[one for fact in found for one in tried_on(fact, design)]
+    )
 
 
 def _check(design: Design) -> Iterator[Diagnostic]:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from binder.api import ChainFact, ChainLink, Design, Joint, PlaceFact, Reference
+from binder.api import Before, ChainFact, ChainLink, Design, Joint, PlaceFact, Reference
+from binder_plugins.chains.stops import closed_by
 from binder_solid.facts import FormFact
 from binder_trade.limits import stray_mm
 
@@ -13,6 +14,7 @@ from binder_trade.limits import stray_mm
 _MOST_PLAY = 1.0
 # Common practice, no source: what a part wants that turns on a screw or pin.
 LEAST, MOST = 0.1, 0.3
+_TRIED = "it is tried on before the journal leaves its grip"
 RUNNING = ("runs_in", "swivels", "hinged")
 _SUNK = ("recessed", "counterbored")
 _GENERAL = "ISO 2768-1 m"
@@ -26,6 +28,16 @@ def shoulder_chains(design: Design) -> Iterator[ChainFact]:
             journal, bore = halves(joint, design)
             if journal is not None and bore is not None and journal.item not in listed:
                 yield from _chain(joint, journal, bore, design)
+
+
+def tried_on(fact: ChainFact, design: Design) -> Iterator[Before]:
+    """What closes a float is made before the journal, so that it is tried before that is let go."""
+    closing = next((one for one in fact.links if one.name == fact.closing), None)
+    joint = design.joints.get(fact.closed_by)
+    journal = closing.key.partition(".")[0] if closing is not None and closing.factor > 0 else ""
+    for item in joint.items if joint is not None and journal else ():
+        if item in design.parts and item not in fact.items:
+            yield Before(f"make {item}", f"make {journal}", _TRIED, is_must=False, at=fact.at)
 
 
 def held(bore: PlaceFact, design: Design) -> Fraction | None:
@@ -72,7 +84,7 @@ def _chain(
     whole = _link(name, journal, float(journal.length), 1.0)
     links = (
         *((whole,) if is_across else _journal(names[0], journal, whole, design)),
-        _link(f"length of the {names[1]}", bore, float(thick), -1.0),
+        _link(_between(names[1], bore, thick), bore, float(thick), -1.0),
     )
     yield ChainFact(
         subject=f"{joint.name}: shoulders",
@@ -85,8 +97,15 @@ def _chain(
         jams=0.0,
         closing=_closing(joint.entry.master, (journal, bore), links),
         way_out=_way_out(play, *names),
+        closed_by=closed_by(journal, bore, joint, design),
         at=joint.at,
     )
+
+
+def _between(title: str, bore: PlaceFact, thick: Fraction) -> str:
+    """What of the hub is between the shoulders: all of its length, or what a recess leaves."""
+    is_whole = bore.thickness is None or thick == bore.thickness
+    return f"length of the {title}" if is_whole else f"web of the {title} under its recess"
 
 
 def _journal(

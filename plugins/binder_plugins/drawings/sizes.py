@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from binder.api import Design, HalfFact, exact, shown_length
+from binder.api import ChainFact, Design, HalfFact, exact, shown_length
 from binder_drafting import Across, Along, Note, Size
 from binder_plugins.drawings.callouts import bare, notes_of
 from binder_plugins.drawings.diameters import diameters
@@ -27,7 +27,8 @@ def sizes_of(fact: FormFact, views: tuple[str, ...], design: Design) -> tuple[Si
     """Every size of a form, in the order in which the bench needs them."""
     halves = _halves(fact.subject, design)
     units = design.units
-    found = [*_turned(fact, views, halves, units), *_sides(fact, views)]
+    suited = _suited(fact.subject, design)
+    found = [*_turned(fact, views, halves, suited, units), *_sides(fact, views)]
     for one in fact.located:
         view = view_of(one, fact, views)
         for told in one.told:
@@ -43,6 +44,17 @@ def _halves(item: str, design: Design) -> dict[str, HalfFact]:
         if one.item == item and (one.place not in found or one.lower is not None):
             found[one.place] = one
     return found
+
+
+def _suited(item: str, design: Design) -> frozenset[str]:
+    """The steps whose length closes a chain: it is made to what was measured of the mate."""
+    closing = (
+        one.key.removesuffix(" length").partition(".")
+        for fact in design.facts.all(ChainFact)
+        for one in fact.links
+        if one.name == fact.closing and not fact.is_set and one.key.endswith(" length")
+    )
+    return frozenset(place for owner, _, place in closing if owner == item)
 
 
 def told_by(size: Size) -> tuple[str, ...]:
@@ -127,24 +139,32 @@ def _shows(name: str, along: str) -> bool:
 
 
 def _turned(
-    fact: FormFact, views: tuple[str, ...], halves: dict[str, HalfFact], units: str
+    fact: FormFact,
+    views: tuple[str, ...],
+    halves: dict[str, HalfFact],
+    suited: frozenset[str],
+    units: str,
 ) -> Iterator[Size]:
     if fact.stretches:
         yield from diameters(fact, views, halves, units)
-        yield from _lengths(fact, units)
+        yield from _lengths(fact, suited, units)
 
 
-def _lengths(fact: FormFact, units: str) -> Iterator[Size]:
+def _lengths(fact: FormFact, suited: frozenset[str], units: str) -> Iterator[Size]:
     """Baselines from the first face; behind a step that takes the rest, from the last one."""
     rest = next((n for n, one in enumerate(fact.stretches) if len(one.ids) < 2), None)
     whole = fact.size[0]
     for number, one in enumerate(fact.stretches[:rest] if rest is not None else fact.stretches):
         if one is fact.stretches[-1]:
             break
-        yield _length(one.ids[1], 0.0, one.end, _run(fact.stretches[: number + 1]), fact, units)
+        yield _length(
+            one.ids[1], 0.0, one.end, _run(fact.stretches[: number + 1], suited), fact, units
+        )
     if rest is not None:
         for number, one in enumerate(fact.stretches[rest + 1 :], rest + 1):
-            yield _length(one.ids[1], whole, one.start, _run(fact.stretches[number:]), fact, units)
+            yield _length(
+                one.ids[1], whole, one.start, _run(fact.stretches[number:], suited), fact, units
+            )
     yield _overall(fact, units)
 
 
@@ -155,9 +175,12 @@ def _overall(fact: FormFact, units: str) -> Size:
     return _length(key, 0.0, fact.size[0], "", fact, units, rank=9)
 
 
-def _run(stretches: tuple[Stretch, ...]) -> str:
-    """The length of a single step as it is written; of several their sum."""
-    return stretches[0].length_text if len(stretches) == 1 else ""
+def _run(stretches: tuple[Stretch, ...], suited: frozenset[str]) -> str:
+    """The length of a single step as it is written, or to suit; of several their sum."""
+    if len(stretches) > 1:
+        return ""
+    (only,) = stretches
+    return f"{bare(only.length_text)} to suit" if only.name in suited else only.length_text
 
 
 def _length(

@@ -91,17 +91,19 @@ def _target(fit: MadeFit, half: Half, units: str) -> str:
     low, high = fit.least_um / 1000, fit.most_um / 1000
     if half is fit.shaft:
         low, high = -low, -high
-    return f"{verb} {nominal(fit.nominal, units)} to the measured {other} {span(low, high, units)}"
+    off = span(low, high, units)
+    return f"{verb} {nominal(fit.nominal, units)} to suit: {off} the measured {other}"
 
 
 def span(near: float, far: float, units: str) -> str:
-    """`− 0.010 to 0.034`, the less first; both signs where it may be either."""
+    """`0.010 to 0.034 mm under`, the less first: a sign before a range reads as a limit's sign."""
     near, far = sorted((near, far), key=abs)
     first, last = signed(near, units), signed(far, units)
-    sign = last[0] if not float(first[2:]) else first[0]
-    if sign == last[0]:
-        return f"{sign} {first[2:]} to {last[2:]}"
-    return f"{first} to {last}"
+    here, there = ("over" if one[0] == "+" else "under" for one in (first, last))
+    unit = "in" if units == "inch" else "mm"
+    if here == there or not float(first[2:]):
+        return f"{first[2:]} to {last[2:]} {unit} {there}"
+    return f"{first[2:]} {unit} {here} to {last[2:]} {unit} {there}"
 
 
 def _own_size(fit: MadeFit, half: Half) -> Fraction:

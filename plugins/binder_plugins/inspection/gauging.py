@@ -35,8 +35,10 @@ def tool_for(half: HalfFact, workshop: Workshop, *, by_mate: bool = True) -> str
             )
             for one in workshop.instruments()
         ),
-        is_master=half.is_master,
+        # A rod as bought is read and taken as it is: there is nothing to set a plug for.
+        is_master=half.is_master or ("as bought" in half.what and not by_mate),
         by_mate=by_mate,
+        shanks=((one.name, float(one.mm)) for one in workshop.drills()),
     )
 
 

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.early_corners import formed_behind, room_for
 from binder_plugins.operations.facts import Grip
 from binder_plugins.operations.gripping import SUPPORTED
+from binder_plugins.operations.lengthwise import BACK_MM
 from binder_plugins.operations.outsides import room_in_waste
 from binder_plugins.operations.reaching import SHORT, cut_reach
 from binder_plugins.operations.spindle import passes
@@ -21,13 +22,9 @@ if TYPE_CHECKING:
 
 # How far the parting tool stays off the jaws, in mm; common practice, no source.
 CLEAR_MM = 2.0
-# What parting leaves to face at the back, in mm; common practice, no source.
-_BACK_MM = 0.5
 # What a faced end takes of room, in mm; common practice, no source.
 _FACED_MM = 2.0
 _BY_HAND = "by hand"
-# Above this a back edge is broken before the piece is off; common practice, no source.
-_EDGED_MM = 4.0
 
 
 def saw_off(turning: Turning) -> None:
@@ -35,7 +32,7 @@ def saw_off(turning: Turning) -> None:
     across = turning.work.stock_across
     facing = turning.work.facing
     if turning.plan.is_parted and passes(turning, across):
-        long = turning.length + facing + max(_BACK_MM, room_in_waste(turning))
+        long = turning.length + facing + max(BACK_MM, room_in_waste(turning))
         turning.work.takes(long, verb="part off")
         return
     over = _grip_left(turning) if turning.plan.is_parted else 0.0
@@ -53,7 +50,7 @@ def saw_off(turning: Turning) -> None:
 
 def past(turning: Turning) -> float:
     """How far from the free end in mm a hole must reach to be open when it is parted off."""
-    over = max(_BACK_MM, turning.work.facing)
+    over = max(BACK_MM, turning.work.facing)
     return turning.length + over if turning.plan.is_parted else 0.0
 
 
@@ -93,7 +90,7 @@ def parted(turning: Turning) -> Iterator[Act]:
         yield _sawn_off(turning, across)
         return
     name = f"parting tool {turning.work.mm(parting_mm(turning))}"
-    over = turning.work.mm(turning.length + _BACK_MM)
+    over = turning.work.mm(turning.length + BACK_MM)
     parting = turning.work.act(
         "part-off",
         f"part off {over} long",
@@ -105,16 +102,9 @@ def parted(turning: Turning) -> Iterator[Act]:
     if parting.speed == _BY_HAND:
         yield _sawn_off(turning, across)
         return
-    turning.over = _BACK_MM
-    nick = turning.work.act(
-        "nick",
-        "break the back edge with the parting tool",
-        machine=turning.lathe,
-        feature="back edge",
-        size=across,
-    )
-    before = [*formed_behind(turning)] or ([nick] if across > _EDGED_MM else [])
-    first, *others = [*before, parting]
+    turning.over = BACK_MM
+    # No back edge is broken here: the face behind it is cut again in the next grip.
+    first, *others = [*formed_behind(turning), parting]
     yield _drawn_out(turning, first)
     yield from others
 

@@ -9,6 +9,7 @@ from binder_plugins.operations.around import is_thread
 from binder_plugins.operations.as_bought import left_as_bought
 from binder_plugins.operations.cutting_off import parted, past, stand_out
 from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
+from binder_plugins.operations.floats import trials
 from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import ended_short, first_grip
 from binder_plugins.operations.necks import thin_neck
@@ -42,6 +43,7 @@ def first(turning: Turning) -> None:
     acts += [_carried(turning, act) if grip.support else act for act in cut]
     acts += floor_chamfers(turning, free, ("first-end",))
     acts = _knurls_first(acts)
+    acts += list(trials(work, acts))
     if turning.plan.is_parted:
         acts += list(parted(turning))
     turning.add(

@@ -9,20 +9,41 @@ from binder.api import ChainFact, ChainLink
 from binder_plugins.operations.gauging import read_along
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterator, Sequence
 
     from binder_plugins.operations.facts import Act
     from binder_plugins.operations.work import Work
 
 _KIND = "shoulders"
 _NEAR = 1e-6
-_TRIED = "try both on, with what closes them, before it leaves the chuck"
+_BY_SCREWS = frozenset({"screwed", "bolted", "studded"})
 
 
-def suited_step(work: Work, place: str) -> str:
-    """How a journal made to the hub on it is tried, as words behind its last cut."""
-    is_closing = any(closing.key == _key(work, place) for _, closing, _ in _closed(work))
-    return f"; {_TRIED}" if is_closing else ""
+def trials(work: Work, acts: Sequence[Act]) -> Iterator[Act]:
+    """How a journal that is turned in these acts is tried before it leaves the grip."""
+    turned = {f"{work.name}.{act.feature} length": act.feature for act in acts if act.act == "turn"}
+    for chain, closing, other in _closed(work):
+        if closing.key in turned and closing.factor > 0:
+            yield work.act(
+                "gauge",
+                f"try {_tried(work, chain, other)} on before it leaves the chuck: it turns freely, "
+                f"and has {work.mm(chain.least)} to {work.mm(chain.most)} of float",
+                feature=turned[closing.key],
+                tags=("tried-on",),
+            )
+
+
+def _tried(work: Work, chain: ChainFact, other: ChainLink) -> str:
+    """`the saddle, the keeper and its screw`; what is closed for good is not tried."""
+    joint = work.design.joints.get(chain.closed_by)
+    names = [_item(other)]
+    if joint is not None and joint.kind != "riveted":
+        names += [name for name in joint.items if name not in (work.name, names[0])]
+    items = [(name, work.design.item(name)) for name in names]
+    said = [f"the {item.title if item is not None else name}" for name, item in items]
+    if joint is not None and joint.kind in _BY_SCREWS:
+        said.append("its screw")
+    return said[0] if len(said) == 1 else f"{', '.join(said[:-1])} and {said[-1]}"
 
 
 def suited_hub(work: Work, length: float) -> str:
@@ -75,10 +96,6 @@ def _sum(work: Work, chain: ChainFact, closing: ChainLink, other: ChainLink) -> 
         f"{other.name} as measured {sign} {work.mm(wanted)} = ______, {work.mm(to)} if it "
         "came as drawn"
     )
-
-
-def _key(work: Work, place: str) -> str:
-    return f"{work.name}.{place} length"
 
 
 def _item(link: ChainLink) -> str:

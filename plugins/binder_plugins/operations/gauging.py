@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING
 
 from binder.api import FitFact, HalfFact, exact
@@ -11,7 +12,7 @@ if TYPE_CHECKING:
     from binder_plugins.operations.work import Work
 
 # How a half says that it is bored for a gap over the shaft as it was measured.
-_OVER_SHAFT = "to the measured shaft + "
+_OVER_SHAFT = re.compile(r"([0-9.]+) to ([0-9.]+) (?:mm|in) over the measured shaft")
 
 
 def seen(work: Work, half: HalfFact | None, act: str) -> str:
@@ -21,17 +22,19 @@ def seen(work: Work, half: HalfFact | None, act: str) -> str:
     way = "inside" if act in {"ream", "bore", "drill", "lap"} else "outside"
     fit, joint = work.design.facts.about(FitFact, half.joint), work.design.joints[half.joint]
     by_mate = fit is None or is_tried(joint.kind, fit.clearance_min_um, fit.clearance_max_um)
-    return told_by(half.judged, way, work.tools, is_master=half.is_master, by_mate=by_mate)
+    first = half.is_master or ("as bought" in half.what and not by_mate)
+    shanks = ((one.name, float(one.mm)) for one in work.design.workshop.drills())
+    return told_by(half.judged, way, work.tools, is_master=first, by_mate=by_mate, shanks=shanks)
 
 
 def _plugs(work: Work, half: HalfFact, act: str) -> str:
     """What tells a bore that is bored for a gap over its measured shaft."""
-    over = half.what.partition(_OVER_SHAFT)[2].split(" to ")
-    if act != "bore" or len(over) != 2:
+    over = _OVER_SHAFT.search(half.what)
+    if act != "bore" or over is None:
         return ""
     if is_tried(work.design.joints[half.joint].kind, 0.0, 0.0):
         return "its shaft, tried in it"
-    return f"two plugs turned to the shaft: + {over[0]} goes in, + {over[1]} does not"
+    return f"two plugs turned to the shaft: + {over[1]} goes in, + {over[2]} does not"
 
 
 def read_with(work: Work, half: HalfFact) -> str:

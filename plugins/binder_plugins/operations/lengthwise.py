@@ -13,6 +13,8 @@ if TYPE_CHECKING:
 
 SAME = 1e-6
 BARS = frozenset({"round bar", "drawn rod", "hexagon bar", "square bar"})
+# What parting leaves to face at the back, in mm; common practice, no source.
+BACK_MM = 0.5
 GRIP_MM = 3.0
 _MARRING = frozenset({"grooved", "knurled", "undercut", "screwed"})
 _MOST_OF_IT = 0.6

@@ -13,7 +13,7 @@ from binder_plugins.operations.closing_piece import (
 from binder_plugins.operations.early_corners import slips
 from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
 from binder_plugins.operations.facts import Act, Grip
-from binder_plugins.operations.floats import suited_hub
+from binder_plugins.operations.floats import suited_hub, trials
 from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import is_carried
 from binder_plugins.operations.lengthwise import SAME, is_spoiled
@@ -39,6 +39,7 @@ def second(turning: Turning) -> None:
     cut = edge_acts(work, turning.form, edges, turning.lathe, end, tags=("back",))
     acts += [_other_end(act) if _is_at_both(turning, act) else act for act in cut]
     acts += floor_chamfers(turning, end, ("back",))
+    acts += list(trials(work, acts))
     grip, is_firm = second_grip(turning)
     if acts[1:] and is_carried(turning, grip, bores, is_firm=is_firm):
         grip = replace(grip, support="tailstock centre")

@@ -9,6 +9,7 @@ from binder_plugins.operations.die_torque import longest_grip
 from binder_plugins.operations.facts import Grip
 from binder_plugins.operations.gripping import COLLET_MM
 from binder_plugins.operations.lengthwise import (
+    BACK_MM,
     GRIP_MM,
     SAME,
     grips,
@@ -37,6 +38,8 @@ if TYPE_CHECKING:
 _RUN_OUT = 2.0
 
 
+# What stands out of soft jaws when it is faced to length, in mm: common practice, no source.
+_PROUD_MM = 0.5
 # A stub is drilled, split and spread from this bore on, in mm: common practice, no source.
 _SPREAD_MM = 5.0
 
@@ -232,7 +235,15 @@ def _no_grip(turning: Turning, end: str) -> Grip:
     widest = max(s.across for s in turning.steps)
     whole = (0.0, turning.length)
     name = "soft jaws bored to suit"
-    return Grip(name, "chuck", "its outside", widest, 2.0, 1.0, "", whole, end)
+    deep = _pocket(turning.length)
+    back = BACK_MM if turning.plan.is_parted else turning.work.facing
+    out = turning.length + back - deep
+    return Grip(name, "chuck", "its outside", widest, deep, out, "", whole, end)
+
+
+def _pocket(length: float) -> float:
+    """How deep soft jaws are bored: what is finished stands out of them, for the tool to pass."""
+    return max(length - _PROUD_MM, length / 2)
 
 
 def _by_thread(turning: Turning, screwed: Sequence[Located], end: str) -> Grip:

@@ -113,6 +113,8 @@ def _joint(number: int, joint: Joint, design: Design) -> tuple[Text, ...]:
 
 def _limits(fit: FitFact) -> str:
     least, most = fit.clearance_min_um / 1000, fit.clearance_max_um / 1000
+    if fit.suited_um is not None and least >= 0:
+        return f"{least:.3f} to {most:.3f} mm, by making"
     if fit.suit and fit.eased_um is None:
         aim = fit.wanted_um / 1000
         return f"{aim:.3f} mm, by making" if aim >= 0 else f"{-aim:.3f} mm of nip, by making"

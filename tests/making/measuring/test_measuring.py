@@ -9,6 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from binder_making.measuring import (
+    PLUG,
     Grade,
     Instrument,
     Plugs,
@@ -75,7 +76,7 @@ def test_a_mate_judges_only_what_is_felt(kind: str, least: int, most: int, tried
     [
         ((9.8, 10.2), "outside", False, True, "caliper"),
         ((9.975, 10.0), "outside", False, True, "micrometer, read twice"),
-        ((9.99, 10.0), "outside", False, True, "its own mate"),
+        ((9.99, 10.0), "outside", False, True, "micrometer, then its own mate"),
         ((9.99, 10.0), "outside", False, False, "micrometer, against a plug"),
         ((9.99, 10.0), "outside", True, True, "micrometer, as near as it reads"),
         ((400.0, 400.01), "outside", False, False, "a borrowed instrument"),
@@ -90,6 +91,34 @@ def test_one_answer_for_every_page(
     words: str,
 ) -> None:
     assert told_by(limits, way, OWNED, is_master=is_master, by_mate=by_mate) == words
+
+
+SHANK_SET = [(f"{n / 10:.1f} mm", n / 10) for n in range(10, 131)]
+
+
+@pytest.mark.parametrize(
+    ("limits", "words"),
+    [
+        # A hole drilled 3.1, by what goes in and what does not: common practice, no source. The
+        # limits of the least and the greatest hole as in the limit gauges of ISO 1938.
+        ((3.075, 3.202), "shanks of drills: 3.1 mm goes in, 3.2 mm does not"),
+        ((3.0, 3.3), "shanks of drills: 3.0 mm goes in, 3.3 mm does not"),
+        ((3.11, 3.19), PLUG),  # no shank is within
+        ((6.0, 6.5), "caliper"),  # jaws go into it
+    ],
+)
+def test_a_small_hole_is_no_matter_for_flat_jaws(limits: tuple[float, float], words: str) -> None:
+    said = told_by(limits, "inside", OWNED, is_master=False, by_mate=False, shanks=SHANK_SET)
+    assert said == words
+
+
+def test_what_is_made_for_small_holes_reads_them() -> None:
+    bore_gauge = Instrument("small bore gauge", ("inside",), 2.0, 6.0, 0.01)
+    said = told_by(
+        (3.075, 3.202), "inside", [*OWNED, bore_gauge], is_master=False, by_mate=False,
+        shanks=SHANK_SET,
+    )  # fmt: skip
+    assert said == "small bore gauge"
 
 
 def test_the_limits_are_drawn_in_by_the_doubt() -> None:

@@ -44,6 +44,7 @@ FIRES: dict[str, tuple[str, str]] = {
     "use-grip-before-parting": ("cut-teeth needs-waste", "part-off"),
     "first-end-before-parting": ("groove first-end", "part-off"),
     "all-in-the-grip-first": ("turn", "part-off"),
+    "try-on-last": ("tap", "gauge tried-on"),
     "nick-then-part": ("nick", "part-off"),
     "part-then-face-back": ("part-off", "face back"),
     "turn-then-detail": ("turn", "knurl"),

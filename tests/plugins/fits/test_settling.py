@@ -157,7 +157,7 @@ def test_both_halves_reach_their_leaves(compile_text: Compile) -> None:
     assert bore.what == "ream ⌀6 mm H7, 6.000 to 6.012"
     assert [bore.lower, bore.upper] == pytest.approx([6, 6.012])
     assert bore.is_master
-    assert journal.what == "turn ⌀6 mm to the measured bore − 0.010 to 0.034"
+    assert journal.what == "turn ⌀6 mm to suit: 0.010 to 0.034 mm under the measured bore"
     assert journal.suits == pytest.approx((-0.034, -0.010))
     assert journal.how == "to suit the measured bore"
     assert journal.mate == "bore of the arm"

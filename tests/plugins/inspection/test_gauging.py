@@ -35,10 +35,10 @@ def half(what: str, lower: float | None, upper: float | None) -> HalfFact:
     [
         ("turn ⌀12", 11.9, 12.0, "micrometer"),  # 0.1 wide: a step of 0.01 is a tenth
         ("turn ⌀12", 11.95, 12.0, "micrometer, read twice"),  # a fifth
-        ("turn ⌀12", 11.98, 11.99, "its own mate"),  # as wide as the step
+        ("turn ⌀12", 11.98, 11.99, "micrometer, then its own mate"),  # as wide as the step
         ("ream ⌀6 H7", 6.0, 6.012, "a plug turned to size"),
         ("bore ⌀40", 40.0, 40.16, "digital caliper"),
-        ("turn ⌀300", 299.0, 300.0, "its own mate"),  # over every range but the rule's
+        ("turn ⌀300", 299.0, 300.0, "rule, then its own mate"),  # over every range but the rule's
     ],
 )
 def test_the_step_is_a_tenth_of_the_limits(
@@ -79,7 +79,7 @@ def test_the_half_that_is_made_first_is_read_not_tried(workshop: Workshop) -> No
     # 0.01 wide and read to 0.01: its mate, which is made to it, is not there yet.
     first = replace(half("turn ⌀12", 11.98, 11.99), is_master=True)
     assert tool_for(first, workshop) == "micrometer, as near as it reads"
-    assert tool_for(replace(first, is_master=False), workshop) == "its own mate"
+    assert tool_for(replace(first, is_master=False), workshop) == "micrometer, then its own mate"
     assert tool_for(replace(first, lower=400.0, upper=400.01), workshop) == "a borrowed instrument"
 
 

@@ -40,7 +40,7 @@ CLEAN = ["bench", "deburr"]
 BOARD: dict[str, tuple[str, list[list[str]]]] = {
     "bush from the bar": (
         BUSH,
-        [[*TURN, "centre", "drill", "ream", "nick", "part-off"], ["lathe", "face"], CLEAN],
+        [[*TURN, "centre", "drill", "ream", "part-off"], ["lathe", "face"], CLEAN],
     ),
     "threaded spindle of drawn rod": (
         SPINDLE,
@@ -77,7 +77,7 @@ BOARD: dict[str, tuple[str, list[list[str]]]] = {
     "bush with an oil hole, its burr cleared by hand": (
         OILED,
         [
-            [*TURN, "centre", "drill", "ream", "nick", "part-off"],
+            [*TURN, "centre", "drill", "ream", "part-off"],
             ["lathe", "face"],
             ["drill", "spot", "drill"],
             ["bench", "clear", "deburr"],
@@ -124,7 +124,9 @@ def test_a_bush_is_faced_first_and_parted_off_last(route_of: RouteOf) -> None:
     acts = route_of(BUSH).setups[0].acts
     assert acts[0].act == "face"
     assert acts[-1].act == "part-off"
-    assert place(acts, "centre") < place(acts, "drill") < place(acts, "ream") < place(acts, "nick")
+    assert (
+        place(acts, "centre") < place(acts, "drill") < place(acts, "ream") < place(acts, "part-off")
+    )
 
 
 def test_it_stands_out_by_its_length_and_the_parting_tool(route_of: RouteOf) -> None:

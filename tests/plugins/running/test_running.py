@@ -228,7 +228,7 @@ def test_limits_stand_beside_the_boxes(compile_text: Compile) -> None:
     (tracing,) = page.sections
     table = next(one for one in tracing.blocks if isinstance(one, Table))
     # H8/f7 at 6 mm, the shaft made to the bore: 10 to 34 µm (ISO 286-2), 22 in the middle.
-    assert text_of(table.rows[0][2]) == "0.022 mm, by making"
+    assert text_of(table.rows[0][2]) == "0.010 to 0.034 mm, by making"
     assert text_of(table.rows[0][3]) == "____ mm"
 
 

@@ -124,6 +124,7 @@ def _told(name: str, words: str, size: float, place: Place) -> dict[str, str]:
         "thread": place.thread,
         "wide": place.wide or f"for the {place.route.title}",
         "long": "",
+        "deep": place.mm(place.setup.grip.long),
     }
 
 

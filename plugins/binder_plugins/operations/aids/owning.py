@@ -53,10 +53,12 @@ def _told(value: object, name: str) -> list[str]:
 # Lists whose rows the planner has chosen by their size already, in words of its own.
 _UNSIZED = frozenset(
     {"boring_bars", "countersinks", "counterbores", "knurls", "dovetail_cutters", "gear_cutters",
-     "slitting_saws", "parting_tool"}
+     "slitting_saws", "parting_tool", "shanks"}
 )  # fmt: skip
 _LISTS: Mapping[str, Callable[[Workshop], list[str]]] = {
     "drills": lambda shop: _names(shop.drills()),
+    # The shanks that words name were chosen out of the drills that are there.
+    "shanks": lambda shop: _names(shop.drills()),
     "reamers": lambda shop: _names(shop.reamers()),
     "taps": lambda shop: [one.designation for one in shop.taps()],
     "dies": lambda shop: [one.designation for one in shop.dies()],
