@@ -28,6 +28,8 @@ _JAW = 7.0
 _MARGIN = 3.0
 _TALL = 7.0
 _TINT = 0.14
+# How much of the depth of a thread the stub in it is drawn to fill.
+_ENGAGED = 0.9
 _BENT = frozenset({"wire", "spring"})
 
 
@@ -46,8 +48,10 @@ def _in_the_lathe(grip: Grip, form: FormFact) -> Drawing:
     """The part along the axis, its free end to the right as it stands in the lathe."""
     length = form.size[0]
     low, high = min(0.0, grip.jaws[0]), max(length, grip.jaws[1])
-    scale = _scale(high - low, max(form.size[1:]))
     flip = grip.free == "left"
+    if _is_on_stub(grip):
+        low, high = (0.0, 2 * length) if flip else (-length, length)
+    scale = _scale(high - low, max(form.size[1:]))
 
     def at(x: float) -> float:
         return _MARGIN + _JAW / 2 + ((high - x) if flip else (x - low)) * scale
@@ -56,6 +60,8 @@ def _in_the_lathe(grip: Grip, form: FormFact) -> Drawing:
     shapes: list[DrawnShape] = [*_outline(form, at, middle, scale)]
     if grip.kind == "mandrel":
         shapes += _mandrel(grip, form, at, middle, scale)
+    elif _is_on_stub(grip):
+        shapes += _stub(form, at(length if flip else 0.0), middle, scale)
     else:
         shapes += _jaws(grip, at, middle, scale, form)
     if grip.support.startswith("tailstock"):
@@ -125,6 +131,26 @@ def _mandrel(
     return [
         DrawnBox(0.5, middle - half, ends[1] - 0.5 + 2, 2 * half, _TINT),
         DrawnBox(ends[1], middle - 2.2 * half, 2, 4.4 * half, _TINT),
+    ]
+
+
+def _is_on_stub(grip: Grip) -> bool:
+    return "screwed stub" in grip.on
+
+
+def _stub(form: FormFact, face: float, middle: float, scale: float) -> list[DrawnShape]:
+    """The bar behind the part in the jaws, its shoulder on the part's face, its thread inside."""
+    tapped = [one for one in form.located if one.kind == "tapped"]
+    across = max((one.diameter or 0.0 for one in tapped), default=form.size[1] / 3)
+    deep = min((one.depth or form.size[0] for one in tapped), default=form.size[0] / 2)
+    thin, thick = across / 2 * scale, min(form.size[1] * 0.45, across) * scale
+    tall = HEIGHT / 2 - thick - 0.5
+    start, wide = 0.5, min(face - 2.0, _JAW)
+    return [
+        DrawnBox(start, middle - thick, face - start, 2 * thick),
+        DrawnBox(face, middle - thin, deep * scale * _ENGAGED, 2 * thin, _TINT, Stroke.THIN),
+        DrawnBox(start, 0.5, wide, tall, _TINT),
+        DrawnBox(start, middle + thick, wide, tall, _TINT),
     ]
 
 
