@@ -8,8 +8,6 @@ from typing import TYPE_CHECKING
 from binder.api import (
     Drawing,
     DrawnBox,
-    DrawnDisc,
-    DrawnLabel,
     DrawnShape,
     Line,
     Polyline,
@@ -30,6 +28,9 @@ _TALL = 7.0
 _TINT = 0.14
 # How much of the depth of a thread the stub in it is drawn to fill.
 _ENGAGED = 0.9
+_ROUND_TALL = 4.5
+_AXIS_AT = 5.5
+_DARK = 0.4
 _BENT = frozenset({"wire", "spring"})
 
 
@@ -41,7 +42,7 @@ def sketch(setup: SetUp, form: FormFact | None) -> Drawing | None:
         return _in_the_lathe(setup.grip, form)
     if setup.grip.kind == "vice" and not form.stretches:
         return _in_the_vice(setup, form)
-    return _in_a_vee(setup.grip, form) if setup.grip.kind == "vee" else None
+    return _along_a_vee(setup, form) if setup.grip.kind == "vee" and form.stretches else None
 
 
 def _in_the_lathe(grip: Grip, form: FormFact) -> Drawing:
@@ -188,23 +189,26 @@ def _seen(setup: SetUp, form: FormFact) -> tuple[float, float]:
     return min(long, wide), high
 
 
-def _in_a_vee(grip: Grip, form: FormFact) -> Drawing:
-    """A round bar end on in a V-block, the drill above."""
-    middle, radius = WIDTH / 2 - 8, 3.0
-    floor = HEIGHT - 0.5
-    top = floor - 6.5
-    vee = (
-        (middle - 9, floor), (middle - 9, top), (middle - 5, top), (middle, top + 5),
-        (middle + 5, top), (middle + 9, top), (middle + 9, floor), (middle - 9, floor),
-    )  # fmt: skip
-    centre = top + 5 - radius * 1.414
-    return Drawing(
-        WIDTH,
-        HEIGHT,
-        (
-            Polyline(vee),
-            DrawnDisc(middle, centre, radius),
-            Line(middle, 0.3, middle, centre - radius, Stroke.ARROW),
-            DrawnLabel(middle + 10, centre + 1, grip.on, 2.5),
-        ),
-    )
+def _along_a_vee(setup: SetUp, form: FormFact) -> Drawing:
+    """Round work along its V-block as drawn, the clamp over it, the tool where it comes."""
+    grip, length = setup.grip, form.size[0]
+    scale = min((WIDTH - 2 * _MARGIN) / length, _ROUND_TALL / max(form.size[1:]))
+    left = (WIDTH - length * scale) / 2
+
+    def at(x: float) -> float:
+        return left + x * scale
+
+    middle, radius = _AXIS_AT, grip.across / 2 * scale
+    start, end = (at(x) for x in grip.jaws)
+    shapes: list[DrawnShape] = [
+        DrawnBox(start, middle, end - start, HEIGHT - 0.5 - middle, _TINT, Stroke.THIN),
+        *_outline(form, at, middle, scale),
+        Line(left - 2, middle, at(length) + 2, middle, Stroke.CENTRE),
+    ]
+    if grip.land != (0.0, 0.0):
+        a, b = (at(x) for x in grip.land)
+        shapes.append(DrawnBox(a, middle - radius - 1.2, b - a, 1.2, _DARK))
+    cut = {act.feature for act in setup.acts}
+    places = {spot[0] for one in form.located if one.name in cut for spot in one.spots}
+    shapes += [Line(at(x), 0.3, at(x), middle - radius, Stroke.ARROW) for x in sorted(places)]
+    return Drawing(WIDTH, HEIGHT, tuple(shapes))
