@@ -100,7 +100,7 @@ def test_a_float_between_shoulders_is_made_on_the_leaf(
     routes = {name: design.facts.about(Route, name) for name in ("saddle", "screw")}
     pin = " ".join(act.what for act in routes["screw"].acts) if routes["screw"] else ""
     hub = " ".join(act.what for act in routes["saddle"].acts) if routes["saddle"] else ""
-    assert ("length of the saddle as measured + 0.2 mm = ______, 6.2 mm" in pin) == is_told
+    assert ("length of the saddle as measured + 0.2 mm = ______" in pin) == is_told
     assert ("length of the saddle: ______, 6 mm as drawn" in hub) == is_told
 
 
