@@ -144,6 +144,16 @@ CASES: dict[str, tuple[str, str]] = {
         ),
         "",
     ),
+    "helix-not-cut-here": (
+        (
+            f"{HEAD}  ⟪one⟫: {{material: brass, stock: 30 mm round bar,"
+            " turned: [{name: rim, diameter: 23.28 mm, length: 8 mm}]}\n"
+            "bought:\n  other: {what: helical gear of 20 teeth}\n"
+            "drive:\n  gears: {meshes: [one, other], teeth: [20, 20], module: 1 mm,"
+            " helix: 20 deg}\n"
+        ),
+        "",
+    ),
     "hole-too-large": (
         part(
             "material: mild steel, plate: {length: 300 mm, width: 100 mm, thickness: 5 mm},"
