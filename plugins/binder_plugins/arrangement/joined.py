@@ -20,6 +20,9 @@ from binder_plugins.arrangement.ties import (
 from binder_solid.forms import Frame, Vector
 from binder_solid.space import cross, dot, placed, plus
 
+_BY_SCREWS = frozenset({"screwed", "bolted", "studded"})
+_MOUTH_ON_MOUTH = _BY_SCREWS | {"hinged", "buttoned"}
+
 
 @dataclass(frozen=True, slots=True)
 class Stand:
@@ -112,11 +115,11 @@ def _along(meeting: Meeting, stand: Stand, turned: Frame) -> Iterator[Hold]:
     name, at = meeting.joint.name, meeting.joint.at
     way = carried(there.way, stand.frame)
     if own.sort == there.sort:
-        rank = RANK_JOINT if meeting.joint.kind in ("screwed", "bolted", "studded") else RANK_SEAT
-        if meeting.joint.kind in ("hinged", "screwed", "bolted", "studded", "buttoned"):
-            if rank == RANK_SEAT:
-                value = dot(way, placed(there.point, stand.frame))
-                yield Hold(way, own.point, value, rank, name, at)
+        if meeting.joint.kind in _MOUTH_ON_MOUTH:
+            # Faces that the joint names say it better; a step that it names has no face.
+            is_screwed = meeting.joint.kind in _BY_SCREWS
+            rank = RANK_MIDDLE if is_screwed else RANK_SEAT
+            yield Hold(way, own.point, dot(way, placed(there.point, stand.frame)), rank, name, at)
             return
         value = dot(way, placed(there.middle, stand.frame))
         yield Hold(way, own.middle, value, RANK_MIDDLE, name, at)

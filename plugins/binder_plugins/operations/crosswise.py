@@ -10,13 +10,12 @@ from binder_plugins.operations.bench import (
     drill_for,
     mill_for,
     place_of,
-    vice_for,
 )
 from binder_plugins.operations.burrs import burr_setups
 from binder_plugins.operations.contours import contour_setups
 from binder_plugins.operations.end_cutters import end_cutter
 from binder_plugins.operations.faces import widened
-from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.facts import Act, SetUp
 from binder_plugins.operations.flats import at_the_bench, flat_setups, slit_setups
 from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where
 from binder_plugins.operations.holes import hole_acts
@@ -26,14 +25,13 @@ from binder_plugins.operations.rings import ring_setups
 from binder_plugins.operations.set_up import set_up
 from binder_plugins.operations.teeth import tooth_setups
 from binder_plugins.operations.turning import Turning
+from binder_plugins.operations.vees import in_a_vee, lies_in
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
     from binder_solid.facts import Located, Stretch
 
-# A shorter step does not lie still in a V-block; common practice, no source.
-_VEE_MM = 8.0
 # How the axis of round work is found under a drill; common practice, no source.
 _AXIS = (
     "its axis under the spindle: a steel rule, nipped lightly between the round and the point of "
@@ -80,10 +78,11 @@ def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
     for found in sides.values():
         machine = drill_for(work.design.workshop, max(one.diameter or 0.0 for one in found))
         acts = [act for one in found for act in _hole(turning, one, machine)]
-        grip = _vee(turning, _step(turning, found[0]))
+        grip = in_a_vee(turning, _step(turning, found[0]), found)
         place = place_of(work.design.workshop, machine)
         datum = "along from the end that is told, square to the axis"
-        yield set_up(number, place, machine, grip, datum, acts, _AXIS if grip.kind == "vee" else "")
+        lies = lies_in(turning, grip, found)
+        yield set_up(number, place, machine, grip, datum, acts, f"{lies}{_AXIS}" if lies else "")
         number += 1
 
 
@@ -124,43 +123,17 @@ def _step(turning: Turning, one: Located) -> Stretch:
     return next(found, turning.steps[0])
 
 
-def _vee(turning: Turning, step: Stretch) -> Grip:
-    """A V-block carries the step, or what is thicker beside it; short work stands on edge."""
-    vice = vice_for(turning.work.design.workshop)
-    if vice and turning.length <= max(one.across for one in turning.steps):
-        return Grip(vice, "vice", "its end faces", turning.length, turning.length)
-    holder = f"V-block in the {vice}" if vice else "V-block, clamped"
-    thicker = [one for one in turning.steps if one.across > step.across + 1e-6]
-    if thicker and (step.end - step.start < _VEE_MM or _is_between(turning, step)):
-        step = max(thicker, key=lambda one: (one.across, one.end - one.start))
-    return Grip(
-        holder,
-        "vee",
-        f"⌀{turning.work.mm(step.across)}",
-        step.across,
-        step.end - step.start,
-        jaws=(step.start, step.end),
-    )
-
-
-def _is_between(turning: Turning, step: Stretch) -> bool:
-    """Whether thicker steps stand on both sides of it, and keep it off the V-block."""
-    place = turning.steps.index(step)
-    return any(one.across > step.across for one in turning.steps[:place]) and any(
-        one.across > step.across for one in turning.steps[place + 1 :]
-    )
-
-
 def _milled(turning: Turning, number: int) -> Iterator[SetUp]:
     work = turning.work
     found = [one for one in _across(turning) if one.kind in _MILLED]
     if not found:
         return
     mill = mill_for(work.design.workshop)
-    grip = _vee(turning, _step(turning, found[0])) if mill else at_the_bench(turning)
+    grip = in_a_vee(turning, _step(turning, found[0]), found) if mill else at_the_bench(turning)
     acts = [_cut_across(turning, one, mill) for one in found]
     place = "mill" if mill else "bench"
-    yield set_up(number, place, mill, grip, "along from the end that is told", acts)
+    lies = lies_in(turning, grip, found).removesuffix("; ")
+    yield set_up(number, place, mill, grip, "along from the end that is told", acts, lies)
 
 
 def _cut_across(turning: Turning, one: Located, mill: str) -> Act:

@@ -24,6 +24,8 @@ if TYPE_CHECKING:
 
 _BROKEN = frozenset({"chamfered", "rounded"})
 _SAME_MM = 1e-6
+# How the half of a thread that is fitted with the die begins.
+_OPENED = "open the die"
 # What the length of a thread is taken as where it is not told, in mm.
 _UNTOLD_MM = 5.0
 _TURNED = frozenset(
@@ -164,7 +166,7 @@ def _die(work: Work, form: FormFact, one: Located, end: str, tags: tuple[str, ..
     ending = f", {work.mm(one.length)} long" if one.length else ""
     return work.act(
         "die",
-        f"cut the thread {thread}{ending}{to_shoulder(work, form, one)}",
+        f"cut the thread {thread}{ending}{_fitted(work, one)}{to_shoulder(work, form, one)}",
         feature=one.name,
         tool=f"{thread} die in the tailstock holder" if dies else f"{thread} die",
         amount=one.length or _UNTOLD_MM,
@@ -173,6 +175,13 @@ def _die(work: Work, form: FormFact, one: Located, end: str, tags: tuple[str, ..
         meets=(_step_of(form, one), *_neighbours(form, one)),
         times=1,
     )
+
+
+def _fitted(work: Work, one: Located) -> str:
+    """How the die is set for the mate, as the half says it after its sizes."""
+    half = work.half(one.name)
+    how = half.how if half is not None else ""
+    return f": {how}" if how.startswith(_OPENED) else ""
 
 
 def _turned_to(work: Work, one: Located) -> str:

@@ -52,7 +52,8 @@ class Grip:
 
     `across` is the gripped size, `long` how much of it is gripped, and `stand_out` what stands
     out of the jaws, all in mm; `support` is what carries the far end. `jaws` tells where the
-    jaws are along a turned part, `land` where a steady runs on it, `free` which end is free.
+    jaws are along a turned part, `land` where a steady runs on it or a
+    clamp lies, `free` which end is free.
     """
 
     holder: str
@@ -73,7 +74,8 @@ class SetUp:
 
     `place` is lathe, mill, drill, saw or bench; `until` says when it may be taken out;
     `minutes` is for mounting it. `at_once` pieces are worked in one gripping; in a stick the
-    bar stays in the lathe while one piece after another is parted off it.
+    bar stays in the lathe while one piece after another is parted off it. `fluid` is what the
+    metal is cut with, as `cutting oil` or `dry`; '' where that is not known.
     """
 
     number: int
@@ -87,6 +89,7 @@ class SetUp:
     minutes: float = 0.0
     at_once: int = 1
     is_stick: bool = False
+    fluid: str = ""
 
     @property
     def name(self) -> str:

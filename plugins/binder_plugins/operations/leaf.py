@@ -28,6 +28,7 @@ from binder_plugins.operations.minutes import route_text, setup_minutes
 from binder_plugins.operations.room import PAGE, lines_of
 from binder_plugins.operations.sketch import sketch
 from binder_plugins.operations.told import minded, turns
+from binder_plugins.operations.wet import said
 from binder_solid.facts import FormFact
 
 if TYPE_CHECKING:
@@ -104,6 +105,8 @@ def _heading(setup: SetUp, count: int, design: Design) -> Iterator[Strong | str]
         yield f"Datum: {setup.datum}. "
     if setup.true:
         yield f"True: {setup.true}. "
+    if wet := said(setup):
+        yield f"{wet}. "
     if setup.until:
         yield Strong(f"Do not disturb until {setup.until}. ")
     yield _minutes(setup, count, design.workshop.pace_at(setup.machine))

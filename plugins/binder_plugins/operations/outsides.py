@@ -140,7 +140,7 @@ def _way(turning: Turning, place: int, to: float, free: str, *, fitted: bool) ->
             (step.across, step.end_across) if free == "left" else (step.end_across, step.across)
         )
         ends = f"⌀{work.mm(near_end)} to ⌀{work.mm(far_end)}"
-        set_over = f", top-slide at {_slide_angle(step):.1f}°"
+        set_over = f", {_set_over(step, near_end, far_end)}"
         return "taper", f"turn the taper {ends}{long}{off}{set_over}{_neck(turning, place)}"
     verb = "rough to" if fitted else "turn"
     if place in turning.plan.behind or _is_pocket(turning, place):
@@ -167,6 +167,22 @@ def _left_across(turning: Turning, place: int, free: str) -> str:
         return ""
     name = step_name(turning, inner).replace("_", " ")
     return f"until {suited} = ______ is left of the {name} across its shoulders; as drawn "
+
+
+def _set_over(step: Stretch, near_end: float, far_end: float) -> str:
+    """The small end, the angle of the top-slide, and which way its handle swings for it.
+
+    Seen from the front of the lathe, the tool on the near side and the handle on the right: on
+    its way to the chuck the tool comes out to a cone that grows there, so that the handle's end
+    lies nearer to the far side. Geometry.
+    """
+    to_tailstock = near_end < far_end
+    small = "the tailstock" if to_tailstock else "the chuck"
+    swung = "away from you" if to_tailstock else "towards you"
+    return (
+        f"its small end towards {small}, top-slide at {_slide_angle(step):.1f}°, its handle's end "
+        f"swung {swung}"
+    )
 
 
 def _slide_angle(step: Stretch) -> float:
@@ -202,13 +218,26 @@ def _is_pocket(turning: Turning, place: int) -> bool:
 
 def _neck(turning: Turning, place: int) -> str:
     """A taper that begins behind a larger step cannot be come at from the end."""
-    ends = [(place + 1, turning.steps[place].end_across), (place - 1, turning.steps[place].across)]
-    front, across = ends[0] if turning.plan.free == "right" else ends[1]
+    step, is_right = turning.steps[place], turning.plan.free == "right"
+    across, far = step.across, step.end_across
+    front = place - 1
+    if is_right:
+        front, across, far = place + 1, far, across
     if not 0 <= front < len(turning.steps) or turning.steps[front].across <= across + _SAME:
         return ""
     behind = step_name(turning, front).replace("_", " ")
-    to = turning.work.mm(across)
+    to = turning.work.mm(_neck_across(turning, step, across, far))
     return f", first neck in behind the {behind} to ⌀{to} with the {_parting(turning)}"
+
+
+def _neck_across(turning: Turning, step: Stretch, near: float, far: float) -> float:
+    """What a neck is cut to in mm: no deeper than the cone is anywhere under the tool.
+
+    Rounded up to a tenth; what is left of it at the shoulder the top-slide takes.
+    """
+    width = float(turning.work.design.workshop.parting_width or 0)
+    share = min(width / (step.end - step.start), 1.0)
+    return max(near, math.ceil((near + (far - near) * share) * 10 - _SAME) / 10)
 
 
 def _ball(turning: Turning, place: int) -> bool:

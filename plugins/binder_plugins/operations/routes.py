@@ -27,6 +27,7 @@ from binder_plugins.operations.thrown import thrown
 from binder_plugins.operations.together import plan_together
 from binder_plugins.operations.treating import softened
 from binder_plugins.operations.turning import Turning
+from binder_plugins.operations.wet import wetted
 from binder_plugins.operations.wire import bent
 from binder_plugins.operations.work import Work
 
@@ -62,7 +63,7 @@ def route_of(work: Work) -> Route:
     return Route(
         work.name,
         work.item.title,
-        found.setups,
+        wetted(work, found.setups),
         work.count,
         tuple(_left(work)),
         (*trouble, *found.trouble),

@@ -1,7 +1,8 @@
-"""A thread that goes up to a shoulder: a die leaves its last turns half cut."""
+"""Where a thread ends on the metal: a die leaves its last turns half cut, and must be stopped."""
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from binder.api import ThreadFact
@@ -13,39 +14,90 @@ if TYPE_CHECKING:
 # The lead of a die in pitches: so near to a shoulder it cuts no full thread. Common practice,
 # no source.
 _LEAD = 2.0
+# What a step must stand above the thread's outside, in pitches, to stop the face of a die: its
+# own threads are opened by a chamfer as wide. Common practice, no source.
+_STOPS = 0.5
 _SAME = 1e-6
+_ROUND = "turn the die round"
 
 
 def to_shoulder(work: Work, form: FormFact, thread: Located) -> str:
-    """What is done where a thread ends at a larger step and no undercut lets the die run out."""
+    """What is done where a thread ends at metal that no undercut lets the die run out before.
+
+    A shoulder stops the die; bar of the thread's own size does not, it would be cut on.
+    """
     fact = work.design.facts.about(ThreadFact, f"{work.name}.{thread.name}")
     if fact is None or not thread.length:
         return ""
-    lead, half = _LEAD * fact.pitch, thread.length / 2
-    ends = {
-        wall
-        for x, *_ in thread.spots
-        for wall in _walls(form, x)
-        if abs(abs(wall - x) - half) < lead - _SAME
-    }
+    lead = _LEAD * fact.pitch
     grooves = [spot[0] for one in form.located if one.kind == "undercut" for spot in one.spots]
-    if not ends or all(any(abs(g - wall) < lead + fact.major for g in grooves) for wall in ends):
+    ends = [
+        one
+        for one in _ends(form, thread, lead)
+        if all(abs(groove - one.at) >= lead + fact.major for groove in grooves)
+    ]
+    if not ends:
         return ""
-    return "; then turn the die round, and run its plain side up to the shoulder for the last turns"
+    if min(one.across for one in ends) >= fact.major + 2 * _STOPS * fact.pitch - _SAME:
+        return f"; then {_ROUND}, and run its plain side up to the shoulder for the last turns"
+    turns, long = round(thread.length / fact.pitch), work.mm(thread.length)
+    counted = (
+        f"; no shoulder stops the die: scribe the thread's end first, {long} from the tip, and "
+        f"count about {turns} turns from the first bite"
+    )
+    is_round = any(one.is_wall for one in ends) or _comes_home(work, thread, lead)
+    return f"{counted}; {_ROUND} for the last ones" if is_round else counted
 
 
-def _walls(form: FormFact, x: float) -> list[float]:
-    """Where the step at a place borders on one that is no thinner."""
+def _comes_home(work: Work, thread: Located, lead: float) -> bool:
+    """Whether a mate is screwed so far on that it meets what a die leaves half cut."""
+    for name in work.joints_at(thread.name):
+        joint = work.design.joints[name]
+        mates = (work.design.facts.about(ThreadFact, str(end)) for end in joint.ends)
+        deep = [one.full_depth for one in mates if one is not None and one.is_internal]
+        is_fast = joint.kind == "threaded"
+        if is_fast and any(d is None or float(d) > (thread.length or 0.0) - lead for d in deep):
+            return True
+    return False
+
+
+@dataclass(frozen=True, slots=True)
+class _End:
+    """Where a thread ends at metal `across` thick, both in mm; a wall, or its own bar."""
+
+    at: float
+    across: float
+    is_wall: bool
+
+
+def _ends(form: FormFact, thread: Located, lead: float) -> list[_End]:
+    half = (thread.length or 0.0) / 2
+    found: list[_End] = []
+    for x, *_ in thread.spots:
+        place = next(
+            (n for n, s in enumerate(form.stretches) if s.start - _SAME <= x <= s.end + _SAME), None
+        )
+        if place is None:
+            continue
+        near = [one for one in _walls(form, place) if abs(abs(one.at - x) - half) < lead - _SAME]
+        found += near or _on_its_bar(form.stretches[place], x, half)
+    return found
+
+
+def _on_its_bar(step: Stretch, x: float, half: float) -> list[_End]:
+    """The ends of a thread that lie within its own step."""
+    inner = (at for at in (x - half, x + half) if step.start + _SAME < at < step.end - _SAME)
+    return [_End(at, step.across, is_wall=False) for at in inner]
+
+
+def _walls(form: FormFact, place: int) -> list[_End]:
+    """Where a step borders on one that is no thinner."""
     steps = form.stretches
-    place = next((n for n, s in enumerate(steps) if s.start - _SAME <= x <= s.end + _SAME), None)
-    if place is None:
-        return []
-    step = steps[place]
-    found = []
+    step, found = steps[place], []
     if place and _is_wall(steps[place - 1].end_across, step):
-        found.append(step.start)
+        found.append(_End(step.start, steps[place - 1].end_across, is_wall=True))
     if place + 1 < len(steps) and _is_wall(steps[place + 1].across, step):
-        found.append(step.end)
+        found.append(_End(step.end, steps[place + 1].across, is_wall=True))
     return found
 
 

@@ -8,8 +8,6 @@ from typing import TYPE_CHECKING
 from binder.api import (
     Drawing,
     DrawnBox,
-    DrawnDisc,
-    DrawnLabel,
     DrawnShape,
     Line,
     Polyline,
@@ -29,6 +27,11 @@ _JAW = 7.0
 _MARGIN = 3.0
 _TALL = 7.0
 _TINT = 0.14
+# How much of the depth of a thread the stub in it is drawn to fill.
+_ENGAGED = 0.9
+_ROUND_TALL = 4.5
+_AXIS_AT = 5.5
+_DARK = 0.4
 _BENT = frozenset({"wire", "spring"})
 
 
@@ -40,15 +43,17 @@ def sketch(setup: SetUp, form: FormFact | None) -> Drawing | None:
         return _in_the_lathe(setup.grip, form)
     if setup.grip.kind == "vice" and not form.stretches:
         return _in_the_vice(setup, form)
-    return _in_a_vee(setup.grip, form) if setup.grip.kind == "vee" else None
+    return _along_a_vee(setup, form) if setup.grip.kind == "vee" and form.stretches else None
 
 
 def _in_the_lathe(grip: Grip, form: FormFact) -> Drawing:
     """The part along the axis, its free end to the right as it stands in the lathe."""
     length = form.size[0]
     low, high = min(0.0, grip.jaws[0]), max(length, grip.jaws[1])
-    scale = _scale(high - low, max(form.size[1:]))
     flip = grip.free == "left"
+    if _is_on_stub(grip):
+        low, high = (0.0, 2 * length) if flip else (-length, length)
+    scale = _scale(high - low, max(form.size[1:]))
 
     def at(x: float) -> float:
         return _MARGIN + _JAW / 2 + ((high - x) if flip else (x - low)) * scale
@@ -57,6 +62,8 @@ def _in_the_lathe(grip: Grip, form: FormFact) -> Drawing:
     shapes: list[DrawnShape] = [*_outline(form, at, middle, scale)]
     if grip.kind == "mandrel":
         shapes += _mandrel(grip, form, at, middle, scale)
+    elif _is_on_stub(grip):
+        shapes += _stub(form, at(length if flip else 0.0), middle, scale)
     else:
         shapes += _jaws(grip, at, middle, scale, form)
     if grip.support.startswith("tailstock"):
@@ -129,6 +136,26 @@ def _mandrel(
     ]
 
 
+def _is_on_stub(grip: Grip) -> bool:
+    return "screwed stub" in grip.on
+
+
+def _stub(form: FormFact, face: float, middle: float, scale: float) -> list[DrawnShape]:
+    """The bar behind the part in the jaws, its shoulder on the part's face, its thread inside."""
+    tapped = [one for one in form.located if one.kind == "tapped"]
+    across = max((one.diameter or 0.0 for one in tapped), default=form.size[1] / 3)
+    deep = min((one.depth or form.size[0] for one in tapped), default=form.size[0] / 2)
+    thin, thick = across / 2 * scale, min(form.size[1] * 0.45, across) * scale
+    tall = HEIGHT / 2 - thick - 0.5
+    start, wide = 0.5, min(face - 2.0, _JAW)
+    return [
+        DrawnBox(start, middle - thick, face - start, 2 * thick),
+        DrawnBox(face, middle - thin, deep * scale * _ENGAGED, 2 * thin, _TINT, Stroke.THIN),
+        DrawnBox(start, 0.5, wide, tall, _TINT),
+        DrawnBox(start, middle + thick, wide, tall, _TINT),
+    ]
+
+
 def _in_the_vice(setup: SetUp, form: FormFact) -> Drawing:
     """The end of a block between two jaws, on parallels, its made face up."""
     wide, high = _seen(setup, form)
@@ -165,23 +192,26 @@ def _seen(setup: SetUp, form: FormFact) -> tuple[float, float]:
     return min(long, wide), high
 
 
-def _in_a_vee(grip: Grip, form: FormFact) -> Drawing:
-    """A round bar end on in a V-block, the drill above."""
-    middle, radius = WIDTH / 2 - 8, 3.0
-    floor = HEIGHT - 0.5
-    top = floor - 6.5
-    vee = (
-        (middle - 9, floor), (middle - 9, top), (middle - 5, top), (middle, top + 5),
-        (middle + 5, top), (middle + 9, top), (middle + 9, floor), (middle - 9, floor),
-    )  # fmt: skip
-    centre = top + 5 - radius * 1.414
-    return Drawing(
-        WIDTH,
-        HEIGHT,
-        (
-            Polyline(vee),
-            DrawnDisc(middle, centre, radius),
-            Line(middle, 0.3, middle, centre - radius, Stroke.ARROW),
-            DrawnLabel(middle + 10, centre + 1, grip.on, 2.5),
-        ),
-    )
+def _along_a_vee(setup: SetUp, form: FormFact) -> Drawing:
+    """Round work along its V-block as drawn, the clamp over it, the tool where it comes."""
+    grip, length = setup.grip, form.size[0]
+    scale = min((WIDTH - 2 * _MARGIN) / length, _ROUND_TALL / max(form.size[1:]))
+    left = (WIDTH - length * scale) / 2
+
+    def at(x: float) -> float:
+        return left + x * scale
+
+    middle, radius = _AXIS_AT, grip.across / 2 * scale
+    start, end = (at(x) for x in grip.jaws)
+    shapes: list[DrawnShape] = [
+        DrawnBox(start, middle, end - start, HEIGHT - 0.5 - middle, _TINT, Stroke.THIN),
+        *_outline(form, at, middle, scale),
+        Line(left - 2, middle, at(length) + 2, middle, Stroke.CENTRE),
+    ]
+    if grip.land != (0.0, 0.0):
+        a, b = (at(x) for x in grip.land)
+        shapes.append(DrawnBox(a, middle - radius - 1.2, b - a, 1.2, _DARK))
+    cut = {act.feature for act in setup.acts}
+    places = {spot[0] for one in form.located if one.name in cut for spot in one.spots}
+    shapes += [Line(at(x), 0.3, at(x), middle - radius, Stroke.ARROW) for x in sorted(places)]
+    return Drawing(WIDTH, HEIGHT, tuple(shapes))

@@ -11,6 +11,7 @@ import pytest
 
 from binder.api import Design
 from binder.compiler import Outcome
+from binder_plugins.arrangement.exploding import explode, units_of
 from binder_solid.placed import MotionFact, PlacedFact
 from binder_solid.space import placed
 
@@ -231,3 +232,38 @@ def test_every_second_handed_copy_is_the_opposite_hand(compile_text: Compile) ->
 def test_the_same_spec_gives_the_same_places(compile_text: Compile) -> None:
     first, again = (stood(compile_text, SHAFT).facts.all(PlacedFact) for _ in range(2))
     assert first == again
+
+
+CUP = (
+    "  screw: {material: mild steel, stock: 10 mm round bar, turned: [{name: pin, diameter: 6 mm,"
+    " length: 6.1 mm}, {name: shank, diameter: 10 mm, length: 30 mm}]}\n"
+    "  saddle: {material: brass, stock: 20 mm round bar, turned: [{name: rim, diameter: 20 mm,"
+    " length: 11 mm}], features: {socket: {reamed: 6 mm, on: left, depth: through}, cup: {recessed:"
+    " 11 mm, on: right, depth: 5 mm}}}\n"
+    "  keeper: {material: brass, stock: 10 mm round bar, turned: [{name: plate, diameter: 9 mm,"
+    " length: 1.5 mm}]}\n"
+    "joints:\n"
+    "  saddle on screw: {swivels: [saddle.socket, screw.pin]}\n"
+    "  keeper on pin: {screwed: [keeper.underside, screw.pin], fastener: M3 socket cap screw}\n"
+    "assemblies: {head: {of: [screw, saddle, keeper]}}\n"
+)
+
+
+def test_what_is_screwed_to_a_pin_lies_on_its_end_and_comes_off_there(
+    compile_text: Compile,
+) -> None:
+    """By hand, along the axis: the pin is 6.1 mm long from the saddle's underside, and the keeper
+    lies on its end, 0.1 mm over the floor of the cup."""
+    design = stood(compile_text, HEAD + CUP)
+    keeper, top = box(design, "keeper")
+    axis = next(n for n in range(3) if abs(top[n] - keeper[n] - 1.5) < 1e-6)
+    facts = {one.subject: one for one in design.facts.all(PlacedFact)}
+    out = facts["keeper"].way[axis]
+    low, high = box(design, "saddle")
+    underside = low[axis] if out > 0 else high[axis]
+    near = keeper[axis] if out > 0 else top[axis]
+    assert (near - underside) * out == pytest.approx(6.1)
+    units = units_of(design.assemblies["head"], design, list(facts.values()))
+    explode(units)
+    moved = {one.name: one.moved[axis] * out for one in units}
+    assert moved["keeper"] > moved["saddle"] > moved["screw"]

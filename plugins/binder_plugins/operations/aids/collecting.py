@@ -74,6 +74,7 @@ def collect_tools(design: Design) -> Contribution:
             held = Place(route, setup, None, design)
             for text in (setup.grip.holder, setup.grip.on, setup.grip.support):
                 _read(text, held, found, own, is_holder=text == setup.grip.holder)
+            _read(setup.fluid, held, found, own, is_holder=False)
             for act in setup.acts:
                 place = Place(route, setup, act, design)
                 _read(act.tool, place, found, own, is_holder=True)

@@ -21,6 +21,7 @@ from binder.api import (
 )
 from binder_plugins.operations.aids.owning import in_plain_words
 from binder_plugins.operations.form_cutters import has_grinder
+from binder_trade.threading import screwcutting
 from binder_trade.threads import NotMade, from_name
 
 if TYPE_CHECKING:
@@ -59,7 +60,9 @@ def made(recipe: str, words: str, place: Place, said: str = "") -> SmallWork | N
     size = _size(name, place)
     told = _told(said, words, size, place)
     printed = " ".join([known["name"], *known["steps"]])
-    if any(f"{{{key}}}" in printed and not told[key] for key in ("low", "thread")):
+    if any(
+        f"{{{key}}}" in printed and not told[key] for key in ("low", "thread", "turn", "engaged")
+    ):
         return None
     long = _long(name, known, size, place)
     told["long"] = place.mm(math.ceil(2 * size) if name == "plug gauge" else long)
@@ -122,9 +125,28 @@ def _told(name: str, words: str, size: float, place: Place) -> dict[str, str]:
         "high": f"⌀{place.mm(high)}" if high else "",
         "part": place.route.title,
         "thread": place.thread,
+        **_stub(place),
         "wide": place.wide or f"for the {place.route.title}",
         "long": "",
         "deep": place.mm(place.setup.grip.long),
+    }
+
+
+def _stub(place: Place) -> dict[str, str]:
+    """The sizes of an outside thread that goes into the part's, nothing where it has none."""
+    told = dict.fromkeys(("turn", "engaged", "neck", "neck_wide"), "")
+    name = read_thread(place.thread)
+    if isinstance(name, Misread) or not place.engaged:
+        return told
+    try:
+        figures = screwcutting(from_name(name))
+    except NotMade:
+        return told
+    return {
+        "turn": f"⌀{place.mm(round(figures.die_blank_mm, 2))}",
+        "engaged": place.mm(round(place.engaged, 1)),
+        "neck": f"⌀{place.mm(round(figures.groove_diameter_mm, 1))}",
+        "neck_wide": place.mm(round(figures.groove_narrow_mm, 1)),
     }
 
 

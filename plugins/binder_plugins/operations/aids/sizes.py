@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from binder.api import Design, HalfFact, exact, shown_length
+from binder.api import Design, HalfFact, ThreadFact, exact, shown_length
 from binder_solid.facts import FormFact
 
 if TYPE_CHECKING:
@@ -97,6 +97,17 @@ class Place:
         """The thread that is cut at the act's feature, or anywhere on the part; '' for none."""
         name = self.act.feature if self.act is not None else ""
         return next((said for at, said in self._threads() if not name or at == name), "")
+
+    @property
+    def engaged(self) -> float:
+        """How far in mm a stub goes into the part's thread: a pitch short of it; 0 unknown."""
+        name = next((at for at, said in self._threads() if said == self.thread), "")
+        fact = self.design.facts.about(ThreadFact, f"{self.route.subject}.{name}")
+        form = self.design.facts.about(FormFact, self.route.subject)
+        if fact is None or form is None:
+            return 0.0
+        deep = float(fact.full_depth) if fact.full_depth is not None else form.size[0]
+        return max(deep - fact.pitch, fact.pitch)
 
     def _threads(self) -> Iterator[tuple[str, str]]:
         wanted = "tap" if "stub" in self.setup.grip.on or self.act is not None else "die"
