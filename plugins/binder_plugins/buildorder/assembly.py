@@ -28,6 +28,7 @@ from binder.api import (
 from binder_plugins.buildorder.closing import done_before, inside_of
 from binder_plugins.buildorder.curing import left_alone, parts_of
 from binder_plugins.buildorder.led import led
+from binder_plugins.buildorder.locking import dry, locked, when
 from binder_plugins.buildorder.own_holes import own_holes
 from binder_plugins.buildorder.riding import beside, put_on_first
 from binder_plugins.buildorder.stops import stop_at
@@ -61,6 +62,9 @@ def _sheet(one: Assembly, design: Design) -> Section:
         blocks.append(Paragraph((one.note,)))
     if one.test:
         blocks.append(Notice(NoticeKind.NOTE, "Test now", (one.test,)))
+    last = tuple(locked(one, design))
+    if last:
+        blocks += [Paragraph((when(one, design),)), Checklist(last)]
     return Section(
         f"assembly-{one.name}",
         one.title.capitalize(),
@@ -110,7 +114,7 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
         step += "in the same move: " if goes_with(joint, design) else ""
         step += put_on_first(joint, design) + fact.step
         step += beside(joint, one, design) + between_plates(joint, design)
-        step += led(joint, one, design)
+        step += led(joint, one, design) + dry(joint, one, design)
         words = step[0].upper() + step[1:]
         yield Tick(f"{one.name} {joint.name}", (words,), tuple(filter(None, more)))
 

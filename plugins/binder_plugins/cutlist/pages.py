@@ -8,6 +8,7 @@ from binder.api import (
     Anchor,
     BarCut,
     BarPlan,
+    BarUse,
     Block,
     Checklist,
     Column,
@@ -152,6 +153,14 @@ def _fitting(name: str, width: float, design: Design) -> str:
     return ""
 
 
+def _sawn(cut: CutSize, design: Design) -> str:
+    """What is sawn out for it, where its route says so."""
+    use = design.facts.about(BarUse, cut.subject)
+    if use is None or cut.width is None:
+        return ""
+    return f"; {use.verb} ⌀{shown_length(use.length, design.units)}"
+
+
 def _blanks(cuts: list[CutSize], design: Design) -> Table:
     columns = (
         Column("Item", 4),
@@ -170,7 +179,7 @@ def _blanks(cuts: list[CutSize], design: Design) -> Table:
                 (_numbered(cut.subject, design),),
                 (str(count.count) if count else "1",),
                 (f"{material}{cut.section_text}",),
-                (f"{shown_length(cut.length, design.units)}{width}",),
+                (f"{shown_length(cut.length, design.units)}{width}{_sawn(cut, design)}",),
             )
         )
     return Table(columns, tuple(rows))

@@ -31,4 +31,14 @@ DIAL_AWKWARD = Code(
     "Divide the dial as the finding says.",
 )
 
-CODES = (LEAD_MISSING, HANDWHEEL_WRONG_WAY, DIAL_AWKWARD)
+THREAD_SHORT_OF_TRAVEL = Code(
+    "thread-short-of-travel",
+    W,
+    "A screw whose thread, less its nut and the turns that the die leaves half cut, is shorter "
+    "than the travel.",
+    "It runs tight on the last turns, short of the end that is promised.",
+    "drive:\n  lift: {feeds: [screw], travel: 20 mm}   # 35 mm of M10 in a nut of 15 mm",
+    "Make the thread longer, or turn an undercut for it to run out into.",
+)
+
+CODES = (LEAD_MISSING, HANDWHEEL_WRONG_WAY, DIAL_AWKWARD, THREAD_SHORT_OF_TRAVEL)

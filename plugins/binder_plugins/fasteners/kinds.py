@@ -24,13 +24,15 @@ class FasteningEntry(JointEntry):
     """What a fastened joint may say beside its halves.
 
     `fastener` is the hardware as it is asked for in a shop, with or without its length
-    (`M3 socket cap screw`); `pattern` how many and where (`4 off on 16 mm PCD`), `places`
+    (`M3 socket cap screw`), `locked_with` what is put on its thread when all has run dry;
+    `pattern` how many and where (`4 off on 16 mm PCD`), `places`
     where each such joint stands on the larger part. `grip` is what is clamped, where the
     parts do not tell it; `serviced` one that is often undone. `fit` is that
     of a hub on its shaft, in any of the tongues that a fit knows.
     """
 
     fastener: Words | None = None
+    locked_with: Words | None = None
     pattern: Words | None = None
     places: Places = Field(default_factory=list)
     clearance: Clearance | None = None

@@ -10,6 +10,7 @@ from binder.api import (
     Design,
     End,
     Fact,
+    FitFact,
     HalfFact,
     HardwareFact,
     Joint,
@@ -18,6 +19,7 @@ from binder.api import (
     PlaceFact,
     Working,
 )
+from binder_plugins.joints.feeling import felt
 from binder_plugins.joints.first import (
     first_half,
     fitted_in,
@@ -96,7 +98,7 @@ def _fact(
     own_step = getattr(joint.entry, "own_step", None)
     own = own_step(design.units) if own_step is not None else ""
     told = own or drilled or _step_of(row, joint, design)
-    step = told.format(a=a, b=b)
+    step = felt(told.format(a=a, b=b), design.facts.about(FitFact, joint.name), design)
     return JointFact(
         subject=joint.name,
         phrase=f"{names[0]} {row.says} {' and '.join(names[1:])}{by}",

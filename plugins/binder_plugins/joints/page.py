@@ -9,6 +9,7 @@ from binder.api import (
     Column,
     Design,
     Diagnostic,
+    End,
     HalfFact,
     Joint,
     JointFact,
@@ -18,6 +19,7 @@ from binder.api import (
     Section,
     Table,
     Text,
+    ThreadFact,
 )
 from binder_plugins.joints.first import (
     Fitted,
@@ -71,10 +73,16 @@ def _row(joint: Joint, fitted: Fitted, halves: list[HalfFact], design: Design) -
     if first is not None:
         master = (Reckoned(title_of(first, design), why_first(joint, first, halves)),)
     blank: Text = ("",)
-    if first is not None and meeting_of(joint).group == "fit":
+    if first is not None and meeting_of(joint).group == "fit" and not _is_thread(first, design):
         blank = (Blank(f"joint {joint.name} {first.place}", design.units),)
     phrase = fact.phrase if fact else ""
     return ((joint.name,), (phrase,), master, (_how_made(joint, halves),), blank)
+
+
+def _is_thread(end: End, design: Design) -> bool:
+    """Whether a place is a tapped hole, of which no size is read."""
+    fact = design.facts.about(ThreadFact, str(end))
+    return fact is not None and fact.is_internal
 
 
 def _how_made(joint: Joint, halves: list[HalfFact]) -> str:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import HalfFact, ThreadFact
 from binder_plugins.operations.facts import Act, SetUp
+from binder_plugins.operations.floats import lengths_measured
 from binder_plugins.operations.plain import at_bench
 from binder_plugins.operations.treating import brightened, hardened
 
@@ -25,7 +26,7 @@ def cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
         yield from heat
         acts = []
     acts += brightened(work)
-    yield at_bench(work, "by hand", "", [*acts, *_gates(work, setups)])
+    yield at_bench(work, "by hand", "", [*acts, *_gates(work, setups), *lengths_measured(work)])
 
 
 def _gates(work: Work, setups: Sequence[SetUp]) -> Iterator[Act]:
@@ -47,9 +48,12 @@ def _gate(work: Work, master: HalfFact, made: Act | None) -> Act:
     thread = work.design.facts.about(ThreadFact, f"{work.name}.{place}")
     if thread is not None and thread.is_internal:
         an = "an" if thread.designation.startswith("M") else "a"
-        words = f"try {an} {thread.designation} screw in the {said}: its mate is cut to run in it"
+        words = (
+            f"try {an} {thread.designation} screw as bought in the {said} by hand, as far as it "
+            "goes: its mate is cut to run in it, and no size is read here"
+        )
         tool = f"{thread.designation} screw or thread gauge"
-        return work.act("measure", words, feature=place, tool=tool, tags=("master",))
+        return work.act("gauge", words, feature=place, tool=tool, tags=("master",))
     act = work.act(
         "measure",
         f"measure the {said}, write it down: its mate is made to it",

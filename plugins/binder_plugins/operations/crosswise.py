@@ -23,6 +23,7 @@ from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts
 from binder_plugins.operations.mouths import Shoulder
 from binder_plugins.operations.oil_ways import oil_way_of
 from binder_plugins.operations.plain import at_bench
+from binder_plugins.operations.relieved import cleared
 from binder_plugins.operations.rings import flange_burrs, ring_setups
 from binder_plugins.operations.teeth import tooth_setups
 from binder_plugins.operations.thin_saws import slit_tool
@@ -36,6 +37,11 @@ if TYPE_CHECKING:
 
 # A shorter step does not lie still in a V-block; common practice, no source.
 _VEE_MM = 8.0
+# How the axis of round work is found under a drill; common practice, no source.
+_AXIS = (
+    "its axis under the spindle: a steel rule, nipped lightly between the round and the point of "
+    "the centre drill, lies level; the place along is scribed from the end first"
+)
 _MILLED = frozenset(
     {"flatted", "slotted", "keywayed", "pocketed", "dovetailed", "stepped", "t_slotted"}
 )
@@ -114,6 +120,7 @@ def _holes(turning: Turning, number: int) -> Iterator[SetUp]:
             grip,
             "along from the end that is told, square to the axis",
             acts,
+            _AXIS if grip.kind == "vee" else "",
         )
         number += 1
 
@@ -293,6 +300,7 @@ def _burrs(turning: Turning, _: int) -> Iterator[SetUp]:
         if (holes := [hole for hole in breaking_in(one, form) if way is None or hole != way.own])
     ]
     acts += flange_burrs(turning)
+    acts += cleared(work, form, [one for one in turning.axial if not turning.is_first(one)])
     if acts:
         yield at_bench(work, "by hand", "", acts)
 

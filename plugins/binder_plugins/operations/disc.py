@@ -16,6 +16,9 @@ if TYPE_CHECKING:
     from binder_plugins.operations.turning import Turning
     from binder_solid.facts import Located
 
+# What sawing by a scribed circle leaves to turn, of the diameter in mm. Common practice, no source.
+_TO_TURN = 1.5
+
 
 def disc_setups(turning: Turning) -> list[SetUp]:
     """Saw out, bore, outside on a mandrel; without a bore it is pressed against a pad."""
@@ -23,7 +26,8 @@ def disc_setups(turning: Turning) -> list[SetUp]:
     across = max(form.size[1:])
     setups: list[SetUp] = []
     stock = f" of {work.cut.section_text}" if work.cut is not None else ""
-    words = f"saw out ⌀{work.mm(across + 1.5)}{stock}"
+    words = f"saw out ⌀{work.mm(across + _TO_TURN)}{stock}"
+    work.takes(across + _TO_TURN, verb="saw out")
     saw = work.act("saw", words, tool="piercing saw or hacksaw", amount=across)
     mark = work.act(
         "mark-out",
@@ -108,7 +112,7 @@ def _outside(turning: Turning, place: int) -> list[Act]:
             machine=turning.lathe,
             feature=step.name or f"step {place + 1}",
             size=step.across,
-            start=step.across + 1.5,
+            start=step.across + _TO_TURN,
             deep=step.end - step.start,
             half=half,
             tags=("on-mandrel", "outside", "blank", "finish"),

@@ -10,7 +10,7 @@ from binder_plugins.operations.holes import HOLES, SINKS, Where, hole_acts, thro
 from binder_plugins.operations.lengthwise import is_turned
 from binder_plugins.operations.mouths import mouths_of
 from binder_plugins.operations.recesses import recess_acts
-from binder_plugins.operations.relieved import cleared, relief_of, relieved_acts
+from binder_plugins.operations.relieved import relief_of, relieved_acts
 from binder_plugins.operations.shoulders import to_shoulder
 from binder_solid.forms import Revolved
 
@@ -35,8 +35,12 @@ def axial_acts(
     lathe: str,
     end: str,
     tags: tuple[str, ...] = (),
+    past: float = 0.0,
 ) -> Iterator[Act]:
-    """Holes on the axis from the smallest up: the next one finds its start in it."""
+    """Holes on the axis from the smallest up: the next one finds its start in it.
+
+    `past` is how far from this end in mm the piece comes off its bar after, 0 where it is off.
+    """
     found = [one for one in bores if one.kind in HOLES | SINKS.keys() | {"recessed", "centred"}]
     mouths = mouths_of(work, bores)
     started, first = False, 0.0
@@ -51,6 +55,7 @@ def axial_acts(
             first=first,
             is_lathe=True,
             mouth=mouths.get(one.name),
+            past=past,
         )
         if one.kind == "recessed":
             yield from recess_acts(work, form, one, lathe, end, tags)
@@ -61,7 +66,6 @@ def axial_acts(
             if relief is not None
             else hole_acts(work, one, where)
         )
-        yield from cleared(work, form, one, where)
         started = True
         first = max(first, one.diameter or 0.0) if one.depth is None else first
     for one in bores:

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import round_holder, steady_for
-from binder_plugins.operations.facts import Grip
+from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.holes import HOLES
 from binder_solid.facts import Located
 
@@ -98,6 +100,25 @@ def _support(turning: Turning, out: float, bores: Sequence[Located]) -> str:
         if not any(b.kind in HOLES for b in bores)
         else "tailstock centre, in the mouth of the bore"
     )
+
+
+def ended_short(turning: Turning, grip: Grip, acts: Sequence[Act]) -> Iterator[Act]:
+    """The facing and the centring of an end that its centre does not carry yet.
+
+    Gripped short, with a diameter out, and drawn out to its length after: from so far out the end
+    is thrown about. Where the stock does not go back through the spindle it stays as it is.
+    """
+    first, centre = acts
+    across = grip.across
+    is_far = grip.stand_out > SUPPORTED * across
+    if not is_far or grip.kind not in {"chuck", "collet"} or not turning.passes(across):
+        yield from acts
+        return
+    mm = turning.work.mm
+    short, long = math.ceil(across) + SHORT, math.ceil(grip.stand_out)
+    yield replace(first, what=f"with {mm(short)} out of the jaws {first.what}")
+    ending = f"; then draw it out to {mm(long)}, grip it, and bring the centre up"
+    yield replace(centre, what=f"{centre.what}{ending}")
 
 
 def _slender(turning: Turning) -> float:

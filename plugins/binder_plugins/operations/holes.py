@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from binder.api import HalfFact, ThreadFact, exact
 from binder_making.cutting import advise, drills_in_order, pecks
 from binder_plugins.operations.hole_tools import drill_name, sinker
+from binder_plugins.operations.in_the_bar import drilled_past, is_past, reamed_to
 from binder_plugins.operations.mouths import Shoulder, countersink_for, opened
 from binder_plugins.operations.tapped import tap_rpm
 from binder_plugins.operations.work import Work, hole_volume
@@ -40,6 +41,12 @@ _TOO_SLOW = 4.0
 # In sheet thinner than this part of its diameter a twist drill breaks out before it is led, and
 # tears a hole with corners; from this diameter on, in mm. Common practice, no source.
 _SHEET, _TEARS_MM = 0.5, 5.0
+# No speed here is slow enough for a machine reamer, and it has no lead to start true in a tap
+# wrench. Common practice, no source.
+_IN_SPINDLE = (
+    "; in the chuck of the spindle, plug out, the spindle turned by hand and fed by its lever; or "
+    "borrow a hand reamer"
+)
 _TEARS = "; clamped between two flat pieces of wood, drilled through both: bare sheet tears"
 # The mouth of a centre hole of form A in pilots; from memory of ISO 6411.
 _CENTRE_MOUTH = 2.12
@@ -54,7 +61,8 @@ class Where:
     `meets` are features that it breaks into; `is_started` is true where a centre is there;
     `first` is the size of a hole that is there already; `is_open` where it ends in a bore;
     `is_together` where its parts are put together for it, so that nothing is left to be done.
-    `beside` is what stands up next to its mouth, `mouth` the edge that is told for it.
+    `beside` is what stands up next to its mouth, `mouth` the edge that is told for it. `past` is
+    how far from the mouth in mm a bar is parted off or sawn through; 0 where a hole comes out.
     """
 
     machine: str
@@ -69,6 +77,7 @@ class Where:
     is_together: bool = False
     beside: Shoulder | None = None
     mouth: Located | None = None
+    past: float = 0.0
 
 
 def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
@@ -82,6 +91,7 @@ def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
         return
     if across <= 0 or (work.is_wholly_left(one.name) and not where.is_together):
         return
+    given = where
     where = replace(where, deep=_drill_depth(work, one, where))
     if not where.is_started and not where.first:
         yield _start(work, one, where)
@@ -89,14 +99,20 @@ def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
     yield from _drills(work, one, where, to)
     if where.mouth is not None and one.kind != "tapped":
         yield opened(work, one, where)
-    yield from finished(work, one, where, to)
+    # What a drill leaves at the line of parting is faced off: no bar needs to reach past it.
+    yield from finished(work, one, given if one.kind == "bored" else where, to)
     counterbore = getattr(_entry(work, one), "counterbore", None)
     if counterbore is not None:
         yield _sunk(work, one, where, "counterbore", counterbore.mm)
 
 
 def _drill_depth(work: Work, one: Located, where: Where) -> float:
-    """A blind tapped hole is drilled deeper than its thread, for the tap's lead and the chips."""
+    """A blind tapped hole is drilled deeper than its thread, for the tap's lead and the chips.
+
+    One right through is drilled past the line at which it comes off the bar.
+    """
+    if is_past(one, where):
+        return drilled_past(work, one, where.past)
     fact = work.design.facts.about(ThreadFact, f"{work.name}.{one.name}")
     if one.kind != "tapped" or one.depth is None or where.is_open:
         return where.deep
@@ -255,7 +271,9 @@ def _what(
 ) -> str:
     if is_last and half is not None and half.lower is not None:
         return half.what.removeprefix("drill ")
-    deep = "through" if one.depth is None else f"{work.mm(where.deep)} deep"
+    past = ", past the line of parting off" if is_past(one, where) else ""
+    is_out = one.depth is None and not past
+    deep = "through" if is_out else f"{work.mm(where.deep)} deep{past}"
     ending = f", {pecked(size, where.deep)}" if pecked(size, where.deep) else ""
     if one.kind == "reamed" and not where.is_together and size > 0.8 * (one.diameter or 0.0):
         ending += _left(work, one, size)  # Not beside the pilot.
@@ -328,7 +346,7 @@ def ream(work: Work, one: Located, where: Where) -> Act:
     is_blind = one.depth is not None
     act = work.act(
         "ream",
-        f"{_many(one)}{_to_size(work, one, 'ream')}",
+        f"{_many(one)}{_to_size(work, one, 'ream')}{reamed_to(work, one, where)}",
         machine="" if reamer.is_hand else where.machine,
         feature=one.name,
         tool=f"{reamer.name} {'hand ' if reamer.is_hand else ''}reamer",
@@ -340,6 +358,8 @@ def ream(work: Work, one: Located, where: Where) -> Act:
         half=work.half(one.name),
         spoils="reaming to the bottom: its lead leaves a cone" if is_blind else "",
     )
+    if not reamer.is_hand and act.speed == "by hand":
+        act = replace(act, what=f"{act.what}{_IN_SPINDLE}")
     if is_blind and reamer.is_hand:
         words = f"'{one.name}' is blind, and the only {reamer.name} reamer is a hand reamer"
         return replace(act, trouble=(("ream-blind", words),))

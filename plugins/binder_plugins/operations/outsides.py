@@ -6,6 +6,7 @@ import math
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.closing_piece import closing_journal
+from binder_plugins.operations.floats import suited_step
 from binder_plugins.operations.lengthwise import has_limits
 
 if TYPE_CHECKING:
@@ -47,6 +48,7 @@ def rough_turn(
     fitted = has_limits(step, work)
     to = across + _LEFT_MM if fitted else across
     act, words = _way(turning, place, to, free, fitted=fitted)
+    words += "" if fitted else suited_step(work, step.name)
     start = max(there, to)
     long = _cut_long(turning, place, act, free)
     behind = [i for i in turning.plan.first if (i < place) == (free == "right") and i != place]
@@ -84,7 +86,7 @@ def finish_turn(turning: Turning, place: int, free: str, tags: tuple[str, ...]) 
     how = f" ({half.how})" if half is not None and "suit" in half.how else ""
     yield work.act(
         "turn",
-        f"finish: {what}{how}",
+        f"finish: {what}{how}{suited_step(work, step.name)}",
         machine=turning.lathe,
         feature=step_name(turning, place),
         tool=f"{'left-hand ' if place in turning.plan.behind else ''}knife tool freshly honed",

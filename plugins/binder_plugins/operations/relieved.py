@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.holes import Where, hole_acts
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from binder_plugins.operations.facts import Act
     from binder_plugins.operations.work import Work
@@ -59,16 +59,21 @@ def relieved_acts(
         yield replace(act, what=f"{act.what}; {work.mm(deep)} of full thread, {ending}")
 
 
-def cleared(work: Work, form: FormFact, relief: Located, where: Where) -> Iterator[Act]:
-    """The tap once more, where the hole that meets a thread is drilled after it."""
+def cleared(work: Work, form: FormFact, late: Iterable[Located]) -> Iterator[Act]:
+    """The tap once more, where a hole that meets a thread is drilled after it.
+
+    At the bench, from the end at which the thread begins: from the other a tap starts across it.
+    """
+    reliefs = list(late)
     for one in form.located:
-        if relief_of(one, form) is relief and "back" in where.tags:
-            yield work.act(
-                "chase",
-                f"run the tap through the {one.name.replace('_', ' ')} once more: the "
-                f"{relief.name.replace('_', ' ')} leaves a burr in it",
-                feature=one.name,
-                end=where.end,
-                tags=where.tags,
-                tool="tap",
-            )
+        relief = relief_of(one, form)
+        if relief is None or relief not in reliefs:
+            continue
+        begins = "right" if one.frame.z[0] > 0 else "left"
+        yield work.act(
+            "chase",
+            f"run the tap through the {one.name.replace('_', ' ')} once more, by hand from the "
+            f"{begins}-hand end: the {relief.name.replace('_', ' ')} leaves a burr in it",
+            feature=one.name,
+            tool="tap",
+        )

@@ -14,6 +14,7 @@ from binder_plugins.operations.closing_piece import (
 from binder_plugins.operations.early_corners import slips
 from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
 from binder_plugins.operations.facts import Act, Grip
+from binder_plugins.operations.floats import suited_hub
 from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import is_carried
 from binder_plugins.operations.lengthwise import SAME, is_spoiled
@@ -73,7 +74,7 @@ def _past_centre(act: Act) -> Act:
 def _over_all(turning: Turning, end: str) -> str:
     """To what length the end is faced; beyond a journal made to its mate the last step counts."""
     work = turning.work
-    row = suited_length(work, turning.length)
+    row = suited_length(work, turning.length) or suited_hub(work, turning.length)
     if row:
         return row
     last = turning.steps[0 if end == "left" else -1]

@@ -35,19 +35,20 @@ def to_shoulder(work: Work, form: FormFact, thread: Located) -> str:
 
 
 def _walls(form: FormFact, x: float) -> list[float]:
-    """Where the step at a place borders on a larger one."""
+    """Where the step at a place borders on one that is no thinner."""
     steps = form.stretches
     place = next((n for n, s in enumerate(steps) if s.start - _SAME <= x <= s.end + _SAME), None)
     if place is None:
         return []
     step = steps[place]
     found = []
-    if place and _is_larger(steps[place - 1].end_across, step):
+    if place and _is_wall(steps[place - 1].end_across, step):
         found.append(step.start)
-    if place + 1 < len(steps) and _is_larger(steps[place + 1].across, step):
+    if place + 1 < len(steps) and _is_wall(steps[place + 1].across, step):
         found.append(step.end)
     return found
 
 
-def _is_larger(across: float, step: Stretch) -> bool:
-    return across > max(step.across, step.end_across) + _SAME
+def _is_wall(across: float, step: Stretch) -> bool:
+    """Whether a die does not run on: a bar of the thread's own size stops it, or is threaded."""
+    return across >= max(step.across, step.end_across) - _SAME

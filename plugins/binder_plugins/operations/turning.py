@@ -14,13 +14,14 @@ from binder_plugins.operations.early_corners import early_corners, formed_behind
 from binder_plugins.operations.edges import axial_acts, centre_back, corners, edge_acts
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.floors import floor_chamfers
-from binder_plugins.operations.gripping import SHORT, SUPPORTED, end_across, first_grip
+from binder_plugins.operations.gripping import SHORT, SUPPORTED, end_across, ended_short, first_grip
 from binder_plugins.operations.late_grooves import late_grooves, on_mandrel
 from binder_plugins.operations.lengthwise import (
     Plan,
     opens_at,
     plans,
 )
+from binder_plugins.operations.necks import thin_neck
 from binder_plugins.operations.outsides import finish_turn, is_shaped, max_across, rough_turn
 from binder_plugins.operations.rings import is_beside
 from binder_plugins.operations.second_end import second
@@ -113,7 +114,7 @@ class Turning:
     def _saw(self) -> None:
         across = self.work.stock_across
         facing = self.work.facing
-        if self.plan.is_parted and self._passes(across):
+        if self.plan.is_parted and self.passes(across):
             long = self.length + facing + _BACK_MM
             self.work.takes(long, verb="part off")
             return
@@ -129,10 +130,16 @@ class Turning:
             [self.work.act("saw", words, amount=across or 1.0, tags=())],
         )
 
-    def _passes(self, across: float) -> bool:
+    def passes(self, across: float) -> bool:
+        """Whether stock so thick in mm goes through the spindle of the lathe."""
         lathes = self.work.design.workshop.entry.machines.lathes
         found = lathes.get(self.lathe)
         return found is None or across <= found.spindle_bore.mm
+
+    def _past(self) -> float:
+        """How far from the free end in mm a hole must reach to be open when it is parted off."""
+        over = max(_BACK_MM, self.work.facing)
+        return self.length + over if self.plan.is_parted else 0.0
 
     def _grip_left(self) -> float:
         """What is left on a sawn piece to hold it by, with the width of the parting tool."""
@@ -153,14 +160,14 @@ class Turning:
         words = f"face the end{left_as_bought(work, self.form)}"
         acts = [self.face(free, words, ("first-end", "needs-waste"))]
         if grip.support == "tailstock centre":
-            acts.append(self.centre(free))
+            acts = [*ended_short(self, grip, [acts[0], self.centre(free)])]
         threads = self._threads_first() if self.plan.is_threaded else []
         acts += threads
         acts += list(self.turns(self.plan.first, free, ("first-end",)))
-        acts += list(axial_acts(work, self.form, bores, self.lathe, free))
+        acts += list(axial_acts(work, self.form, bores, self.lathe, free, past=self._past()))
         edges = [one for one in self.edges(free, first=True) if not threads or not is_thread(one)]
         cut = edge_acts(work, self.form, edges, self.lathe, free)
-        acts += [centre_back(act) if grip.support else act for act in cut]
+        acts += [self._carried(act) if grip.support else act for act in cut]
         acts += floor_chamfers(self, free, ("first-end",))
         acts = _knurls_first(acts)
         if self.plan.is_parted:
@@ -174,6 +181,10 @@ class Turning:
             true=true_to_one_another(work, self.steps, acts),
             until=self._until(),
         )
+
+    def _carried(self, act: Act) -> Act:
+        """An act on work that a centre carries: a die wants its place, a thin neck comes last."""
+        return thin_neck(self, centre_back(act))
 
     def _threads_first(self) -> list[Act]:
         """Threads over the bar, with what stands in front of them, which is cut from it after."""

@@ -311,6 +311,10 @@ class Work:
         way = "outside" if found[3] == "over" else "inside"
         return f"{self._read(size, size, way)}, {found[3]} two {found[4]}"
 
+    def read_along(self, length: float) -> str:
+        """What a length in mm is read with over its two ends."""
+        return self._read(length, length, "outside")
+
     def measured_with(self, half: HalfFact) -> str:
         """The gauge with which a half was measured when it was made: the same ever after."""
         if "as bought" in half.what:

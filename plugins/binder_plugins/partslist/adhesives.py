@@ -18,6 +18,7 @@ _MELTED = {
 }
 # Words for a fabrication to the kind of joint that is filled so.
 _SETS = {"glued": "glued", "bonded": "glued", "retained": "retained"}
+_SAID = ("compound", "locked_with")
 _WOODS = ("hardwood", "softwood", "plywood")
 
 
@@ -31,7 +32,8 @@ def adhesives(design: Design) -> dict[str, list[str]]:
 
 def _of_joints(design: Design) -> Iterator[tuple[str, str]]:
     for joint in design.joints.values():
-        said = str(getattr(joint.entry, "compound", None) or "")
+        told = (getattr(joint.entry, one, None) for one in _SAID)
+        said = next((str(one) for one in told if one), "")
         what = adhesive(joint, design) or said or _MELTED.get(joint.kind, "")
         if what:
             yield what, joint.name

@@ -89,14 +89,16 @@ def _tapped_fact(found: Found, tapped: Hole) -> ThreadFact:
         drill=chosen.drill.name if chosen is not None else "",
         drill_mm=chosen.drill.mm if chosen is not None else 0.0,
         percent=chosen.percent.basis if chosen is not None else "",
-        full_depth=found.depth if found.is_blind else None,
+        full_depth=found.depth if found.is_blind or found.is_met else None,
         drill_depth=tapped.drill_mm,
         count=found.count,
-        note=_tapped_note(tapped),
+        note=_tapped_note(found, tapped),
     )
 
 
-def _tapped_note(tapped: Hole) -> str:
+def _tapped_note(found: Found, tapped: Hole) -> str:
+    if found.is_met and not found.is_blind:
+        return "open at its end: how deep the drill goes stands in the leaf"
     if tapped.depths is None:
         return "right through"
     chips = "" if tapped.has_chip_room else ", no room for chips: clear them at every half turn"

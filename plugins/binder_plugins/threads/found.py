@@ -98,6 +98,11 @@ class Found:
         return self.wall is not None and depth is not None and depth >= self.wall - _OPEN
 
     @property
+    def is_met(self) -> bool:
+        """Whether its depth is told and no bore ends it: it may open behind its thread."""
+        return self.is_internal and self.depth is not None and self.wall is None
+
+    @property
     def is_blind(self) -> bool:
         """Whether a tapped hole ends in the metal."""
         depth, metal = self.depth, self.metal

@@ -36,6 +36,7 @@ FIRES: dict[str, tuple[str, str]] = {
     "rough-then-finish-it": ("turn rough", "turn finish"),
     "rough-all-first": ("turn rough", "bore finish"),
     "heavy-before-slender": ("turn rough", "turn slender"),
+    "neck-last": ("turn", "groove thin-neck"),
     "ring-inside-first": ("bore thin-ring inside", "turn thin-ring outside"),
     "bore-then-mandrel": ("bore", "turn on-mandrel"),
     "true-before-unchuck": ("turn runs-true", "unchuck"),

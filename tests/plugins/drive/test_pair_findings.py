@@ -28,6 +28,15 @@ DRUM = (
     "      - {name: barrel, diameter: 10 mm, length: 20 mm}\n"
     "      - {name: far, diameter: 20 mm, length: 2 mm}\n"
 )
+# 15 in the nut, 20 of travel, and a pitch of 1.5 half cut under the head: 36.5 mm. Common practice.
+JACK = (
+    "  body:\n    material: brass\n    turned: [{name: body, diameter: 25 mm, length: 15 mm}]\n"
+    "    features: {thread: {tapped: M10, on: body, depth: through}}\n"
+    "  screw:\n    material: mild steel\n"
+    "    turned: [{name: shank, diameter: 10 mm, length: 50 mm}]\n"
+    "    features: {thread: {screwed: M10, on: shank, length: %s mm}}\n"
+)
+LEADS = "  nut: {leads: [screw.thread, body.thread]}\n"
 GEAR = "  cut: {material: brass, gear: {module: %s, teeth: %s, width: 4 mm}}\n"
 FAST = "motor: {turns: [a], by: motor, speeds: [3000 r/min]}"
 ROCKS = "x: {rocks: [a, b], crank: %s, rod: 40 mm, rocker: 30 mm, frame: 50 mm}"
@@ -257,6 +266,12 @@ CASES = {
     "dial-awkward": (
         spec("a", "⟪x⟫: {feeds: [a], lead: 0.7 mm, divisions: 40}"),
         spec("a", "x: {feeds: [a], lead: 0.7 mm, divisions: 35}"),
+    ),
+    "thread-short-of-travel": (
+        spec("", "lift: {feeds: [screw], travel: ⟪20 mm⟫, what_travels: screw}",
+             parts=JACK % 35, joints=LEADS),
+        spec("", "lift: {feeds: [screw], travel: 20 mm, what_travels: screw}",
+             parts=JACK % "36.5", joints=LEADS),
     ),
     "scale-not-said": (
         spec("a b", HAND, "⟪x⟫: {prototype: [a], speed: 30 r/min}"),

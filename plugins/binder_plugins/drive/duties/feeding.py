@@ -8,6 +8,7 @@ from math import isclose
 from binder.api import Design, Diagnostic, Joint, Size, ThreadFact, exact, shown_length
 from binder_plugins.drive import feed_codes as codes
 from binder_plugins.drive.duties.duty import DutyFact, Told
+from binder_plugins.drive.duties.screw_length import short_of_travel
 from binder_plugins.drive.duties.shown import INCH, is_inch
 from binder_trade.explained import NotDefined
 from binder_trade.screws.handwheel import Hand, Handwheel, best_dial, handwheel, moves_toward_hand
@@ -44,7 +45,9 @@ def feeding(joint: Joint, design: Design) -> Told:
     rows.append(("Turned clockwise", f"it {'comes to' if toward else 'goes from'} the hand"))
     steps = made.steps if divisions else made.steps[:1]
     duty = DutyFact(joint.name, "Feed screw", tuple(rows), steps)
-    return Told(duty, (*_wrong_way(joint, toward=toward), *_awkward(joint, made, lead, design)))
+    short = short_of_travel(joint, _thread(joint, design), design)
+    wrong = (*_wrong_way(joint, toward=toward), *_awkward(joint, made, lead, design), *short)
+    return Told(duty, wrong)
 
 
 def _size(mm: float, design: Design, places: int = 3) -> str:

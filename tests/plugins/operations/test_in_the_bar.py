@@ -1,0 +1,114 @@
+"""Work that is still on its bar, or between two shoulders, or carried by a centre, as it is told.
+
+All: common practice, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
+
+BUSH = (
+    "{{material: brass, stock: 20 mm round bar, turned: [{{name: boss, diameter: 16 mm, length: 6"
+    " mm}}, {{name: rim, diameter: 20 mm, length: 5 mm}}], features: {{hole: {{{kind}, on: boss,"
+    " depth: through}}}}}}"
+)
+
+
+@pytest.mark.parametrize(
+    ("kind", "deep"),
+    # 11 long and 1 for facing; 2 for the lead of a machine reamer and 1 for its chips; for the
+    # lead of a tap the 5 of its drill, and 1; nothing more for a plain hole.
+    [("reamed: 6 mm", 15), ("tapped: M6", 18), ("drilled: 6 mm", 12)],
+)
+def test_a_hole_right_through_goes_past_the_line_of_parting(
+    kind: str, deep: float, route_of: RouteOf
+) -> None:
+    acts = route_of(BUSH.format(kind=kind)).acts
+    drill = [act for act in acts if act.act == "drill"][-1]
+    assert drill.deep == pytest.approx(deep)
+    assert f"{deep} mm deep" in drill.what
+    assert "past the line of parting off" in drill.what
+
+
+def test_a_hole_in_a_piece_that_is_off_its_bar_is_just_through(route_of: RouteOf) -> None:
+    """A plate is open below."""
+    part = (
+        "{material: brass, block: {length: 30 mm, width: 20 mm, height: 8 mm},"
+        " features: {hole: {reamed: 6 mm, on: top, depth: through}}}"
+    )
+    drill = [act for act in route_of(part).acts if act.act == "drill"][-1]
+    assert "through" in drill.what
+    assert "parting" not in drill.what
+
+
+@pytest.mark.parametrize(("long", "is_short"), [(30, False), (60, True)])
+def test_a_far_end_is_faced_and_centred_before_it_is_drawn_out(
+    long: int, *, is_short: bool, route_of: RouteOf
+) -> None:
+    """30 mm of ⌀12 stands by itself at three times its thickness; 60 wants a centre."""
+    part = (
+        f"{{material: mild steel, stock: drawn rod, turned: [{{name: pin, diameter: 10 mm, length:"
+        f" {long} mm}}, {{name: head, diameter: 12 mm, length: 40 mm}}]}}"
+    )
+    setup = next(one for one in route_of(part).setups if one.place == "lathe")
+    centre = [act for act in setup.acts if act.act == "centre"]
+    assert any("draw it out" in act.what for act in centre) == is_short
+    assert ("out of the jaws" in setup.acts[0].what) == is_short
+
+
+def test_a_groove_that_leaves_a_thin_neck_comes_last(route_of: RouteOf) -> None:
+    """⌀3 less 2 × 0.8 leaves 1.4 mm to carry the turning of the rod on the centre."""
+    part = (
+        "{material: mild steel, stock: drawn rod, turned: [{name: head, diameter: 8 mm, length: 5"
+        " mm}, {name: rod, diameter: 4 mm, length: 40 mm}, {name: tip, diameter: 3 mm, length: 5"
+        " mm}], features: {thread: {screwed: M4, on: rod, length: 36 mm},"
+        " catch: {grooved: 1.6 mm, on: tip, depth: 0.8 mm}}}"
+    )
+    first = next(one for one in route_of(part).setups if one.place == "lathe")
+    names = [act.act for act in first.acts]
+    assert names.index("groove") > max(n for n, one in enumerate(names) if one in {"turn", "die"})
+
+
+SADDLE = """{HEAD}  screw:
+    material: mild steel
+    stock: drawn rod
+    turned:
+      - {{name: pin, diameter: 6 mm, length: 6.1 mm}}
+      - {{name: shank, diameter: 10 mm, length: 40 mm}}
+  saddle:
+    material: brass
+    stock: 20 mm round bar
+    turned: [{{name: boss, diameter: 20 mm, length: {long} mm}}]
+    features: {{socket: {{reamed: to suit, on: boss, depth: through}}}}
+joints:
+  it: {{swivels: [saddle.socket, screw.pin], duty: turns by hand, master: saddle.socket}}
+"""
+
+
+@pytest.mark.parametrize(("long", "is_told"), [("6", True), ("5", False)])
+def test_a_float_between_shoulders_is_made_on_the_leaf(
+    long: str, *, is_told: bool, plan: Plan
+) -> None:
+    """The hub is measured; the pin is that and 0.2, the middle of 0.1 to 0.3 mm. With more than
+    1 mm of room the shoulders do not hold it."""
+    from binder_plugins.operations.facts import Route
+
+    design = plan(SADDLE.format(HEAD=HEAD, long=long)).design
+    assert design is not None
+    routes = {name: design.facts.about(Route, name) for name in ("saddle", "screw")}
+    pin = " ".join(act.what for act in routes["screw"].acts) if routes["screw"] else ""
+    hub = " ".join(act.what for act in routes["saddle"].acts) if routes["saddle"] else ""
+    assert ("length of the saddle as measured + 0.2 mm = ______, 6.2 mm" in pin) == is_told
+    assert ("length of the saddle: ______, 6 mm as drawn" in hub) == is_told
+
+
+def test_a_cross_hole_finds_the_axis_of_its_round(route_of: RouteOf) -> None:
+    """By a rule that lies level under the point."""
+    part = (
+        "{material: mild steel, stock: drawn rod, turned: [{name: rod, diameter: 10 mm, length: 50"
+        " mm}], features: {eye: {drilled: 3 mm, across: rod, at: 12 mm from left, depth: through}}}"
+    )
+    setup = next(one for one in route_of(part).setups if one.grip.kind == "vee")
+    assert "rule" in setup.true
