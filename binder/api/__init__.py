@@ -44,6 +44,7 @@ from binder.design import (
     Located,
     MaterialFact,
     NumberOff,
+    OffMiddleFact,
     Part,
     Passed,
     Piece,

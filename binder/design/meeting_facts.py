@@ -125,6 +125,16 @@ class AsideFact(Fact):
 
 
 @dataclass(frozen=True, slots=True)
+class OffMiddleFact(Fact):
+    """What sits in a place stands off its middle; the subject is the place, `bed.way`.
+
+    `off` is how far, in mm along the axes of the part that has the place.
+    """
+
+    off: tuple[float, float, float]
+
+
+@dataclass(frozen=True, slots=True)
 class TogetherFact(Fact):
     """Work on parts that are put together for it; the subject is the id of its task.
 

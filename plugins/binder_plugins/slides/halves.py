@@ -17,6 +17,7 @@ from binder.api import (
     made_size,
     shown_length,
 )
+from binder_plugins.slides.astride import place_of
 from binder_plugins.slides.facts import Side, SlideFact
 from binder_trade.slides import Dovetail, Half, OverPins, Step
 
@@ -46,6 +47,7 @@ def _feature(fact: SlideFact, side: Side, half: Half, design: Design, *, inside:
     name = side.feature.name if side.feature is not None else made
     old = side.feature.entry if side.feature is not None else None
     on = str(getattr(old, "on", "") or side.end.place)
+    at = getattr(old, "at", None)
     return implied_feature(
         design,
         joint,
@@ -55,7 +57,7 @@ def _feature(fact: SlideFact, side: Side, half: Half, design: Design, *, inside:
         dovetailed=made_size(half.narrow_mm, joint),
         depth=made_size(half.depth_mm, joint),
         on=on or "top",
-        at=getattr(old, "at", None),
+        at=place_of(fact, at) if inside else at,
         inside=inside,
         note=_words(half, angle, on, design.units, inside=inside),
     )

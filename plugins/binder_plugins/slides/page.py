@@ -22,6 +22,7 @@ from binder.api import (
     exact,
     shown_length,
 )
+from binder_plugins.slides.astride import side_words
 from binder_plugins.slides.facts import SlideFact
 from binder_plugins.slides.gibs import gib_of
 from binder_plugins.slides.halves import first_side
@@ -142,6 +143,8 @@ def _apart(pins: OverPins) -> float:
 def _gib(fact: SlideFact, slide: Dovetail, units: str) -> str:
     thick, along = (shown_length(exact(size), units) for size in (slide.gib_mm, slide.gib_width_mm))
     words = f"strip {thick} thick, which takes {along} along the flat"
+    side = side_words(fact, units)
+    words = f"{words}; it lies {side}" if side else words
     gib = gib_of(fact)
     if gib is None:
         return words
