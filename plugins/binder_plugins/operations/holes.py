@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import HalfFact, ThreadFact, exact
 from binder_making.cutting import advise, drills_in_order, pecks
-from binder_plugins.operations.hole_tools import drill_name, sinker
+from binder_plugins.operations.hole_tools import drill_name, led_in, sinker
 from binder_plugins.operations.in_the_bar import drilled_past, is_past, reamed_to
 from binder_plugins.operations.mouths import Shoulder, countersink_for, opened
 from binder_plugins.operations.tapped import tap_rpm
@@ -450,7 +450,7 @@ def _sunk(work: Work, one: Located, where: Where, act: str, across: float) -> Ac
         tool = sinker(work, act, across, is_lathe=where.is_lathe, hole=_in_middle(work, one))
     return work.act(
         act,
-        f"{_many(one)}{verb} ⌀{work.mm(across)}{deep}",
+        f"{_many(one)}{verb} ⌀{work.mm(across)}{deep}{led_in(tool)}",
         machine=where.machine,
         feature=partner(work, one),
         tool=tool,

@@ -152,7 +152,9 @@ def _by_hand(work: Work, one: Feature) -> Iterator[Act]:
 
 def _words_of(one: Feature) -> str:
     said = getattr(one.entry, "filed", "")
-    return f"{one.name.replace('_', ' ')}: {said}"
+    at = getattr(one.entry, "at", None)
+    place = f"; its middle {at.text}" if at is not None and at.distance is not None else ""
+    return f"{one.name.replace('_', ' ')}: {said}{place}"
 
 
 def _left(work: Work) -> Iterator[Left]:
