@@ -87,6 +87,7 @@ class HalfFact(Fact):
 
     `what` is the size and its limits (`ream ⌀6 H7, 6.000 to 6.012`), `mate` the other half,
     `how` the way it is made. `lower` and `upper` are sizes in mm where there are limits.
+    `eased` is what is done to its corners by hand once it is cut.
     """
 
     joint: str
@@ -98,6 +99,7 @@ class HalfFact(Fact):
     is_master: bool = False
     lower: float | None = None
     upper: float | None = None
+    eased: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -84,7 +84,8 @@ class SmallWork(Fact):
     `count` are made of `material`; where `form` is a bar's, `length` mm of that section, in mm,
     are sawn off for each. `stock` is what it is made from, as printed. `minutes` are for all of
     them; `of` is what it is made for, and `joints` are those that wait for it. One that
-    `is_kept_in` stays in the chuck from its making to its use.
+    `is_kept_in` stays in the chuck from its making to its use. `tools` are those that its steps
+    name and the workshop may not have, as acts tell theirs.
     """
 
     count: int
@@ -99,3 +100,4 @@ class SmallWork(Fact):
     length: Fraction = Fraction(0)
     joints: tuple[str, ...] = ()
     is_kept_in: bool = False
+    tools: str = ""

@@ -19,7 +19,7 @@ from binder.api import (
 )
 from binder_plugins.slides.astride import place_of
 from binder_plugins.slides.facts import Side, SlideFact
-from binder_trade.slides import Dovetail, Half, OverPins, Step
+from binder_trade.slides import Dovetail, Half, OverPins, Step, corners
 
 
 def features(fact: SlideFact, design: Design) -> Iterator[Feature]:
@@ -89,7 +89,17 @@ def halves(fact: SlideFact, design: Design) -> Iterator[HalfFact]:
             mate=str(other.end),
             how="measure over two pins" if side is first else "cut to suit the other half",
             is_master=side is first,
+            eased=_eased(slide, design.units),
         )
+
+
+def _eased(slide: Dovetail, units: str) -> str:
+    """What keeps the sharp edges of one half out of the corners of the other."""
+    found = corners(slide)
+    saw, flat = (
+        shown_length(exact(round(mm, 1)), units) for mm in (found.relief_mm, found.edge_flat_mm)
+    )
+    return f"saw {saw} into the inside corners, along; break the outside ones to a flat of {flat}"
 
 
 def first_side(fact: SlideFact) -> Side:

@@ -126,7 +126,8 @@ def _sum(fact: SlideFact, pins: OverPins, units: str) -> Text:
 def _pins(fact: SlideFact, slide: Dovetail, pins: OverPins, units: str) -> str:
     fit = pin_range(slide)
     least, most = (_about(size, units) for size in (fit.least_mm + _HALF, fit.most_mm - _HALF))
-    own = f"shanks of two {fact.pin_name.removesuffix(' drill')} drills; " if fact.pin_name else ""
+    name = fact.pin_name.removesuffix(" drill")
+    own = f"shanks of two {name} drills (a set holds one: buy a second); " if name else ""
     each, less = 2 * pin_factor(slide.angle_deg), slide.female.wide_mm - slide.male.narrow_mm
     apart, wider = (shown_length(exact(mm), units) for mm in (_apart(pins), less))
     return (
