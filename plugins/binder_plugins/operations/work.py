@@ -288,6 +288,8 @@ class Work:
     def _plugs(self, half: HalfFact, act: str) -> str:
         """What tells a bore that is bored for a gap over its measured shaft."""
         over = half.what.partition(_OVER_SHAFT)[2].split(" to ")
+        if act == "mill":
+            return self._over_pins(half)
         if act != "bore" or len(over) != 2:
             return ""
         if is_tried(self.design.joints[half.joint].kind, 0.0, 0.0):
