@@ -29,6 +29,7 @@ from binder.api import (
 )
 from binder_plugins.buildorder.closing import done_before, inside_of, joints_closed_in
 from binder_plugins.buildorder.curing import left_alone, parts_of
+from binder_plugins.buildorder.filed_seats import seated_at
 from binder_plugins.buildorder.led import led
 from binder_plugins.buildorder.locking import dry, locked, when
 from binder_plugins.buildorder.own_holes import own_holes
@@ -117,7 +118,7 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
         if not place and fact.group == "fixing":
             place = leans_at(joint, design)
         if not place and fact.is_lasting:
-            place = stop_at(joint, design)
+            place = stop_at(joint, design) or seated_at(joint, design)
         if place:
             more.append((f"place: {place}",))
         if joint.entry.note:

@@ -9,6 +9,7 @@ import pytest
 from binder.compiler import Job, Phase, compiled
 from binder.design import Design
 from binder.host import Host
+from binder_plugins.buildorder.filed_seats import seated_at
 from binder_plugins.buildorder.stops import stop_at
 from binder_plugins.partslist.room import most_outside
 from binder_solid.glued_in import fills
@@ -32,6 +33,13 @@ def test_a_bonded_stop_is_placed_by_the_flat_of_the_other(hammer: Design) -> Non
     assert "92.15 mm from the left end" in said
     assert "1.2 mm more or less" in said
     assert "64.15 mm from its inner face" in said
+
+
+def test_a_part_on_a_filed_seat_is_placed_by_its_middle(hammer: Design) -> None:
+    # 0.36 × 120 = 43.2, and 1.5 left on the tail.
+    said = seated_at(hammer.joints["collar on helve"], hammer)
+    assert said == "the middle of the helve collar 44.7 mm from left of the helve"
+    assert seated_at(hammer.joints["head on helve"], hammer) == ""
 
 
 def test_what_can_be_moved_by_its_screw_is_not_placed(hammer: Design) -> None:
