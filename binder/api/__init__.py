@@ -45,6 +45,7 @@ from binder.design import (
     Located,
     MaterialFact,
     NumberOff,
+    OffMiddleFact,
     Part,
     Passed,
     Piece,

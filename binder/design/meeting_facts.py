@@ -90,6 +90,7 @@ class HalfFact(Fact):
     half that is made to its measured mate they are the sizes at which it may be aimed, and
     `suits` is what counts: the least and most that is added to the mate as measured, in mm. `over`
     is what is read over, or where the half `is_inside` between, two pins as thick as `pin`, in mm.
+    `eased` is what is done to its corners by hand once it is cut.
     """
 
     joint: str
@@ -105,6 +106,7 @@ class HalfFact(Fact):
     over: float | None = None
     pin: float | None = None
     is_inside: bool = False
+    eased: str = ""
 
     @property
     def judged(self) -> tuple[float, float] | None:
@@ -146,6 +148,16 @@ class AsideFact(Fact):
     how: str
     leans: float = 0.0
     slot: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class OffMiddleFact(Fact):
+    """What sits in a place stands off its middle; the subject is the place, `bed.way`.
+
+    `off` is how far, in mm along the axes of the part that has the place.
+    """
+
+    off: tuple[float, float, float]
 
 
 @dataclass(frozen=True, slots=True)

@@ -87,7 +87,8 @@ class SmallWork(Fact):
     are sawn off for each. `stock` is what it is made from, as printed. `minutes` are for all of
     them; `of` is what it is made for, and `joints` are those that wait for it. One that
     `is_kept_in` stays in the chuck from its making to its use. `buys` are the pieces of its
-    stock that are no bar of the cut list and in no scrap box.
+    stock that are no bar of the cut list and in no scrap box. `tools` are those that its steps
+    name and the workshop may not have, as acts tell theirs.
     """
 
     count: int
@@ -103,3 +104,4 @@ class SmallWork(Fact):
     joints: tuple[str, ...] = ()
     is_kept_in: bool = False
     buys: tuple[str, ...] = ()
+    tools: str = ""

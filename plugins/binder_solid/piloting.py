@@ -31,9 +31,10 @@ def piloted(joint: Joint, design: Design) -> str:
     held = f"hold it in its place, {place}" if place else "hold it in its place"
     steel = "run a steel screw in and out of each, " if "steel screw" in half.how else ""
     wood = item.title if item is not None else half.item
+    is_slotted = _is_slotted(joint, mate, design)
+    through = "in the middle of each slot" if is_slotted else "through its holes"
     return (
-        f"{held}, spot through its holes, drill the {wood} with "
-        f"{drill}{_deep(joint, design)}, {steel}then "
+        f"{held}, spot {through}, drill the {wood} with {drill}{_deep(joint, design)}, {steel}then "
     )
 
 
@@ -42,3 +43,10 @@ def _deep(joint: Joint, design: Design) -> str:
     found = (one.engagement for one in design.facts.all(HardwareFact) if one.joint == joint.name)
     deep = next((one for one in found if one), None)
     return f", {shown_length(exact(round(deep)), design.units)} deep" if deep else ""
+
+
+def _is_slotted(joint: Joint, mate: str, design: Design) -> bool:
+    """Whether the screws stand in slots, so that the wood may move under them."""
+    part = design.parts.get(mate)
+    own = [one for one in part.features if one.implied_by == joint.name] if part else []
+    return any(one.kind == "slotted" for one in own)

@@ -10,6 +10,7 @@ from binder.api import (
     HardwareFact,
     Kind,
     NumberOff,
+    OffMiddleFact,
     Page,
     PlanStep,
     ShaftFact,
@@ -48,7 +49,7 @@ def binder_steps() -> Sequence[PlanStep]:
             place_parts,
             needs=(FormFact, NumberOff),
             gives=(PlacedFact, MotionFact),
-            after=(ShaftFact, HardwareFact, CentresFact),
+            after=(ShaftFact, HardwareFact, CentresFact, OffMiddleFact),
         ),
         PlanStep(
             "picture the parts together",

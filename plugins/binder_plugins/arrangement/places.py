@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from binder.api import At, Design, Feature, Position, Size
+from binder.api import At, Design, Feature, OffMiddleFact, Position, Size
 from binder_plugins.arrangement.copies import Copy
 from binder_plugins.arrangement.space import scaled
 from binder_solid.facts import FormFact, Located, Stretch
@@ -90,6 +90,9 @@ def spots_of(copy: Copy, place: str, design: Design, *, joint: str = "") -> tupl
         spots = (_by_eye(feature, copy),)
     else:
         spots = ()
+    aside = design.facts.about(OffMiddleFact, f"{copy.item}.{place}")
+    if aside is not None:
+        spots = tuple(replace(one, point=plus(one.point, aside.off, 1.0)) for one in spots)
     return tuple(_on_copy(one, copy) for one in spots)
 
 

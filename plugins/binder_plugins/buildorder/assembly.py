@@ -12,6 +12,7 @@ from binder.api import (
     Column,
     Design,
     Diagnostic,
+    HardwareFact,
     ItemNumber,
     Joint,
     JointFact,
@@ -20,13 +21,15 @@ from binder.api import (
     Paragraph,
     Place,
     Section,
+    SmallWork,
     Strong,
     Table,
     Text,
     Tick,
 )
-from binder_plugins.buildorder.closing import done_after, done_before, inside_of
+from binder_plugins.buildorder.closing import done_after, done_before, inside_of, joints_closed_in
 from binder_plugins.buildorder.curing import left_alone, parts_of
+from binder_plugins.buildorder.filed_seats import seated_at
 from binder_plugins.buildorder.floating import floats_in
 from binder_plugins.buildorder.led import led
 from binder_plugins.buildorder.locking import dry, locked, when
@@ -58,7 +61,10 @@ def _sheet(one: Assembly, design: Design) -> Section:
         Column("Off", 1, is_figure=True),
         Column("What", 6),
     )
-    rows = tuple(_row(member.item, member.count, design) for member in one.members)
+    rows = (
+        *(_row(member.item, member.count, design) for member in one.members),
+        *(_row(own.name, own.count, design) for own in _made_for_it(one, design)),
+    )
     blocks: list[Block] = [Table(columns, rows)]
     ticks = tuple(_steps(one, design))
     if ticks:
@@ -78,6 +84,13 @@ def _sheet(one: Assembly, design: Design) -> Section:
         tuple(blocks),
         starts_page=False,
     )
+
+
+def _made_for_it(one: Assembly, design: Design) -> Iterator[HardwareFact]:
+    """What is made without a leaf for a joint that closes here: a gib and its screws."""
+    closed = {joint.name for joint in joints_closed_in(one, design)}
+    made = {name for work in design.facts.all(SmallWork) for name in work.joints}
+    return (own for own in design.facts.all(HardwareFact) if own.joint in closed & made)
 
 
 def _row(name: str, count: int, design: Design) -> tuple[Text, ...]:
@@ -111,7 +124,7 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
         if not place and fact.group == "fixing":
             place = leans_at(joint, design)
         if not place and fact.is_lasting:
-            place = stop_at(joint, design)
+            place = stop_at(joint, design) or seated_at(joint, design)
         if place:
             more.append((f"place: {place}",))
         if joint.entry.note:

@@ -8,6 +8,7 @@ from binder.api import Design, Diagnostic, Fabrication, Joint, JointFact
 from binder_plugins.finishing import coat_codes as codes
 from binder_plugins.finishing.processes import Process
 from binder_plugins.finishing.treated import Treated
+from binder_solid.glued_in import fills
 from binder_trade.fits.gaps import gap
 
 _BONDS = ("retained", "glued")
@@ -73,11 +74,16 @@ def _locked_in(one: Treated, design: Design) -> Iterator[Diagnostic]:
     """What a lasting joint keeps together, and only one half of it is to be coated."""
     if "mask" in one.text.lower():
         return
+    wholes = [whole for whole in design.assemblies.values() if fills(whole, design)]
+    mine = [whole for whole in wholes if fills(whole, design) == one.item.name]
+    filling = {member.item for whole in mine for member in whole.members}
     for joint in design.joints.values():
         fact = design.facts.about(JointFact, joint.name)
         if fact is None or not fact.is_lasting or one.item.name not in joint.items:
             continue
         others = [name for name in joint.items if name != one.item.name]
+        if {*others} <= filling:
+            continue  # A peg that was glued in flush takes the coat with its part.
         bare = next((name for name in others if not _same(one, name, design)), "")
         if bare:
             yield codes.FINISH_LOCKED_IN.at(

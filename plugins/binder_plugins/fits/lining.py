@@ -9,6 +9,7 @@ from binder.api import Before, Design, Joint, Task, TaskKind, TogetherFact, show
 from binder_plugins.fits.facts import MadeFit
 from binder_plugins.fits.families import BONDED, HOT, MOVING, PRESSED
 from binder_plugins.fits.naming import is_made, listed, title_of
+from binder_solid.glued_in import FILLED, fills
 
 _DONE = {"reamed in line": "ream", "lapped together": "lap"}
 _HOLDING = ("screwed", "bolted", "studded", "buttoned")
@@ -185,6 +186,8 @@ def lining_befores(one: Lining, design: Design) -> Iterator[Before]:
         if members & {*one.shafts, *(fit.hole.end.item for fit in one.fits)}:
             why = "the shaft goes in when its bearings are in line"
             yield Before(one.task, f"assemble {name}", why, at=at)
+        elif fills(assembly, design) in one.items:
+            yield Before(f"assemble {name}", one.task, FILLED, at=at)
         elif members & {*one.items}:
             why = "what is put up for the reamer is bare, free of chips and oil"
             yield Before(one.task, f"assemble {name}", why, is_must=False, at=at)

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from binder.api import Before, Design, HalfFact, Joint, Task, TaskKind, TogetherFact
 from binder_plugins.joints.together import Drilling
+from binder_solid.glued_in import FILLED, fills
 
 PILOTED = "pilot holes drilled"
 _PILOT = "pilot hole "
@@ -54,7 +55,9 @@ def _drilling(joint: Joint, above: str, below: str, design: Design) -> Drilling:
     )
     befores = [Before(f"make {name}", task.id, _THERE, at=joint.at) for name in (above, below)]
     befores += [
-        Before(task.id, f"assemble {name}", _BEFORE, at=joint.at)
+        Before(f"assemble {name}", task.id, FILLED, at=joint.at)
+        if fills(assembly, design)
+        else Before(task.id, f"assemble {name}", _BEFORE, at=joint.at)
         for name, assembly in design.assemblies.items()
         if any(member.item in (above, below) for member in assembly.members)
     ]

@@ -132,7 +132,12 @@ def _dovetailed(flat: Flat, one: Located) -> Iterator[Act]:
         tool=_dovetail_cutter(flat),
         size=16.0,
         tags=("finish",),
+        half=half,
     )
+    if half is not None and half.eased:
+        yield flat.work.act(
+            "file", half.eased, feature=one.name, tool="saw and files", tags=("finish",)
+        )
 
 
 def _dovetail_cutter(flat: Flat) -> str:

@@ -14,6 +14,8 @@ _SAME_DRILL = 0.02
 _OVER = 0.1
 _WIDE = 6.0
 NOT_OWNED = "not owned"
+_FLAT = "drill, its end ground flat"
+_LED = "; a pointed drill of that size goes first, till its lips cut all round: the flat one is led"
 
 
 def drill_name(work: Work, size: float, *, fitted: bool) -> str:
@@ -28,6 +30,11 @@ def drill_name(work: Work, size: float, *, fitted: bool) -> str:
         return f"{work.mm(size)} drill, {NOT_OWNED}"
     name = found.name if "drill" in found.name else f"{found.name} drill"
     return f"{name}{more}"
+
+
+def led_in(tool: str) -> str:
+    """What leads a drill that was ground flat: it has no point, and no pilot either."""
+    return _LED if tool.endswith(_FLAT) else ""
 
 
 def sinker(work: Work, act: str, across: float, *, is_lathe: bool, hole: float = 0.0) -> str:
@@ -47,7 +54,7 @@ def sinker(work: Work, act: str, across: float, *, is_lathe: bool, hole: float =
         return f"boring bar (from ⌀{work.mm(best.least_bore.mm)})"
     drill = workshop.owns_drill(size)
     if drill is not None:
-        return f"{drill.name} drill, its end ground flat"
+        return f"{drill.name} {_FLAT}"
     if is_lathe and across >= _WIDE:
         return "small boring tool, ground to enter"
     return "boring head" if across >= _WIDE else "pilot cutter filed up from silver steel"

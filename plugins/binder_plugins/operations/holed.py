@@ -304,7 +304,11 @@ def _about_its_pop(flat: Flat, face: str, one: Located, lathe: str, grip: Grip) 
     by, held = "their made edges level, pegged where a hole is there", HELD
     if is_pair and not flat.is_sheet():
         by, held = pair_by(flat, one), pair_held(flat, one)
-    acts = [replace(clamped(flat, [one], by), tool=held), *acts, taken_apart(flat)]
+    clamp = replace(clamped(flat, [one], by), tool=held)
+    if grip.kind == "four-jaw" and not _has_holes(flat):
+        said = f"{clamp.what}; no hole goes through yet: the four jaws alone hold them"
+        clamp = replace(clamp, what=said, tool="flat plate, superglue")
+    acts = [clamp, *acts, taken_apart(flat)]
     flat.add(
         "lathe",
         lathe,
@@ -314,3 +318,9 @@ def _about_its_pop(flat: Flat, face: str, one: Located, lathe: str, grip: Grip) 
         true=true,
         at_once=work.count,
     )
+
+
+def _has_holes(flat: Flat) -> bool:
+    """Whether a hole goes through by then: a bolt or a peg holds the pieces together there."""
+    cut = {act.feature for setup in flat.setups for act in setup.acts if act.act == "drill"}
+    return any(one.name in cut and one.depth is None for one in flat.form.located)

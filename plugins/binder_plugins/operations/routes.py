@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import Contribution, Design, Fabrication, Feature
+from binder.api import Contribution, Design, Fabrication, Feature, Position
 from binder_plugins.operations.cleaning import cleaned
 from binder_plugins.operations.crosswise import cross_setups
 from binder_plugins.operations.disc import disc_setups
@@ -149,7 +149,7 @@ def _by_hand(work: Work, one: Feature) -> Iterator[Act]:
     """What is told in words is filed, or bent where the words say so; its ends are filed first."""
     said = str(getattr(one.entry, "filed", ""))
     if not said.startswith("bent "):
-        yield work.act("file", f"{_words_of(one)}{nose_words(work, one)}", feature=one.name)
+        yield work.act("file", f"{_words_of(work, one)}{nose_words(work, one)}", feature=one.name)
         return
     told = said.split(", ")
     ends = [part for part in told[1:] if any(word in part for word in _FILED)]
@@ -160,9 +160,13 @@ def _by_hand(work: Work, one: Feature) -> Iterator[Act]:
     yield work.act("bend", f"{name}: {bent}", feature=one.name, tool="vice, rod and mallet")
 
 
-def _words_of(one: Feature) -> str:
+def _words_of(work: Work, one: Feature) -> str:
     said = getattr(one.entry, "filed", "")
-    return f"{one.name.replace('_', ' ')}: {said}"
+    at = getattr(one.entry, "at", None)
+    place = ""
+    if isinstance(at, Position) and at.distance is not None:
+        place = f"; its middle {work.mm(at.distance.mm)} {at.rest}"
+    return f"{one.name.replace('_', ' ')}: {said}{place}"
 
 
 def _left(work: Work) -> Iterator[Left]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.hole_kinds import SINKS, many_of
-from binder_plugins.operations.hole_tools import sinker
+from binder_plugins.operations.hole_tools import led_in, sinker
 from binder_plugins.operations.mouths import countersink_for
 
 if TYPE_CHECKING:
@@ -31,7 +31,7 @@ def sunk(work: Work, one: Located, where: Where, act: str, across: float) -> Act
         tool = sinker(work, act, across, is_lathe=where.is_lathe, hole=_in_middle(work, one))
     return work.act(
         act,
-        f"{many_of(one)}{verb} ⌀{work.mm(across)}{deep}",
+        f"{many_of(one)}{verb} ⌀{work.mm(across)}{deep}{led_in(tool)}",
         machine=where.machine,
         feature=partner(work, one),
         tool=tool,

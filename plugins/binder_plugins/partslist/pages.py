@@ -33,11 +33,13 @@ from binder.api import (
     Subheading,
     Table,
     Text,
+    exact,
     shown_length,
     size_text,
 )
 from binder_plugins.partslist.adhesives import adhesives
 from binder_plugins.partslist.counting import members_of
+from binder_plugins.partslist.room import most_outside
 from binder_plugins.partslist.used_up import for_tools, used_up
 
 _MADE = (
@@ -203,6 +205,8 @@ def _bought_rows(item: Bought, design: Design) -> Iterator[tuple[Text, ...]]:
     names = list(dict.fromkeys([*sizes, *item.measured])) or [""]
     for row, name in enumerate(names):
         size = f"{name} {size_text(sizes[name], design.units)}" if name in sizes else name
+        most = most_outside(item.name, design) if name == "outside" and name not in sizes else None
+        size += f", at most {shown_length(exact(most), design.units)}" if most else ""
         blank: Text = (
             (Blank(f"{item.name} {name}", _unit(name)),) if name in item.measured else ("",)
         )

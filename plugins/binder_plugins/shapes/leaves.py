@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from binder.api import (
     Blank,
@@ -124,13 +124,13 @@ def _features(owner: str, features: tuple[Feature, ...], design: Design) -> Iter
         if one.name not in met and one.implied_by not in met
     ]
     for half in halves:
-        cut = _cut_for(half, features)
+        cut = _cut_for(half, [one for one in features if one.name not in met - {half.place}])
         rows.append(_half(half, cut, fits.get(cut.name, "") if cut is not None else "", design))
     if rows:
         yield Table(_CUT, tuple(rows), caption="Cut in it, and what it meets")
 
 
-def _cut_for(half: HalfFact, features: tuple[Feature, ...]) -> Feature | None:
+def _cut_for(half: HalfFact, features: Sequence[Feature]) -> Feature | None:
     """The feature that is a half of a joint: of the name of its place, or the joint's own."""
     named = (one for one in features if one.name == half.place)
     return next(named, next((one for one in features if one.implied_by == half.joint), None))

@@ -131,14 +131,21 @@ def _one(place: Position, units: str) -> str:
     return f"{shown(place.distance.quantity, units)} {place.rest}"
 
 
+def _is_measured(at: Position | None) -> bool:
+    return at is not None and any(one.distance is not None for one in at.all)
+
+
 def where(feature: Feature, units: str) -> str:
     """`across head, at middle; 4 off on 16 mm PCD`."""
     entry = feature.entry
     if not isinstance(entry, Placed):
-        return ""
+        on, at = getattr(entry, "on", None), getattr(entry, "at", None)
+        found = (f"on {on}" if on else "", f"at {_along(at, units)}" if at else "")
+        return ", ".join(filter(None, found))
     words = [f"on {entry.on}"] if entry.on else []
     words += [f"across {entry.across}"] if entry.across else []
-    words += [f"at {_along(entry.at, units)}"] if entry.at else []
+    its = "its middle " if feature.kind == "filed" and _is_measured(entry.at) else ""
+    words += [f"{its}at {_along(entry.at, units)}"] if entry.at else []
     words += ["at each end"] if entry.each_end else []
     pattern = str(entry.pattern or "")
     # The words of a pattern often say how many; saying it twice would read as a product.

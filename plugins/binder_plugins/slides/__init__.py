@@ -16,6 +16,7 @@ from binder.api import (
     HardwareFact,
     Kind,
     MaterialFact,
+    OffMiddleFact,
     Page,
     PlaceFact,
     PlanStep,
@@ -49,7 +50,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "settle the slides",
             _settle,
             needs=(PlaceFact,),
-            gives=(HalfFact, AsideFact, ChainFact, HardwareFact, SmallWork),
+            gives=(HalfFact, AsideFact, ChainFact, HardwareFact, OffMiddleFact, SmallWork),
             after=(MaterialFact,),
         )
     ]

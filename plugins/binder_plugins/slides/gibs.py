@@ -26,6 +26,7 @@ from binder.api import (
     shown_length,
 )
 from binder_plugins.slides import codes
+from binder_plugins.slides.astride import gib_side, shifted_mm
 from binder_plugins.slides.facts import Side, SlideFact
 from binder_plugins.slides.made import bevelled, made_gib, made_screws
 from binder_trade.drills import Drill, NoDrill
@@ -122,7 +123,7 @@ def _setting(fact: SlideFact, gib: Gib, design: Design) -> Setting | None:
 def _wall(fact: SlideFact, slide: Dovetail, across: float) -> float:
     """The metal on the axis of the screws: thicker than at the slot's floor, as the flank leans."""
     lean = (slide.female.depth_mm - _below(fact)) / tan(radians(slide.angle_deg))
-    return (across - slide.female.wide_mm) / 2 + lean
+    return (across - slide.female.wide_mm) / 2 - shifted_mm(fact) + lean
 
 
 def _tapped_of(wall: float, thread: Thread, drill: TappingDrill) -> float:
@@ -245,7 +246,7 @@ def _holes(fact: SlideFact, setting: Setting, units: str) -> HalfFact:
         f"the slot, drill {setting.drill.drill.name}; {places} from the end of the gib, "
         f"{_stations(fact, setting.gib, units)}{below} below the face",
         mate=str(fact.male.end),
-        how=f"mark them on the side where the gib lies, its ends level with those of the "
+        how=f"mark them on {_where(fact)}, its ends level with those of the "
         f"{_shorter(fact)} at half its travel",
         is_master=False,
     )
@@ -259,6 +260,11 @@ def _stations(fact: SlideFact, gib: Gib, units: str) -> str:
     first = at.distance.mm - gib.length_mm / 2
     along = [exact(round(first + one, 1)) for one in gib.screws_mm]
     return f"{', '.join(shown_length(one, units) for one in along)} {at.rest}, "
+
+
+def _where(fact: SlideFact) -> str:
+    side = gib_side(fact)
+    return f"the {side}, where the gib lies" if side else "the side where the gib lies"
 
 
 def _shorter(fact: SlideFact) -> str:

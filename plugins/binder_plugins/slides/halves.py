@@ -17,8 +17,9 @@ from binder.api import (
     made_size,
     shown_length,
 )
+from binder_plugins.slides.astride import place_of
 from binder_plugins.slides.facts import Side, SlideFact
-from binder_trade.slides import Dovetail, Half, OverPins, Step
+from binder_trade.slides import Dovetail, Half, OverPins, Step, corners
 
 
 def features(fact: SlideFact, design: Design) -> Iterator[Feature]:
@@ -46,6 +47,7 @@ def _feature(fact: SlideFact, side: Side, half: Half, design: Design, *, inside:
     name = side.feature.name if side.feature is not None else made
     old = side.feature.entry if side.feature is not None else None
     on = str(getattr(old, "on", "") or side.end.place)
+    at = getattr(old, "at", None)
     return implied_feature(
         design,
         joint,
@@ -55,7 +57,7 @@ def _feature(fact: SlideFact, side: Side, half: Half, design: Design, *, inside:
         dovetailed=made_size(half.narrow_mm, joint),
         depth=made_size(half.depth_mm, joint),
         on=on or "top",
-        at=getattr(old, "at", None),
+        at=place_of(fact, at) if inside else at,
         inside=inside,
         note=_words(half, angle, on, design.units, inside=inside),
     )
@@ -91,7 +93,17 @@ def halves(fact: SlideFact, design: Design) -> Iterator[HalfFact]:
             over=over,
             pin=pins.pin_mm if pins is not None else None,
             is_inside=not is_tail,
+            eased=_eased(slide, design.units),
         )
+
+
+def _eased(slide: Dovetail, units: str) -> str:
+    """What keeps the sharp edges of one half out of the corners of the other."""
+    found = corners(slide)
+    saw, flat = (
+        shown_length(exact(round(mm, 1)), units) for mm in (found.relief_mm, found.edge_flat_mm)
+    )
+    return f"saw {saw} into the inside corners, along; break the outside ones to a flat of {flat}"
 
 
 def first_side(fact: SlideFact) -> Side:

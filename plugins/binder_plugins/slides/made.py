@@ -90,8 +90,8 @@ def made_screws(
             ),
             *steps,
             (
-                f"part it off or saw it at {long}; in a split tapped ring saw the slot across the "
-                "other end, deburr; run the nut over it"
+                f"part it off or saw it at {long}; held by two of the nuts, one locked against the "
+                "other, saw the slot across the other end, deburr; run a nut over it"
             ),
         ),
         minutes=_SCREW_MIN * count,
@@ -102,4 +102,5 @@ def made_screws(
         section_text=section,
         length=exact(sawn),
         joints=(fact.joint.name,),
+        tools=f"{thread.designation} die",
     )

@@ -22,6 +22,7 @@ from binder.api import (
     exact,
     shown_length,
 )
+from binder_plugins.slides.astride import side_words
 from binder_plugins.slides.facts import SlideFact
 from binder_plugins.slides.gibs import gib_of
 from binder_plugins.slides.halves import first_side
@@ -125,7 +126,8 @@ def _sum(fact: SlideFact, pins: OverPins, units: str) -> Text:
 def _pins(fact: SlideFact, slide: Dovetail, pins: OverPins, units: str) -> str:
     fit = pin_range(slide)
     least, most = (_about(size, units) for size in (fit.least_mm + _HALF, fit.most_mm - _HALF))
-    own = f"shanks of two {fact.pin_name.removesuffix(' drill')} drills; " if fact.pin_name else ""
+    name = fact.pin_name.removesuffix(" drill")
+    own = f"shanks of two {name} drills (a set holds one: buy a second); " if name else ""
     each, less = 2 * pin_factor(slide.angle_deg), slide.female.wide_mm - slide.male.narrow_mm
     apart, wider = (shown_length(exact(mm), units) for mm in (_apart(pins), less))
     return (
@@ -142,6 +144,8 @@ def _apart(pins: OverPins) -> float:
 def _gib(fact: SlideFact, slide: Dovetail, units: str) -> str:
     thick, along = (shown_length(exact(size), units) for size in (slide.gib_mm, slide.gib_width_mm))
     words = f"strip {thick} thick, which takes {along} along the flat"
+    side = side_words(fact, units)
+    words = f"{words}; it lies {side}" if side else words
     gib = gib_of(fact)
     if gib is None:
         return words

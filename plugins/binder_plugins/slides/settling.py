@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from binder.api import Contribution, Design, End, Fabrication, Joint, Part, PlaceFact
+from binder_plugins.slides.astride import off_middle
 from binder_plugins.slides.chaining import chain_of
 from binder_plugins.slides.facts import Side, SlideFact
 from binder_plugins.slides.gibs import set_gibs
@@ -24,6 +25,7 @@ def settle_slides(design: Design) -> Contribution:
         facts=[
             *facts,
             *chains,
+            *(one for one in map(off_middle, facts) if one is not None),
             *(half for fact in facts for half in halves(fact, design)),
             *gibs.facts,
         ],

@@ -351,7 +351,7 @@ def test_what_is_spotted_on_wood_has_its_place_at_the_step(models: dict[str, Des
     (drilled,) = [act.what for act in bare.acts if act.act == "drill"]
     assert drilled.startswith(
         "hold it in its place, its edges 20 mm off the left and 30 mm off the front of the base, "
-        "spot through"
+        "spot in the middle of each slot"
     )
     sequence = design.facts.about(BuildSequence, "")
     assert sequence is not None

@@ -10,6 +10,7 @@ from binder.api import Contribution, Design, SmallWork
 from binder_plugins.operations.aids.facts import Tool, ToolsFact, Whose
 from binder_plugins.operations.aids.making import made
 from binder_plugins.operations.aids.owning import in_plain_words, owns
+from binder_plugins.operations.aids.planned import PREFIX
 from binder_plugins.operations.aids.sizes import Place
 from binder_plugins.operations.aids.vocabulary import Said, said_in, spoken_in
 from binder_plugins.operations.facts import Route
@@ -40,6 +41,16 @@ class _Found:
             self.tools[name] = Tool(name, whose, (*uses, use))
         if name not in self.by_piece[place.piece]:
             self.by_piece[place.piece].append(name)
+
+    def wanted_by(self, work: SmallWork) -> None:
+        """The tools with which a gib, or its screws, are made; owned, or to be had."""
+        piece = f"{PREFIX}{work.subject}"
+        for said in said_in(work.tools):
+            is_owned = owns(said, self.design.workshop)
+            known = self.tools.get(said.name)
+            uses = known.uses if known is not None else ()
+            whose = Whose.OWNED if is_owned else Whose.HAD
+            self.tools[said.name] = Tool(said.name, whose, (*uses, (piece, work.subject)))
 
     def named(self, said: Said, place: Place) -> None:
         """Adds a tool that is named at a place: owned, made, or to be had."""
@@ -81,6 +92,8 @@ def collect_tools(design: Design) -> Contribution:
                 _read(act.measure, place, found, own, is_holder=True)
                 for said in spoken_in(act.what):
                     found.named(said, place)
+    for work in design.facts.all(SmallWork):
+        found.wanted_by(work)
     by_piece = {piece: tuple(names) for piece, names in found.by_piece.items()}
     tools = ToolsFact("", tuple(found.tools.values()), by_piece)
     return Contribution(facts=[tools, *found.work.values()])
