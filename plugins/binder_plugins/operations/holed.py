@@ -305,7 +305,7 @@ def _about_its_pop(flat: Flat, face: str, one: Located, lathe: str, grip: Grip) 
     if is_pair and not flat.is_sheet():
         by, held = pair_by(flat, one), pair_held(flat, one)
     clamp = replace(clamped(flat, [one], by), tool=held)
-    if grip.kind == "four-jaw" and not _has_holes(flat):
+    if held == HELD and grip.kind == "four-jaw" and not _has_holes(flat):
         said = f"{clamp.what}; no hole goes through yet: the four jaws alone hold them"
         clamp = replace(clamp, what=said, tool="flat plate, superglue")
     acts = [clamp, *acts, taken_apart(flat)]

@@ -26,8 +26,9 @@ def bent(work: Work) -> list[SetUp]:
     """The set-ups of wire or a spring, straight first."""
     stock = work.cut.section_text if work.cut is not None else "wire"
     whole = float(work.cut.length) + 2 * work.facing if work.cut is not None else 0.0
+    whole = math.ceil(whole * 10 - 1e-6) / 10  # Nobody cuts wire finer than a tenth.
     work.takes(whole)
-    long = work.mm(round(whole, 1)) if whole else ""
+    long = work.mm(whole) if whole else ""
     cut = work.act(
         "saw",
         f"cut off {long} of {stock}, ends square",

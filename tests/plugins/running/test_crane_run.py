@@ -123,7 +123,7 @@ def test_a_journal_is_turned_to_its_measured_mate(design: Design) -> None:
         "4 mm + the length of the crank handle as measured + 0.2 mm = ______" in acts["handle_pin"]
     )
     assert "beyond the shoulder" in acts["handle_pin"]
-    assert "write down what it came to" in acts["crank_handle"]
+    assert "the length of the crank handle: ______" in acts["crank_handle"]
 
 
 def test_an_upright_shaft_does_not_turn_on_paint(tmp_path: Path, host: Host) -> None:

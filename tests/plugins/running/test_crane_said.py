@@ -15,6 +15,7 @@ from binder_plugins.buildorder.tied import tied_first
 from binder_plugins.operations.aids.collecting import collect_tools
 from binder_plugins.operations.aids.facts import ToolsFact
 from binder_plugins.operations.facts import Route
+from binder_plugins.partslist.adhesives import adhesives
 from binder_plugins.partslist.used_up import for_tools, used_up
 from tests.plugins.running.test_crane_run import CRANE
 
@@ -55,7 +56,7 @@ def test_a_pawl_is_tried_before_its_pin_is_closed(design: Design) -> None:
 
 @pytest.mark.parametrize(
     "what",
-    ["thread-locking compound", "pickle", "primer", "paint, stone grey", "paint, black",
+    ["pickle", "primer", "paint, stone grey", "paint, black",
      "no. 6 × 3/4 in steel"],
 )  # fmt: skip
 def test_what_the_work_uses_up_is_bought(what: str, design: Design) -> None:
@@ -84,3 +85,7 @@ def test_what_a_beginner_missed_is_listed(design: Design) -> None:
 def test_no_fragment_of_a_sentence_is_a_tool(design: Design) -> None:
     wrong = [name for name in _names(design) if name.startswith(("+", "a ")) or "does not" in name]
     assert not wrong
+
+
+def test_what_locks_a_thread_is_bought_with_the_adhesives(design: Design) -> None:
+    assert adhesives(design)["thread-locking compound"] == ["arm on crank shaft"]
