@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from fractions import Fraction
 
 from binder.api import Before, ChainFact, ChainLink, Design, Joint, PlaceFact, Reference
@@ -18,6 +19,7 @@ _TRIED = "it is tried on before the journal leaves its grip"
 RUNNING = ("runs_in", "swivels", "hinged")
 _SUNK = ("recessed", "counterbored")
 _GENERAL = "ISO 2768-1 m"
+_OF_TWO = "ISO 2768-1 m, of the length and of the recess"
 
 
 def shoulder_chains(design: Design) -> Iterator[ChainFact]:
@@ -84,7 +86,7 @@ def _chain(
     whole = _link(name, journal, float(journal.length), 1.0)
     links = (
         *((whole,) if is_across else _journal(names[0], journal, whole, design)),
-        _link(_between(names[1], bore, thick), bore, float(thick), -1.0),
+        _hub(names[1], bore, thick),
     )
     yield ChainFact(
         subject=f"{joint.name}: shoulders",
@@ -106,6 +108,16 @@ def _between(title: str, bore: PlaceFact, thick: Fraction) -> str:
     """What of the hub is between the shoulders: all of its length, or what a recess leaves."""
     is_whole = bore.thickness is None or thick == bore.thickness
     return f"length of the {title}" if is_whole else f"web of the {title} under its recess"
+
+
+def _hub(title: str, bore: PlaceFact, thick: Fraction) -> ChainLink:
+    """The length of a hub; a web strays by the whole length and by the depth that is cut of it."""
+    name = _between(title, bore, thick)
+    link = _link(name, bore, float(thick), -1.0)
+    if bore.thickness is None or thick == bore.thickness:
+        return link
+    half = stray_mm(float(bore.thickness)) + stray_mm(float(bore.thickness - thick))
+    return replace(link, upper=half, lower=-half, why=_OF_TWO)
 
 
 def _journal(

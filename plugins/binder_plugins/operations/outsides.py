@@ -227,7 +227,10 @@ def _neck(turning: Turning, place: int) -> str:
         return ""
     behind = step_name(turning, front).replace("_", " ")
     to = turning.work.mm(_neck_across(turning, step, across, far))
-    return f", first neck in behind the {behind} to ⌀{to} with the {_parting(turning)}"
+    return (
+        f", first neck in behind the {behind} to ⌀{to} with the {_parting(turning)}, at the speed "
+        f"of parting off; then a pointed tool relieved on both sides, which clears the {behind}"
+    )
 
 
 def _neck_across(turning: Turning, step: Stretch, near: float, far: float) -> float:
@@ -250,7 +253,7 @@ def _ball(turning: Turning, place: int) -> bool:
 def _tool(turning: Turning, place: int, act: str) -> str:
     """Into a pocket tools of both hands, behind a flange one that cuts towards it."""
     if act == "taper" and _neck(turning, place):
-        return "parting tool, then knife tool and top-slide"
+        return "parting tool, then narrow pointed knife tool and top-slide"
     if act != "turn":
         return ""
     if _is_pocket(turning, place):
