@@ -11,10 +11,10 @@ if TYPE_CHECKING:
     from binder_solid.facts import Located
 
 # A drill's point of 118 degrees stands ahead of its corners by so much of its radius.
-_POINT = math.tan(math.radians(31.0))
+POINT_RISE = math.tan(math.radians(31.0))
 # What the boring tool has left to take off the floor, and the least that a drill goes in with its
 # full diameter, in mm. Common practice, no source.
-_FLOOR, _LEAST = 0.2, 0.3
+FLOOR_MM, _LEAST = 0.2, 0.3
 # A floor so thin, in mm, is told of, for whoever goes too deep has no part left. Common practice,
 # no source.
 _THIN = 3.0
@@ -32,7 +32,7 @@ def short_of_floor(one: Located, where: Where, size: float) -> float:
     """
     if not has_floor(one):
         return where.deep
-    short = where.deep - _FLOOR - _POINT * max(size - where.first, 0.0) / 2
+    short = where.deep - FLOOR_MM - POINT_RISE * max(size - where.first, 0.0) / 2
     return round(short, 1) if short >= _LEAST else where.deep
 
 

@@ -2,20 +2,18 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
+
+from binder_plugins.operations.blind_bores import FLOOR_MM, POINT_RISE
 
 if TYPE_CHECKING:
     from binder_plugins.operations.facts import Act
     from binder_plugins.operations.work import Work
     from binder_solid.facts import FormFact, Located
 
-# What boring has left to take, of the diameter and of the depth. Common practice, no source.
+# What boring has left to take of the diameter, in mm. Common practice, no source.
 _WALL = 0.5
-_FLOOR = 0.2
-# A drill's point of 118 degrees stands ahead of its corners by so much of its radius.
-_POINT = math.tan(math.radians(31.0))
 _HOLES = frozenset({"drilled", "reamed", "bored", "tapped"})
 
 
@@ -80,18 +78,19 @@ def _opener(work: Work, across: float, deep: float, hole: float) -> tuple[str, f
         return None
     owned = work.design.workshop.owned
     cutters = [one for one in owned.end_cutters if one.plunges and hole < one.mm <= across - _WALL]
-    if cutters and deep > _FLOOR:
+    if cutters and deep > FLOOR_MM:
         cutter = max(cutters, key=lambda one: one.mm)
-        return f"{cutter.name} slot drill", float(cutter.mm), deep - _FLOOR
+        return f"{cutter.name} slot drill", float(cutter.mm), deep - FLOOR_MM
     drills = [
         (float(one.mm), one.name)
         for one in owned.drills
-        if hole < one.mm <= across - _WALL and deep - _FLOOR > _POINT * (float(one.mm) - hole) / 2
+        if hole < one.mm <= across - _WALL
+        and deep - FLOOR_MM > POINT_RISE * (float(one.mm) - hole) / 2
     ]
     if not drills:
         return None
     size, name = max(drills)
-    to = deep - _FLOOR - _POINT * (size - hole) / 2
+    to = deep - FLOOR_MM - POINT_RISE * (size - hole) / 2
     return f"{name} drill", size, to
 
 
