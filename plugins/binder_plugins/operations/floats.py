@@ -68,7 +68,8 @@ def lengths_measured(work: Work) -> Iterator[Act]:
             f"{work.mm(other.nominal)} as drawn; the {title} is made to it",
             feature=other.name,
             tool=read_along(work, other.nominal),
-            tags=("master",),
+            # A bore comes before its journal: a journal's length cannot come before the hub.
+            tags=("master",) if closing.factor > 0 else (),
         )
         yield replace(act, joints=(chain.subject.partition(": ")[0],))
 
