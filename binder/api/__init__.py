@@ -57,6 +57,7 @@ from binder.design import (
     SmallWork,
     Step,
     StepSizeFact,
+    SupplyFact,
     Task,
     TaskKind,
     TaskTime,

@@ -67,6 +67,7 @@ from binder.design.turning_facts import (
 )
 from binder.design.work_facts import (
     SmallWork,
+    SupplyFact,
     TaskTime,
     TimeLine,
     TraceFact,
@@ -124,6 +125,7 @@ __all__ = [
     "SmallWork",
     "Step",
     "StepSizeFact",
+    "SupplyFact",
     "Task",
     "TaskKind",
     "TaskTime",

@@ -80,6 +80,13 @@ class TraceFact(Fact):
 
 
 @dataclass(frozen=True, slots=True)
+class SupplyFact(Fact):
+    """What work or running uses up, and is not owned: `what` is bought for the subject."""
+
+    what: str
+
+
+@dataclass(frozen=True, slots=True)
 class SmallWork(Fact):
     """What is made without a leaf of its own: a tool, a gauge, a gib. The subject is its name.
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from binder.api import Assembly, ChainFact, Design, exact, shown_length
 from binder_plugins.buildorder.closing import joints_closed_in
+from binder_solid.float_tried import float_tried
 
 
 def floats_in(one: Assembly, design: Design) -> Iterator[str]:
@@ -20,4 +21,5 @@ def floats_in(one: Assembly, design: Design) -> Iterator[str]:
                 shown_length(exact(round(mm, 3)), design.units) for mm in (fact.least, fact.most)
             )
             joint = fact.subject.partition(": ")[0]
-            yield f"'{joint}' has {least} to {most} of end float"
+            tried = float_tried(fact.least, fact.most, design)
+            yield f"'{joint}' has {least} to {most} of end float ({tried})"

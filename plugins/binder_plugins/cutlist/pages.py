@@ -51,7 +51,7 @@ def cut_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Sec
     if blanks:
         blocks += [*sheets_to_have(blanks, design), *blanks_of(blanks, design)]
     if blocks:
-        yield Section("cut-list", "Cut list", Place.CUT_LIST, tuple(blocks))
+        yield Section("cut-list", "Cut list", Place.CUT_LIST, tuple(blocks), starts_page=False)
 
 
 def _is_planned(cut: CutSize, plans: tuple[BarPlan, ...]) -> bool:

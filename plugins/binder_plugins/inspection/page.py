@@ -19,10 +19,13 @@ from binder.api import (
     Table,
     Text,
     Typed,
+    exact,
+    shown_length,
 )
 from binder_making.measuring import is_tried
 from binder_plugins.inspection.gauging import if_out, said_of, tool_for
 from binder_plugins.inspection.truing import alignment_blocks
+from binder_solid.float_tried import EndFloat, end_floats, float_tried
 
 _COLUMNS = (
     Column("Item", 1.4, is_figure=True),
@@ -44,7 +47,10 @@ _WORDS = (
 
 def inspection_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
     """Sizes in the order of the parts, then what must be true to what."""
-    rows = tuple(_row(half, design) for half in _measured(design))
+    rows = (
+        *(_row(half, design) for half in _measured(design)),
+        *(_float_row(one, design) for one in end_floats(design)),
+    )
     blocks: list[Block] = [Paragraph((_WORDS,)), Table(_COLUMNS, rows)] if rows else []
     blocks += alignment_blocks(design)
     if blocks:
@@ -82,4 +88,18 @@ def _row(half: HalfFact, design: Design) -> tuple[Text, ...]:
         (said_of(tool, half, design.units),),
         (Blank(f"joint {half.joint} {half.place}", design.units),),
         (if_out(half, design.facts.about(FitFact, half.joint)),),
+    )
+
+
+def _float_row(one: EndFloat, design: Design) -> tuple[Text, ...]:
+    """What is left along the axis when all is together; it is no size of one part."""
+    least, most = (shown_length(exact(round(mm, 3)), design.units) for mm in (one.least, one.most))
+    return (
+        ("",),
+        (one.title,),
+        ("end float",),
+        (f"{least} to {most}",),
+        (float_tried(one.least, one.most, design),),
+        (Blank(f"float {one.subject}", design.units),),
+        (f"too little: {one.little}; too much: {one.much}",),
     )

@@ -19,7 +19,8 @@ from binder.api import (
     Text,
     TickBox,
 )
-from binder_plugins.operations.aids.planned import PREFIX
+from binder_plugins.operations.aids.facts import PREFIX
+from binder_plugins.operations.jobs import piece_id
 from binder_plugins.operations.minutes import route_estimate
 from binder_plugins.operations.planning import WorkPlan
 from binder_plugins.operations.wanted_page import MADE_SECTION
@@ -154,8 +155,3 @@ def _rested(piece: Piece) -> str:
 def rest_text(hours: float) -> str:
     """`12 h`, or days beyond two."""
     return f"{hours / 24:.0f} days" if hours > 48 else f"{hours:.0f} h"
-
-
-def piece_id(job: str) -> str:
-    """The piece of a job, which may be a part of it."""
-    return job.split(", part ", maxsplit=1)[0]

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import ChainFact, ChainLink
 from binder_plugins.operations.gauging import read_along
+from binder_solid.float_tried import float_tried
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -24,13 +25,14 @@ def trials(work: Work, acts: Sequence[Act]) -> Iterator[Act]:
     turned = {f"{work.name}.{act.feature} length": act.feature for act in acts if act.act == "turn"}
     for chain, closing, other in _closed(work):
         if closing.key in turned and closing.factor > 0:
-            yield work.act(
+            act = work.act(
                 "gauge",
                 f"try {_tried(work, chain, other)} on before it leaves the chuck: it turns freely, "
                 f"and has {work.mm(chain.least)} to {work.mm(chain.most)} of float",
                 feature=turned[closing.key],
                 tags=("tried-on",),
             )
+            yield replace(act, measure=float_tried(chain.least, chain.most, work.design))
 
 
 def _tried(work: Work, chain: ChainFact, other: ChainLink) -> str:

@@ -135,3 +135,8 @@ def _gate(piece: Piece) -> str:
     acts = piece.setup.acts if piece.setup is not None else ()
     found = [act.feature.replace("_", " ") for act in acts if act.act == "measure"]
     return f"{piece.title}: {', '.join(found)}" if found else ""
+
+
+def piece_id(job: str) -> str:
+    """The piece of a job, which may be a part of it."""
+    return job.split(", part ", maxsplit=1)[0]

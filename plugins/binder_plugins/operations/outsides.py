@@ -253,7 +253,7 @@ def _ball(turning: Turning, place: int) -> bool:
 def _tool(turning: Turning, place: int, act: str) -> str:
     """Into a pocket tools of both hands, behind a flange one that cuts towards it."""
     if act == "taper" and _neck(turning, place):
-        return "parting tool, then narrow pointed knife tool and top-slide"
+        return "parting tool, then pointed tool and top-slide"
     if act != "turn":
         return ""
     if _is_pocket(turning, place):

@@ -6,13 +6,22 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from binder.api import BuildSequence, Contribution, Design, Fact, HoursFact, Task, TaskTime
+from binder.api import (
+    BuildSequence,
+    Contribution,
+    Design,
+    Fact,
+    HoursFact,
+    SmallWork,
+    Task,
+    TaskTime,
+)
 from binder_making.operation import Operation
 from binder_making.order import Loop, Order, in_order
 from binder_making.order import graph as graph_of
 from binder_making.precedence import Edge, Priority, edges
 from binder_making.sessions import Evening, Lengths, evenings
-from binder_plugins.operations.aids.facts import ToolsFact
+from binder_plugins.operations.aids.facts import PREFIX, ToolsFact
 from binder_plugins.operations.aids.planned import with_small_work
 from binder_plugins.operations.facts import Route, SetUp
 from binder_plugins.operations.jobs import Piece, jobs_of
@@ -148,14 +157,24 @@ def plan_work(design: Design) -> Contribution:
 
 
 def _laid_out(found: Whole, design: Design) -> Whole:
-    """The pieces with the tools of their set-ups, which lie ready for them."""
+    """The pieces with the tools of their set-ups or their making, which lie ready for them."""
     told = design.facts.about(ToolsFact, "")
     by_piece = told.by_piece if told is not None else {}
+    works = {f"{PREFIX}{one.subject}": one for one in design.facts.all(SmallWork)}
     pieces = {
-        name: piece if piece.setup is None else replace(piece, tools=by_piece.get(name, ()))
+        name: replace(piece, tools=(*by_piece.get(name, ()), *_stock(works.get(name))))
+        if piece.setup is not None or name in works
+        else piece
         for name, piece in found.pieces.items()
     }
     return replace(found, pieces=pieces)
+
+
+def _stock(work: SmallWork | None) -> tuple[str, ...]:
+    """What a tool is made from lies ready with what it is made with."""
+    if work is None:
+        return ()
+    return (f"for the {work.subject}: {work.stock.replace('; ', ', and ')}",)
 
 
 def _whole(design: Design) -> float:

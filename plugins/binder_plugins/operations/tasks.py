@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from binder.api import Design, NumberOff, Task, TaskKind, TaskTime, TreatmentFact
+from binder.api import Design, NumberOff, SupplyFact, Task, TaskKind, TaskTime, TreatmentFact
 from binder_making.operation import Operation
 from binder_plugins.operations import words
 from binder_plugins.operations.jobs import Piece
 from binder_solid.filled import adhesive
+from binder_solid.float_tried import end_floats, float_tool
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -41,7 +42,11 @@ def task_pieces(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operat
         minutes=time.minutes if time is not None else _UNTIMED,
         what="; ".join(shown[:_MOST_LINES]) + (" …" if len(shown) > _MOST_LINES else ""),
         acts=frozenset({_act(task, time)}),
-        tools=_tools(_act(task, time), time, design),
+        tools=(
+            *_tools(_act(task, time), time, design),
+            *float_tools(task, design),
+            *_oils(task, time, design),
+        ),
         wait_h=time.wait_h if time is not None else 0.0,
         pace=design.workshop.pace_at(""),
     )
@@ -58,6 +63,30 @@ def _tools(act: str, time: TaskTime | None, design: Design) -> tuple[str, ...]:
         return (*sticking, *(("clamps",) if is_glued else ()))
     tool = words.table()["acts"].get(act, {}).get("tool", "")
     return (tool,) if tool and act in _LAID_OUT else ()
+
+
+def _oils(task: Task, time: TaskTime | None, design: Design) -> Iterator[str]:
+    """What is oiled as it goes together, and every joint of the chart before the first run."""
+    is_first_run = task.id.startswith("run ")
+    if time is None or not (is_first_run or task.kind is TaskKind.ASSEMBLE):
+        return
+    here = {line.what for line in time.lines}
+    facts = design.facts.all(SupplyFact)
+    yield from dict.fromkeys(
+        one.what
+        for one in facts
+        if one.subject in here or (is_first_run and one.subject in design.joints)
+    )
+
+
+def float_tools(task: Task, design: Design) -> tuple[str, ...]:
+    """With what the end floats are told that a test finds in the joints that move there."""
+    time = design.facts.about(TaskTime, task.id)
+    if task.kind is not TaskKind.TEST or time is None:
+        return ()
+    tried = {line.what for line in time.lines}
+    floats = (one for one in end_floats(design) if one.joints & tried)
+    return tuple(dict.fromkeys(float_tool(one.most, design) for one in floats))
 
 
 def _act(task: Task, time: TaskTime | None) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING
 
 from binder.api import (
@@ -18,6 +19,8 @@ from binder.api import (
     Text,
 )
 from binder_plugins.operations.aids.facts import Tool, ToolsFact, Whose
+from binder_plugins.operations.jobs import piece_id
+from binder_plugins.operations.planning import WorkPlan
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -29,6 +32,8 @@ _INTRO = (
     "does not list is taken as not owned: write it there, under hand_tools: or fixtures:, and it "
     "moves up. Adhesives, solders and fluxes stand under To buy and to find."
 )
+# A size is not parted from its unit at the end of a line.
+_SIZE, _UNBROKEN = re.compile(r"(?<=\d) (?=(?:mm|in)\b)"), "\u00a0"
 _WORDS = {
     Whose.OWNED: ("You own", ""),
     Whose.MADE: (
@@ -45,16 +50,24 @@ def wanted_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[
     if fact is None or not fact.tools:
         return
     blocks: list[Block] = [Paragraph((_INTRO,))]
+    turns = _turns(design)
     for whose in (Whose.HAD, Whose.MADE, Whose.OWNED):
         tools = [one for one in fact.tools if one.whose is whose]
         if tools:
-            blocks += _group(whose, sorted(tools, key=lambda one: one.name.lower()))
+            blocks += _group(whose, sorted(tools, key=lambda one: one.name.lower()), turns)
     yield Section(
         "tools-wanted", "Tools for the work", Place.SHOPPING, tuple(blocks), starts_page=False
     )
 
 
-def _group(whose: Whose, tools: list[Tool]) -> Iterator[Block]:
+def _turns(design: Design) -> dict[str, int]:
+    """The turn of each piece of work in the evenings."""
+    plan = design.facts.about(WorkPlan, "")
+    jobs = (job for one in (plan.evenings if plan is not None else ()) for job in one.jobs)
+    return {name: turn for turn, name in enumerate(dict.fromkeys(piece_id(job) for job in jobs))}
+
+
+def _group(whose: Whose, tools: list[Tool], turns: dict[str, int]) -> Iterator[Block]:
     title, words = _WORDS[whose]
     yield Subheading(title)
     if words and whose is Whose.MADE:
@@ -62,10 +75,12 @@ def _group(whose: Whose, tools: list[Tool]) -> Iterator[Block]:
     elif words:
         yield Paragraph((words,))
     if whose is Whose.OWNED:
-        yield Paragraph((f"{'; '.join(one.name for one in tools)}.",))
+        names = "; ".join(one.name for one in tools)
+        yield Paragraph((f"{_SIZE.sub(_UNBROKEN, names)}.",))
     else:
-        yield Table(_COLUMNS, tuple(_row(one) for one in tools))
+        yield Table(_COLUMNS, tuple(_row(one, turns) for one in tools))
 
 
-def _row(one: Tool) -> tuple[Text, ...]:
-    return ((one.name,), (one.uses[0][1],), (str(len(one.uses)),))
+def _row(one: Tool, turns: dict[str, int]) -> tuple[Text, ...]:
+    first = min(one.uses, key=lambda use: turns.get(use[0], len(turns)))
+    return ((one.name,), (first[1],), (str(len(one.uses)),))

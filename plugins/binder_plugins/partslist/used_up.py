@@ -4,7 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from binder.api import Design, Fabrication, HalfFact, HardwareFact, Part, SmallWork, TreatmentFact
+from binder.api import (
+    Design,
+    Fabrication,
+    HalfFact,
+    HardwareFact,
+    Part,
+    SmallWork,
+    SupplyFact,
+    TreatmentFact,
+)
 
 # What is said of a joint in words to what it is bought as; common practice, no source.
 _SAID = {
@@ -23,7 +32,14 @@ _METALS = ("brass", "bronze", "stainless")
 def used_up(design: Design) -> dict[str, list[str]]:
     """Each thing with what it is for, in the order of the spec and of the work."""
     found: dict[str, list[str]] = {}
-    sources = (*_of_notes(design), *_of_heat(design), *_of_screws(design), *_of_finishes(design))
+    supplies = ((one.what, one.subject) for one in design.facts.all(SupplyFact))
+    sources = (
+        *_of_notes(design),
+        *_of_heat(design),
+        *_of_screws(design),
+        *_of_finishes(design),
+        *supplies,
+    )
     for what, name in sources:
         names = found.setdefault(what, [])
         if name not in names:

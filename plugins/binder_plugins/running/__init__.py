@@ -4,7 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from binder.api import Check, Code, Design, Diagnostic, Page, Section, hookimpl
+from binder.api import (
+    Check,
+    Code,
+    Contribution,
+    Design,
+    Diagnostic,
+    FitFact,
+    MaterialFact,
+    Page,
+    PlanStep,
+    Section,
+    SupplyFact,
+    TrainFact,
+    TurningFact,
+    hookimpl,
+)
 from binder_plugins.running.codes import CODES
 
 
@@ -21,6 +36,20 @@ def binder_checks() -> Sequence[Check]:
 
 
 @hookimpl
+def binder_steps() -> Sequence[PlanStep]:
+    """What has to be bought for the chart of oil."""
+    return [
+        PlanStep(
+            "list the oils",
+            _oils,
+            after=(FitFact, MaterialFact, TrainFact, TurningFact),
+            gives=(SupplyFact,),
+            for_pages=True,
+        )
+    ]
+
+
+@hookimpl
 def binder_pages() -> Sequence[Page]:
     """Care, and the first run with its faults."""
     return [Page("care", _care), Page("first run", _first_run)]
@@ -34,6 +63,12 @@ def _check(design: Design) -> Iterator[Diagnostic]:
 
     yield from check_running(design)
     yield from check_trips(design)
+
+
+def _oils(design: Design) -> Contribution:
+    from binder_plugins.running.supplies import supply_oils
+
+    return supply_oils(design)
 
 
 def _care(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:

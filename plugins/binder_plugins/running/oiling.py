@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 from typing import Any
@@ -16,18 +16,26 @@ PACKAGE = "binder_plugins.running"
 
 @dataclass(frozen=True, slots=True)
 class Oil:
-    """What goes in, how often, and why."""
+    """What goes in, how often, and why; `buy` is what is bought for it, '' for nothing."""
 
     what: str
     often: str
     why: str
+    buy: str = ""
+    has: str = ""
+
+    def is_owned(self, listed: Iterable[str]) -> bool:
+        """Whether one of the things that a workshop lists in plain words is it."""
+        return any(re.search(self.has, one, re.IGNORECASE) for one in listed)
 
 
 def oil_for(one: Moving) -> Oil | None:
     """The first row of the table that serves."""
     for row in _rows():
         if _serves(row, one):
-            return Oil(row["what"], row["often"], row["why"])
+            return Oil(
+                row["what"], row["often"], row["why"], row.get("buy", ""), row.get("has", "")
+            )
     return None
 
 

@@ -34,6 +34,7 @@ from binder.api import (
     shown_length,
 )
 from binder_plugins.shafts.clipped import clipped_play
+from binder_solid.float_tried import float_tried
 
 _COLUMNS = (
     Column("No."),
@@ -93,7 +94,8 @@ def _row(number: int, piece: Piece, fact: ShaftFact, design: Design) -> tuple[Te
 def _facts(fact: ShaftFact, design: Design) -> Iterator[tuple[str, Text]]:
     units = design.units
     wanted = f"{shown_length(fact.least, units)} to {shown_length(fact.most, units)}"
-    yield "End float wanted", (wanted,)
+    tried = float_tried(float(fact.least), float(fact.most), design)
+    yield "End float wanted", (f"{wanted} ({tried})",)
     yield "Located", (fact.located.value,)
     if fact.apart is not None:
         yield "Between the bearings", (shown_length(fact.apart, units),)

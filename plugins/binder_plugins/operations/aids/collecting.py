@@ -6,14 +6,15 @@ from collections import defaultdict
 from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
-from binder.api import Contribution, Design, SmallWork
-from binder_plugins.operations.aids.facts import Tool, ToolsFact, Whose
+from binder.api import Contribution, Design, SmallWork, SupplyFact
+from binder_plugins.operations.aids.facts import PREFIX, Tool, ToolsFact, Whose
 from binder_plugins.operations.aids.making import made
-from binder_plugins.operations.aids.owning import in_plain_words, owns
-from binder_plugins.operations.aids.planned import PREFIX
+from binder_plugins.operations.aids.owning import in_plain_words, owned_name, owns
 from binder_plugins.operations.aids.sizes import Place
 from binder_plugins.operations.aids.vocabulary import Said, said_in, spoken_in
 from binder_plugins.operations.facts import Route
+from binder_plugins.operations.tasks import float_tools
+from binder_solid.float_tried import FEELERS, owns_feelers
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -30,34 +31,43 @@ class _Found:
     design: Design
     tools: dict[str, Tool] = field(default_factory=dict)
     work: dict[str, SmallWork] = field(default_factory=dict)
+    places: dict[str, Place] = field(default_factory=dict)
+    supplies: dict[str, SupplyFact] = field(default_factory=dict)
     by_piece: dict[str, list[str]] = field(default_factory=lambda: defaultdict(list))
 
     def note(self, name: str, whose: Whose, place: Place) -> None:
         """Adds a use of a tool."""
-        use = (place.piece, place.title)
+        self.used(name, whose, (place.piece, place.title))
+
+    def used(self, name: str, whose: Whose, use: tuple[str, str]) -> None:
+        """Adds a use of a tool in a piece of work, by the id and the title of that."""
         known = self.tools.get(name)
         uses = known.uses if known is not None else ()
         if use not in uses:
             self.tools[name] = Tool(name, whose, (*uses, use))
-        if name not in self.by_piece[place.piece]:
-            self.by_piece[place.piece].append(name)
+        if name not in self.by_piece[use[0]]:
+            self.by_piece[use[0]].append(name)
 
     def wanted_by(self, work: SmallWork) -> None:
         """The tools with which a gib, or its screws, are made; owned, or to be had."""
-        piece = f"{PREFIX}{work.subject}"
+        shop = self.design.workshop
         for said in said_in(work.tools):
-            is_owned = owns(said, self.design.workshop)
-            known = self.tools.get(said.name)
-            uses = known.uses if known is not None else ()
+            is_owned = owns(said, shop)
+            name = owned_name(said, shop, self.design.units) if is_owned else said.name
             whose = Whose.OWNED if is_owned else Whose.HAD
-            self.tools[said.name] = Tool(said.name, whose, (*uses, (piece, work.subject)))
+            self.used(name, whose, (f"{PREFIX}{work.subject}", work.subject))
 
     def named(self, said: Said, place: Place) -> None:
         """Adds a tool that is named at a place: owned, made, or to be had."""
         if said.row.own == _BOUGHT:
             return
-        if owns(said, self.design.workshop):
-            self.note(said.name, Whose.OWNED, place)
+        shop = self.design.workshop
+        if owns(said, shop):
+            self.note(owned_name(said, shop, self.design.units), Whose.OWNED, place)
+            return
+        if said.row.is_used_up:
+            self.supplies[place.title] = SupplyFact(place.title, said.name)
+            self.by_piece[place.piece].append(said.name)
             return
         work = made(said.row.make, said.words, place, said.name) if said.row.make else None
         if work is None:
@@ -66,7 +76,17 @@ class _Found:
             return
         known = self.work.get(work.subject)
         self.work[work.subject] = _both(known, work) if known is not None else work
+        self.places.setdefault(work.subject, place)
         self.note(work.subject, Whose.MADE, place)
+
+    def needs(self, own: list[str]) -> None:
+        """The tools with which tools are made, and those with which these are, to the last."""
+        done: set[str] = set()
+        while left := [name for name in self.work if name not in done]:
+            for name in left:
+                done.add(name)
+                place = replace(self.places[name], making=name)
+                _read(self.work[name].tools, place, self, own, is_holder=True)
 
 
 def _both(one: SmallWork, other: SmallWork) -> SmallWork:
@@ -85,6 +105,8 @@ def collect_tools(design: Design) -> Contribution:
             held = Place(route, setup, None, design)
             for text in (setup.grip.holder, setup.grip.on, setup.grip.support):
                 _read(text, held, found, own, is_holder=text == setup.grip.holder)
+            for said in spoken_in(f"{setup.datum}. {setup.true}"):
+                found.named(said, held)
             _read(setup.fluid, held, found, own, is_holder=False)
             for act in setup.acts:
                 place = Place(route, setup, act, design)
@@ -92,11 +114,16 @@ def collect_tools(design: Design) -> Contribution:
                 _read(act.measure, place, found, own, is_holder=True)
                 for said in spoken_in(act.what):
                     found.named(said, place)
+    for task in design.tasks.values():
+        for tool in float_tools(task, design):
+            whose = Whose.HAD if tool == FEELERS and not owns_feelers(design) else Whose.OWNED
+            found.used(tool, whose, (task.id, task.title))
+    found.needs(own)
     for work in design.facts.all(SmallWork):
         found.wanted_by(work)
     by_piece = {piece: tuple(names) for piece, names in found.by_piece.items()}
     tools = ToolsFact("", tuple(found.tools.values()), by_piece)
-    return Contribution(facts=[tools, *found.work.values()])
+    return Contribution(facts=[tools, *found.work.values(), *found.supplies.values()])
 
 
 def _read(text: str, place: Place, found: _Found, own: list[str], *, is_holder: bool) -> None:

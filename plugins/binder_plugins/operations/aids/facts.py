@@ -16,6 +16,10 @@ class Whose(StrEnum):
     HAD = "to buy or borrow"
 
 
+# What stands before the name of what is made, in the id of the piece of work that makes it.
+PREFIX = "tool "
+
+
 @dataclass(frozen=True, slots=True)
 class Tool:
     """A tool, fixture or gauge: `uses` are ids of the set-ups' pieces, in order, with titles."""

@@ -19,6 +19,7 @@ from binder.api import (
     read_thread,
     shown_length,
 )
+from binder_plugins.operations.aids.needs import groover, held_with
 from binder_plugins.operations.aids.owning import in_plain_words
 from binder_plugins.operations.form_cutters import has_grinder
 from binder_trade.threading import screwcutting
@@ -33,10 +34,13 @@ if TYPE_CHECKING:
 _PACKAGE = "binder_plugins.operations"
 # What a thread that no table knows is taken to measure, in mm, for the bar it is cut from.
 _MOST_THREAD = 6.0
+# How thick stock of no told section is taken to be for the choice of its chuck, in mm.
+_SOME = 10.0
 # Bar that is at hand is taken up to so many times the thickness wanted; common practice, no source.
 _MOST = 2.5
 # What tells a gap over a measured shaft: + so much goes in, + so much does not.
 _GAP = re.compile(r"\+ (\S+) goes in, \+ (\S+) does not")
+_WIDE = re.compile(r"([\d./]+ (?:mm|in)) wide\b")
 _ROUND = frozenset({"round bar", "drawn rod"})
 
 
@@ -66,15 +70,18 @@ def made(recipe: str, words: str, place: Place, said: str = "") -> SmallWork | N
         return None
     long = _long(name, known, size, place)
     told["long"] = place.mm(math.ceil(2 * size) if name == "plug gauge" else long)
+    stock = _stock(known, size, long, place)
+    across = float(stock["section"][0]) if "section" in stock else size or _SOME
     return SmallWork(
         subject=_subject(known["name"].format_map(told), place),
         count=1,
         steps=tuple(one.format_map(told) for one in known["steps"]),
         minutes=float(known["minutes"]),
-        of=place.route.title,
+        of=place.what_for,
         is_kept_in=bool(known.get("in_place")),
         buys=tuple(known.get("buys", ())),
-        **_stock(known, size, long, place),
+        tools=known.get("tools", "").format_map({**told, **held_with(across, place)}),
+        **stock,
     )
 
 
@@ -126,15 +133,21 @@ def _told(name: str, words: str, size: float, place: Place) -> dict[str, str]:
         "part": place.route.title,
         "thread": place.thread,
         **_stub(place),
-        "wide": place.wide or f"for the {place.route.title}",
+        "wide": place.wide or _width(words) or f"for the {place.what_for}",
         "long": "",
         "deep": place.mm(place.setup.grip.long),
     }
 
 
+def _width(words: str) -> str:
+    """`0.5 mm` of `grooving tool 0.5 mm wide`."""
+    found = _WIDE.search(words)
+    return found[1] if found else ""
+
+
 def _stub(place: Place) -> dict[str, str]:
     """The sizes of an outside thread that goes into the part's, nothing where it has none."""
-    told = dict.fromkeys(("turn", "engaged", "neck", "neck_wide"), "")
+    told = dict.fromkeys(("turn", "engaged", "neck", "neck_wide", "groover", "groover_tool"), "")
     name = read_thread(place.thread)
     if isinstance(name, Misread) or not place.engaged:
         return told
@@ -147,6 +160,7 @@ def _stub(place: Place) -> dict[str, str]:
         "engaged": place.mm(round(place.engaged, 1)),
         "neck": f"⌀{place.mm(round(figures.groove_diameter_mm, 1))}",
         "neck_wide": place.mm(round(figures.groove_narrow_mm, 1)),
+        **groover(round(figures.groove_narrow_mm, 1), place),
     }
 
 

@@ -5,6 +5,9 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
+from binder.api import shown_length
+from binder_plugins.operations.form_cutters import has_grinder
+
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Iterator, Mapping
 
@@ -12,6 +15,9 @@ if TYPE_CHECKING:
     from binder_plugins.operations.aids.vocabulary import Said
 
 _FIGURE = re.compile(r"\d")
+_WIDE = re.compile(r"(\d+(?:\.\d+)?)(?:/(\d+))? ?(mm|in|thou)\b")
+_UNITS = {"mm": 1.0, "in": 25.4, "thou": 0.0254}
+_SAME = 1e-6
 
 
 def owns(said: Said, workshop: Workshop) -> bool:
@@ -19,11 +25,38 @@ def owns(said: Said, workshop: Workshop) -> bool:
     if said.is_missing or said.row.own == "none":
         return False
     if said.row.own == "plain":
-        return any(said.row.has.search(one) for one in in_plain_words(workshop))
+        return any(
+            said.row.has.search(one) and not _is_too_wide(one, said.words)
+            for one in in_plain_words(workshop)
+        )
     names = [name for name in _LISTS[said.row.own](workshop) if name]
     if not _FIGURE.search(said.words) or said.row.own in _UNSIZED:
         return bool(names)
     return any(said.words.startswith(name) for name in names)
+
+
+def width_mm(words: str) -> float | None:
+    """The first size that words tell, in mm: `1/32 in`, `0.5 mm`."""
+    found = _WIDE.search(words)
+    if found is None or (found[2] and not int(found[2])):
+        return None
+    return float(found[1]) / int(found[2] or 1) * _UNITS[found[3]]
+
+
+def _is_too_wide(owned: str, asked: str) -> bool:
+    """Whether an owned tool that tells its width is wider than the one asked for."""
+    wanted, has = (width_mm(one) if " wide" in asked else None for one in (asked, owned))
+    return wanted is not None and has is not None and has > wanted + _SAME
+
+
+def owned_name(said: Said, workshop: Workshop, units: str) -> str:
+    """One name for one tool, whatever the words: what it is called here, or with its width."""
+    if said.row.own in {"indicators", "rules"}:
+        return _LISTS[said.row.own](workshop)[0]
+    width = workshop.parting_width
+    if said.row.own == "parting_tool" and width is not None:
+        return f"parting tool {shown_length(width, units)}"
+    return said.name
 
 
 def in_plain_words(workshop: Workshop) -> Iterator[str]:
@@ -44,6 +77,13 @@ def _vices(workshop: Workshop) -> list[str]:
 
 def _end(workshop: Workshop, *, plunges: bool) -> list[str]:
     return [one.name for one in workshop.owned.end_cutters if one.plunges == plunges]
+
+
+def _reading(workshop: Workshop, way: str, called: str) -> list[str]:
+    """The instruments that measure so, the finest first, of those that are called so."""
+    able = [one for one in workshop.instruments() if way in one.measures]
+    able.sort(key=lambda one: one.resolution)
+    return [one.name for one in able if re.search(called, one.name, re.IGNORECASE)]
 
 
 def _told(value: object, name: str) -> list[str]:
@@ -72,6 +112,9 @@ _LISTS: Mapping[str, Callable[[Workshop], list[str]]] = {
     "faceplate": lambda shop: _told(shop.entry.holding.faceplate, "faceplate"),
     "angle_plate": lambda shop: _told(shop.entry.holding.angle_plate, "angle plate"),
     "parting_tool": lambda shop: _told(shop.entry.cutters.parting_tool, "parting tool"),
+    "grinder": lambda shop: _told(has_grinder(shop), "grinder"),
+    "indicators": lambda shop: _reading(shop, "run-out", ""),
+    "rules": lambda shop: _reading(shop, "outside", r"\brule\b"),
     "boring_bars": lambda shop: _told(shop.entry.cutters.boring_bars, "boring bar"),
     "countersinks": lambda shop: _told(shop.entry.cutters.countersinks, "countersink"),
     "counterbores": lambda shop: _told(shop.entry.cutters.counterbores, "counterbore"),

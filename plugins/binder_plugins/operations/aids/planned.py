@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from binder.api import Design, SmallWork, TaskTime
 from binder_making.operation import Operation
 from binder_making.precedence import Edge, Priority
-from binder_plugins.operations.aids.facts import ToolsFact
+from binder_plugins.operations.aids.facts import PREFIX, ToolsFact
 from binder_plugins.operations.facts import Route
 from binder_plugins.operations.jobs import Piece
 
@@ -18,7 +18,6 @@ if TYPE_CHECKING:
     from binder_plugins.operations.whole import Whole
 
 _WANTED = "the tool that it is done with"
-PREFIX = "tool "
 
 
 def with_small_work(
@@ -35,9 +34,9 @@ def with_small_work(
     order = _first_of(sequence, found)
     pieces, piece_of = dict(found.pieces), dict(found.piece_of)
     operations, reasons = list(found.operations), list(found.reasons)
-    for name, wanted in users.items():
-        work = works[name]
-        first = min(wanted, key=lambda one: order[found.piece_of[one]])
+    for name in _users_first(users):
+        wanted, work = users[name], works[name]
+        first = min(_in_the_end(name, users), key=lambda one: order[found.piece_of[one]])
         piece = _piece(work, design)
         pieces[piece.id] = piece
         piece_of[piece.id] = piece.id
@@ -65,14 +64,40 @@ def _users(
         first.setdefault(found.piece_of[operation.id], operation.id)
     users: dict[str, list[str]] = {}
     for piece, names in tools.by_piece.items() if tools is not None else ():
+        is_made = piece.removeprefix(PREFIX) in works and piece.startswith(PREFIX)
+        user = first.get(piece) or (piece if is_made else "")
         for name in names:
-            if name in works and piece in first:
-                users.setdefault(name, []).append(first[piece])
+            if name in works and user:
+                users.setdefault(name, []).append(user)
     for work in works.values():
         at = [first[one] for one in _of_joints(work, design) if one in first]
         if at:
             users.setdefault(work.subject, []).extend(at)
     return users
+
+
+def _users_first(users: Mapping[str, list[str]]) -> list[str]:
+    """What is made, a tool before the tools that it is itself made with: those stand before it."""
+    found: list[str] = []
+
+    def put(name: str) -> None:
+        if name in users and name not in found:
+            for one in users[name]:
+                put(one.removeprefix(PREFIX))
+            found.append(name)
+
+    for name in users:
+        put(name)
+    return found
+
+
+def _in_the_end(name: str, users: Mapping[str, list[str]]) -> list[str]:
+    """The operations on the model for which it is made, by way of other tools or at once."""
+    found: list[str] = []
+    for one in users[name]:
+        tool = one.removeprefix(PREFIX)
+        found += _in_the_end(tool, users) if one.startswith(PREFIX) and tool in users else [one]
+    return found
 
 
 def _of_joints(work: SmallWork, design: Design) -> Iterator[str]:

@@ -7,12 +7,15 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from binder.api import Design, HalfFact, ThreadFact, exact, shown_length
+from binder_plugins.operations.aids.facts import PREFIX
+from binder_plugins.operations.aids.owning import width_mm
+from binder_plugins.operations.facts import Route
 from binder_solid.facts import FormFact
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from binder_plugins.operations.facts import Act, Route, SetUp
+    from binder_plugins.operations.facts import Act, SetUp
 
 _THREAD = re.compile(r"^(.*?) (taps?|die)\b")
 _WIDTH = re.compile(r"\bwidth ([\d./ ]+ (?:mm|in))\b")
@@ -21,22 +24,28 @@ _DIAMETER = re.compile(r"⌀(\d+(?:\.\d+)?)")
 
 @dataclass(frozen=True, slots=True)
 class Place:
-    """Where a tool is named: a route, a set-up of it, and an act, None where it holds the work."""
+    """Where a tool is named: a route, a set-up of it, and an act, None where it holds the work.
+
+    `making` is the tool, made for that place, whose own making asks for another one.
+    """
 
     route: Route
     setup: SetUp
     act: Act | None
     design: Design
+    making: str = ""
 
     @property
     def piece(self) -> str:
         """The id of the piece of work."""
+        if self.making:
+            return f"{PREFIX}{self.making}"
         return f"{self.route.subject} {self.setup.number}"
 
     @property
     def title(self) -> str:
         """`cam, set-up 3`."""
-        return f"{self.route.title}, set-up {self.setup.number}"
+        return self.making or f"{self.route.title}, set-up {self.setup.number}"
 
     def mm(self, size: float) -> str:
         """A size as printed."""
@@ -79,10 +88,26 @@ class Place:
         return next(iter(found), 0.0)
 
     @property
+    def what_for(self) -> str:
+        """The part, or the tool, that it is made for."""
+        return self.making or self.route.title
+
+    @property
     def wide(self) -> str:
         """The width of a groove as printed; '' where none is told."""
-        found = _WIDTH.search(self.act.what) if self.act is not None else None
+        found = _WIDTH.search(self.act.what) if self.act is not None and not self.making else None
         return found[1] if found else ""
+
+    def grooves(self) -> dict[str, float]:
+        """The widths, as printed and in mm, of the grooves for which a tool is ground."""
+        found: dict[str, float] = {}
+        for route in self.design.facts.all(Route):
+            for act in route.acts:
+                said = _WIDTH.search(act.what) if "grooving tool" in act.tool else None
+                width = width_mm(said[1]) if said else None
+                if said and width is not None:
+                    found[said[1]] = width
+        return found
 
     @property
     def _diameter(self) -> float:

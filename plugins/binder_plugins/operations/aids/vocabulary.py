@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from functools import cache, lru_cache
+from typing import Any
 
 from binder.api import load_data
 
@@ -27,6 +28,7 @@ class Row:
     has: re.Pattern[str]
     make: str
     spoken: re.Pattern[str] | None
+    is_used_up: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,11 +51,12 @@ def rows() -> tuple[Row, ...]:
     return tuple(_row(one) for one in load_data("binder_plugins.operations", "tools.yaml")["tools"])
 
 
-def _row(one: dict[str, str]) -> Row:
+def _row(one: dict[str, Any]) -> Row:
     says = re.compile(one["says"].replace("{size}", _SIZE))
     has = re.compile(one.get("has") or one["says"].replace("{size}", ""), re.IGNORECASE)
     spoken = re.compile(one["spoken"]) if "spoken" in one else None
-    return Row(one.get("name", ""), says, one["own"], has, one.get("make", ""), spoken)
+    name, make = one.get("name", ""), one.get("make", "")
+    return Row(name, says, one["own"], has, make, spoken, bool(one.get("used_up")))
 
 
 @cache

@@ -1,0 +1,79 @@
+"""What a tool that is made is itself made with: chuck, instrument, and what cuts its undercut."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from binder.api import Misread, exact, read_thread
+from binder_plugins.operations.aids.owning import in_plain_words, width_mm
+from binder_plugins.operations.bench import bench_vice
+from binder_trade.threads import NotMade, from_name
+
+if TYPE_CHECKING:
+    from binder.api import Design
+    from binder_plugins.operations.aids.sizes import Place
+
+_SAME = 1e-6
+_JAWS = 3
+# So much over its reckoned size a tapping drill may be, in mm; common practice, no source.
+_OVER = 0.2
+
+
+def held_with(across: float, place: Place) -> dict[str, str]:
+    """The words that a recipe's tools leave open, for stock so thick in mm; '' where none is."""
+    workshop = place.design.workshop
+    finest = workshop.finest(exact(round(across, 3)), exact(round(across, 3)), "outside")
+    return {
+        "chuck": _chuck(across, place.design),
+        "reads": finest.name if finest is not None else "a borrowed instrument",
+        "vice": bench_vice(workshop) or "vice",
+        "tap_drill": _tap_drill(place),
+    }
+
+
+def groover(wide: float, place: Place) -> dict[str, str]:
+    """What cuts an undercut `wide` mm wide: `groover` as a step says it, `groover_tool` as a list.
+
+    The parting tool where it is narrow enough; else a tool that is owned, or made for a groove of
+    the model, and no wider; else one that is ground to the undercut.
+    """
+    workshop = place.design.workshop
+    parting = workshop.parting_width
+    if parting is not None and float(parting) <= wide + _SAME:
+        return _said("parting tool", is_narrower=float(parting) < wide - _SAME)
+    for one in in_plain_words(workshop):
+        width = width_mm(one) if "grooving tool" in one.lower() else None
+        if width is not None and width <= wide + _SAME:
+            return _said(f"grooving tool {place.mm(width)} wide", is_narrower=width < wide - _SAME)
+    narrow = [(mm, said) for said, mm in place.grooves().items() if mm <= wide + _SAME]
+    if narrow:
+        width, said = max(narrow)
+        return _said(f"grooving tool {said} wide", is_narrower=width < wide - _SAME)
+    return _said(f"grooving tool {place.mm(wide)} wide", is_narrower=False)
+
+
+def _said(tool: str, *, is_narrower: bool) -> dict[str, str]:
+    step = f"the {tool.removesuffix(' wide')}{', moved along to that width' if is_narrower else ''}"
+    return {"groover": step, "groover_tool": tool}
+
+
+def _chuck(across: float, design: Design) -> str:
+    """A self-centring chuck that grips it, else what grips it best."""
+    size = exact(round(across, 3))
+    chucks = design.workshop.entry.holding.chucks
+    able = [n for n, one in chucks.items() if one.jaws == _JAWS and one.grips.holds(size)]
+    others = [one.name for one in design.workshop.holders(size)]
+    return next(iter((*able, *others)), "")
+
+
+def _tap_drill(place: Place) -> str:
+    name = read_thread(place.thread) if place.thread else None
+    if name is None or isinstance(name, Misread):
+        return ""
+    try:
+        thread = from_name(name)
+    except NotMade:
+        return ""
+    size = exact(round(thread.major_mm - thread.pitch_mm, 3))
+    found = place.design.workshop.nearest_drill(size, above=exact(_OVER))
+    return f"{found.name} drill" if found is not None else ""

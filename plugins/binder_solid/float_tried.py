@@ -1,0 +1,98 @@
+"""An end float to what it is tried with, one answer for leaf, assembly, inspection and lists."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+
+from binder.api import ChainFact, Design, Located, ShaftFact, exact, shown_length
+
+FEELERS = "feeler gauges"
+_OWNED = re.compile(r"\bfeelers?\b", re.IGNORECASE)
+_SHOULDERS, _LONG = "shoulders", "length of the "
+_LOCATED = frozenset({Located.INSIDE, Located.OUTSIDE, Located.ONE})
+
+
+@dataclass(frozen=True, slots=True)
+class EndFloat:
+    """What is left along an axis: `least` to `most` mm are wanted, `joints` are those it frees.
+
+    `little` and `much` say what is done where it comes out under or over that.
+    """
+
+    subject: str
+    title: str
+    least: float
+    most: float
+    joints: frozenset[str]
+    little: str
+    much: str
+
+
+def end_floats(design: Design) -> Iterator[EndFloat]:
+    """The float of what turns between two shoulders, then of each row on a shaft."""
+    for chain in design.facts.all(ChainFact):
+        if chain.kind == _SHOULDERS:
+            yield _between(chain)
+    for shaft in design.facts.all(ShaftFact):
+        if shaft.located in _LOCATED and shaft.most > 0:
+            yield _along(shaft, design)
+
+
+def owns_feelers(design: Design) -> bool:
+    """Whether the workshop names feeler gauges."""
+    entry = design.workshop.entry
+    return any(_OWNED.search(str(one)) for one in (*entry.hand_tools, *entry.measuring))
+
+
+def float_tool(most: float, design: Design) -> str:
+    """The name of the instrument: feelers that are owned, an indicator, or feelers to be had.
+
+    `most` is the largest float in mm. Common practice, no source.
+    """
+    if owns_feelers(design):
+        return FEELERS
+    found = design.workshop.finest(Fraction(0), exact(round(most, 6)), "run-out")
+    return found.name if found is not None else FEELERS
+
+
+def float_tried(least: float, most: float, design: Design) -> str:
+    """How a float in mm is tried: `dial indicator, push and pull`, or which leaf goes in."""
+    tool = float_tool(most, design)
+    if tool == FEELERS:
+        low, high = (shown_length(exact(round(mm, 3)), design.units) for mm in (least, most))
+        return f"{tool}: {low} goes in, {high} does not"
+    return f"{tool}, push and pull"
+
+
+def _between(chain: ChainFact) -> EndFloat:
+    joint = chain.subject.partition(": ")[0]
+    opens = next((one.name for one in chain.links if one.factor > 0), "")
+    closes = next((one.name for one in chain.links if one.factor < 0), "")
+    return EndFloat(
+        chain.subject,
+        f"'{joint}'",
+        chain.least,
+        chain.most,
+        frozenset({joint, chain.closed_by} - {""}),
+        f"shorten the {closes.removeprefix(_LONG)}",
+        f"shorten the {opens.removeprefix(_LONG)}",
+    )
+
+
+def _along(shaft: ShaftFact, design: Design) -> EndFloat:
+    item = design.item(shaft.subject)
+    last = shaft.pieces[shaft.to_suit].title if shaft.to_suit is not None else ""
+    is_stopped = shaft.located is not Located.INSIDE
+    return EndFloat(
+        f"{shaft.subject}: end float",
+        item.title if item is not None else shaft.subject,
+        float(shaft.least),
+        float(shaft.most),
+        frozenset(piece.joint for piece in shaft.pieces if piece.joint),
+        f"face {f'the {last}' if last else 'a hub'}{', or move a stop out' if is_stopped else ''}",
+        f"a washer beside {f'the {last}' if last else 'a hub'}"
+        f"{', or move a stop in' if is_stopped else ''}",
+    )
