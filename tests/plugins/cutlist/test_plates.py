@@ -29,11 +29,15 @@ parts:
 """
 
 
-def rows(compile_text: Callable[..., Outcome]) -> list[list[str]]:
+def section(compile_text: Callable[..., Outcome]) -> Section:
     outcome = compile_text(TEXT, Phase.COMPOSE)
     assert outcome.binder is not None
-    (pages,) = (one for one in outcome.binder.sections if one.id == "cut-list")
-    tables = (block for block in pages.blocks if isinstance(block, Table))
+    (found,) = (one for one in outcome.binder.sections if one.id == "cut-list")
+    return found
+
+
+def rows(compile_text: Callable[..., Outcome]) -> list[list[str]]:
+    tables = (block for block in section(compile_text).blocks if isinstance(block, Table))
     return [[text_of(cell) for cell in row] for table in tables for row in table.rows]
 
 
@@ -47,3 +51,10 @@ def test_plate_is_bought_too(compile_text: Callable[..., Outcome]) -> None:
     (strip,) = (row[2] for row in rows(compile_text) if len(row) == 3)
     # 2 × (41 + 2) + 29.5 + 2 along it, and as wide as the longest blank.
     assert strip.startswith("117.5 mm × 61 mm")
+
+
+def test_the_cut_list_follows_on_the_leaf_of_the_lists(
+    compile_text: Callable[..., Outcome],
+) -> None:
+    """A list before it that runs over by two lines leaves no empty page behind them."""
+    assert not section(compile_text).starts_page

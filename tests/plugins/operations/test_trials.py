@@ -5,15 +5,23 @@ All: common practice, no source.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
-from binder.api import BuildSequence, ChainFact, Design
+from binder.api import Blank, BuildSequence, ChainFact, Design
+from binder.pages import text_of
 from binder_plugins.buildorder.floating import floats_in
+from binder_plugins.buildorder.timing import time_tasks
 from binder_plugins.drawings.sizes import sizes_of
+from binder_plugins.inspection.page import inspection_pages
+from binder_plugins.operations.aids.collecting import collect_tools
+from binder_plugins.operations.aids.facts import ToolsFact, Whose
 from binder_plugins.operations.facts import Route
+from binder_plugins.operations.planning import WorkPlan, plan_work
 from binder_plugins.running.tracing import faults, numbered
 from binder_solid.facts import FormFact
-from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
+from tests.plugins.operations.conftest import HEAD, Plan, RouteOf, without
 
 SWIVEL = (
     HEAD
@@ -69,6 +77,11 @@ def planned(plan: Plan) -> Design:
     design = plan(SWIVEL).design
     assert design is not None
     return design
+
+
+def timed(design: Design) -> Design:
+    """With the time of every task, which a check does not reckon."""
+    return replace(design, facts=design.facts.plus(time_tasks(design).facts))
 
 
 def route(design: Design, name: str) -> Route:
@@ -141,7 +154,56 @@ def test_a_length_made_to_suit_is_drawn_so(plan: Plan) -> None:
 def test_the_test_of_the_assembly_asks_for_the_float(plan: Plan) -> None:
     design = planned(plan)
     (words,) = floats_in(design.assemblies["head"], design)
-    assert words == "'turning' has 0.1 mm to 0.3 mm of end float"
+    assert words == "'turning' has 0.1 mm to 0.3 mm of end float (dial indicator, push and pull)"
+
+
+@pytest.mark.parametrize(
+    ("workshop", "how", "tool", "whose"),
+    [
+        ("", "dial indicator, push and pull", "dial indicator", Whose.OWNED),
+        (
+            without(hand_tools="[files, set of feelers]"),
+            "feeler gauges: 0.1 mm goes in, 0.3 mm does not",
+            "feeler gauges",
+            Whose.OWNED,
+        ),
+        (
+            without("measuring/dial indicator"),
+            "feeler gauges: 0.1 mm goes in, 0.3 mm does not",
+            "feeler gauges",
+            Whose.HAD,
+        ),
+    ],
+)
+def test_a_float_names_what_tells_it_wherever_it_is_tried(
+    workshop: str, how: str, tool: str, whose: Whose, plan: Plan
+) -> None:
+    """Feelers where they are owned, else an indicator: a float of a tenth is not felt."""
+    design = plan(SWIVEL, workshop).design
+    assert design is not None
+    screw = route(design, "screw")
+    (tried,) = (act for act in screw.acts if act.what.startswith("try the saddle"))
+    assert tried.measure == how
+    (words,) = floats_in(design.assemblies["head"], design)
+    assert how in words
+    told = collect_tools(timed(design)).facts
+    fact = next(one for one in told if isinstance(one, ToolsFact))
+    (known,) = (one for one in fact.tools if one.name == tool)
+    assert known.whose is whose
+    assert "test head" in [piece for piece, _ in known.uses]
+    (section,) = inspection_pages(design, ())
+    rows = [row for block in section.blocks for row in getattr(block, "rows", ())]
+    (row,) = (row for row in rows if text_of(row[2]) == "end float")
+    assert [text_of(row[3]), text_of(row[4])] == ["0.1 mm to 0.3 mm", how]
+    assert any(isinstance(one, Blank) for one in row[5])
+
+
+def test_the_instrument_of_a_float_lies_ready_for_its_test(plan: Plan) -> None:
+    design = timed(planned(plan))
+    whole = replace(design, facts=design.facts.plus(collect_tools(design).facts))
+    (planned_work, *_) = plan_work(whole).facts
+    assert isinstance(planned_work, WorkPlan)
+    assert planned_work.pieces["test head"].tools == ("dial indicator",)
 
 
 @pytest.mark.parametrize(("kind", "is_said"), [("screwed", True), ("", False)])
