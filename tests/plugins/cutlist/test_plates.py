@@ -10,7 +10,7 @@ from collections.abc import Callable
 
 from binder.api import Table
 from binder.compiler import Outcome, Phase
-from binder.pages import text_of
+from binder.pages import Section, text_of
 
 TEXT = """format: 1
 model: {title: Trial, issue: A, units: mm}
@@ -53,7 +53,7 @@ def test_plate_is_bought_too(compile_text: Callable[..., Outcome]) -> None:
     assert strip.startswith("117.5 mm × 61 mm")
 
 
-def test_the_cut_list_follows_on_the_leaf_of_the_lists(
+def test_the_cut_list_follows_on_the_lists(
     compile_text: Callable[..., Outcome],
 ) -> None:
     """A list before it that runs over by two lines leaves no empty page behind them."""
