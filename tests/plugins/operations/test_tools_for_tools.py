@@ -17,6 +17,7 @@ from binder_making.sessions import Evening
 from binder_plugins.operations.aids.collecting import collect_tools
 from binder_plugins.operations.aids.facts import PREFIX, ToolsFact, Whose
 from binder_plugins.operations.aids.vocabulary import said_in, unread
+from binder_plugins.operations.facts import Route
 from binder_plugins.operations.jobs import piece_id
 from binder_plugins.operations.planning import plan_work
 from binder_plugins.operations.wanted_page import wanted_pages
@@ -136,6 +137,30 @@ def test_the_tool_for_a_taper_behind_a_collar_is_one_like_the_others(
     made = [one for one in design.facts.all(SmallWork) if one.subject == tool.name]
     assert bool(made) == (whose is Whose.MADE)
     assert all(one.buys for one in made)
+
+
+def test_a_pin_between_webs_has_a_tool_that_clears_both(plan: Plan) -> None:
+    """Its owned knife tools have one flank relieved: the other rubs on the web behind it."""
+    crank = (
+        "  part: {material: mild steel, stock: 40 mm round bar, turned: [{name: journal, diameter:"
+        " 8 mm, length: 12 mm}, {name: pin, diameter: 6 mm, length: 12 mm, throw: 10 mm}]}\n"
+    )
+    fact = tools_of(designed(plan, crank))
+    assert [one.whose for one in fact.tools if one.name == "narrow knife tool"] == [Whose.MADE]
+    own = without(cutters__others="[narrow knife tool, knife tools]")
+    fact = tools_of(designed(plan, crank, own))
+    assert [one.whose for one in fact.tools if one.name == "narrow knife tool"] == [Whose.OWNED]
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_what_is_clamped_together_has_its_clamps(model: str) -> None:
+    design = design_of(model)
+    fact = next(one for one in collect_tools(design).facts if isinstance(one, ToolsFact))
+    for route in design.facts.all(Route):
+        for setup in route.setups:
+            said = [act.what for act in setup.acts if re.search(r"clamp \d+ together", act.what)]
+            names = fact.by_piece.get(f"{route.subject} {setup.number}", ())
+            assert not said or "toolmaker's clamps" in names
 
 
 @pytest.mark.parametrize("model", MODELS)
