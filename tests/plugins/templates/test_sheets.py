@@ -21,6 +21,7 @@ from binder_plugins.templates.folding import OVERLAP, Tile, tiles_of
 from binder_plugins.templates.lettering import wrapped
 from binder_plugins.templates.piece import piece_of
 from binder_plugins.templates.pieces_drawn import drawn_piece
+from binder_plugins.templates.plain_ends import WORDS
 from binder_plugins.templates.sheets import HEIGHT, ROOM, WIDTH, sheets_of, slips_of
 from binder_plugins.templates.wanted import Template, templates_of
 from tests.plugins.templates.models import BED, BRACKET, COVER, FRAME, HEAD, LEVER
@@ -61,6 +62,14 @@ def test_every_sheet_has_its_lines(designed: Designed) -> None:
         assert MM_LINE in {round(long, 9) for long in upright}
 
 
+BOTH_ENDS = '{drilled: 4 mm, depth: through, off: 2, pattern: "180 mm apart"}'
+STRIP = (
+    "  strip:\n    material: mild steel\n    stock: 3 mm plate\n"
+    "    plate: {length: 220 mm, width: 30 mm, thickness: 3 mm}\n"
+    "    features: {hole: %s%s}\n"
+)
+
+
 @pytest.mark.parametrize("size", [(431.0, 271.0), (169.0, 30.0), (20.0, 800.0), (1000.0, 1000.0)])
 def test_tiles_cover_a_piece_and_overlap(size: tuple[float, float]) -> None:
     tiles = list(tiles_of(size, ROOM))
@@ -89,6 +98,26 @@ def test_a_large_part_comes_in_the_order_of_its_parts(designed: Designed) -> Non
         if isinstance(shape, DrawnLabel) and shape.text.startswith("part ")
     ]
     assert words == [f"part {n} of 6" for n in range(1, 7)]
+
+
+@pytest.mark.parametrize(
+    ("at", "corner", "count"),
+    [
+        ("20 mm from left", "", 1),
+        ("20 mm from right", "", 1),
+        ("", "", 2),
+        ("20 mm from left", "8 mm", 2),
+    ],
+)
+def test_a_plain_end_takes_no_paper(at: str, corner: str, count: int, designed: Designed) -> None:
+    """A strip longer than a sheet is one template if it is worked at one end alone."""
+    holes = f"{{drilled: 4 mm, depth: through, at: {at}}}" if at else BOTH_ENDS
+    more = f", corners: {{rounded: {corner}, on: edges}}" if corner else ""
+    design = designed(STRIP % (holes, more))
+    (one,) = templates_of(design)
+    slips = slips_of(one, design)
+    assert len(slips) == count
+    assert (slips[0].lines[-1] == WORDS) == (count == 1)
 
 
 def test_the_parts_hold_the_whole_length_of_the_lines(laid: Laid) -> None:
