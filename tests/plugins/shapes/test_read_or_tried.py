@@ -40,7 +40,10 @@ parts:
     cut: 60 mm
 joints:
   stud in base: {threaded: [stud.end, base.nut], fixed: true}
-  lid on base: {screwed: [lid.underside, base.top], fastener: M3 socket cap screw, pattern: "2 off, 12 mm apart"}
+  lid on base:
+    screwed: [lid.underside, base.top]
+    fastener: M3 socket cap screw
+    pattern: 2 off, 12 mm apart
 """
 
 
