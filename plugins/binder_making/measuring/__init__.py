@@ -10,7 +10,7 @@ from binder_making.measuring.pins import (
     pitch_circle,
     plugs,
 )
-from binder_making.measuring.telling import PLUG, is_tried, noted, told_by
+from binder_making.measuring.telling import PLUG, by_shanks, is_tried, noted, told_by
 
 __all__ = [
     "PLUG",
@@ -18,6 +18,7 @@ __all__ = [
     "Instrument",
     "Plugs",
     "Verdict",
+    "by_shanks",
     "centres",
     "chord",
     "is_tried",

@@ -15,6 +15,8 @@ BORROWED: Final = "a borrowed instrument"
 _FELT = frozenset({"runs_in", "slides", "swivels", "hinged"})
 _LOOSE_UM = 50.0
 _SAME = 1e-6
+# A drill by its name, and its size in mm.
+Shank = tuple[str, float]
 SHANKS: Final = "shanks of drills"
 # Below this the jaws of a caliper tell no hole, in mm. Common practice, no source.
 _SMALL_MM = 5.0
@@ -27,13 +29,24 @@ _BY_PLUG: Final = (
 )
 
 
-def _by_shanks(limits_mm: tuple[float, float], shanks: Iterable[tuple[str, float]]) -> str:
-    """The shanks that bracket a small hole; '' where no two of them are within its limits."""
+def by_shanks(
+    limits_mm: tuple[float, float],
+    owned: Iterable[Instrument],
+    shanks: Iterable[tuple[str, float]],
+) -> tuple[Shank, Shank] | None:
+    """The drills, by name and size in mm, whose shanks tell a small hole: goes in, does not.
+
+    None where an owned instrument reads it, or no two shanks lie within its limits in mm. What
+    they tell is the hole that is accepted, so that its limits can be no wider.
+    """
     low, high = limits_mm
+    if low >= _SMALL_MM or any(_reads_inside(one, limits_mm) for one in owned):
+        return None
     within = sorted((mm, name) for name, mm in shanks if low - _SAME <= mm <= high + _SAME)
     if len(within) < _PAIR or within[-1][0] - within[0][0] < _SAME:
-        return ""
-    return f"{SHANKS}: {within[0][1]} goes in, {within[-1][1]} does not"
+        return None
+    (thin, goes), (thick, stays) = within[0], within[-1]
+    return (goes, thin), (stays, thick)
 
 
 def _reads_inside(one: Instrument, limits_mm: tuple[float, float]) -> bool:
@@ -74,12 +87,12 @@ def told_by(
     """
     tools = tuple(owned)
     if way == "inside" and limits_mm[0] < _SMALL_MM:
+        if (found := by_shanks(limits_mm, tools, shanks)) is not None:
+            return f"{SHANKS}: {found[0][0]} goes in, {found[1][0]} does not"
         tools = tuple(one for one in tools if _reads_inside(one, limits_mm))
-        if not tools and (bracket := _by_shanks(limits_mm, shanks)):
-            return bracket
-    found = judge(*limits_mm, way, tools)
-    if found.instrument is not None:
-        return f"{found.instrument.name}{'' if found.grade is Grade.GOOD else ', read twice'}"
+    verdict = judge(*limits_mm, way, tools)
+    if verdict.instrument is not None:
+        return f"{verdict.instrument.name}{'' if verdict.grade is Grade.GOOD else ', read twice'}"
     if way == "inside":
         return PLUG
     low, high = limits_mm

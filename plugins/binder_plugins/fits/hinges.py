@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil
 
@@ -22,6 +22,7 @@ from binder.api import (
 )
 from binder_plugins.fits.facts import Half
 from binder_plugins.fits.figures import nominal, range_of, size
+from binder_plugins.fits.gauged import as_gauged
 from binder_plugins.fits.ways import half_of, named_way, reamed
 from binder_solid.straddling import apart_of, sits_in_one
 from binder_trade.explained import NotDefined
@@ -131,11 +132,13 @@ def _eye(
         pin = given_by(rod, float(hinge.pin))
     except NotDefined:
         return nominal(own, design.units), "free on it", (None, None)
+    limits = replace(half, lower_um=hole.lower_um, upper_um=hole.upper_um)
+    eye = as_gauged(limits, float(own), design.workshop)
     apart = float(own - hinge.pin) * 1000
     clear = range_of(
-        apart + hole.lower_um - pin.upper_um, apart + hole.upper_um - pin.lower_um, design.units
+        apart + eye.lower_um - pin.upper_um, apart + eye.upper_um - pin.lower_um, design.units
     )
-    low, high = (float(own) + um / 1000 for um in (hole.lower_um, hole.upper_um))
+    low, high = (float(own) + um / 1000 for um in (eye.lower_um, eye.upper_um))
     return _limits(half, own, (low, high), hole.cls, design.units), clear, (low, high)
 
 

@@ -5,11 +5,21 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
-from binder.api import Design, Diagnostic, Joint, Labelled, PlaceFact, Size, shown_length
+from binder.api import (
+    Design,
+    Diagnostic,
+    Joint,
+    Labelled,
+    PlaceFact,
+    Size,
+    Workshop,
+    shown_length,
+)
 from binder_plugins.fits import codes
 from binder_plugins.fits.ends import Pair, pair_of, place_of
 from binder_plugins.fits.facts import Half, MadeFit, Wish
 from binder_plugins.fits.families import GAPPED, HUBS, PRESSED
+from binder_plugins.fits.gauged import as_gauged
 from binder_plugins.fits.kinds import FitEntry
 from binder_plugins.fits.limiting import limited
 from binder_plugins.fits.suiting import named, suit_of, suited
@@ -49,7 +59,7 @@ def settle(joint: Joint, design: Design) -> MadeFit | Diagnostic | None:
     wished = wish_of(joint, entry, float(nominal), sintered=sintered)
     if isinstance(wished, Diagnostic):
         return wished
-    return _made(joint, nominal, written, hole, shaft, wished)
+    return _made(joint, nominal, written, (hole, shaft), wished, design.workshop)
 
 
 def _is_sized_elsewhere(joint: Joint, pair: Pair, design: Design) -> bool:
@@ -172,12 +182,12 @@ def _made(
     joint: Joint,
     nominal: Fraction,
     written: Fraction | None,
-    hole: Half,
-    shaft: Half,
+    halves: tuple[Half, Half],
     wished: Wished,
+    workshop: Workshop,
 ) -> MadeFit | Diagnostic:
-    """Both halves with their limits; which is made to the other."""
-    hole, shaft = _retold(hole, shaft, wished.told)
+    """Both halves with their limits, hole first; which is made to the other."""
+    hole, shaft = _retold(*halves, wished.told)
     wish = wished.wish if written is None else _as_written(wished.wish, float(written))
     suit = suit_of(joint, hole, shaft, apart=written is not None)
     apart = None if written is None else float(written) * 1000
@@ -186,6 +196,7 @@ def _made(
     except NotDefined as refused:
         at = wish.at if wish.is_said else joint.at
         return codes.CLASS_UNDEFINED.at(at, refused.reason, help=refused.way_out)
+    hole = as_gauged(hole, float(nominal), workshop)
     made = MadeFit(joint.name, joint, nominal, hole, shaft, wish, suit, apart)
     # What the maker told of tool and bar is believed: nothing is eased behind his back.
     return named(made if wished.told is not None and not suit else suited(made))

@@ -124,10 +124,15 @@ def _across(form: FormFact, one: Located) -> float:
 
 
 def _step_of(form: FormFact, one: Located) -> str:
+    return next(_beside(form, one), form.stretches[0].name or "step 1")
+
+
+def _beside(form: FormFact, one: Located) -> Iterator[str]:
+    """The steps on either side of an edge, or the one that a feature lies on."""
     x = one.frame.origin[0]
-    places = (n for n, s in enumerate(form.stretches) if s.start - 1e-6 <= x <= s.end + 1e-6)
-    place = next(places, 0)
-    return form.stretches[place].name or f"step {place + 1}"
+    for n, step in enumerate(form.stretches):
+        if step.start - _SAME_MM <= x <= step.end + _SAME_MM:
+            yield step.name or f"step {n + 1}"
 
 
 def _thread(
@@ -224,6 +229,7 @@ def _knurl(
         size=across,
         end=end,
         tags=(*tags, *stiff),
+        meets=(_step_of(form, one),),
     )
     return replace(act, trouble=(*act.trouble, *wrong))
 
@@ -282,8 +288,16 @@ def _edge(
     work: Work, form: FormFact, one: Located, lathe: str, end: str, tags: tuple[str, ...]
 ) -> Act:
     act = "chamfer" if one.kind in {"chamfered", "bevelled"} else "form"
-    across = _across(form, one)
-    return work.act(act, one.note, machine=lathe, feature=one.name, size=across, end=end, tags=tags)
+    return work.act(
+        act,
+        one.note,
+        machine=lathe,
+        feature=one.name,
+        size=_across(form, one),
+        end=end,
+        tags=tags,
+        meets=tuple(_beside(form, one)),
+    )
 
 
 def centre_back(act: Act) -> Act:

@@ -26,8 +26,10 @@ from binder_plugins.operations.cautioned import cautioned
 from binder_plugins.operations.facts import Act, Route, SetUp
 from binder_plugins.operations.minutes import route_text, setup_minutes
 from binder_plugins.operations.room import PAGE, lines_of
+from binder_plugins.operations.second_grip import STUB
 from binder_plugins.operations.sketch import sketch
 from binder_plugins.operations.told import minded, turns
+from binder_plugins.operations.uncut import uncut_in
 from binder_plugins.operations.wet import said
 from binder_solid.facts import FormFact
 
@@ -68,7 +70,7 @@ def _blocks(route: Route, design: Design) -> Iterator[Block]:
 def operations(route: Route, design: Design, drawn: Drawn | None = None) -> Table:
     """Ticked rows under a heading for each set-up, with its cautions and its grip as `drawn`."""
     form = design.facts.about(FormFact, route.subject)
-    draw = drawn or (lambda setup: sketch(setup, form))
+    draw = drawn or (lambda setup: sketch(setup, form, uncut_in(route, setup)))
     rows = tuple(_row(act) for setup in route.setups for act in setup.acts)
     groups = tuple(
         _group(setup, caution, route.count, draw(setup), design)
@@ -126,7 +128,8 @@ def _held(setup: SetUp) -> Iterator[str]:
     if setup.place == "lathe" and grip.stand_out:
         tenths = 10 if grip.long < _SHORT_GRIP_MM else 1
         out = math.ceil((grip.stand_out - _WHOLE) * tenths) / tenths
-        yield f"{out:g} mm out of the jaws"
+        is_on_stub = STUB in grip.on
+        yield f"the end of the work {out:g} mm out" if is_on_stub else f"{out:g} mm out of the jaws"
     if grip.support:
         yield f"carried by the {grip.support}"
 

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from binder_plugins.operations.closing_piece import closing_journal
 from binder_plugins.operations.lengthwise import has_limits
+from binder_plugins.operations.set_over import swung
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -56,12 +57,13 @@ def rough_turn(
     is_last = not turning.plan.second or place in turning.plan.second
     is_thin = any(_is_thin(turning.steps[i]) for i in (place, *behind))
     slender = ("slender",) if is_last and is_thin else ()
+    yield from _neck(turning, place, free, (*tags, *slender), start)
     yield work.act(
         act,
         words,
         machine=turning.lathe,
         feature=step_name(turning, place),
-        tool=_tool(turning, place, act),
+        tool=_tool(turning, place, act, free),
         size=to,
         start=start,
         deep=long,
@@ -140,8 +142,8 @@ def _way(turning: Turning, place: int, to: float, free: str, *, fitted: bool) ->
             (step.across, step.end_across) if free == "left" else (step.end_across, step.across)
         )
         ends = f"⌀{work.mm(near_end)} to ⌀{work.mm(far_end)}"
-        set_over = f", {_set_over(step, near_end, far_end)}"
-        return "taper", f"turn the taper {ends}{long}{off}{set_over}{_neck(turning, place)}"
+        set_over = f", {swung(step, near_end, far_end)}{_past_it(turning, place, free)}"
+        return "taper", f"turn the taper {ends}{long}{off}{set_over}"
     verb = "rough to" if fitted else "turn"
     if place in turning.plan.behind or _is_pocket(turning, place):
         waste = 0.0 if 0 < place < len(turning.steps) - 1 else room_in_waste(turning)
@@ -169,28 +171,6 @@ def _left_across(turning: Turning, place: int, free: str) -> str:
     return f"until {suited} = ______ is left of the {name} across its shoulders; as drawn "
 
 
-def _set_over(step: Stretch, near_end: float, far_end: float) -> str:
-    """The small end, the angle of the top-slide, and which way its handle swings for it.
-
-    Seen from the front of the lathe, the tool on the near side and the handle on the right: on
-    its way to the chuck the tool comes out to a cone that grows there, so that the handle's end
-    lies nearer to the far side. Geometry.
-    """
-    to_tailstock = near_end < far_end
-    small = "the tailstock" if to_tailstock else "the chuck"
-    swung = "away from you" if to_tailstock else "towards you"
-    return (
-        f"its small end towards {small}, top-slide at {_slide_angle(step):.1f}°, its handle's end "
-        f"swung {swung}"
-    )
-
-
-def _slide_angle(step: Stretch) -> float:
-    """The angle to the axis in degrees at which the top-slide is set: half of the cone's."""
-    half = abs(step.across - step.end_across) / 2
-    return math.degrees(math.atan2(half, step.end - step.start))
-
-
 def _behind(turning: Turning, place: int) -> str:
     """No tool comes along the work to a step behind a larger one: it is plunged for first."""
     if _is_pocket(turning, place):
@@ -216,21 +196,48 @@ def _is_pocket(turning: Turning, place: int) -> bool:
     return min(before.end_across, after.across) > max_across(step) + _SAME
 
 
-def _neck(turning: Turning, place: int) -> str:
-    """A taper that begins behind a larger step cannot be come at from the end."""
-    step, is_right = turning.steps[place], turning.plan.free == "right"
-    across, far = step.across, step.end_across
-    front = place - 1
-    if is_right:
-        front, across, far = place + 1, far, across
-    if not 0 <= front < len(turning.steps) or turning.steps[front].across <= across + _SAME:
+def _necked(turning: Turning, place: int, free: str) -> str:
+    """The larger step behind which a taper begins, so that no tool comes to it from the end."""
+    step, is_right = turning.steps[place], free == "right"
+    front, across = (place + 1, step.end_across) if is_right else (place - 1, step.across)
+    is_cone = abs(step.across - step.end_across) > _SAME and not _ball(turning, place)
+    if not is_cone or not 0 <= front < len(turning.steps):
         return ""
-    behind = step_name(turning, front).replace("_", " ")
-    to = turning.work.mm(_neck_across(turning, step, across, far))
-    return (
-        f", first neck in behind the {behind} to ⌀{to} with the {_parting(turning)}, at the speed "
-        f"of parting off; then a pointed tool relieved on both sides, which clears the {behind}"
+    behind = turning.steps[front]
+    side = behind.across if is_right else behind.end_across
+    return step_name(turning, front).replace("_", " ") if side > across + _SAME else ""
+
+
+def _neck(
+    turning: Turning, place: int, free: str, tags: tuple[str, ...], there: float
+) -> Iterator[Act]:
+    """The neck in which such a taper begins, cut while the slide stands square; `there` in mm."""
+    behind, step, work = _necked(turning, place, free), turning.steps[place], turning.work
+    if not behind:
+        return
+    ends = (step.end_across, step.across) if free == "right" else (step.across, step.end_across)
+    to = _neck_across(turning, step, *ends)
+    off = _ends_at(turning, place, free)[0]
+    yield work.act(
+        "groove",
+        f"neck in behind the {behind} to ⌀{work.mm(to)} with the {_parting(turning)}, beginning "
+        f"{work.mm(off)} from the end",
+        machine=turning.lathe,
+        feature=step_name(turning, place),
+        tool="parting tool",
+        size=to,
+        start=there,
+        end=free,
+        tags=(*tags, "outside", "neck"),
+        spoils="a tool that is not square or at centre height digs in",
     )
+
+
+def _past_it(turning: Turning, place: int, free: str) -> str:
+    """The tool that reaches into the neck of a taper past the larger step before it."""
+    behind = _necked(turning, place, free)
+    words = f", with a pointed tool relieved on both sides, which clears the {behind}"
+    return words if behind else ""
 
 
 def _neck_across(turning: Turning, step: Stretch, near: float, far: float) -> float:
@@ -250,10 +257,10 @@ def _ball(turning: Turning, place: int) -> bool:
     return getattr(shape[place], "ball", None) is not None
 
 
-def _tool(turning: Turning, place: int, act: str) -> str:
+def _tool(turning: Turning, place: int, act: str, free: str) -> str:
     """Into a pocket tools of both hands, behind a flange one that cuts towards it."""
-    if act == "taper" and _neck(turning, place):
-        return "parting tool, then pointed tool and top-slide"
+    if act == "taper" and _necked(turning, place, free):
+        return "pointed tool and top-slide"
     if act != "turn":
         return ""
     if _is_pocket(turning, place):

@@ -21,6 +21,7 @@ from binder_plugins.operations.pawl_noses import nose_words
 from binder_plugins.operations.plain import at_bench, drilled
 from binder_plugins.operations.riveting import held_apart, riveted
 from binder_plugins.operations.rows import hole_in_words
+from binder_plugins.operations.set_over import swung_back
 from binder_plugins.operations.several import in_a_stick
 from binder_plugins.operations.tails import sunk_for_tails
 from binder_plugins.operations.thrown import thrown
@@ -63,7 +64,7 @@ def route_of(work: Work) -> Route:
     return Route(
         work.name,
         work.item.title,
-        wetted(work, found.setups),
+        wetted(work, swung_back(work, found.setups)),
         work.count,
         tuple(_left(work)),
         (*trouble, *found.trouble),

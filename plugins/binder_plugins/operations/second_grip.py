@@ -36,8 +36,11 @@ if TYPE_CHECKING:
 
 # What a ring stays clear of the end of a thread, in mm. Common practice, no source.
 _RUN_OUT = 2.0
-
-
+SOFT_JAWS = "soft jaws bored to suit"
+STUB = "screwed stub"
+# How far the shoulder of a stub stands out of the jaws in mm, so that tool and die come to it in
+# the grip in which it is used, and how much of it is gripped. Common practice, no source.
+_STUB_OUT_MM, _STUB_GRIP_MM = 7.0, 15.0
 # What stands out of soft jaws when it is faced to length, in mm: common practice, no source.
 _PROUD_MM = 0.5
 # A stub is drilled, split and spread from this bore on, in mm: common practice, no source.
@@ -226,19 +229,19 @@ def _no_grip(turning: Turning, end: str) -> Grip:
     if (bore := finished_bore(turning)) is not None:
         return _mandrel(bore, end)
     screwed = [one for one in turning.form.located if one.kind == "screwed"]
-    tapped = any(a.kind == "tapped" for a in turning.axial)
-    if screwed or tapped:
-        return _by_thread(turning, screwed, end)
+    if screwed:
+        return _in_ring(turning, screwed[0], end)
+    if any(a.kind == "tapped" for a in turning.axial):
+        return _on_stub(turning, end)
     if turning.plan.second or any(not turning.is_first(a) for a in turning.axial):
         words = f"nothing on '{turning.work.name}' is long enough to grip for its {end}-hand end"
         turning.trouble.append(("nothing-to-grip", words))
     widest = max(s.across for s in turning.steps)
-    whole = (0.0, turning.length)
-    name = "soft jaws bored to suit"
     deep = _pocket(turning.length)
+    seat = (0.0, deep) if end == "right" else (turning.length - deep, turning.length)
     back = BACK_MM if turning.plan.is_parted else turning.work.facing
     out = turning.length + back - deep
-    return Grip(name, "chuck", "its outside", widest, deep, out, "", whole, end)
+    return Grip(SOFT_JAWS, "chuck", "its outside", widest, deep, out, "", seat, end)
 
 
 def _pocket(length: float) -> float:
@@ -246,17 +249,28 @@ def _pocket(length: float) -> float:
     return max(length - _PROUD_MM, length / 2)
 
 
-def _by_thread(turning: Turning, screwed: Sequence[Located], end: str) -> Grip:
-    """In a split ring on an outside thread; a stub in a tapped hole leaves all of it outside."""
-    on = f"the thread, in a {'split tapped ring' if screwed else 'screwed stub'}"
+def _in_ring(turning: Turning, thread: Located, end: str) -> Grip:
+    """In a split ring on an outside thread."""
     widest = max(s.across for s in turning.steps)
     name, kind = round_holder(turning.work.design.workshop, widest, true=False)
-    middle = screwed[0].frame.origin[0] if screwed else 0.0
-    half = min(screwed[0].length or 5.0, 8.0) / 2 if screwed else 0.0
+    half = min(thread.length or 5.0, 8.0) / 2
     # The ring is near the end that is worked, clear of the thread's run-out.
-    aside = max((screwed[0].length or 0.0) / 2 - half - _RUN_OUT, 0.0) if screwed else 0.0
-    middle += -aside if end == "left" else aside
+    aside = max((thread.length or 0.0) / 2 - half - _RUN_OUT, 0.0)
+    middle = thread.frame.origin[0] + (-aside if end == "left" else aside)
     ring = (middle - half, middle + half)
     near = ring[0] if end == "left" else turning.length - ring[1]
-    out = (max(near, 0.0) if screwed else turning.length) + turning.over
-    return Grip(name, kind, on, 0.0, 2 * half or 5.0, out, "", ring, end)
+    out, on = max(near, 0.0) + turning.over, "the thread, in a split tapped ring"
+    return Grip(name, kind, on, 0.0, 2 * half, out, "", ring, end)
+
+
+def _on_stub(turning: Turning, end: str) -> Grip:
+    """On a stub in a tapped hole, against its shoulder: all of the part is beyond that."""
+    widest = max(s.across for s in turning.steps)
+    name, kind = round_holder(turning.work.design.workshop, widest, true=False)
+    shoulder = turning.work.mm(_STUB_OUT_MM)
+    on = f"the thread, in a {STUB}, its shoulder {shoulder} out of the jaws"
+    out = _STUB_OUT_MM + turning.length + turning.over
+    jaws = (-_STUB_OUT_MM - _STUB_GRIP_MM, -_STUB_OUT_MM)
+    if end == "left":
+        jaws = _mirrored(turning, *jaws)
+    return Grip(name, kind, on, 0.0, _STUB_GRIP_MM, out, "", jaws, end)

@@ -13,7 +13,9 @@ from binder.api import (
     Polyline,
     Stroke,
 )
+from binder_plugins.operations.second_grip import SOFT_JAWS, STUB
 from binder_plugins.operations.sides import EDGES_UP
+from binder_plugins.operations.uncut import WHOLE, Uncut
 
 if TYPE_CHECKING:
     from binder_plugins.operations.facts import Grip, SetUp
@@ -24,6 +26,7 @@ WIDTH = 52.0
 HEIGHT = 11.5
 _LOW = 9.5
 _JAW = 7.0
+_LEAST_JAW = 1.5
 _MARGIN = 3.0
 _TALL = 7.0
 _TINT = 0.14
@@ -35,35 +38,39 @@ _DARK = 0.4
 _BENT = frozenset({"wire", "spring"})
 
 
-def sketch(setup: SetUp, form: FormFact | None) -> Drawing | None:
-    """The sketch of a set-up in the lathe or in a vice; None at the bench."""
+def sketch(setup: SetUp, form: FormFact | None, uncut: Uncut = WHOLE) -> Drawing | None:
+    """The sketch of a set-up in the lathe or in a vice; None at the bench.
+
+    What is `uncut` is drawn as the bar that it still is.
+    """
     if form is None or form.shape in _BENT:
         return None
     if setup.place == "lathe" and form.stretches:
-        return _in_the_lathe(setup.grip, form)
+        return _in_the_lathe(setup.grip, form, uncut)
     if setup.grip.kind == "vice" and not form.stretches:
         return _in_the_vice(setup, form)
     return _along_a_vee(setup, form) if setup.grip.kind == "vee" and form.stretches else None
 
 
-def _in_the_lathe(grip: Grip, form: FormFact) -> Drawing:
+def _in_the_lathe(grip: Grip, form: FormFact, uncut: Uncut) -> Drawing:
     """The part along the axis, its free end to the right as it stands in the lathe."""
     length = form.size[0]
     low, high = min(0.0, grip.jaws[0]), max(length, grip.jaws[1])
     flip = grip.free == "left"
-    if _is_on_stub(grip):
-        low, high = (0.0, 2 * length) if flip else (-length, length)
-    scale = _scale(high - low, max(form.size[1:]))
+    bar = uncut.across if uncut.steps else 0.0
+    scale = _scale(high - low, max(*form.size[1:], bar))
 
     def at(x: float) -> float:
         return _MARGIN + _JAW / 2 + ((high - x) if flip else (x - low)) * scale
 
     middle = HEIGHT / 2
-    shapes: list[DrawnShape] = [*_outline(form, at, middle, scale)]
+    shapes: list[DrawnShape] = [*_outline(form, at, middle, scale, uncut)]
     if grip.kind == "mandrel":
         shapes += _mandrel(grip, form, at, middle, scale)
-    elif _is_on_stub(grip):
-        shapes += _stub(form, at(length if flip else 0.0), middle, scale)
+    elif STUB in grip.on:
+        shapes += _stub(form, grip, at, middle, scale)
+    elif SOFT_JAWS in grip.holder:
+        shapes += _soft_jaws(grip, form, at, middle, scale)
     else:
         shapes += _jaws(grip, at, middle, scale, form)
     if grip.support.startswith("tailstock"):
@@ -94,21 +101,27 @@ def _scale(long: float, across: float) -> float:
     return min(room / max(long, 1e-3), _TALL / max(across, 1e-3))
 
 
-def _outline(form: FormFact, at: Along, middle: float, scale: float) -> list[DrawnShape]:
-    """The steps of turned work as seen from the front."""
+def _outline(
+    form: FormFact, at: Along, middle: float, scale: float, uncut: Uncut = WHOLE
+) -> list[DrawnShape]:
+    """The steps of turned work as seen from the front, thin and plain where they are bar still."""
     shapes: list[DrawnShape] = []
-    for step in form.stretches:
+    for n, step in enumerate(form.stretches):
         x, y = at(step.start), at(step.end)
-        a, b = step.across / 2 * scale, step.end_across / 2 * scale
+        is_bar = (step.name or f"step {n + 1}") in uncut.steps
+        ends = (uncut.across,) * 2 if is_bar else (step.across, step.end_across)
+        a, b = (across / 2 * scale for across in ends)
         corners = ((x, middle - a), (y, middle - b), (y, middle + b), (x, middle + a))
-        shapes.append(Polyline((*corners, corners[0])))
+        stroke = Stroke.THIN if is_bar else Stroke.OUTLINE
+        shapes.append(Polyline((*corners, corners[0]), stroke))
     return shapes
 
 
 def _jaws(grip: Grip, at: Along, middle: float, scale: float, form: FormFact) -> list[DrawnShape]:
     """Two jaws on the gripped step, or on the bar beyond the part."""
     x, y = sorted((at(grip.jaws[0]), at(grip.jaws[1])))
-    x, y = max(x, 0.5), max(y, x + 1.5)
+    # Never over what stands out, however thin the part is.
+    x = min(max(x, 0.5), y - _LEAST_JAW)
     half = (grip.across or max(form.size[1:])) / 2 * scale
     shapes: list[DrawnShape] = []
     is_on_bar = grip.jaws[0] < -1e-6 or grip.jaws[1] > form.size[0] + 1e-6
@@ -120,6 +133,24 @@ def _jaws(grip: Grip, at: Along, middle: float, scale: float, form: FormFact) ->
     shapes.append(DrawnBox(y - wide, 0.5, wide, max(tall, 1.0), _TINT))
     shapes.append(DrawnBox(y - wide, middle + half, wide, max(tall, 1.0), _TINT))
     return shapes
+
+
+def _soft_jaws(
+    grip: Grip, form: FormFact, at: Along, middle: float, scale: float
+) -> list[DrawnShape]:
+    """Jaws bored with a floor behind the part; thin, what is faced off its free end."""
+    floor, mouth = sorted((at(grip.jaws[0]), at(grip.jaws[1])))
+    half, inner = grip.across / 2 * scale, grip.across / 4 * scale
+    end = at(0.0 if grip.free == "left" else form.size[0])
+    left, tall = max(mouth - _JAW, 0.5), max(HEIGHT / 2 - half - 0.5, 1.0)
+    waste = mouth + grip.stand_out * scale - end
+    return [
+        DrawnBox(left, 0.5, mouth - left, tall, _TINT),
+        DrawnBox(left, middle + half, mouth - left, tall, _TINT),
+        DrawnBox(left, middle - half, floor - left, half - inner, _TINT),
+        DrawnBox(left, middle + inner, floor - left, half - inner, _TINT),
+        DrawnBox(end, middle - half, max(waste, 0.0), 2 * half, 0.0, Stroke.THIN),
+    ]
 
 
 def _mandrel(
@@ -136,23 +167,21 @@ def _mandrel(
     ]
 
 
-def _is_on_stub(grip: Grip) -> bool:
-    return "screwed stub" in grip.on
-
-
-def _stub(form: FormFact, face: float, middle: float, scale: float) -> list[DrawnShape]:
+def _stub(form: FormFact, grip: Grip, at: Along, middle: float, scale: float) -> list[DrawnShape]:
     """The bar behind the part in the jaws, its shoulder on the part's face, its thread inside."""
     tapped = [one for one in form.located if one.kind == "tapped"]
     across = max((one.diameter or 0.0 for one in tapped), default=form.size[1] / 3)
     deep = min((one.depth or form.size[0] for one in tapped), default=form.size[0] / 2)
     thin, thick = across / 2 * scale, min(form.size[1] * 0.45, across) * scale
     tall = HEIGHT / 2 - thick - 0.5
-    start, wide = 0.5, min(face - 2.0, _JAW)
+    face = at(form.size[0] if grip.free == "left" else 0.0)
+    edge = max(at(grip.jaws[0]), at(grip.jaws[1]))
+    start = max(edge - _JAW, 0.5)
     return [
         DrawnBox(start, middle - thick, face - start, 2 * thick),
         DrawnBox(face, middle - thin, deep * scale * _ENGAGED, 2 * thin, _TINT, Stroke.THIN),
-        DrawnBox(start, 0.5, wide, tall, _TINT),
-        DrawnBox(start, middle + thick, wide, tall, _TINT),
+        DrawnBox(start, 0.5, edge - start, tall, _TINT),
+        DrawnBox(start, middle + thick, edge - start, tall, _TINT),
     ]
 
 

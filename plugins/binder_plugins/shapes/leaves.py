@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from binder.api import (
-    Blank,
     Block,
     Column,
     CutSize,
@@ -32,6 +31,7 @@ from binder.api import (
 )
 from binder_plugins.shapes.along import along
 from binder_plugins.shapes.fitted import fitted_of, fitting
+from binder_plugins.shapes.read_or_tried import measured, thread_in
 from binder_plugins.shapes.step_names import named_steps, step_table
 from binder_plugins.shapes.words import what, where
 from binder_plugins.shapes.written import written_rows
@@ -146,7 +146,7 @@ def _feature(owner: str, feature: Feature, fits: str, design: Design) -> tuple[T
         (what(feature, design.units) + _remarks(feature),),
         (_where(owner, feature, design),),
         (fits,),
-        (Blank(f"{owner} {feature.name}", design.units),),
+        measured(f"{owner} {feature.name}", thread_in(owner, design, feature.name), design.units),
     )
 
 
@@ -165,12 +165,15 @@ def _name(feature: Feature) -> Typed | str:
 def _half(half: HalfFact, feature: Feature | None, fits: str, design: Design) -> tuple[Text, ...]:
     """What a joint asks of a place: the size, what it meets, how the half is made."""
     how = f"{half.how}; make this half first" if half.is_master else half.how
+    cut = feature.name if feature is not None else ""
+    is_tapped = half.what.startswith("tap ")
+    thread = thread_in(half.item, design, half.place, cut) if is_tapped else None
     return (
         (Typed(half.place),),
         (half.what + (_remarks(feature) if feature else ""),),
         (_where(half.item, feature, design) if feature else "",),
         ("; ".join(one for one in (_meets(half, how, design), fits) if one),),
-        (Blank(f"joint {half.joint} {half.place}", design.units),),
+        measured(f"joint {half.joint} {half.place}", thread, design.units),
     )
 
 

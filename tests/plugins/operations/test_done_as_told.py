@@ -42,6 +42,55 @@ def test_a_taper_tells_the_angle_of_the_top_slide(route_of: RouteOf) -> None:
     assert f"top-slide at {degrees(atan(6 / 64)):.1f}°" in taper.what
 
 
+# What is cut with a tool that must stand square to the work: common practice, no source.
+SQUARE = {"face", "bore", "turn", "undercut", "groove", "knurl", "chamfer", "form", "part-off"}
+TAPERED = (
+    "turned: [{name: foot, diameter: 24 mm, length: 6 mm}, {name: cone, taper: 20 mm to 16 mm,"
+    " length: 20 mm}, {name: top, %s, length: 8 mm}]"
+)
+NECKED, TWICE = TAPERED % "diameter: 19 mm", TAPERED % "taper: 16 mm to 9 mm"
+
+
+@pytest.mark.parametrize("shape", [NECKED, TWICE], ids=["necked", "twice"])
+@pytest.mark.parametrize(
+    "cut",
+    [
+        "ring: {grooved: 1 mm, on: foot, at: 2 mm from left}",
+        "ring: {grooved: 1 mm, on: cone, at: 9 mm from left}",
+        "edge: {chamfered: 0.5 mm, on: top}",
+        "hole: {bored: 12 mm, on: top, depth: 10 mm}",
+        "hole: {drilled: 5 mm, on: top, depth: through}",
+    ],
+)
+def test_no_square_tool_cuts_while_the_top_slide_is_swung(
+    shape: str, cut: str, route_of: RouteOf
+) -> None:
+    """The tool post stands on the top-slide and turns with it: geometry of the lathe."""
+    is_swung = was_swung = False
+    for act in route_of(part(f"{shape}, features: {{{cut}}}")).acts:
+        is_swung = act.act == "taper" or (is_swung and act.act != "set-back")
+        was_swung = was_swung or is_swung
+        assert not (is_swung and act.act in SQUARE), act.what
+    assert was_swung
+    assert not is_swung
+
+
+def test_what_is_cut_into_a_cone_waits_for_it(route_of: RouteOf) -> None:
+    """Turned over it the cone would take the groove away again; all else goes before: geometry."""
+    grooves = "on: cone, at: 9 mm from left}, other: {grooved: 1 mm, on: foot, at: 2 mm from left}"
+    route = route_of(part(f"{NECKED}, features: {{ring: {{grooved: 1 mm, {grooves}}}"))
+    order = [(one.act, one.feature) for one in route.acts]
+    cone = order.index(("taper", "cone"))
+    assert order.index(("groove", "other")) < cone < order.index(("groove", "ring"))
+    assert order[cone + 1][0] == "set-back"
+
+
+def test_one_setting_back_serves_tapers_that_follow_one_another(route_of: RouteOf) -> None:
+    acts = [one.act for one in route_of(part(TWICE)).acts]
+    assert acts.count("taper") == 2
+    assert acts.count("set-back") == 1
+
+
 def test_a_groove_tells_its_place_and_depth(route_of: RouteOf) -> None:
     shape = "turned: [{name: rim, diameter: 20 mm, length: 10 mm}]"
     groove = "features: {ring: {grooved: 1 mm, on: rim, at: 4 mm from right}}"

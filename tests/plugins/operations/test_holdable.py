@@ -126,12 +126,13 @@ def test_straight_steps_come_before_a_taper(route_of: RouteOf) -> None:
         " 20 mm, length: 8 mm}]}"
     )
     assert place(route, "turn", "collar") < place(route, "taper")
-    taper = act_of(route, "taper", "waist")
+    taper, neck = act_of(route, "taper", "waist"), act_of(route, "groove", "waist")
     # The built-in parting tool is 2 mm wide; at its far side the cone is 16 + 6 × 2 / 20 mm.
-    neck = "first neck in behind the collar to ⌀16.6 mm with the parting tool, 2 mm wide"
-    assert neck in taper.what
+    told = "neck in behind the collar to ⌀16.6 mm with the parting tool, 2 mm wide"
+    assert told in neck.what
+    assert neck.tool == "parting tool"
+    assert place(route, "groove", "waist") < place(route, "taper")
     assert taper.what.endswith("relieved on both sides, which clears the collar")
-    assert "parting tool" in taper.tool
 
 
 def test_a_head_is_knurled_before_its_screw_is_turned_thin(route_of: RouteOf) -> None:

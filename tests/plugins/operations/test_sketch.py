@@ -4,9 +4,13 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from binder.api import DrawnBox
+import pytest
+
+from binder.api import DrawnBox, Polyline, Stroke
 from binder_plugins.operations.facts import Grip, Route, SetUp
+from binder_plugins.operations.leaf import operations
 from binder_plugins.operations.sketch import sketch
+from binder_plugins.operations.uncut import uncut_in
 from binder_solid.facts import FormFact
 from tests.plugins.operations.conftest import HEAD, Plan
 
@@ -44,3 +48,76 @@ def test_thin_work_on_edge_stands_up(plan: Plan) -> None:
     assert drawn is not None
     boxes = [one for one in drawn.shapes if isinstance(one, DrawnBox)]
     assert any(one.height > 6 * one.width for one in boxes)
+
+
+PINNED = (
+    "  part: {material: mild steel, stock: 10 mm drawn rod, turned: [{name: pin, diameter: 6 mm,"
+    " length: 6 mm}, {name: head, diameter: 10 mm, length: 11 mm}, {name: shank, diameter: 10 mm,"
+    " length: 37 mm}], features: {thread: {screwed: M10, on: shank, length: 37 mm}}}\n"
+)
+THIN = (
+    "  part: {material: brass, stock: 9 mm round bar, turned: [{name: plate, diameter: 9 mm,"
+    " length: %s mm}], features: {hole: {drilled: 3.4 mm, on: plate, depth: through}}}\n"
+)
+KNOB = (
+    "  part: {material: brass, stock: 7 mm round bar, turned: [{name: ball, diameter: 7 mm, length:"
+    " 9 mm}], features: {thread: {tapped: M3, on: ball, depth: 5.5 mm}, round: {rounded: 1.5 mm,"
+    " on: ball}}}\n"
+)
+
+
+def drawn_in(plan: Plan, spec: str, number: int) -> tuple[list[Polyline], list[DrawnBox], SetUp]:
+    """The outlines and the boxes of the sketch of a set-up in the lathe, counted from 0."""
+    design = plan(HEAD + spec).design
+    assert design is not None
+    form, route = design.facts.about(FormFact, "part"), design.facts.about(Route, "part")
+    assert route is not None
+    setup = [one for one in route.setups if one.place == "lathe"][number]
+    drawn = sketch(setup, form, uncut_in(route, setup))
+    assert drawn is not None
+    steps = [one for one in drawn.shapes if isinstance(one, Polyline) and len(one.points) == 5]
+    return steps, [one for one in drawn.shapes if isinstance(one, DrawnBox)], setup
+
+
+def tall(step: Polyline) -> float:
+    """How high a step is drawn."""
+    heights = [y for _, y in step.points]
+    return max(heights) - min(heights)
+
+
+def test_what_is_turned_later_is_bar_in_the_first_grip(plan: Plan) -> None:
+    """Sawn rod of 10 mm has no pin of 6 mm yet; in the grip that turns it, it is drawn."""
+    first, _, _ = drawn_in(plan, PINNED, 0)
+    assert [one.stroke for one in first] == [Stroke.THIN, Stroke.OUTLINE, Stroke.OUTLINE]
+    assert tall(first[0]) == pytest.approx(tall(first[1]))
+    second, _, _ = drawn_in(plan, PINNED, 1)
+    assert {one.stroke for one in second} == {Stroke.OUTLINE}
+    assert tall(second[0]) == pytest.approx(0.6 * tall(second[1]))
+
+
+@pytest.mark.parametrize("thick", ["0.8", "1.5", "3"])
+def test_a_thin_disc_stands_out_of_its_jaws(thick: str, plan: Plan) -> None:
+    """The facing tool passes what it faces without meeting a jaw: geometry."""
+    (disc,), boxes, _ = drawn_in(plan, THIN % thick, 1)
+    face = max(x for x, _ in disc.points)
+    jaws = [one for one in boxes if one.tint]
+    assert jaws
+    assert all(one.x + one.width < face - 0.1 for one in jaws)
+
+
+def test_a_stub_tells_how_far_it_and_its_work_stand_out(plan: Plan) -> None:
+    """7 mm of stub, 9 mm of part and 0.5 mm to face are 16.5 mm, told in whole mm: arithmetic."""
+    (part,), boxes, setup = drawn_in(plan, KNOB, 1)
+    assert setup.grip.stand_out == pytest.approx(16.5)
+    assert "its shoulder 7 mm out of the jaws" in setup.grip.on
+    xs = [x for x, _ in part.points]
+    jaws = max(one.x + one.width for one in boxes[-2:])
+    assert (min(xs) - jaws) / (max(xs) - min(xs)) == pytest.approx(7 / 9)
+    design = plan(HEAD + KNOB).design
+    assert design is not None
+    route = design.facts.about(Route, "part")
+    assert route is not None
+    heads = ["".join(map(str, one.title)) for one in operations(route, design).groups]
+    assert any(
+        "its shoulder 7 mm out of the jaws, the end of the work 17 mm out" in h for h in heads
+    )
