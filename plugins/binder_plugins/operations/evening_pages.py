@@ -20,6 +20,7 @@ from binder.api import (
     TickBox,
 )
 from binder_plugins.operations.aids.planned import PREFIX
+from binder_plugins.operations.jobs import share_of
 from binder_plugins.operations.minutes import route_estimate
 from binder_plugins.operations.planning import WorkPlan
 from binder_plugins.operations.wanted_page import MADE_SECTION
@@ -88,7 +89,8 @@ def _rows(evening: Evening, plan: WorkPlan) -> Iterator[tuple[Text, ...]]:
     for name in evening.jobs:
         piece = plan.pieces[piece_id(name)]
         part = f", {name.split(', ')[-1]}" if ", part " in name else ""
-        share = piece.takes / (int(name.rsplit(" ", 1)[-1]) if part else 1)
+        number, count = (int(one) for one in part.split()[2::2]) if part else (1, 1)
+        share = share_of(piece, number, count)
         what: Text = (f"{_what(piece)}{part}",)
         if piece.id.startswith(PREFIX):
             what = (f"from {piece.what}{part}; ", Link("how", MADE_SECTION))
