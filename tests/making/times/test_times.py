@@ -77,7 +77,7 @@ def test_an_unknown_act_and_a_missing_size() -> None:
 
 
 def test_a_sum_of_works() -> None:
-    # Set-ups and runs and 10 per cent for measuring, 10 (of 10 to 15) for remakes (common practice).
+    # Set-ups, runs, 10 per cent for measuring, 10 to 15 for remakes: 10 here (common practice).
     found = estimate([Work(act_time("bore")), Work(act_time("ream"))])
     assert found.likely_min == pytest.approx((20 + 4) * 1.2)
     assert found.least_min == pytest.approx(0.75 * found.likely_min)
