@@ -82,6 +82,8 @@ def _of_joints(design: Design) -> Iterator[Sign]:
         for item in joint.items:
             yield key_sign(SignKind.JOINT, joint.kind, item)
             yield _said(SignKind.WORDS, joint.name, item)
+            if locked := getattr(joint.entry, "locked_with", None):
+                yield _said(SignKind.WORDS, str(locked), item)
 
 
 def _of_machines(design: Design) -> Iterator[Sign]:

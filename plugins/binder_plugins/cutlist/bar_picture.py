@@ -26,7 +26,7 @@ _TOP = 1.0
 _HIGH = 8.0
 _LETTER = 2.5
 # How far under the bar its marks stand, and how far apart.
-_UNDER = 5.0
+_UNDER = 5.6
 _APART = 1.5
 _Shape = DrawnBox | DrawnLabel | Line
 

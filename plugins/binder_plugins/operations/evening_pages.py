@@ -37,7 +37,7 @@ _PRACTISED = (
     "those of a practised amateur: a first model takes half as long again, a beginner twice to "
     "three times"
 )
-_VERBS = ("assemble", "begin", "go on with", "bond", "put")
+_VERBS = ("assemble", "begin", "go on with", "bond", "put", "lock")
 
 
 def evening_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
@@ -122,7 +122,8 @@ def _foot(evening: Evening, plan: WorkPlan) -> Iterator[Strong | str]:
         yield f"{remark[0].upper()}{remark[1:]}. "
     if evening.cures:
         long = any(plan.pieces[piece_id(one)].rests_h > _NIGHT_H for one in evening.cures)
-        until = "for the time that is told" if long else "before the next evening"
+        is_last = evening.number == len(plan.evenings)
+        until = "for the time that is told" if long or is_last else "before the next evening"
         yield Strong(f"Not to be touched {until}: ")
         yield f"{'; '.join(_resting(evening, plan))}. "
     following = plan.evenings[evening.number : evening.number + 1]
