@@ -10,6 +10,7 @@ from binder_trade.fits.gaps import filler
 if TYPE_CHECKING:
     from binder.api import Design, Joint
 
+WOOD_GLUE = "wood glue"
 _SETS = ("retained", "glued")
 _WOODS = ("hardwood", "softwood", "plywood")
 
@@ -17,6 +18,11 @@ _WOODS = ("hardwood", "softwood", "plywood")
 def locking(joint: Joint) -> str:
     """What a thread is locked with when all has run dry; '' for a joint that is not locked."""
     return str(getattr(joint.entry, "locked_with", None) or "")
+
+
+def done_as(joint: Joint, design: Design) -> str:
+    """The kind of a joint as its work is done: `wood_glued` where wood glue alone holds it."""
+    return "wood_glued" if adhesive(joint, design) == WOOD_GLUE else joint.kind
 
 
 def adhesive(joint: Joint, design: Design) -> str:
