@@ -23,7 +23,7 @@ def environment() -> Environment:
         trim_blocks=True,
         lstrip_blocks=True,
     )
-    made.filters.update(kind=kind, key=safe_key, words=text_of)
+    made.filters.update(kind=kind, key=safe_key, words=text_of, breakable=trusted.breakable)
     made.globals.update(shares=shares, grouped=grouped, has_ticks=has_ticks, trusted=trusted)
     return made
 

@@ -6,17 +6,21 @@ test searches the package for the word.
 
 from __future__ import annotations
 
+import re
 from base64 import b64encode
 from functools import cache
 from hashlib import sha256
 from importlib.resources import files
 
-from markupsafe import Markup
+from markupsafe import Markup, escape
 
 from binder.pages import Picture
 from binder.render.anchors import Anchors
 from binder.render.fonts import by_name, embedded, face_rules
 from binder.render.svg import svg_of
+
+# A name of a spec that a narrow column may have to break: letters, digits and `_` alone.
+_LONG_NAME = re.compile(r"(?<!\w)(?=\w{13})[A-Za-z0-9]+(?:_[A-Za-z0-9]+)+(?!\w)")
 
 
 @cache
@@ -51,6 +55,14 @@ def drawn(picture: Picture, anchors: Anchors | None) -> Markup:
     """A picture as SVG; with `anchors` its labels link, without them they are words."""
     href = anchors.href if anchors else _nowhere
     return Markup(svg_of(picture.drawing, picture.description, href))
+
+
+def breakable(text: str) -> Markup:
+    """Words, escaped; a long name with `_` in it may break behind each, and nowhere else first.
+
+    What is let through is the name of one empty element, between letters and digits.
+    """
+    return Markup(_LONG_NAME.sub(lambda one: one[0].replace("_", "_<wbr>"), str(escape(text))))
 
 
 def _nowhere(_target: str) -> str:

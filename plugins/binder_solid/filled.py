@@ -1,4 +1,4 @@
-"""Joints that an adhesive holds, to what it is: as the maker names it, or by what it joins."""
+"""Joints that something sets in, to what it is: as the maker names it, or by what it joins."""
 
 from __future__ import annotations
 
@@ -13,6 +13,11 @@ if TYPE_CHECKING:
 WOOD_GLUE = "wood glue"
 _SETS = ("retained", "glued")
 _WOODS = ("hardwood", "softwood", "plywood")
+
+
+def locking(joint: Joint) -> str:
+    """What a thread is locked with when all has run dry; '' for a joint that is not locked."""
+    return str(getattr(joint.entry, "locked_with", None) or "")
 
 
 def done_as(joint: Joint, design: Design) -> str:

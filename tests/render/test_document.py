@@ -18,7 +18,7 @@ from binder.pages import Block, Label, Picture, Run, text_of
 from binder.render.anchors import anchors_of, dangling_links, nouns, slugify
 from binder.render.environment import environment, kind
 from binder.render.html import render_html, render_paper
-from binder.render.trusted import drawn
+from binder.render.trusted import breakable, drawn
 from tests.render.reading import Page, read_page
 from tests.render.sample import sample
 
@@ -188,3 +188,17 @@ def test_kind_names_the_macro() -> None:
     picture = next(noun for noun in nouns(sample()) if isinstance(noun, Picture))
     assert kind(picture) == "picture"
     assert text_of(("a ", "b")) == "a b"
+
+
+@pytest.mark.parametrize(
+    ("words", "printed"),
+    [
+        ("m3_5_mm_cap_screw", "m3_<wbr>5_<wbr>mm_<wbr>cap_<wbr>screw"),
+        ("tommy_bar", "tommy_bar"),
+        ("________________", "________________"),
+        ("<b>left_hand_side_cheek</b>", "&lt;b&gt;left_<wbr>hand_<wbr>side_<wbr>cheek&lt;/b&gt;"),
+        ("left_hand_side_&", "left_hand_side_&amp;"),
+    ],
+)
+def test_a_long_name_breaks_behind_its_underscores(words: str, printed: str) -> None:
+    assert breakable(words) == printed

@@ -37,6 +37,7 @@ from binder_plugins.buildorder.on_the_coat import HOW
 from binder_plugins.buildorder.own_holes import own_holes
 from binder_plugins.buildorder.pawl_tried import pawl_tried
 from binder_plugins.buildorder.riding import beside, put_on_first
+from binder_plugins.buildorder.running_in import is_run_in
 from binder_plugins.buildorder.stops import stop_at
 from binder_plugins.buildorder.straddled import between_plates, goes_with
 from binder_plugins.buildorder.tied import tied_first
@@ -74,8 +75,9 @@ def _sheet(one: Assembly, design: Design) -> Section:
         blocks.append(Paragraph((one.note,)))
     if one.test:
         words = "; ".join((one.test.rstrip(". "), *floats_in(one, design)))
-        blocks.append(Notice(NoticeKind.NOTE, "Test now", (words,)))
-    last = tuple(locked(one, design))
+        title = "Test when it has run in" if is_run_in(one, design) else "Test now"
+        blocks.append(Notice(NoticeKind.NOTE, title, (words,)))
+    last = tuple(locked(one, CautionLines(design), design))
     if last:
         blocks += [Paragraph((when(one, design),)), Checklist(last)]
     return Section(
@@ -135,7 +137,7 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
         step += put_on_first(joint, design) + fact.step
         step += beside(joint, one, design) + between_plates(joint, design)
         step += led(joint, one, design) + tied_first(joint, one, design)
-        step += pawl_tried(joint, design) + dry(joint, one, design)
+        step += pawl_tried(joint, design) + dry(joint, design)
         words = step[0].upper() + step[1:]
         yield Tick(f"{one.name} {joint.name}", (words,), tuple(filter(None, more)))
 

@@ -41,7 +41,7 @@ def order_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
             "is built is tested there and then."
         )
         if any(is_after_trial(step.task, design) for step in sequence.steps):
-            words += " What is finished after that stands in the list."
+            words += " What is finished or locked after that stands in the list."
         blocks.append(Picture(drawing, "the build order as a graph in layers", words))
     else:
         words = "The order is too wide to be drawn on one page; the list below has every reason."

@@ -82,7 +82,7 @@ def picture(sequence: BuildSequence, design: Design) -> Drawing | None:
 
 def is_after_trial(task: str, design: Design) -> bool:
     """Whether it is of the tail, one after the other, when all has gone together once."""
-    return design.tasks[task].kind in _TAIL or task.startswith("close ")
+    return design.tasks[task].kind in _TAIL or task.startswith(("close ", "lock "))
 
 
 def drawn(sequence: BuildSequence, design: Design) -> tuple[list[str], list[tuple[str, str]]]:

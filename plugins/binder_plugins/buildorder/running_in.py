@@ -6,10 +6,11 @@ from collections.abc import Iterator
 
 from binder.api import Assembly, Before, CordFact, Design, Task, TaskKind
 
-_DRIVEN = "turns"
+_DRIVEN = frozenset({"turns", "feeds"})
 _LOADED = frozenset({"works", "winds", "trips", "cams", "cranks"})
 _TRIED = "it is run in when it is together"
 _LOAD = "full load comes last, on bearings that have bedded in"
+_BEDDED = "it is tried when it has bedded in"
 
 
 def is_loaded(design: Design) -> bool:
@@ -25,11 +26,11 @@ def pass_min(design: Design) -> float:
 
 
 def is_run_in(one: Assembly, design: Design) -> bool:
-    """The outermost assembly of a model with a drive, where it is tested."""
+    """The outermost assembly of a model that turns or is fed by a screw, where it is tested."""
     is_inner = any(
         member.item == one.name for other in design.assemblies.values() for member in other.members
     )
-    driven = any(joint.kind == _DRIVEN for joint in design.joints.values())
+    driven = any(joint.kind in _DRIVEN for joint in design.joints.values())
     return bool(one.test) and driven and not is_inner
 
 
@@ -47,4 +48,5 @@ def run_in_befores(one: Assembly, design: Design) -> Iterator[Before]:
     if is_run_in(one, design):
         run = f"run {one.name}"
         yield Before(f"assemble {one.name}", run, _TRIED, is_must=True, at=one.at)
-        yield Before(run, f"test {one.name}", _LOAD, is_must=True, at=one.at)
+        why = _LOAD if is_loaded(design) else _BEDDED
+        yield Before(run, f"test {one.name}", why, is_must=True, at=one.at)

@@ -21,18 +21,29 @@ from binder.api import (
 from binder_plugins.buildorder import codes
 from binder_plugins.buildorder.curing import begun, begun_befores
 from binder_plugins.buildorder.facts import TasksKnown
+from binder_plugins.buildorder.locking import lock_befores, lock_tasks
 from binder_plugins.buildorder.on_the_coat import stick_befores, stick_tasks
 from binder_plugins.buildorder.running_in import run_in_befores, run_in_task
 from binder_plugins.buildorder.stripping import finish_befores, finish_tasks
 
 
 def plan_tasks(design: Design) -> Contribution:
-    """A task for each thing to measure, make, join, assemble, test and finish."""
-    tasks = [*_tasks(design), *finish_tasks(design), *stick_tasks(design)]
+    """A task for each thing to measure, make, join, assemble, test, finish and lock."""
+    tasks = [
+        *_tasks(design),
+        *finish_tasks(design),
+        *stick_tasks(design),
+        *lock_tasks(design),
+    ]
     return Contribution(
         facts=[TasksKnown("", len(tasks))],
         tasks=tasks,
-        befores=[*_befores(design), *finish_befores(design), *stick_befores(design)],
+        befores=[
+            *_befores(design),
+            *finish_befores(design),
+            *stick_befores(design),
+            *lock_befores(design),
+        ],
         findings=list(_unmeasured(design)),
     )
 

@@ -28,6 +28,7 @@ from binder_making.times import (
 )
 from binder_plugins.buildorder.closing import done_after, done_before, joints_closed_in
 from binder_plugins.buildorder.curing import joints_of
+from binder_plugins.buildorder.locking import locked_in
 from binder_plugins.buildorder.running_in import is_loaded, is_run_in, pass_min
 from binder_plugins.buildorder.stripping import opened
 
@@ -60,6 +61,8 @@ def _timed(task: Task, design: Design) -> Iterator[TaskTime]:
         yield _apart(task, design.assemblies[task.item], design)
     elif verb == "close":
         yield _together(task, opened(design.assemblies[task.item], design), design)
+    elif verb == "lock":
+        yield _locked(task, design)
     elif task.kind is TaskKind.JOIN and verb != "join":
         yield _joined(task, verb, design)
 
@@ -94,6 +97,17 @@ def _test(task: Task, design: Design) -> TaskTime:
     is_last = is_run_in(design.assemblies[task.item], design) and is_loaded(design)
     minutes = trying(len(moving)) + (under_load(pass_min(design)) if is_last else 0.0)
     return TaskTime(task.id, minutes, lines, "gauge")
+
+
+def _locked(task: Task, design: Design) -> TaskTime:
+    """Each joint undone, washed and set again wet, and the test tried before it cures."""
+    rows = [
+        (joint, joining("locked", _count(joint, design)))
+        for joint in locked_in(design.assemblies[task.item], design)
+    ]
+    lines = tuple(TimeLine(one.name, _count(one, design), time.minutes) for one, time in rows)
+    minutes = joining_table()["lay_out"] + sum(one.minutes for one in lines) + trying(0)
+    return TaskTime(task.id, minutes, lines, "bond", max(one.wait_h for _, one in rows), _CURE)
 
 
 def _is_drive(joint: Joint) -> bool:

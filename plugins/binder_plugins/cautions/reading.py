@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from binder.api import ActsFact, Assembly, Bought, Design, Fabrication, Item, MaterialFact, Part
 from binder_plugins.cautions.signs import Sign, SignKind, key_sign
 from binder_plugins.cautions.words import phrases
-from binder_solid.filled import done_as
+from binder_solid.filled import done_as, locking
 
 SCRAP_BOX = "scrap box"
 
@@ -83,6 +83,8 @@ def _of_joints(design: Design) -> Iterator[Sign]:
         for item in joint.items:
             yield key_sign(SignKind.JOINT, done_as(joint, design), item)
             yield _said(SignKind.WORDS, joint.name, item)
+            if locked := locking(joint):
+                yield _said(SignKind.WORDS, locked, item)
 
 
 def _of_machines(design: Design) -> Iterator[Sign]:

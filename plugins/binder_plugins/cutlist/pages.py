@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from binder.api import (
-    Anchor,
-    BarCut,
     BarPlan,
     Block,
     Checklist,
@@ -15,28 +13,22 @@ from binder.api import (
     CutSize,
     Design,
     Diagnostic,
-    Drawing,
-    DrawnBox,
-    DrawnLabel,
     ItemNumber,
     Paragraph,
     Picture,
     Place,
     Reckoned,
     Section,
-    Stroke,
     Subheading,
     Table,
     Text,
     Tick,
     shown_length,
-    text_width,
 )
+from binder_plugins.cutlist.bar_picture import bar_drawing, marks_of
 from binder_plugins.cutlist.plates import blanks_of, sheets_to_have
 
-_WIDTH = 176.0
-_HIGH = 8.0
-_LETTER = 2.5
+_PARTED = "part off"
 
 
 def cut_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
@@ -81,29 +73,40 @@ def _plan_row(plan: BarPlan, units: str) -> tuple[Text, ...]:
     words = ", ".join(f"{count} off {name}" for name, count in bars.items())
     fewest = f"not ruled out; at least {plan.least} needed"
     said = "no: that is proved" if plan.is_proven else fewest
-    sawn = sum(piece.count for piece in plan.pieces)
-    why = Reckoned(said, f"{sawn} piece{'s' if sawn != 1 else ''} to saw")
+    why = Reckoned(said, _how_cut(plan.pieces))
     return ((plan.material,), (plan.section_text,), (words,), (why,))
+
+
+def _how_cut(pieces: tuple[CutPiece, ...]) -> str:
+    """`1 piece to saw, 2 parted off in the lathe`: each by what cuts it off."""
+    parted = sum(piece.count for piece in pieces if piece.verb == _PARTED)
+    sawn = sum(piece.count for piece in pieces) - parted
+    first = f"{sawn} piece{'s' if sawn != 1 else ''} to saw"
+    if not parted:
+        return first
+    if not sawn:
+        return f"{parted} piece{'s' if parted != 1 else ''} parted off in the lathe"
+    return f"{first}, {parted} parted off in the lathe"
 
 
 def _cutting(plan: BarPlan, design: Design) -> Iterator[Block]:
     yield Subheading(f"{plan.material}, {plan.section_text}")
+    marks = marks_of(plan, design)
     for number, bar in enumerate(plan.bars, 1):
         left = shown_length(bar.left, design.units)
         caption = (
             f"Bar {number} of {len(plan.bars)}, {shown_length(bar.length, design.units)}: "
             f"{left} left, of which {shown_length(plan.holding, design.units)} is grip"
         )
-        described = "a bar with its pieces in order of sawing"
-        yield Picture(_bar_drawing(bar, design), described, caption)
-    ticks = tuple(_tick(plan, index, design) for index in range(len(plan.pieces)))
+        described = "a bar with its pieces in order of cutting"
+        yield Picture(bar_drawing(bar, marks, design), described, caption)
+    ticks = tuple(_tick(piece, marks[piece.item], design) for piece in plan.pieces)
     yield Checklist(ticks, numbered=False)
 
 
-def _tick(plan: BarPlan, index: int, design: Design) -> Tick:
-    piece = plan.pieces[index]
+def _tick(piece: CutPiece, mark: str, design: Design) -> Tick:
     saw = shown_length(piece.length, design.units)
-    text = f"{piece.count} off {_numbered(piece.item, design)}: {_taking(piece)} {saw}"
+    text = f"{piece.count} off {_marked(piece.item, mark, design)}: {_taking(piece)} {saw}"
     cut = design.facts.about(CutSize, piece.item)
     more = [f"finished {shown_length(cut.length, design.units)}"] if cut is not None else []
     if piece.over:
@@ -113,40 +116,12 @@ def _tick(plan: BarPlan, index: int, design: Design) -> Tick:
 
 def _taking(piece: CutPiece) -> str:
     """A sawn piece is as long as it is told; one that is parted takes its facing as well."""
-    return "uses" if piece.verb == "part off" else piece.verb
+    return "uses" if piece.verb == _PARTED else piece.verb
 
 
-def _numbered(name: str, design: Design) -> str:
+def _marked(name: str, mark: str, design: Design) -> str:
+    """`item 2 screw`, or `piece a, plug gauge`: as the picture has it."""
     item = design.item(name)
-    number = design.facts.about(ItemNumber, name)
-    title = item.title if item is not None else name
-    return f"item {number.number} {title}" if number is not None else title
-
-
-def _bar_drawing(bar: BarCut, design: Design) -> Drawing:
-    """The bar to scale over the width of the page, item numbers in the pieces."""
-    scale = _WIDTH / float(bar.length)
-    shapes: list[DrawnBox | DrawnLabel] = [
-        DrawnBox(0, 1, _WIDTH, _HIGH, tint=0.0, stroke=Stroke.OUTLINE)
-    ]
-    for piece in bar.pieces:
-        x = float(piece.start) * scale
-        width = float(piece.end - piece.start) * scale
-        shapes.append(DrawnBox(x, 1, width, _HIGH, tint=0.12, stroke=Stroke.THIN))
-        words = _fitting(piece.item, width, design)
-        if words:
-            middle = 1 + _HIGH / 2 + _LETTER / 2
-            shapes.append(DrawnLabel(x + width / 2, middle, words, _LETTER, Anchor.MIDDLE))
-    return Drawing(_WIDTH, _HIGH + 2, tuple(shapes))
-
-
-def _fitting(name: str, width: float, design: Design) -> str:
-    """The longest name of a piece that its box holds: title, number, or nothing."""
-    item = design.item(name)
-    number = design.facts.about(ItemNumber, name)
-    numbered = str(number.number) if number else ""
-    title = item.title if item is not None else name
-    for words in (f"{numbered} {title}".strip(), numbered):
-        if words and text_width(words, _LETTER) < width - 1:
-            return words
-    return ""
+    if design.facts.about(ItemNumber, name) is None:
+        return f"piece {mark}, {name}"
+    return f"item {mark} {item.title if item is not None else name}"

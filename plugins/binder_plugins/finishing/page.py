@@ -23,6 +23,7 @@ from binder_making.times import joining
 from binder_plugins.finishing.heat_page import heat_section
 from binder_plugins.finishing.processes import Process, finish_source
 from binder_plugins.finishing.treated import Treated, bare_places, treated
+from binder_solid.filled import locking
 from binder_trade.fits.finish import lost_clearance_um
 
 _WORDS = (
@@ -45,9 +46,20 @@ def finishing_pages(design: Design) -> Iterator[Section]:
             "finishing",
             "Finishing",
             Place.FINISHING,
-            (Paragraph((f"{_WORDS}(Steps: {finish_source()}.)",)),),
+            (Paragraph((f"{_WORDS}{_locked_later(design)}(Steps: {finish_source()}.)",)),),
             sections=sections,
         )
+
+
+def _locked_later(design: Design) -> str:
+    """That what is locked comes apart for it still; '' where nothing is locked."""
+    locks = dict.fromkeys(filter(None, (locking(one) for one in design.joints.values())))
+    if not locks:
+        return ""
+    return (
+        f"Nothing is locked yet: the {' and the '.join(locks)} goes on last of all, when all is "
+        "together for good and has run in. "
+    )
 
 
 def _sheets(found: tuple[Treated, ...], design: Design) -> Iterator[Section]:

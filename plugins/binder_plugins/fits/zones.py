@@ -13,6 +13,9 @@ _TOP = 4.0
 _HOLE_X, _SHAFT_X, _ZONE = 27.0, 45.0, 13.0
 _LEAST_UM = 5.0
 _THIN = 0.4
+# Digits stand so far over their baseline, as a share of the letter's height; and clear of a line.
+_DIGIT = 0.75
+_CLEAR = 0.6
 
 
 def zones(fit: MadeFit, units: str) -> Drawing:
@@ -37,10 +40,19 @@ def _zone(
     tall = max((half.upper_um - half.lower_um) * scale, _THIN)
     side, anchor = (x - 1.5, Anchor.END) if name == "hole" else (x + _ZONE + 1.5, Anchor.START)
     word = f"{name} {half.cls}".strip()
-    upper = DrawnLabel(side, top + 1.0, _dev(half.upper_um, units), _LETTER, anchor)
-    lower = DrawnLabel(side, top + tall + _LETTER, _dev(half.lower_um, units), _LETTER, anchor)
+    over, under = _off_line(top + 1.0, zero), _off_line(top + tall + _LETTER, zero, below=True)
+    upper = DrawnLabel(side, over, _dev(half.upper_um, units), _LETTER, anchor)
+    lower = DrawnLabel(side, under, _dev(half.lower_um, units), _LETTER, anchor)
     label = DrawnLabel(x + _ZONE / 2, _TOP + _TALL + 7.5, word, _LETTER, Anchor.MIDDLE)
     return (DrawnBox(x, top, _ZONE, tall, tint), upper, lower, label)
+
+
+def _off_line(baseline: float, zero: float, *, below: bool = False) -> float:
+    """The baseline of a figure, moved so far that the zero line does not run through it."""
+    is_clear = baseline + _CLEAR <= zero or baseline - _DIGIT * _LETTER >= zero + _CLEAR
+    if is_clear:
+        return baseline
+    return zero + _CLEAR + _DIGIT * _LETTER if below else zero - _CLEAR
 
 
 def _dev(um: float, units: str) -> str:

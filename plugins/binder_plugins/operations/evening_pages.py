@@ -20,7 +20,7 @@ from binder.api import (
     TickBox,
 )
 from binder_plugins.operations.aids.facts import PREFIX
-from binder_plugins.operations.jobs import piece_id
+from binder_plugins.operations.jobs import piece_id, share_of
 from binder_plugins.operations.minutes import route_estimate
 from binder_plugins.operations.planning import WorkPlan
 from binder_plugins.operations.wanted_page import MADE_SECTION
@@ -37,7 +37,7 @@ _PRACTISED = (
     "those of a practised amateur: a first model takes half as long again, a beginner twice to "
     "three times"
 )
-_VERBS = ("assemble", "begin", "go on with", "bond", "put")
+_VERBS = ("assemble", "begin", "go on with", "bond", "put", "lock")
 
 
 def evening_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
@@ -89,7 +89,8 @@ def _rows(evening: Evening, plan: WorkPlan) -> Iterator[tuple[Text, ...]]:
     for name in evening.jobs:
         piece = plan.pieces[piece_id(name)]
         part = f", {name.split(', ')[-1]}" if ", part " in name else ""
-        share = piece.takes / (int(name.rsplit(" ", 1)[-1]) if part else 1)
+        number, count = (int(one) for one in part.split()[2::2]) if part else (1, 1)
+        share = share_of(piece, number, count)
         what: Text = (f"{_what(piece)}{part}",)
         if piece.id.startswith(PREFIX):
             what = (f"from {piece.what}{part}; ", Link("how", MADE_SECTION))
@@ -121,7 +122,8 @@ def _foot(evening: Evening, plan: WorkPlan) -> Iterator[Strong | str]:
         yield f"{remark[0].upper()}{remark[1:]}. "
     if evening.cures:
         long = any(plan.pieces[piece_id(one)].rests_h > _NIGHT_H for one in evening.cures)
-        until = "for the time that is told" if long else "before the next evening"
+        is_last = evening.number == len(plan.evenings)
+        until = "for the time that is told" if long or is_last else "before the next evening"
         yield Strong(f"Not to be touched {until}: ")
         yield f"{'; '.join(_resting(evening, plan))}. "
     following = plan.evenings[evening.number : evening.number + 1]

@@ -38,6 +38,7 @@ _OTHERS = (
     Column("Planned in", 1.8, is_figure=True),
     Column("Waited for in", 2, is_figure=True),
 )
+_MINUTES_ALONE = 120
 _FLOAT = (
     "Float is the work by which a part may fall behind before it holds up the whole; what shares a "
     "way to the end shares it, and without any it holds the model up as the chain does. Evenings "
@@ -113,7 +114,8 @@ def _evenings(one: Held) -> str:
 
 
 def _time(minutes: float) -> str:
-    """Minutes below an hour and a half, else hours to the quarter."""
-    if minutes < 90:
+    """Minutes up to two hours, beyond them hours and minutes: nothing is lost to whoever adds."""
+    hours, rest = divmod(round(minutes), 60)
+    if minutes <= _MINUTES_ALONE:
         return f"{minutes:.0f} min"
-    return f"{round(minutes / 15) / 4:g} h"
+    return f"{hours} h {rest} min" if rest else f"{hours} h"

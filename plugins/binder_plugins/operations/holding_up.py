@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
-from itertools import groupby
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from binder_making.network import Activity, Network, critical_path, scheduled
@@ -40,6 +39,7 @@ class Held:
 class Holding:
     """The chain on which the whole hangs, in order, and all others, the least float first.
 
+    Of an owner in the chain only the pieces that are in it count, so that its minutes add up.
     `length` is the chain in minutes, waits for cures as whole evenings in it; `rests` are they.
     `idle` is what one pair of hands waits with nothing to take up, in evenings, if it always takes
     up what has the least float.
@@ -65,11 +65,19 @@ def holding_up(plan: WorkPlan, useful: float) -> Holding:
     ])  # fmt: skip
     owners = {name: owner_of(name, plan) for name in plan.pieces}
     at = _evenings(plan)
-    chain = [owner for owner, _ in groupby(owners[name] for name in net.path)]
-    held = {owner: _held(owner, plan, net, owners, at) for owner in dict.fromkeys(owners.values())}
-    others = [one for one in held.values() if one.owner not in chain]
+    whole: dict[str, list[str]] = {}
+    for name in plan.pieces:
+        whole.setdefault(owners[name], []).append(name)
+    chain: dict[str, list[str]] = {}
+    for name in net.path:
+        chain.setdefault(owners[name], []).append(name)
+    others = [_held(one, own, plan, net, at) for one, own in whole.items() if one not in chain]
+    links = [
+        replace(_held(one, own, plan, net, at), title=_title(own, whole[one], plan))
+        for one, own in chain.items()
+    ]
     return Holding(
-        tuple(held[one] for one in dict.fromkeys(chain)),
+        tuple(links),
         tuple(sorted(others, key=lambda one: (one.slack, one.begins))),
         net.length,
         sum(rests[name] for name in net.path),
@@ -114,12 +122,12 @@ def _evenings(plan: WorkPlan) -> dict[str, tuple[int, int]]:
 
 def _held(
     owner: str,
+    own: list[str],
     plan: WorkPlan,
     net: Network,
-    owners: Mapping[str, str],
     at: Mapping[str, tuple[int, int]],
 ) -> Held:
-    own = [name for name in plan.pieces if owners[name] == owner]
+    """A part or task by those of its pieces that are told."""
     first = own[0]
     before = [at[one][1] for one in _outside(own, plan)]
     after = [at[one][0] for one, waits in plan.waits.items() if _waits_on(one, waits, own)]
@@ -134,6 +142,19 @@ def _held(
         max(at[name][1] for name in own),
         min(after, default=len(plan.evenings)),
     )
+
+
+def _title(own: list[str], whole: list[str], plan: WorkPlan) -> str:
+    """The title of an owner; where the chain has only some of its set-ups, with their numbers."""
+    title = plan.pieces[own[0]].title
+    setups = [one.number for name in own if (one := plan.pieces[name].setup) is not None]
+    if len(own) == len(whole) or not setups:
+        return title
+    if len(setups) == 1:
+        return f"{title}, set-up {setups[0]}"
+    is_run = setups == list(range(setups[0], setups[-1] + 1)) and len(setups) > 2
+    said = f"{setups[0]} to {setups[-1]}" if is_run else ", ".join(map(str, setups))
+    return f"{title}, set-ups {said}"
 
 
 def _outside(own: list[str], plan: WorkPlan) -> Iterator[str]:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from binder_making.sessions import Day, Job
 from binder_making.times import joining
-from binder_plugins.operations.minutes import setup_minutes
+from binder_plugins.operations.minutes import setup_minutes, whole_minutes
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -58,9 +58,9 @@ class Piece:
 
     @property
     def takes(self) -> float:
-        """Minutes for all that are made, at the maker's pace."""
+        """Whole minutes for all that are made, at the maker's pace."""
         if self.setup is None:
-            return self.pace * self.minutes
+            return whole_minutes(self.pace * self.minutes)
         return setup_minutes(self.setup, self.count, self.pace)
 
     @property
@@ -97,8 +97,14 @@ def _parts(piece: Piece, useful: float, earlier: tuple[str, ...]) -> Iterator[Jo
     count = max(-(-int(piece.takes) // max(int(useful), 1)), 1)
     for number in range(1, count + 1):
         name = piece.id if count == 1 else f"{piece.id}, part {number} of {count}"
-        yield _job(piece, name, piece.takes / count, earlier, is_last=number == count)
+        minutes = share_of(piece, number, count)
+        yield _job(piece, name, minutes, earlier, is_last=number == count)
         earlier = (name,)
+
+
+def share_of(piece: Piece, number: int, count: int) -> float:
+    """Whole minutes of one of the parts that a long piece comes in; they add up to it."""
+    return float(piece.takes * number // count - piece.takes * (number - 1) // count)
 
 
 def _job(piece: Piece, name: str, minutes: float, after: tuple[str, ...], *, is_last: bool) -> Job:

@@ -1,4 +1,7 @@
-"""Minutes of set-ups, routes and of all of it. Getting ready for a tool counts once a set-up."""
+"""Minutes of set-ups, routes and of all of it. Getting ready for a tool counts once a set-up.
+
+Each line is whole minutes before it is added, so that what is printed adds up as it is printed.
+"""
 
 from __future__ import annotations
 
@@ -12,11 +15,14 @@ if TYPE_CHECKING:
     from binder.api import Workshop
     from binder_plugins.operations.facts import Act, Route, SetUp
 
-PREPARE = 5.0
+
+def whole_minutes(minutes: float) -> float:
+    """Minutes as a line prints them, one at the least."""
+    return float(max(round(minutes), 1))
 
 
 def setup_minutes(setup: SetUp, count: int = 1, pace: float = 1.0) -> float:
-    """Minutes of a set-up for so many pieces: mounted for each, half the run for further ones.
+    """Whole minutes of a set-up for so many: mounted for each, half the run for further ones.
 
     A stack counts as one piece; a bar from which one after another is parted is mounted once.
     `pace` is the maker's factor at its machine.
@@ -24,7 +30,8 @@ def setup_minutes(setup: SetUp, count: int = 1, pace: float = 1.0) -> float:
     ready = sum(act.ready for act in _tools(setup.acts))
     run = sum(act.run for act in setup.acts)
     times = 1 + 0.5 * (-(-count // setup.at_once) - 1)
-    return pace * (ready + setup.minutes * (1 if setup.is_stick else times) + run * times)
+    mounted = setup.minutes * (1 if setup.is_stick else times)
+    return whole_minutes(pace * (ready + mounted + run * times))
 
 
 def _tools(acts: Iterable[Act]) -> list[Act]:
@@ -33,8 +40,8 @@ def _tools(acts: Iterable[Act]) -> list[Act]:
 
 
 def route_minutes(route: Route, workshop: Workshop) -> float:
-    """Minutes of all pieces of a part, with reading the sheet and finding the tools."""
-    return PREPARE + sum(
+    """Minutes of all pieces of a part: its set-ups, as they are printed."""
+    return sum(
         setup_minutes(setup, route.count, workshop.pace_at(setup.machine)) for setup in route.setups
     )
 

@@ -8,7 +8,7 @@ from binder.api import Design, NumberOff, SupplyFact, Task, TaskKind, TaskTime, 
 from binder_making.operation import Operation
 from binder_plugins.operations import words
 from binder_plugins.operations.jobs import Piece
-from binder_solid.filled import adhesive
+from binder_solid.filled import adhesive, locking
 from binder_solid.float_tried import end_floats, float_tool
 
 if TYPE_CHECKING:
@@ -57,7 +57,9 @@ def _tools(act: str, time: TaskTime | None, design: Design) -> tuple[str, ...]:
     """What lies ready for it; for what cures, what each of its joints is filled with."""
     lines = time.lines if time is not None else ()
     joints = [design.joints[line.what] for line in lines if line.what in design.joints]
-    sticking = dict.fromkeys(filter(None, (adhesive(one, design) for one in joints)))
+    is_locked = time is not None and time.subject.startswith("lock ")
+    filled = (locking(one) if is_locked else adhesive(one, design) for one in joints)
+    sticking = dict.fromkeys(filter(None, filled))
     if sticking:
         is_glued = any(one.kind == "glued" for one in joints)
         return (*sticking, *(("clamps",) if is_glued else ()))

@@ -16,6 +16,7 @@ from binder.api import (
     Design,
     Diagnostic,
     HardwareFact,
+    Joint,
     Notice,
     NoticeKind,
     Paragraph,
@@ -34,6 +35,7 @@ from binder_plugins.running.fault_page import fault_sections
 from binder_plugins.running.moving import Moving, moving
 from binder_plugins.running.upright import lifts_out
 from binder_plugins.running.ways import ways_round
+from binder_solid.filled import locking
 from binder_trade.mechanisms.tipping import SAFE
 
 PACKAGE = "binder_plugins.running"
@@ -70,6 +72,7 @@ def first_run_pages(design: Design, findings: tuple[Diagnostic, ...] = ()) -> It
     for stage in after:
         blocks += _stage(stage, found, design)
     blocks += _tests("At its work", [one for one in tests if one.name not in inner])
+    blocks += _lock_last(design)
     blocks += _turns(design)
     yield Section(
         "first-run",
@@ -99,7 +102,8 @@ def _words(design: Design) -> dict[str, str]:
     minutes = {name: str(one) for name, one in joining_table()["running_in"].items()}
     load = f"the load of {cord.load}" if cord is not None and cord.load else "the load"
     long = f", {once:.1f} min for each up and down" if once else ""
-    return {**minutes, **passes, "load": load, "long": long}
+    locked = " and ".join(f"'{one.name}'" for one in _locked(design))
+    return {**minutes, **passes, "load": load, "long": long, "locked": locked}
 
 
 def _applies(row: Mapping[str, Any], has: frozenset[str]) -> bool:
@@ -116,6 +120,7 @@ def _has(found: tuple[Moving, ...], design: Design) -> frozenset[str]:
     movers = {str(getattr(one.entry, "by", "")) for one in design.joints.values()} - {"hand", ""}
     by = {"air" for one in _AIR if one in words} | ({"motor"} & set(words))
     has = kinds | by | ({"power"} if by or movers else {"by hand"})
+    has |= {"locked"} if _locked(design) else set()
     if any(any(one.speeds) for one in design.facts.all(TurningFact)):
         has |= {"speeds", "turns"}
     return frozenset(
@@ -156,6 +161,26 @@ def _tests(title: str, tests: Sequence[Assembly]) -> Iterator[Block]:
                 for one in tests
             )
         )
+
+
+def _locked(design: Design) -> list[Joint]:
+    """The joints that are locked when all has run."""
+    return [one for one in design.joints.values() if locking(one)]
+
+
+def _lock_last(design: Design) -> Iterator[Block]:
+    """What is locked for good, in the words of the build order."""
+    tasks = [task for name, task in design.tasks.items() if name.startswith("lock ")]
+    if not tasks:
+        return
+    yield Subheading("Last of all")
+    ticks = []
+    for task in tasks:
+        first = "Take it apart, finish it, and put it together for good; then"
+        is_finished = f"close {task.item}" in design.tasks
+        words = f"{first} {task.title}" if is_finished else task.title[0].upper() + task.title[1:]
+        ticks.append(Tick(f"first run {task.id}", (f"{words}: {task.detail}.",)))
+    yield Checklist(tuple(ticks))
 
 
 def _turns(design: Design) -> Iterator[Block]:

@@ -77,9 +77,9 @@ def test_an_unknown_act_and_a_missing_size() -> None:
 
 
 def test_a_sum_of_works() -> None:
-    # Set-ups and runs and 10 per cent for measuring, 10 to 15 for remakes (common practice).
+    # Set-ups, runs, 10 per cent for measuring, 10 to 15 for remakes: 10 here (common practice).
     found = estimate([Work(act_time("bore")), Work(act_time("ream"))])
-    assert found.likely_min == pytest.approx((20 + 4) * 1.225)
+    assert found.likely_min == pytest.approx((20 + 4) * 1.2)
     assert found.least_min == pytest.approx(0.75 * found.likely_min)
     assert found.most_min == pytest.approx(1.6 * found.likely_min)
 
@@ -87,8 +87,8 @@ def test_a_sum_of_works() -> None:
 def test_further_ones_of_a_batch() -> None:
     # Half of the run, no set-up (common practice, no source).
     one, four = (estimate([Work(act_time("bore"), count=n)]).likely_min for n in (1, 4))
-    assert one == pytest.approx(20 * 1.225)
-    assert four == pytest.approx((5 + 15 + 3 * 7.5) * 1.225)
+    assert one == pytest.approx(20 * 1.2)
+    assert four == pytest.approx((5 + 15 + 3 * 7.5) * 1.2)
 
 
 def test_who_works_and_what_is_new() -> None:
@@ -97,7 +97,7 @@ def test_who_works_and_what_is_new() -> None:
     assert estimate(work, is_first_of_kind=True).likely_min == pytest.approx(1.5 * usual)
     assert estimate(work, Maker(is_beginner=True)).likely_min == pytest.approx(2.5 * usual)
     slow = Maker(machines={"mill": 2})
-    assert estimate(work, slow).likely_min == pytest.approx(usual + 23 * 1.225)
+    assert estimate(work, slow).likely_min == pytest.approx(usual + 23 * 1.2)
 
 
 def test_a_cure_passes_alone() -> None:

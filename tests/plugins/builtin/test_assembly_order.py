@@ -85,7 +85,9 @@ def test_a_thread_is_locked_when_the_whole_has_run(models: dict[str, Design]) ->
     """The arm goes on dry, and is locked behind the test of the crane, not of the winch: what is
     locked does not come apart for a change. Common practice, no source."""
     design = models["wharf-crane"]
-    assert "dry for now" in _steps(design, "winch")["arm on crank shaft"]
+    step = _steps(design, "winch")["arm on crank shaft"]
+    assert "dry for now, nipped tight" in step
+    assert "watch the line while it runs in" in step
     last = {name: _last(design, name) for name in ("winch", "crane")}
     assert [name for name, keys in last.items() if any("lock arm" in key for key in keys)] == [
         "crane"

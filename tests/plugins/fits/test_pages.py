@@ -3,9 +3,25 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import replace
+
+import pytest
 
 from binder.compiler import Outcome, Phase
-from binder.pages import Beside, Binder, Box, Facts, Follows, Section, text_of
+from binder.pages import (
+    Anchor,
+    Beside,
+    Binder,
+    Box,
+    Facts,
+    Follows,
+    Label,
+    Line,
+    Section,
+    text_of,
+)
+from binder_plugins.fits.facts import MadeFit
+from binder_plugins.fits.zones import zones
 
 Compile = Callable[..., Outcome]
 TEXT = (
@@ -65,3 +81,31 @@ def test_the_zones_are_to_scale(compile_text: Compile) -> None:
 def test_no_fit_no_page(compile_text: Compile) -> None:
     apart = TEXT.replace("diameter: 6 mm", "diameter: 5 mm")
     assert sheets(compile_text(apart, Phase.COMPOSE)) == []
+
+
+@pytest.mark.parametrize("upper", [-14, -3, -1, 0, 1, 3, 14])
+@pytest.mark.parametrize("lower", [-30, -14, -1, 0, 1])
+def test_no_figure_of_the_zones_is_struck_by_the_zero_line(
+    compile_text: Compile, upper: float, lower: float
+) -> None:
+    design = compile_text(TEXT + JOINT, Phase.CHECK).design
+    assert design is not None
+    (fit,) = design.facts.all(MadeFit)
+    low = min(lower, upper)
+    made = replace(
+        fit,
+        hole=replace(fit.hole, lower_um=low, upper_um=upper),
+        shaft=replace(fit.shaft, lower_um=low, upper_um=upper),
+    )
+    shapes = zones(made, "mm").shapes
+    (zero,) = [shape for shape in shapes if isinstance(shape, Line)]
+    figures = [
+        shape
+        for shape in shapes
+        if isinstance(shape, Label) and shape.anchor is not Anchor.MIDDLE and shape.x > zero.x1
+    ]
+    assert len(figures) == 4
+    for one in figures:
+        assert not one.y - 0.72 * one.height < zero.y1 < one.y, one.text
+    for over, under in zip(figures[::2], figures[1::2], strict=True):
+        assert over.y <= under.y - 0.72 * under.height, over.text

@@ -19,7 +19,8 @@ from binder_plugins.buildorder.timing import time_tasks
 from binder_plugins.operations.evening_pages import evening_pages
 from binder_plugins.operations.facts import Route
 from binder_plugins.operations.holding_up import holding_up
-from binder_plugins.operations.jobs import Piece
+from binder_plugins.operations.jobs import Piece, share_of
+from binder_plugins.operations.minutes import route_minutes, setup_minutes
 from binder_plugins.operations.planning import WorkPlan, plan_work
 from binder_plugins.partslist.pages import list_pages
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
@@ -210,3 +211,47 @@ def test_the_hours_of_the_evenings_add_up_to_those_of_the_cover(model: str) -> N
     for side, hours in enumerate(told):
         # The cover rounds to half an hour.
         assert sum(int(one[side]) for one in ranges) / 60 == pytest.approx(hours, abs=0.55)
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_whoever_adds_the_lines_of_an_evening_has_its_minutes(model: str) -> None:
+    """Lines and a fifth, then a quarter under to three fifths over, as the page says."""
+    plan, design = plan_of(model), design_of(model)
+    (section,) = evening_pages(replace(design, facts=design.facts.plus((plan,))), ())
+    heads = [one.text for one in section.blocks if isinstance(one, Subheading)]
+    tables = [one for one in section.blocks if isinstance(one, Table)]
+    added = 0
+    for head, table in zip(heads, tables, strict=True):
+        lines = [int(text_of(row[3]).removesuffix(" min")) for row in table.rows]
+        least, most = (int(one) for one in re.findall(r"(\d+) to (\d+) min", head)[0])
+        assert abs(least - 0.75 * 1.2 * sum(lines)) < 0.5 + 1e-6
+        assert abs(most - 1.6 * 1.2 * sum(lines)) < 0.5 + 1e-6
+        added += sum(lines)
+    assert plan.minutes == added
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_whoever_adds_the_set_ups_of_a_part_has_what_it_takes(model: str) -> None:
+    plan, design = plan_of(model), design_of(model)
+    for route in design.facts.all(Route):
+        off = [plan.pieces[name] for name in plan.pieces
+               if name.rsplit(" ", 1)[0] == route.subject and plan.pieces[name].setup]  # fmt: skip
+        shop = design.workshop
+        each = [setup_minutes(one, route.count, shop.pace_at(one.machine)) for one in route.setups]
+        assert all(one == int(one) for one in each)
+        assert route_minutes(route, shop) == sum(each)
+        if len(off) == len(route.setups):
+            assert sum(one.takes for one in off) == sum(each)
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_whoever_adds_the_chain_has_its_length(model: str) -> None:
+    found = holding_up(plan_of(model), 98)
+    assert sum(one.minutes for one in found.chain) == found.length - found.rests
+
+
+@pytest.mark.parametrize(("minutes", "count"), [(233, 3), (100, 2), (99, 2), (7, 7)])
+def test_the_parts_of_a_long_piece_add_up_to_it(minutes: int, count: int) -> None:
+    parts = [share_of(piece("a", minutes), number, count) for number in range(1, count + 1)]
+    assert sum(parts) == minutes
+    assert max(parts) - min(parts) <= 1
