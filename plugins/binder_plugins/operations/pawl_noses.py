@@ -53,8 +53,8 @@ def _space(wheel: object) -> float | None:
         return None
     if isinstance(lean, Size) and lean.exact:
         return None
-    cut = ratchet_cut(teeth, outside.mm, depth.mm)
-    return math.degrees(math.asin(min(1.0, cut.back_to / cut.face_to)))
+    cut = ratchet_cut(teeth, outside.mm, depth.mm, 0.0)
+    return math.degrees(math.asin(min(1.0, cut.back_to / cut.root)))
 
 
 def _end(work: Work) -> str:

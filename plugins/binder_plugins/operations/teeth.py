@@ -12,7 +12,7 @@ from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.form_cutters import form_cutter_name
 from binder_plugins.operations.leaning import Held, leaning_of, leaning_setups
-from binder_plugins.operations.ratchets import ratchet_cut
+from binder_plugins.operations.ratchets import RatchetCut, ratchet_cut
 from binder_plugins.operations.tooth_trial import trial
 from binder_plugins.operations.words import holding_min
 from binder_solid.wheels import RATCHET_HAND
@@ -95,15 +95,30 @@ def _backs(work: Work, shape: object, count: int, depth: float, across: float) -
     lean = getattr(shape, "undercut", None)
     if across <= 0 or count < _LEAST_TEETH or (lean is not None and float(lean.exact)):
         return "; all stopping faces first, then all backs"
-    cut = ratchet_cut(count, _mm(shape, "outside"), depth)
+    cut = ratchet_cut(count, _mm(shape, "outside"), depth, across)
     over, face, back = (work.mm(round(x, 2)) for x in (across / 2, cut.face_to, cut.back_to))
     return (
         f"; all stopping faces first: the cutter's side over the centre, so set over {over}, down "
-        f"to {face} from it; then turn the work {cut.turn:.1f}° until a back lies level, and cut "
-        f"all backs with its end, {back} from the centre, from the point on till the cutter's "
-        f"axis is {_stop(work, cut.stop + across / 2)} of the work: set a stop, farther on it cuts "
-        "the stopping face away"
+        f"to {face} from it{_short(work, cut)}; then turn the work {cut.turn:.1f}° until a back "
+        f"lies level, and cut all backs with its end, {back} from the centre, from the point on "
+        f"till the cutter's axis is {_stop(work, cut.stop + across / 2)} of the work: set a stop, "
+        f"farther on it cuts the stopping face away{_corner(work, cut)}"
     )
+
+
+def _short(work: Work, cut: RatchetCut) -> str:
+    """Why the faces are not cut down to the root, where the backs rise under the cutter."""
+    if cut.face_to - cut.root < _HAIR_MM:
+        return ""
+    more = work.mm(round(cut.face_to - cut.root, 2))
+    return f" and no deeper, or its end cuts into the backs: the last {more} come with those"
+
+
+def _corner(work: Work, cut: RatchetCut) -> str:
+    """What the file takes out of the foot of a face that leans over its back."""
+    if cut.left < _HAIR_MM:
+        return ""
+    return f"; the {work.mm(round(cut.left, 2))} left in each corner at the root take out by file"
 
 
 def _stop(work: Work, axis: float) -> str:

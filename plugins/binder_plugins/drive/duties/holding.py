@@ -119,14 +119,21 @@ def _held(joint: Joint, teeth: int, torque: float, design: Design) -> tuple[Rows
     form = design.facts.about(FormFact, joint.ends[0].item)
     if form is None or not torque:
         return (), ()
-    face, outside = form.size[0], form.size[1]
-    said = getattr(joint.entry, "depth", None)
-    depth = said.mm if isinstance(said, Size) else _TOOTH_DEEP * pi * outside / teeth
+    part = design.parts.get(joint.ends[0].item)
+    shape = part.shape if part is not None and form.shape == "ratchet" else None
+    face, outside = _mm(shape, "width") or form.size[0], _mm(shape, "outside") or form.size[1]
+    # The teeth bear as they are cut: what is usual stands in for a depth that nobody tells.
+    depth = _mm(shape, "depth") or _mm(joint.entry, "depth") or _TOOTH_DEEP * pi * outside / teeth
     try:
         push, pressure, steps = pawl_load(torque, outside - depth, face, depth)
     except NotDefined:
         return (), ()
     return (("A tooth bears", f"{push:.3g} N, {pressure:.2g} N/mm² on its face"),), steps
+
+
+def _mm(entry: object, name: str) -> float:
+    found = getattr(entry, name, None)
+    return found.mm if isinstance(found, Size) else 0.0
 
 
 def scaled(joint: Joint, design: Design) -> Told:
