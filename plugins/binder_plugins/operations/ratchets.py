@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from itertools import pairwise
 
 # What a floor cut beside a finished back is kept clear of it, in mm, at the least; common
 # practice, no source.
@@ -54,7 +55,7 @@ def _floor(teeth: int, outside: float, root: float, cutter: float) -> float:
         corners += [(root * math.sin(here), root * math.cos(here)),
                     (outside * math.sin(there), outside * math.cos(there))]  # fmt: skip
     highest = root
-    for (x, y), (u, v) in zip(corners, corners[1:], strict=False):
+    for (x, y), (u, v) in pairwise(corners):
         highest = max(highest, *(h for at, h in ((x, y), (u, v)) if 0.0 <= at <= cutter), root)
         if (x - cutter) * (u - cutter) < 0:
             highest = max(highest, y + (v - y) * (cutter - x) / (u - x))

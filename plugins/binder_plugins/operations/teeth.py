@@ -92,7 +92,7 @@ def _of_shape(work: Work, kind: str, depth: float, shape: object) -> Toothing:
 
 def _backs(work: Work, shape: object, count: int, depth: float, across: float) -> str:
     """Where the cutter stands for faces and for backs; faces that lean are set to a template."""
-    lean = getattr(shape, "undercut", None)
+    lean = getattr(shape, "lean", None)
     if across <= 0 or count < _LEAST_TEETH or (lean is not None and float(lean.exact)):
         return "; all stopping faces first, then all backs"
     cut = ratchet_cut(count, _mm(shape, "outside"), depth, across)

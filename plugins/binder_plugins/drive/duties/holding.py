@@ -9,6 +9,7 @@ from binder.api import Design, Joint, Size
 from binder_plugins.drive import duty_codes as codes
 from binder_plugins.drive.codes import TEETH_MISSING
 from binder_plugins.drive.duties.duty import DutyFact, Rows, Told
+from binder_plugins.drive.duties.noses import pawling
 from binder_plugins.drive.duties.shown import size
 from binder_plugins.drive.duties.worm_hand import turns_by
 from binder_plugins.drive.gear_codes import GEAR_IMPOSSIBLE
@@ -111,7 +112,9 @@ def ratcheting(joint: Joint, design: Design) -> Told:
     speeds = [abs(one) for one in own.speeds if one] if own is not None else []
     if speeds:
         rows.append(("Sound", f"{max(speeds) * teeth:.3g} clicks a minute when winding"))
-    return Told(DutyFact(joint.name, "Ratchet", tuple(rows), tuple(steps)))
+    pawls, found = pawling(joint, design)
+    steps += [step for one in pawls for step in one.nose.steps]
+    return Told(DutyFact(joint.name, "Ratchet", tuple(rows), tuple(steps)), found, pawls)
 
 
 def _held(joint: Joint, teeth: int, torque: float, design: Design) -> tuple[Rows, tuple[Step, ...]]:
