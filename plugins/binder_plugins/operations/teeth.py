@@ -11,8 +11,10 @@ from binder_plugins.operations.bench import bench_vice, divider, mill_for, vice_
 from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.form_cutters import form_cutter_name
+from binder_plugins.operations.gripping import SUPPORTED
 from binder_plugins.operations.leaning import Held, leaning_of, leaning_setups
 from binder_plugins.operations.ratchets import RatchetCut, ratchet_cut
+from binder_plugins.operations.table_mandrel import Cut, table_mandrel
 from binder_plugins.operations.tooth_trial import trial
 from binder_plugins.operations.words import holding_min
 from binder_solid.wheels import RATCHET_HAND
@@ -164,7 +166,7 @@ def tooth_setups(turning: Turning, number: int) -> Iterator[SetUp]:
         yield from leaning_setups(turning, number, Held(*_grip(turning)))
         return
     for one in toothings(work, turning.form):
-        grip, datum, true = _grip(turning)
+        grip, datum, true = _grip(turning, one)
         place, machine = "mill", mill_for(work.design.workshop)
         if one.kind == "internal":
             place, machine, true = "lathe", turning.lathe, "the rim within 0.02 mm"
@@ -186,7 +188,7 @@ def _no_mill(work: Work) -> tuple[str, str]:
     return "no-machine-for-it", f"the teeth of '{work.name}' are milled, and no mill is owned"
 
 
-def _grip(turning: Turning) -> tuple[Grip, str, str]:
+def _grip(turning: Turning, one: Toothing | None = None) -> tuple[Grip, str, str]:
     """On a dividing head, or a rotary table stood on edge, since the mill's spindle is upright."""
     workshop = turning.work.design.workshop
     head = divider(workshop)
@@ -195,12 +197,35 @@ def _grip(turning: Turning) -> tuple[Grip, str, str]:
     level = f"; {level}" if head else ""
     bore = _bore(turning)
     if bore is not None:
-        size = f"its bore ⌀{turning.work.mm(bore.diameter or 0.0)}"
-        carried = "tailstock centre, in the mandrel's end" if head else ""
-        grip = Grip(f"mandrel{on}", "divider", size, support=carried)
-        return grip, "the bore", f"the outside to the bore within 0.02 mm{level}"
+        across = bore.diameter or 0.0
+        carried, short = _carried(turning, one, across) if head else ("", "")
+        grip = Grip(
+            f"mandrel{on}", "divider", f"its bore ⌀{turning.work.mm(across)}", across,
+            support=carried,
+        )  # fmt: skip
+        return grip, "the bore", f"the outside to the bore within 0.02 mm{level}{short}"
     grip = Grip(f"chuck{on}", "divider", "its shank")
     return grip, "the axis", f"the blank within 0.02 mm{level}"
+
+
+def _carried(turning: Turning, one: Toothing | None, bore: float) -> tuple[str, str]:
+    """What carries the end of the mandrel, and why nothing need.
+
+    A lathe's centre stands in a lathe: the divider has a footstock of its own height or none.
+    """
+    work = turning.work
+    carried = f"footstock of the {divider(work.design.workshop)}, its centre in the mandrel's end"
+    found = None
+    if one is not None:
+        found = table_mandrel(work.design, work.name, bore, Cut(one.feature, one.depth, one.across))
+    if found is None or found.is_carried:
+        return carried, ""
+    if any("footstock" in str(name) for name in work.design.workshop.entry.holding.fixtures):
+        return carried, ""
+    return "", (
+        f"; without a footstock: the mandrel stands out {found.stands_out:.1f} times its "
+        f"thickness, and up to {SUPPORTED:g} times it does not bend away from the cutter"
+    )
 
 
 def _bore(turning: Turning) -> Located | None:
