@@ -22,9 +22,9 @@ from binder_solid.pawls import PawlFact
 
 Point = tuple[float, float]
 # Enlarged so many times, the largest at which the picture keeps to so many mm of paper.
-_SCALES, _ROOM, _EDGE = (10, 5, 2, 1), 45.0, 2.0
+_SCALES, _ROOM, _EDGE = (10, 5, 2, 1), 40.0, 2.0
 # How much of the bar is shown, in its widths; how many teeth on either side of the nose.
-_LONG, _TEETH = 1.6, (-1, 2)
+_LONG, _TEETH = 1.2, (-1, 2)
 _LEAST_DEG = 0.05
 
 
@@ -36,9 +36,9 @@ def pawl_leaves(design: Design) -> Iterator[Inset]:
         scale = _scale(fact)
         picture = Picture(
             _drawn(fact, scale),
-            f"the finished nose in a tooth of the {wheel}; dashed: the bar as it is sawn",
+            f"the finished nose in a tooth of the {wheel}; dashed: an end left square",
         )
-        heading = f"The nose in the {wheel}, {scale} : 1; dashed: the bar as it is sawn"
+        heading = f"The nose in the {wheel}, {scale} : 1; dashed: an end left square"
         blocks = (Subheading(heading), Beside(Facts(tuple(_rows(fact, design))), picture))
         yield Inset(f"part-{fact.subject}", blocks)
 

@@ -16,12 +16,11 @@ if TYPE_CHECKING:
 # what step it is turned, how much thicker than the bore it need be and how much it must be; the
 # least body behind it; what cutter, spindle and clamps stay clear of one another; the spindle's
 # nose with its chuck, as a radius; how high clamps and nuts stand before the flange; the ledge that
-# they bear on; the flange, the register behind it, and the thread for the nut.
+# they bear on; the flange; the thread for the nut; what the lathe's chuck holds, or the head's.
 _UNDER, _STEP, _MORE, _SHOULDER = 0.25, 0.5, 8.0, 1.0
 _BODY, _CLEAR, _NOSE = 16.0, 2.0, 25.0
 _CLAMPS, _LEDGE = 16.0, 7.0
-FLANGE, REGISTER, THREAD = 8.0, 5.0, 8.0
-_IN_HEAD = 25.0
+FLANGE, THREAD, _HELD = 8.0, 8.0, 20.0
 # From so large on a cutter is a disc that swings beside the wheel; smaller ones come from above.
 _DISC = 25.0
 # The depth of an involute tooth in modules, as in `teeth`. Source: ISO 53, profile A.
@@ -68,9 +67,9 @@ class TableMandrel:
 
     @property
     def long(self) -> float:
-        """The bar's length, from the thread for the nut to what the divider holds."""
-        held = _IN_HEAD if self.is_on_head else FLANGE + REGISTER
-        return THREAD + self.wide + self.apart + held
+        """The bar's length, from the thread for the nut to what is held in a chuck."""
+        flange = 0.0 if self.is_on_head else FLANGE
+        return THREAD + self.wide + self.apart + flange + _HELD
 
 
 @dataclass(frozen=True, slots=True)

@@ -90,6 +90,8 @@ def test_a_pinion_on_a_thin_bore_has_its_shoulder_under_the_teeth(crane: Design)
     assert "43 mm behind the wheel" in neck
     # The bar is a flange for clamps, and was in the model already.
     assert work.section_text.startswith("30 mm")
+    # 8 for the nut, 4 of wheel, 43, 8 of flange, and 20 in the chuck.
+    assert work.length >= 83
 
 
 def test_a_short_wheel_is_cut_without_a_footstock(route_of: RouteOf) -> None:
@@ -109,9 +111,16 @@ def test_a_long_pinion_wants_a_footstock_to_buy_or_borrow(plan: Plan) -> None:
     assert any("footstock" in text_of(row[0]) for row in had.rows)
 
 
-def test_a_footstock_that_is_owned_carries_every_mandrel(route_of: RouteOf) -> None:
+def test_a_footstock_that_is_owned_carries_every_mandrel(plan: Plan) -> None:
     shop = without(holding__fixtures="[footstock for the rotary table, parallels]")
-    assert "footstock" in toothed(route_of(wheel(18, 4), workshop=shop)).grip.support
+    for owned in (shop, ""):
+        design = plan(f"{HEAD}  part: {wheel(18, 4)}\n", owned).design
+        assert design is not None
+        route = design.facts.about(Route, "part")
+        assert route is not None
+        steps = tool(design, "mandrel").steps
+        assert ("footstock" in toothed(route).grip.support) == bool(owned)
+        assert any("centre the nut's end" in step for step in steps) == bool(owned)
 
 
 @pytest.mark.parametrize(

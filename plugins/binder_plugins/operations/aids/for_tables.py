@@ -9,7 +9,6 @@ from binder.api import Misread, read_thread
 from binder_plugins.operations.aids.suited import Suited
 from binder_plugins.operations.table_mandrel import (
     FLANGE,
-    REGISTER,
     Cut,
     TableMandrel,
     table_mandrel,
@@ -43,8 +42,8 @@ def for_table(place: Place) -> Suited:
         return Suited(
             {"neck": f"a shoulder, {under}, long enough for the cutter to pass",
              "spigot": "less than the work is thick", "nut": nut, "washer": under,
-             "end": _END.format(flange=place.mm(FLANGE), register=place.mm(REGISTER)),
-             "centred": _CENTRED},
+             "end": _END.format(flange=place.mm(FLANGE)),
+             "centred": _CENTRED if place.setup.grip.support else ""},
         )  # fmt: skip
     return Suited(
         {
@@ -53,8 +52,8 @@ def for_table(place: Place) -> Suited:
             "nut": nut,
             "washer": f"no wider than ⌀{place.mm(min(found.neck, found.root))}",
             "end": _HEAD if found.is_on_head
-            else _END.format(flange=place.mm(FLANGE), register=place.mm(REGISTER)),
-            "centred": _CENTRED if found.is_carried else "",
+            else _END.format(flange=place.mm(FLANGE)),
+            "centred": _CENTRED if place.setup.grip.support else "",
         },
         found.across,
         math.ceil(found.long + _SAWN),
@@ -66,18 +65,20 @@ _CENTRED = (
     "in the chuck"
 )
 _END = (
-    "leave {flange} of the bar's full size as the flange that is clamped; turn the register for "
-    "the hole of the table behind it, {register} long, all without taking it out of the chuck; "
-    "saw or part it off"
+    "leave {flange} of the bar's full size behind that as the flange that is clamped; saw off "
+    "there, hold it by what is turned, and face the flange's back square: it lies on the table"
 )
-_HEAD = "leave the rest of the bar's full size, for the chuck of the head; saw or part it off"
+_HEAD = "leave the rest of the bar's full size, for the chuck of the head"
 
 
 def _neck(found: TableMandrel, place: Place) -> str:
     """The shoulder under the teeth and what follows it."""
     stop = "the chuck" if found.is_on_head else "the flange"
-    clear = "" if found.is_on_head else "and clamps and nuts "
-    free = f"{stop} is {place.mm(found.apart)} behind the wheel, {clear}clear of the spindle"
+    who = "it stands" if found.is_on_head else "clamps and nuts stand"
+    free = (
+        f"{stop} is {place.mm(found.apart)} behind the wheel, so that {who} clear of cutter and "
+        "spindle"
+    )
     low = f"the bottoms of the teeth lie at ⌀{place.mm(round(found.root, 2))}"
     if found.is_grazed:
         low += ", so that the cutter grazes it, which does no harm in soft steel"
@@ -100,4 +101,4 @@ def _nut(workshop: Workshop, bore: float) -> str:
             continue
         if 0 < found <= bore - _THINNER:
             sizes.append((found, one.designation))
-    return max(sizes)[1] if sizes else "a thread finer than the bore"
+    return max(sizes)[1] if sizes else "to a thread thinner than the bore"
