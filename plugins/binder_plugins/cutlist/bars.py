@@ -206,6 +206,10 @@ def _working(piece: CutPiece, cut: CutSize, losses: Losses, units: str) -> Worki
     if piece.over:
         formula += f" + {shown_length(piece.over, units)} to hold it by"
         why = "the bar does not pass through the spindle, so a piece is held by its own end"
+    elif piece.verb == "saw" and piece.length > cut.length + 2 * losses.facing:
+        more = shown_length(piece.length - cut.length - 2 * losses.facing, units)
+        formula += f" + {more} to try it by"
+        why = "both ends are faced after sawing, and what is tried in its place is left long"
     elif piece.verb != "saw":
         more = shown_length(piece.length - cut.length, units)
         formula = f"{length} + {more} to face at both ends"

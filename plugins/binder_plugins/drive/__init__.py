@@ -52,6 +52,7 @@ from binder_plugins.drive.kinds import kinds
 from binder_plugins.drive.motion.told import TurnFact
 from binder_plugins.drive.pairs.facts import BeltFact, FoundFact, MeshFact, ToothFact
 from binder_solid.facts import ContourFact, FormFact
+from binder_solid.pawls import PawlFact
 from binder_solid.placed import MotionFact, PlacedFact
 
 
@@ -132,7 +133,7 @@ def binder_steps() -> Sequence[PlanStep]:
                 PlacedFact,
                 MotionFact,
             ),
-            gives=(DutyFact, CordFact),
+            gives=(DutyFact, CordFact, PawlFact),
         ),
         PlanStep(
             "load the shafts of the drive",
@@ -328,8 +329,10 @@ def _pages(design: Design, findings: tuple[Diagnostic, ...]) -> Iterator[Section
     from binder_plugins.drive.pages_cams import cam_leaves
     from binder_plugins.drive.pages_gears import gear_leaves
     from binder_plugins.drive.pages_leaning import leaning_leaves
+    from binder_plugins.drive.pages_pawls import pawl_leaves
 
     yield from drive_pages(design)
     yield from gear_leaves(design)
     yield from leaning_leaves(design)
     yield from cam_leaves(design)
+    yield from pawl_leaves(design)

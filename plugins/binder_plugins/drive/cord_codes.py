@@ -31,6 +31,16 @@ PAWL_FALLS_OUT = Code(
     "joints:\n  pawl on cheek: {hinged: [pawl.hole, cheek.pin_hole]}   # below the wheel",
     "Hinge it above the wheel so that its nose falls in, or name its spring.",
 )
+PAWL_DOES_NOT_SEAT = Code(
+    "pawl-does-not-seat",
+    W,
+    "A pawl whose end, so far from its pin, cannot be filed to lie on a tooth of its wheel: it "
+    "does not come to the foot, the tooth pushes it out, or the nose would be too thin.",
+    "It rides on the points and lets go, or breaks at the first stop.",
+    "parts:\n  pawl: {stock: 6 mm x 4 mm flat bar, cut: 30 mm,"
+    " features: {hole: {drilled: 2 mm, at: 9 mm from left}, nose: {filed: to the ratchet}}}",
+    "Make it as long as is told, or move its pin.",
+)
 PAWL_WITHOUT_TAIL = Code(
     "pawl-without-tail",
     A,
@@ -55,6 +65,7 @@ CODES = (
     CORD_IN_THE_WAY,
     PAWL_LETS_GO,
     PAWL_FALLS_OUT,
+    PAWL_DOES_NOT_SEAT,
     PAWL_WITHOUT_TAIL,
     LOAD_TIPS_MODEL,
 )

@@ -50,6 +50,7 @@ from binder_plugins.operations.judging.tools import check_tools
 from binder_plugins.operations.planning import WorkPlan, plan_work
 from binder_plugins.operations.routes import plan_routes
 from binder_solid.facts import FormFact
+from binder_solid.pawls import PawlFact
 from binder_solid.placed import PlacedFact
 
 if TYPE_CHECKING:
@@ -100,7 +101,7 @@ def binder_steps() -> Sequence[PlanStep]:
                 JointFact,
                 LeaningFact,
                 MaterialFact,
-                PlacedFact,
+                PawlFact,
                 TogetherFact,
                 TreatmentFact,
             ),

@@ -13,6 +13,7 @@ from binder_plugins.operations.bench import (
 )
 from binder_plugins.operations.end_cutters import end_cutter
 from binder_plugins.operations.facts import Grip
+from binder_plugins.operations.pawl_noses import ended, left_on
 from binder_plugins.operations.sides import EDGES_UP, SHEET_MM, SHEETS
 
 if TYPE_CHECKING:
@@ -39,7 +40,7 @@ def saw(flat: Flat) -> None:
         flat.work.takes_plate(long + over, wide)
         words = f"saw out {flat.work.mm(long + over)} × {flat.work.mm(wide)} of {stock}"
     else:
-        long = (float(cut.length) if cut else long) + 2 * flat.work.facing
+        long = (float(cut.length) if cut else long) + 2 * flat.work.facing + left_on(flat.work)
         flat.work.takes(long)
         words = f"saw off {flat.work.mm(long)} of {stock}"
     tool = "tenon saw" if flat.is_wood else "piercing saw" if flat.thin < SHEET_MM else "hacksaw"
@@ -198,7 +199,7 @@ def _faced_in_the_lathe(flat: Flat, sizes: str) -> None:
 
 
 def _two_ends(flat: Flat) -> None:
-    long = flat.work.mm(flat.form.size[0])
+    long = ended(flat.work, flat.form.size[0])
     act, machine = (
         ("mill", flat.mill) if flat.mill and min(flat.form.size[1:]) >= 5 else ("file", "")
     )

@@ -69,8 +69,8 @@ def _set(fact: TogetherFact, first: Hole, second: Hole) -> SetUp:
         # A clamped gear does not turn: what is clamped is the foot of the plug that it turns on.
         work.act(
             "set-centre",
-            f"the other gear on a plug in the {said}, a washer under it as thick as the foot of "
-            f"the second plug; {fact.up} on that, {on_it}beside it; {fact.note}; push them "
+            f"the other gear on the collared plug in the {said}; {fact.up} on the plug with the "
+            f"foot, as thick as that collar, {on_it}beside it; {fact.note}; push them "
             "together on it, clamp the foot, draw the paper out, turn both once round: no tight "
             "place",
             tags=("mesh",),

@@ -125,7 +125,8 @@ def _minutes(setup: SetUp, count: int, pace: float) -> str:
 def _held(setup: SetUp) -> Iterator[str]:
     grip = setup.grip
     yield f"{grip.holder}, {_on(grip.on)}" if grip.holder else _on(grip.on)
-    if setup.place == "lathe" and grip.stand_out:
+    # On a mandrel the work stands off the jaws by the mandrel, not by its own length.
+    if setup.place == "lathe" and grip.stand_out and grip.kind != "mandrel":
         tenths = 10 if grip.long < _SHORT_GRIP_MM else 1
         out = math.ceil((grip.stand_out - _WHOLE) * tenths) / tenths
         is_on_stub = STUB in grip.on

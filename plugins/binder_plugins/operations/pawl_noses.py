@@ -1,73 +1,90 @@
-"""The nose of a pawl: which end it is, and the wedge that goes in the space of its ratchet."""
+"""The nose of a pawl: which end it is, how it is filed, and what stays on for its trial."""
 
 from __future__ import annotations
 
 import math
 from typing import TYPE_CHECKING
 
-from binder.api import Size
-from binder_plugins.operations.ratchets import ratchet_cut
+from binder_solid.pawls import PawlFact
 
 if TYPE_CHECKING:
     from binder.api import Feature
     from binder_plugins.operations.work import Work
 
-# How much sharper the nose is than the space, at the least, to the next lower step, in degrees;
-# what is left on it for the trial in its place, in mm. Common practice, no source.
-_SHARPER, _STEP = 3.0, 5.0
-_LEFT_MM = 0.3
+# What is left on the nose for the trial in its place, in mm; how far past the next point the side
+# is relieved; an angle that no file shows, in degrees. Common practice, no source.
+_LEFT_MM, _PAST_MM = 0.3, 1.0
+_SQUARE_DEG = 0.5
 
 
-def nose_words(work: Work, one: Feature) -> str:
-    """What the filing of a nose says besides; '' where the part is no pawl of a straight tooth."""
-    wheel = _wheel(work)
+def left_on(work: Work) -> float:
+    """What of the length stays on for the trial of a nose, in mm; 0 where none is filed."""
+    return _LEFT_MM if any(_is_nose(one) for one in work.item.features) and _found(work) else 0.0
+
+
+def ended(work: Work, long: float) -> str:
+    """The length that the second end is made to, as printed, with what is left on it."""
+    left = left_on(work)
+    if not left:
+        return work.mm(long)
     end = _end(work)
-    said = str(getattr(one.entry, "filed", ""))
-    if wheel is None or not end or "ratchet" not in said:
-        return ""
-    space = _space(wheel)
-    if space is None:
-        return ""
-    wedge = math.floor((space - _SHARPER) / _STEP) * _STEP
+    more = f"; sizes from that end are {work.mm(left)} more until then" if end == "left" else ""
     return (
-        f"; it is the {end}-hand end, a wedge of {wedge:.0f}° for a space of {space:.1f}°: the end "
-        "itself stays square to the bar and is stopped by the tooth, the side towards the wheel is "
-        f"filed back to it; {work.mm(_LEFT_MM)} of length stays on for the trial in its place"
+        f"{work.mm(long + left)}: it is {work.mm(long)} when the nose, its {end}-hand end, is "
+        f"tried, {work.mm(left)} stays on for that{more}"
     )
 
 
-def _wheel(work: Work) -> object:
-    """The shape of the ratchet wheel that the part is the pawl of."""
-    for joint in work.design.joints.values():
-        if joint.kind == "ratchets" and joint.ends[-1].item == work.name:
-            part = work.design.parts.get(joint.ends[0].item)
-            return part.shape if part is not None else None
-    return None
+def nose_words(work: Work, one: Feature) -> str:
+    """What the filing of a nose says besides; '' where the part is no straight pawl in place."""
+    fact = _found(work)
+    if fact is None or not _is_nose(one):
+        return ""
+    return (
+        f"; it is the {fact.end}-hand end, its corner at the {fact.side} goes to the foot of a "
+        f"tooth: {_filed(fact, work)}, so that it lies on the whole face; {_side(fact, work)}; "
+        f"{work.mm(_LEFT_MM)} of length stays on for the trial in its place"
+    )
 
 
-def _space(wheel: object) -> float | None:
-    """The angle between a radial stopping face and the back beside it, in degrees."""
-    teeth, outside = getattr(wheel, "teeth", None), getattr(wheel, "outside", None)
-    depth, lean = getattr(wheel, "depth", None), getattr(wheel, "lean", None)
-    if not isinstance(teeth, int) or not isinstance(outside, Size) or not isinstance(depth, Size):
-        return None
-    if isinstance(lean, Size) and lean.exact:
-        return None
-    cut = ratchet_cut(teeth, outside.mm, depth.mm)
-    return math.degrees(math.asin(min(1.0, cut.back_to / cut.face_to)))
+def _filed(fact: PawlFact, work: Work) -> str:
+    """How far out of square the end goes, and where."""
+    out = fact.nose.out_deg
+    if abs(out) < _SQUARE_DEG:
+        return "the end stays square"
+    far = "front" if fact.side == "back" else "back"
+    if out > 0:
+        less = fact.across * math.tan(math.radians(out))
+        return (
+            f"file the end {out:.0f}° out of square, the corner at the {fact.side} left and the "
+            f"one at the {far} {work.mm(round(less, 1))} shorter"
+        )
+    return (
+        f"file the end {-out:.0f}° out of square as far as a tooth is deep, the corner at the "
+        f"{fact.side} {work.mm(round(fact.nose.back_mm, 1))} back"
+    )
+
+
+def _side(fact: PawlFact, work: Work) -> str:
+    """What is filed off the side towards the wheel, so that the next tooth clears it."""
+    nose = fact.nose
+    if not nose.relief_deg:
+        return f"the {fact.side} stays as it is, {nose.clear_deg:.0f}° clear of the next back"
+    long = work.mm(math.ceil(fact.space.back_mm + _PAST_MM))
+    return (
+        f"file the {fact.side} back by {math.ceil(nose.relief_deg)}° from that corner, "
+        f"over {long}: it must clear the next back"
+    )
+
+
+def _found(work: Work) -> PawlFact | None:
+    return work.design.facts.about(PawlFact, work.name)
 
 
 def _end(work: Work) -> str:
-    """`left` or `right`: the end that is further from the hole of its pin."""
-    names = {
-        end.place
-        for joint in work.design.joints.values()
-        if joint.kind in {"hinged", "swivels"}
-        for end in joint.ends
-        if end.item == work.name
-    }
-    located = work.form.located if work.form is not None else ()
-    place = next((one.spots[0][0] for one in located if one.name in names), None)
-    if place is None or work.form is None:
-        return ""
-    return "right" if place < work.form.size[0] / 2 else "left"
+    fact = _found(work)
+    return fact.end if fact is not None else ""
+
+
+def _is_nose(one: Feature) -> bool:
+    return "ratchet" in str(getattr(one.entry, "filed", ""))

@@ -11,8 +11,10 @@ from binder_plugins.operations.bench import bench_vice, divider, mill_for, vice_
 from binder_plugins.operations.end_cutters import STOUT_MM, end_cutter
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.form_cutters import form_cutter_name
+from binder_plugins.operations.gripping import SUPPORTED
 from binder_plugins.operations.leaning import Held, leaning_of, leaning_setups
-from binder_plugins.operations.ratchets import ratchet_cut
+from binder_plugins.operations.ratchets import RatchetCut, ratchet_cut
+from binder_plugins.operations.table_mandrel import Cut, table_mandrel
 from binder_plugins.operations.tooth_trial import trial
 from binder_plugins.operations.words import holding_min
 from binder_solid.wheels import RATCHET_HAND
@@ -92,18 +94,33 @@ def _of_shape(work: Work, kind: str, depth: float, shape: object) -> Toothing:
 
 def _backs(work: Work, shape: object, count: int, depth: float, across: float) -> str:
     """Where the cutter stands for faces and for backs; faces that lean are set to a template."""
-    lean = getattr(shape, "undercut", None)
+    lean = getattr(shape, "lean", None)
     if across <= 0 or count < _LEAST_TEETH or (lean is not None and float(lean.exact)):
         return "; all stopping faces first, then all backs"
-    cut = ratchet_cut(count, _mm(shape, "outside"), depth)
+    cut = ratchet_cut(count, _mm(shape, "outside"), depth, across)
     over, face, back = (work.mm(round(x, 2)) for x in (across / 2, cut.face_to, cut.back_to))
     return (
         f"; all stopping faces first: the cutter's side over the centre, so set over {over}, down "
-        f"to {face} from it; then turn the work {cut.turn:.1f}° until a back lies level, and cut "
-        f"all backs with its end, {back} from the centre, from the point on till the cutter's "
-        f"axis is {_stop(work, cut.stop + across / 2)} of the work: set a stop, farther on it cuts "
-        "the stopping face away"
+        f"to {face} from it{_short(work, cut)}; then turn the work {cut.turn:.1f}° until a back "
+        f"lies level, and cut all backs with its end, {back} from the centre, from the point on "
+        f"till the cutter's axis is {_stop(work, cut.stop + across / 2)} of the work: set a stop, "
+        f"farther on it cuts the stopping face away{_corner(work, cut)}"
     )
+
+
+def _short(work: Work, cut: RatchetCut) -> str:
+    """Why the faces are not cut down to the root, where the backs rise under the cutter."""
+    if cut.face_to - cut.root < _HAIR_MM:
+        return ""
+    more = work.mm(round(cut.face_to - cut.root, 2))
+    return f" and no deeper, or its end cuts into the backs: the last {more} come with those"
+
+
+def _corner(work: Work, cut: RatchetCut) -> str:
+    """What the file takes out of the foot of a face that leans over its back."""
+    if cut.left < _HAIR_MM:
+        return ""
+    return f"; the {work.mm(round(cut.left, 2))} left in each corner at the root take out by file"
 
 
 def _stop(work: Work, axis: float) -> str:
@@ -149,7 +166,7 @@ def tooth_setups(turning: Turning, number: int) -> Iterator[SetUp]:
         yield from leaning_setups(turning, number, Held(*_grip(turning)))
         return
     for one in toothings(work, turning.form):
-        grip, datum, true = _grip(turning)
+        grip, datum, true = _grip(turning, one)
         place, machine = "mill", mill_for(work.design.workshop)
         if one.kind == "internal":
             place, machine, true = "lathe", turning.lathe, "the rim within 0.02 mm"
@@ -171,7 +188,7 @@ def _no_mill(work: Work) -> tuple[str, str]:
     return "no-machine-for-it", f"the teeth of '{work.name}' are milled, and no mill is owned"
 
 
-def _grip(turning: Turning) -> tuple[Grip, str, str]:
+def _grip(turning: Turning, one: Toothing | None = None) -> tuple[Grip, str, str]:
     """On a dividing head, or a rotary table stood on edge, since the mill's spindle is upright."""
     workshop = turning.work.design.workshop
     head = divider(workshop)
@@ -180,12 +197,35 @@ def _grip(turning: Turning) -> tuple[Grip, str, str]:
     level = f"; {level}" if head else ""
     bore = _bore(turning)
     if bore is not None:
-        size = f"its bore ⌀{turning.work.mm(bore.diameter or 0.0)}"
-        carried = "tailstock centre, in the mandrel's end" if head else ""
-        grip = Grip(f"mandrel{on}", "divider", size, support=carried)
-        return grip, "the bore", f"the outside to the bore within 0.02 mm{level}"
+        across = bore.diameter or 0.0
+        carried, short = _carried(turning, one, across) if head else ("", "")
+        grip = Grip(
+            f"mandrel{on}", "divider", f"its bore ⌀{turning.work.mm(across)}", across,
+            support=carried,
+        )  # fmt: skip
+        return grip, "the bore", f"the outside to the bore within 0.02 mm{level}{short}"
     grip = Grip(f"chuck{on}", "divider", "its shank")
     return grip, "the axis", f"the blank within 0.02 mm{level}"
+
+
+def _carried(turning: Turning, one: Toothing | None, bore: float) -> tuple[str, str]:
+    """What carries the end of the mandrel, and why nothing need.
+
+    A lathe's centre stands in a lathe: the divider has a footstock of its own height or none.
+    """
+    work = turning.work
+    carried = f"footstock of the {divider(work.design.workshop)}, its centre in the mandrel's end"
+    found = None
+    if one is not None:
+        found = table_mandrel(work.design, work.name, bore, Cut(one.feature, one.depth, one.across))
+    if found is None or found.is_carried:
+        return carried, ""
+    if any("footstock" in str(name) for name in work.design.workshop.entry.holding.fixtures):
+        return carried, ""
+    return "", (
+        f"; without a footstock: the mandrel stands out {found.stands_out:.1f} times its "
+        f"thickness, and up to {SUPPORTED:g} times it does not bend away from the cutter"
+    )
 
 
 def _bore(turning: Turning) -> Located | None:

@@ -6,6 +6,7 @@ What clears and what does not is plane geometry, worked beside each case.
 from __future__ import annotations
 
 from collections.abc import Callable
+from itertools import pairwise
 from math import asin, cos, hypot, sin
 from pathlib import Path
 from shutil import copytree
@@ -16,6 +17,8 @@ from binder.api import CordFact
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
 from binder_plugins.drive.cords.runs import runs_of
+from binder_plugins.drive.pages_pawls import nose_outline, teeth_outline
+from binder_solid.pawls import PawlFact
 from binder_trade.mechanisms.tipping import tipping
 
 Compile = Callable[..., Outcome]
@@ -161,6 +164,8 @@ def test_the_crane_stands_right(tmp_path: Path, host: Host) -> None:
         (("6 mm from front", "6 mm from back"), "pawl-lets-go"),
         # The same bar with its pin 3 mm from the end.
         (("at: 9 mm from left}", "at: 3 mm from left}"), "pawl-without-tail"),
+        # 19 mm from the pin, past the 17.4 at which the push of the tooth passes through it.
+        (("cut: 24 mm ", "cut: 28 mm "), "pawl-does-not-seat"),
         # The lighter quay that the model once had.
         (
             ("length: 240 mm, width: 140 mm, thickness: 22 mm",
@@ -208,3 +213,34 @@ def test_a_pawl_with_a_spring_may_stand_anywhere(tmp_path: Path, host: Host) -> 
     )  # fmt: skip
     assert "pawl-falls-out" not in names(outcome)
     assert "pawl-lets-go" in names(outcome)
+
+
+def test_the_end_of_a_pawl_lies_on_a_face_as_it_is_pictured(tmp_path: Path, host: Host) -> None:
+    """Pin 26 and 6 from the cheek's edges, axis 39.93 and 18: 13.93 and 12 apart, 18.386.
+
+    The law of cosines gives 113.4° at the nose's corner, where a square end wants 101.3°.
+    """
+    design = crane(tmp_path, host).design
+    assert design is not None
+    (fact,) = design.facts.all(PawlFact)
+    assert (fact.end, fact.side, fact.reach, fact.half) == ("right", "front", 15.0, 3.0)
+    assert fact.nose.out_deg == pytest.approx(12.07, abs=0.1)
+    (_, top, foot, *_) = nose_outline(fact)
+    point, root = next(
+        pair
+        for pair in pairwise(teeth_outline(fact))
+        if hypot(pair[1][0] - 15, pair[1][1] + 3) < 0.01
+    )
+    along = (top[0] - foot[0], top[1] - foot[1])
+    face = (point[0] - root[0], point[1] - root[1])
+    assert along[0] * face[1] - along[1] * face[0] == pytest.approx(0.0, abs=1e-6)
+    assert hypot(*face) == pytest.approx(1.2)
+
+
+def test_a_pawl_that_is_too_long_is_told_the_length_that_seats(tmp_path: Path, host: Host) -> None:
+    """√(18.386² − 8.8²) = 16.14 from the pin, and 9 behind it."""
+    found = [
+        one for one in crane(tmp_path, host, ("cut: 24 mm ", "cut: 28 mm ")).findings
+        if one.code.name == "pawl-does-not-seat"
+    ]  # fmt: skip
+    assert "16.1 mm, 25.1 mm over all" in str(found[0].help)

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+import math
+from itertools import pairwise
+
 import pytest
 
 from binder.api import Table
 from binder.compiler import Phase
 from binder.pages import text_of
 from binder_plugins.operations.facts import Act, Route
-from binder_plugins.operations.ratchets import ratchet_cut
+from binder_plugins.operations.ratchets import RatchetCut, ratchet_cut
 from binder_plugins.operations.wanted_page import wanted_pages
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf, without
 
@@ -120,7 +123,7 @@ def test_without_a_mill_a_ratchet_is_filed_and_a_gear_is_told(route_of: RouteOf)
 def test_where_the_cutter_stands_for_a_ratchet() -> None:
     """By hand: 4 teeth, 28 over the points, 6 deep. The back from (8, 0) to (0, 14) rises at
     atan2(14, −8) = 119.74°: 29.7° past upright; it passes the centre at 8 sin 119.74° = 6.95."""
-    cut = ratchet_cut(4, 28.0, 6.0)
+    cut = ratchet_cut(4, 28.0, 6.0, 10.0)
     assert (cut.face_to, cut.turn, cut.back_to) == pytest.approx((8.0, 29.74, 6.946), abs=5e-3)
     # The foot of the face lies 8 cos 119.74° = −3.97 along the level back from over the axis.
     assert cut.stop == pytest.approx(-3.968, abs=5e-3)
@@ -129,7 +132,81 @@ def test_where_the_cutter_stands_for_a_ratchet() -> None:
 def test_where_a_face_leans_over_its_back_the_cutter_stops_at_its_point() -> None:
     """By hand: 12 teeth, 28 over the points, 4 deep. From (10, 0) to (12.124, 7) at 73.1°: the face
     leans over; its point lies at 14 cos 73.1° = 4.07, its foot at 10 cos 73.1° = 2.9."""
-    assert ratchet_cut(12, 28.0, 4.0).stop == pytest.approx(4.065, abs=5e-3)
+    assert ratchet_cut(12, 28.0, 4.0, 3.0).stop == pytest.approx(4.065, abs=5e-3)
+
+
+def _is_inside(point: tuple[float, float], corners: list[tuple[float, float]]) -> bool:
+    """Whether a point lies in a polygon: a ray to the right crosses it an odd number of times."""
+    x, y = point
+    crossed = False
+    for (a, b), (c, d) in pairwise((*corners, corners[0])):
+        if (b > y) != (d > y) and x < a + (c - a) * (y - b) / (d - b):
+            crossed = not crossed
+    return crossed
+
+
+def _swept(cut: RatchetCut, cutter: float, teeth: int, x: float, y: float) -> bool:
+    """Whether a cut for any of the teeth takes a point away, its stopping face first upright."""
+    for number in range(teeth):
+        turn = math.radians(360 / teeth * number)
+        u, v = x * math.cos(turn) - y * math.sin(turn), x * math.sin(turn) + y * math.cos(turn)
+        if 0.0 <= u <= cutter and v >= cut.face_to:
+            return True
+        # Turned on until the back lies level: the back rises where the turn is one way round.
+        level = math.asin(cut.back_to / cut.root)
+        lean = level - math.pi / 2 if cut.stop >= 0 else math.pi / 2 - level
+        u, v = u * math.cos(lean) - v * math.sin(lean), u * math.sin(lean) + v * math.cos(lean)
+        if u >= cut.stop and v >= cut.back_to:
+            return True
+    return False
+
+
+@pytest.mark.parametrize(
+    ("teeth", "outside", "depth", "cutter"),
+    [(12, 14.0, 1.2, 3.0), (8, 30.0, 3.0, 6.0), (24, 20.0, 0.8, 2.0), (4, 28.0, 6.0, 10.0)],
+)
+def test_no_cut_of_a_ratchet_goes_into_a_finished_tooth(
+    teeth: int, outside: float, depth: float, cutter: float
+) -> None:
+    """The cutter's way over a fine net of points, against the teeth as they are drawn.
+
+    What it may not touch is the wheel; what it leaves of the gaps lies in the corners at the foot
+    of the faces, no wider than is told for the file.
+    """
+    cut = ratchet_cut(teeth, outside, depth, cutter)
+    root, pitch = outside / 2 - depth, 2 * math.pi / teeth
+    corners = [
+        (size * math.sin(at), size * math.cos(at))
+        for number in range(teeth)
+        for size, at in ((root, number * pitch), (outside / 2, (number + 1) * pitch))
+    ]
+    step, gouged, left = outside / 300, 0, 0.0
+    for n in range(-150, 151):
+        for m in range(-150, 151):
+            x, y = (n + 0.3) * step, (m + 0.37) * step
+            if not root * math.cos(pitch / 2) < math.hypot(x, y) < outside / 2 - step:
+                continue
+            is_cut = _swept(cut, cutter, teeth, x, y)
+            if _is_inside((x, y), corners):
+                gouged += (
+                    is_cut
+                    and _is_inside((x * 0.995, y * 0.995), corners)
+                    and _is_inside((x * 1.005, y * 1.005), corners)
+                )
+            elif not is_cut:
+                left = max(left, (math.atan2(x, y) % pitch) * math.hypot(x, y))
+    assert gouged == 0
+    assert left <= cut.left + 2 * step
+
+
+def test_the_first_cut_stops_over_the_rising_back() -> None:
+    """By hand: the back from (0, 5.8) to (7 sin 30°, 7 cos 30°) = (3.5, 6.062) stands at
+    5.8 + 0.262 × 3 / 3.5 = 6.025 under the far side of a cutter of 3; the root corner keeps
+    (7 − 5.8) cos 85.72° = 0.09."""
+    cut = ratchet_cut(12, 14.0, 1.2, 3.0)
+    assert 6.025 < cut.face_to < 6.06
+    assert cut.left == pytest.approx(0.09, abs=5e-3)
+    assert ratchet_cut(4, 28.0, 6.0, 10.0).face_to == pytest.approx(8.0)
 
 
 def test_the_stop_of_the_backs_is_told(route_of: RouteOf) -> None:
@@ -160,4 +237,5 @@ def test_a_rotary_table_stands_on_edge_under_an_upright_spindle(route_of: RouteO
     (setup,) = [one for one in route.setups if any(a.act == "cut-teeth" for a in one.acts)]
     assert "on edge" in setup.true
     assert "axis level" in setup.true
-    assert "tailstock centre" in setup.grip.support
+    # The lathe's centre stands in the lathe: on the mill there is a footstock or none.
+    assert "tailstock" not in setup.grip.support

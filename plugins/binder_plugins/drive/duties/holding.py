@@ -9,6 +9,7 @@ from binder.api import Design, Joint, Size
 from binder_plugins.drive import duty_codes as codes
 from binder_plugins.drive.codes import TEETH_MISSING
 from binder_plugins.drive.duties.duty import DutyFact, Rows, Told
+from binder_plugins.drive.duties.noses import pawling
 from binder_plugins.drive.duties.shown import size
 from binder_plugins.drive.duties.worm_hand import turns_by
 from binder_plugins.drive.gear_codes import GEAR_IMPOSSIBLE
@@ -111,7 +112,9 @@ def ratcheting(joint: Joint, design: Design) -> Told:
     speeds = [abs(one) for one in own.speeds if one] if own is not None else []
     if speeds:
         rows.append(("Sound", f"{max(speeds) * teeth:.3g} clicks a minute when winding"))
-    return Told(DutyFact(joint.name, "Ratchet", tuple(rows), tuple(steps)))
+    pawls, found = pawling(joint, design)
+    steps += [step for one in pawls for step in one.nose.steps]
+    return Told(DutyFact(joint.name, "Ratchet", tuple(rows), tuple(steps)), found, pawls)
 
 
 def _held(joint: Joint, teeth: int, torque: float, design: Design) -> tuple[Rows, tuple[Step, ...]]:
@@ -119,14 +122,21 @@ def _held(joint: Joint, teeth: int, torque: float, design: Design) -> tuple[Rows
     form = design.facts.about(FormFact, joint.ends[0].item)
     if form is None or not torque:
         return (), ()
-    face, outside = form.size[0], form.size[1]
-    said = getattr(joint.entry, "depth", None)
-    depth = said.mm if isinstance(said, Size) else _TOOTH_DEEP * pi * outside / teeth
+    part = design.parts.get(joint.ends[0].item)
+    shape = part.shape if part is not None and form.shape == "ratchet" else None
+    face, outside = _mm(shape, "width") or form.size[0], _mm(shape, "outside") or form.size[1]
+    # The teeth bear as they are cut: what is usual stands in for a depth that nobody tells.
+    depth = _mm(shape, "depth") or _mm(joint.entry, "depth") or _TOOTH_DEEP * pi * outside / teeth
     try:
         push, pressure, steps = pawl_load(torque, outside - depth, face, depth)
     except NotDefined:
         return (), ()
     return (("A tooth bears", f"{push:.3g} N, {pressure:.2g} N/mm² on its face"),), steps
+
+
+def _mm(entry: object, name: str) -> float:
+    found = getattr(entry, name, None)
+    return found.mm if isinstance(found, Size) else 0.0
 
 
 def scaled(joint: Joint, design: Design) -> Told:

@@ -19,8 +19,12 @@ from binder.api import (
     read_thread,
     shown_length,
 )
+from binder_plugins.operations.aids.for_fly_cutters import for_fly_cutters
+from binder_plugins.operations.aids.for_meshing import for_meshing
+from binder_plugins.operations.aids.for_tables import for_table
 from binder_plugins.operations.aids.needs import groover, held_with
 from binder_plugins.operations.aids.owning import in_plain_words
+from binder_plugins.operations.aids.suited import Suited
 from binder_plugins.operations.form_cutters import has_grinder
 from binder_trade.threading import screwcutting
 from binder_trade.threads import NotMade, from_name
@@ -62,27 +66,42 @@ def made(recipe: str, words: str, place: Place, said: str = "") -> SmallWork | N
     if not all(_can(need, place) for need in known.get("needs", ())):
         return None
     size = _size(name, place)
-    told = _told(said, words, size, place)
+    suits = _suited(name, place)
+    if suits is None:
+        return None
+    told = {**_told(said, words, size, place), **suits.told}
     printed = " ".join([known["name"], *known["steps"]])
     if any(
         f"{{{key}}}" in printed and not told[key] for key in ("low", "thread", "turn", "engaged")
     ):
         return None
-    long = _long(name, known, size, place)
+    long = suits.long or _long(name, known, size, place)
     told["long"] = place.mm(math.ceil(2 * size) if name == "plug gauge" else long)
-    stock = _stock(known, size, long, place)
+    over = {**known, "over": 0} if suits.across else known
+    stock = _stock(over, suits.across or size, long, place)
     across = float(stock["section"][0]) if "section" in stock else size or _SOME
     return SmallWork(
         subject=_subject(known["name"].format_map(told), place),
         count=1,
-        steps=tuple(one.format_map(told) for one in known["steps"]),
+        steps=tuple(step for one in known["steps"] if (step := one.format_map(told))),
         minutes=float(known["minutes"]),
         of=place.what_for,
         is_kept_in=bool(known.get("in_place")),
-        buys=tuple(known.get("buys", ())),
+        buys=tuple(one.format_map(told) for one in known.get("buys", ())),
         tools=known.get("tools", "").format_map({**told, **held_with(across, place)}),
         **stock,
     )
+
+
+def _suited(recipe: str, place: Place) -> Suited | None:
+    """What a recipe for gears is printed with besides; None where the place does not tell it."""
+    if recipe == "table mandrel":
+        return for_table(place)
+    if recipe == "fly cutter holder":
+        return for_fly_cutters(place)
+    if recipe in {"setting plug", "footed plug", "pointed pin"}:
+        return for_meshing(recipe, place)
+    return Suited()
 
 
 def _subject(words: str, place: Place) -> str:
