@@ -62,6 +62,32 @@ def rods_through(base: str, mate: str, holes: tuple[Located, ...], design: Desig
     return max(apart.values(), key=lambda one: one[0])[1] if apart else clear[:1]
 
 
+def overhangs(base: str, face: str, mate: str, design: Design) -> bool:
+    """Whether a mate on a face stands out over every pair of sides that a vice could hold.
+
+    False where no copy is known to lie there.
+    """
+    found = _pair(base, face, mate, design)
+    if found is None:
+        return False
+    own, other = found
+    return all(
+        low < own.corners[0][n] - _LEVEL or high > own.corners[1][n] + _LEVEL
+        for n in range(3)
+        if n != _axis(face)
+        for low, high in [_span(own, other, n)]
+    )
+
+
+def reach_along(item: str, axis: int, design: Design) -> float:
+    """From end to end of all copies of a part along an axis of its own, in mm; 0 if not known."""
+    copies = [one for one in design.facts.all(PlacedFact) if one.item == item]
+    spans = [_span(copies[0], one, axis) for one in copies]
+    return max((high for _, high in spans), default=0.0) - min(
+        (low for low, _ in spans), default=0.0
+    )
+
+
 def _far(one: Located, other: Located) -> float:
     way = minus(one.spots[0], other.spots[0])
     return dot(way, way)

@@ -108,7 +108,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "list the tools",
             collect_tools,
             needs=(Route,),
-            after=(HalfFact,),
+            after=(HalfFact, HardwareFact, JointFact, PlacedFact, TaskTime),
             gives=(ToolsFact, SmallWork),
             for_pages=True,
         ),

@@ -152,7 +152,7 @@ def _laid_out(found: Whole, design: Design) -> Whole:
     told = design.facts.about(ToolsFact, "")
     by_piece = told.by_piece if told is not None else {}
     pieces = {
-        name: piece if piece.setup is None else replace(piece, tools=by_piece.get(name, ()))
+        name: replace(piece, tools=tuple(dict.fromkeys((*piece.tools, *by_piece.get(name, ())))))
         for name, piece in found.pieces.items()
     }
     return replace(found, pieces=pieces)

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from binder.api import Contribution, Design, SmallWork
+from binder_plugins.operations.aids.at_assembly import at_assembly
 from binder_plugins.operations.aids.facts import Tool, ToolsFact, Whose
 from binder_plugins.operations.aids.making import made
 from binder_plugins.operations.aids.owning import in_plain_words, owns
@@ -92,6 +93,11 @@ def collect_tools(design: Design) -> Contribution:
                 _read(act.measure, place, found, own, is_holder=True)
                 for said in spoken_in(act.what):
                     found.named(said, place)
+    for closing in at_assembly(design):
+        if closing.act is not None:
+            _read(closing.act.tool, closing, found, own, is_holder=True)
+            for said in spoken_in(closing.act.what):
+                found.named(said, closing)
     for work in design.facts.all(SmallWork):
         found.wanted_by(work)
     by_piece = {piece: tuple(names) for piece, names in found.by_piece.items()}

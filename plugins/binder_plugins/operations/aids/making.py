@@ -20,6 +20,7 @@ from binder.api import (
     shown_length,
 )
 from binder_plugins.operations.aids.owning import in_plain_words
+from binder_plugins.operations.aids.worded import worded
 from binder_plugins.operations.form_cutters import has_grinder
 from binder_trade.threading import screwcutting
 from binder_trade.threads import NotMade, from_name
@@ -57,14 +58,16 @@ def made(recipe: str, words: str, place: Place, said: str = "") -> SmallWork | N
     known = _data()["recipes"][name]
     if not all(_can(need, place) for need in known.get("needs", ())):
         return None
-    size = _size(name, place)
+    told_sizes = worded(words)
+    size = told_sizes.across if told_sizes is not None else _size(name, place)
     told = _told(said, words, size, place)
     printed = " ".join([known["name"], *known["steps"]])
     if any(
         f"{{{key}}}" in printed and not told[key] for key in ("low", "thread", "turn", "engaged")
     ):
         return None
-    long = _long(name, known, size, place)
+    over = told_sizes.long if told_sizes is not None else 0.0
+    long = math.ceil(over) + _long(name, known, size, place)
     told["long"] = place.mm(math.ceil(2 * size) if name == "plug gauge" else long)
     return SmallWork(
         subject=_subject(known["name"].format_map(told), place),
