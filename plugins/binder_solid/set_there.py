@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from binder_solid.facts import FormFact
@@ -71,16 +72,25 @@ def _two(rod: PlacedFact, name: str, design: Design, *, is_right: bool) -> str:
     return f": the two {name}s face {'one another' if between > 0 else 'away from one another'}"
 
 
-def _stop(joint: Joint, design: Design) -> str:
-    """The distance tube that sets what no shoulder and no end stops."""
+@dataclass(frozen=True, slots=True)
+class Tube:
+    """A distance tube, `long` mm, over a seat of `across` mm, its far end level with an end."""
+
+    long: float
+    across: float
+    end: str
+
+
+def tube_for(joint: Joint, design: Design) -> Tube | None:
+    """The distance tube that sets what no shoulder and no end stops; None where one does."""
     pair = fixed_pair(joint, design) if joint.kind in _SLID else None
     form = design.facts.about(FormFact, pair[0].item) if pair is not None else None
     if pair is None or form is None or not form.stretches:
-        return ""
+        return None
     low, high = along_rod(*pair)
     whole = form.size[0]
     if low < _NEAR or high > whole - _NEAR or _is_stopped(form.stretches, low, high):
-        return ""
+        return None
     seat = _across(form.stretches, (low + high) / 2)
     ends = [(low, "left", 0.0, low), (whole - high, "right", high, whole)]
     free = [
@@ -93,11 +103,18 @@ def _stop(joint: Joint, design: Design) -> str:
         )
     ]
     if not free:
-        return ""
+        return None
     off, end = min(free)
+    return Tube(off, seat, end)
+
+
+def _stop(joint: Joint, design: Design) -> str:
+    found = tube_for(joint, design)
+    if found is None:
+        return ""
     return (
-        f"no shoulder stops it: a distance tube {shown_mm(off, design)} long, its far end level "
-        f"with the {end}-hand end, sets it; wipe off what would bond the tube"
+        f"no shoulder stops it: a distance tube {shown_mm(found.long, design)} long, its far end "
+        f"level with the {found.end}-hand end, sets it; wipe off what would bond the tube"
     )
 
 

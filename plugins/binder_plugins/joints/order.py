@@ -41,6 +41,9 @@ _TOGETHER = {
     "set in mesh": "the second bore is put where the two run",
 }
 _WITH_TAILS = 3
+_PAIR = 2
+# What sinks a bush into a bore for good, with the verb of its task.
+_SUNK = {"retained": "bond", "glued": "bond", "pressed": "size"}
 SOURCE = "common practice, no source"
 
 
@@ -58,7 +61,7 @@ def state_joints(design: Design) -> Contribution:
         if first is not None and joint.made != TOGETHER:
             reason = _reason(joint, first, mine)
             befores += _befores(joint, first, reason, design, is_must=not is_rod(mine))
-            befores += _bare_jigs(joint, first, design)
+            befores += [*_bare_jigs(joint, first, design), *_bare_bores(joint, first, design)]
             workings.append(_working(joint, first, reason, design))
     drilled = list(drillings(joints, design))
     done = {name for one in drilled for name in one.fact.joints}
@@ -176,6 +179,29 @@ def _bare_jigs(joint: Joint, jig: End, design: Design) -> Iterator[Before]:
             if jig.item in members and item not in members and item in design.parts:
                 why = f"the holes of the {design.parts[item].title} are spotted through it"
                 yield Before(f"make {item}", f"assemble {name}", why, is_must=False, at=joint.at)
+
+
+def _bare_bores(joint: Joint, jig: End, design: Design) -> Iterator[Before]:
+    """Two plates are lined up by rods through their bores: no bush goes into these before that.
+
+    A bush is bored to another size, and one with a rim keeps the plate off its place. Common
+    practice, no source.
+    """
+    plate = design.parts.get(jig.item)
+    if joint.made != SPOTTED or plate is None or (plate.quantity or 1) < _PAIR:
+        return
+    for other in met(design):
+        verb = _SUNK.get(other.kind, "")
+        if not verb or other.name == joint.name or jig.item not in other.items:
+            continue
+        for item in joint.items:
+            if item in design.parts and item not in other.items:
+                why = (
+                    f"two of the {plate.title} are lined up by rods through their bare bores, "
+                    f"where the {design.parts[item].title} is spotted through them"
+                )
+                yield Before(f"make {item}", f"{verb} {other.name}", why, is_must=False,
+                             at=joint.at)  # fmt: skip
 
 
 def _reason(joint: Joint, first: End, halves: list[HalfFact]) -> str:

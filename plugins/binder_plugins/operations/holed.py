@@ -6,7 +6,6 @@ import math
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import TogetherFact
 from binder_plugins.operations.bench import (
     bench_vice,
     drill_for,
@@ -30,8 +29,7 @@ from binder_plugins.operations.several import (
     taken_apart,
 )
 from binder_plugins.operations.sides import SAID, SHEET_MM, datum
-from binder_solid.facts import FormFact
-from binder_solid.laid_on import laid_on, rods_through
+from binder_plugins.operations.spotting import lined_bore, spotted
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
@@ -54,9 +52,9 @@ def drilled(flat: Flat, face: str, found: Sequence[Located]) -> None:
         _holes(flat, face, stack, is_stack=True)
     if plain:
         _holes(flat, face, plain)
-    if not _lined_bore(flat):
+    if not lined_bore(flat):
         for one in together:
-            _spotted(flat, face, one)
+            spotted(flat, face, one)
 
 
 def _is_spotted(flat: Flat, one: Located) -> bool:
@@ -65,11 +63,11 @@ def _is_spotted(flat: Flat, one: Located) -> bool:
 
 def spotted_on_bar(flat: Flat, sides: Mapping[str, Sequence[Located]]) -> None:
     """Holes spotted through a mate with a bar through the bores, which are all made by now."""
-    if _lined_bore(flat):
+    if lined_bore(flat):
         for face, found in sides.items():
             for one in found:
                 if _is_spotted(flat, one):
-                    _spotted(flat, face, one)
+                    spotted(flat, face, one)
 
 
 def _holes(flat: Flat, face: str, found: Sequence[Located], *, is_stack: bool = False) -> None:
@@ -141,100 +139,6 @@ def _too_large(flat: Flat, found: Sequence[Located]) -> None:
                 f"drill ⌀{most:g} mm, and the part does not go in the lathe"
             )
             flat.trouble.append(("hole-too-large", words))
-
-
-def _spotted(flat: Flat, face: str, one: Located) -> None:
-    item, mate = _mate(flat, one.name)
-    machine = drill_for(flat.workshop, one.diameter or 0.0)
-    count = len(one.spots)
-    bore = _lined_bore(flat)
-    up = (
-        f"all {flat.work.count} on one straight bar through the {bore}, clamp the {mate} on them "
-        "where they will stand, tried with a square"
-        if bore
-        else f"clamp the {mate} on where it will stand"
-    )
-    up += "".join((_placed(flat, face, item), _lined_up(flat, one, item)))
-    spot = flat.work.act(
-        "spot-through",
-        f"{up}, spot {count} through its holes with their own drill, take it off",
-        machine=machine,
-        feature=one.name,
-        times=count,
-        tags=("on-bar",) if bore else (),
-    )
-    where = Where(machine, through(one, flat.form.size), tags=("later",), is_started=True)
-    flat.add(
-        place_of(flat.workshop, machine),
-        machine,
-        flat.vice(),
-        f"{SAID[face]} up; the holes of the {mate}",
-        [spot, *hole_acts(flat.work, one, where)],
-    )
-
-
-def _placed(flat: Flat, face: str, item: str) -> str:
-    """How the mate is laid on that face, since a hole that is spotted stays where it is."""
-    if flat.work.count > 1:
-        return ""  # Each of them has a place of its own.
-    found = laid_on(flat.work.name, face, item, flat.work.design)
-    return f": {found}" if found else ""
-
-
-def _lined_up(flat: Flat, one: Located, item: str) -> str:
-    """How the second of two mates is lined up with the first, which is screwed on by then."""
-    is_second = any(
-        act.act == "spot-through" and act.feature.partition(",")[0] == one.name
-        for setup in flat.setups
-        for act in setup.acts
-    )
-    design = flat.work.design
-    form = design.facts.about(FormFact, item)
-    if not is_second or form is None:
-        return ""
-    left = {place for fact in design.facts.all(TogetherFact) for place in fact.left}
-    there = tuple(
-        hole
-        for hole in form.located
-        if hole.kind in {"drilled", "reamed", "bored"}
-        and hole.depth is None
-        and len(hole.spots) == 1
-        and f"{item}.{hole.name}" not in left
-    )
-    rods = rods_through(flat.work.name, item, there, design)
-    if not rods:
-        return ""
-    said = " and a ".join(
-        f"⌀{flat.work.mm(hole.diameter or 0.0)} rod through the {hole.name.replace('_', ' ')}"
-        for hole in rods
-    )
-    return f"; with the first screwed on again, line it up with that: a {said} of both"
-
-
-def _lined_bore(flat: Flat) -> str:
-    """The bore of a part that is made twice or more, sized on this leaf; '' where there is none.
-
-    Such parts carry one shaft: spotted one by one, their bores lie out of line.
-    """
-    if flat.work.count < 2:
-        return ""
-    left = {place for one in flat.work.design.facts.all(TogetherFact) for place in one.left}
-    for one in flat.form.located:
-        is_here = f"{flat.work.name}.{one.name}" not in left
-        if one.kind in {"bored", "reamed"} and is_here and len(one.spots) == 1:
-            return one.name.replace("_", " ")
-    return ""
-
-
-def _mate(flat: Flat, place: str) -> tuple[str, str]:
-    """The part whose holes are spotted through, and its title."""
-    design, own = flat.work.design, flat.work.name
-    for joint in flat.work.joints_at(place):
-        others = (item for item in design.joints[joint].items if item != own)
-        found = next((item for name in others if (item := design.item(name)) is not None), None)
-        if found is not None:
-            return found.name, found.title
-    return "", "mate"
 
 
 def is_bored_in_lathe(flat: Flat, one: Located) -> bool:

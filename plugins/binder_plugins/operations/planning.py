@@ -162,12 +162,18 @@ def _laid_out(found: Whole, design: Design) -> Whole:
     by_piece = told.by_piece if told is not None else {}
     works = {f"{PREFIX}{one.subject}": one for one in design.facts.all(SmallWork)}
     pieces = {
-        name: replace(piece, tools=(*by_piece.get(name, ()), *_stock(works.get(name))))
-        if piece.setup is not None or name in works
-        else piece
+        name: replace(piece, tools=by_piece.get(name, ()))
+        if piece.setup is not None
+        else replace(
+            piece, tools=_once(piece.tools, by_piece.get(name, ()), _stock(works.get(name)))
+        )
         for name, piece in found.pieces.items()
     }
     return replace(found, pieces=pieces)
+
+
+def _once(*lists: tuple[str, ...]) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(tool for one in lists for tool in one))
 
 
 def _stock(work: SmallWork | None) -> tuple[str, ...]:

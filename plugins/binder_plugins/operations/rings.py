@@ -8,8 +8,10 @@ from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import bench_vice, drill_for, mill_for, place_of, vice_for
+from binder_plugins.operations.beside_steps import beside_step
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, through
+from binder_plugins.operations.hole_tools import drill_name
 from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.words import holding_min
 
@@ -22,7 +24,9 @@ if TYPE_CHECKING:
 _SAME = 1e-6
 # The body of the centre drill that spots, in mm; it must pass what stands beside the hole.
 _SPOT_MM = 3.0
+_PUNCH_DEG, _CLEAR_MM = 60.0, 0.05
 _POP = "; no centre drill passes what stands beside it"
+_NO_POP = "; neither centre drill nor punch passes what stands beside it"
 _KINDS = HOLES | SINKS.keys()
 
 
@@ -70,25 +74,26 @@ def _drilled(turning: Turning, one: Located, machine: str, *, by_rows: bool) -> 
         if act.act == "drill" and flange is not None:
             said += f": the {_step(turning, flange)} alone, stop when its point is out behind it"
         told = replace(act, what=said)
-        is_popped = act.act == "spot" and _room(turning, one) < _SPOT_MM / 2
-        yield _popped(told) if is_popped else told
+        yield _started(told, turning, one, by_rows=by_rows) if act.act == "spot" else told
 
 
-def _popped(spot: Act) -> Act:
-    """A start that the punch makes, since no centre drill passes what stands beside it."""
-    said = spot.what.replace("spot for", "pop for", 1)
-    return replace(spot, what=f"{said}{_POP}", tool="centre punch", speed="", feed="")
+def _started(spot: Act, turning: Turning, one: Located, *, by_rows: bool) -> Act:
+    """The start of a hole beside a higher step: by the centre drill, the punch, or its own drill.
 
-
-def _room(turning: Turning, one: Located) -> float:
-    """From a hole's middle to what stands up before its face nearer to the axis, in mm."""
-    x, way = one.spots[0][0], one.frame.z[0]
-    high = (
-        max(step.across, step.end_across)
-        for step in turning.steps
-        if (step.start >= x - _SAME if way > 0 else step.end <= x + _SAME)
-    )
-    return from_axis(one) - max(high, default=0.0) / 2
+    A punch of 60° is as thick at a height as that is high times 2 tan 30°: between them it is
+    struck aside. Common practice, no source.
+    """
+    room, high = beside_step(turning.steps, one)
+    if room >= _SPOT_MM / 2:
+        return spot
+    if room >= high * math.tan(math.radians(_PUNCH_DEG / 2)) + _CLEAR_MM:
+        said = spot.what.replace("spot for", "pop for", 1)
+        return replace(spot, what=f"{said}{_POP}", tool="centre punch", speed="", feed="")
+    where = "by the dials from the axis" if by_rows else "where the scribed lines cross"
+    said = spot.what.replace("spot for", "start", 1)
+    tool = f"{drill_name(turning.work, one.diameter or 0.0, fitted=False)} itself, gripped short"
+    words = f"{said}, {where}, with its own drill, gripped short, lightly{_NO_POP}"
+    return replace(spot, what=words, tool=tool)
 
 
 def flange_burrs(turning: Turning) -> Iterator[Act]:

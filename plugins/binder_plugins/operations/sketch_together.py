@@ -15,6 +15,7 @@ from binder.api import (
     Polyline,
     Stroke,
     TogetherFact,
+    text_width,
 )
 from binder_plugins.operations.sketch import HEIGHT, WIDTH
 from binder_solid.facts import FormFact
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
     from binder_plugins.operations.facts import SetUp
 
 _TINT, _JAW, _LETTERS, _FLOOR = 0.14, 6.0, 2.5, 1.0
+_PITCH = 1.15  # from line to line, in heights of letters
 _PRESSED = ("pressed", "sized in place")
 # Room in mm for the two parts one over the other, and side by side.
 _TALL, _WIDE = 7.5, 16.0
@@ -119,14 +121,36 @@ def _pressed(inner: Named, outer: Named) -> Drawing:
         DrawnBox(left + a, middle - down / 2, b, down),
         DrawnBox(pad, middle - tall / 2, 1.0, tall),
         DrawnBox(pad + 1.0, middle - tall / 2, 5, tall, _TINT),
-        Line(pad + 13.0, middle, pad + 6.0, middle, Stroke.ARROW),
+        Line(pad + 11.0, middle, pad + 6.0, middle, Stroke.ARROW),
     )
-    return Drawing(WIDTH, HEIGHT, (*shapes, *_labels(pad + 14.0, inner[0], outer[0])))
+    return Drawing(WIDTH, HEIGHT, (*shapes, *_labels(pad + 12.0, inner[0], outer[0])))
 
 
-def _labels(x: float, upper: str, lower: str) -> tuple[DrawnLabel, DrawnLabel]:
-    """What moves or lies above is told above what is held."""
+def _labels(x: float, upper: str, lower: str) -> tuple[DrawnLabel, ...]:
+    """What moves or lies above is told above what is held, all within the sketch."""
+    above, below = (_lines(one, WIDTH - x) for one in (upper, lower))
+    half = (HEIGHT / 2 - 1.2) / _PITCH / max(len(above), len(below))
+    letters = min(half, *(_fitting(one, WIDTH - x) for one in (*above, *below)))
+    high = letters * _PITCH
+    top = HEIGHT / 2 - 0.6 - high * (len(above) - 1)
+    bottom = HEIGHT / 2 + 0.6 + high
     return (
-        DrawnLabel(x, HEIGHT / 2 - 1.5, upper, _LETTERS),
-        DrawnLabel(x, HEIGHT / 2 + 3.5, lower, _LETTERS),
+        *(DrawnLabel(x, top + high * n, said, letters) for n, said in enumerate(above)),
+        *(DrawnLabel(x, bottom + high * n, said, letters) for n, said in enumerate(below)),
     )
+
+
+def _lines(title: str, room: float) -> tuple[str, ...]:
+    """A title in one line, or in the two of which the longer is the shortest."""
+    if text_width(title, _LETTERS) <= room:
+        return (title,)
+    words = title.split()
+    halves = [(" ".join(words[:n]), " ".join(words[n:])) for n in range(1, len(words))]
+    return min(
+        halves, key=lambda two: max(text_width(one, _LETTERS) for one in two), default=(title,)
+    )
+
+
+def _fitting(said: str, room: float) -> float:
+    """The height of letters in mm at which a line fits its room."""
+    return min(_LETTERS, _LETTERS * room / max(text_width(said, _LETTERS), 1e-6))

@@ -178,9 +178,11 @@ def _grip(holes: Sequence[Hole]) -> Grip:
     return Grip(holder, "vee", f"the {round_one.work.item.title}, the other clamped to it")
 
 
-def parted(work: Work, fact: TogetherFact) -> SetUp:
+_BOTH = "mark both for the way round, then take them apart"
+
+
+def parted(work: Work, fact: TogetherFact, marks: str = _BOTH) -> SetUp:
     """Marked for the way round, taken apart, and the burrs between the pieces taken off."""
-    marks = "mark both for the way round, then take them apart"
     acts: list[Act] = [
         replace(work.act("separate", marks), joints=fact.joints),
         replace(

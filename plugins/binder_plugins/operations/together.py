@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from binder.api import JointFact, TogetherFact
 from binder_making.measuring import noted
 from binder_plugins.operations.bench import bench_vice
+from binder_plugins.operations.distance_tubes import distance_tube
 from binder_plugins.operations.facts import Act, Grip, Route, SetUp
 from binder_plugins.operations.gauging import measured_with
 from binder_plugins.operations.in_flame import HEARTH, placed, prepared
@@ -81,7 +82,10 @@ def _joined(fact: TogetherFact, works: Works, item: str) -> Iterator[SetUp]:
     grip = Grip(vice or "by hand", "bench", "the larger half")
     inner = works.get(work.design.joints[fact.joints[0]].items[0], work)
     through = drilled_through(inner, fact.joints[0])
-    yield SetUp(1, "bench", "", grip, "", (work.act(act, said.step), *through, *again))
+    fixed = replace(work.act(act, said.step), joints=fact.joints)
+    tube = distance_tube(fact.joints[0], work.design)
+    fixed = replace(fixed, tool=", ".join(filter(None, (fixed.tool, tube))))
+    yield SetUp(1, "bench", "", grip, "", (fixed, *through, *again))
 
 
 def _measured_cold(joint: str, works: Works) -> Iterator[Act]:

@@ -9,6 +9,7 @@ from binder.api import (
     BuildSequence,
     Design,
     Diagnostic,
+    HalfFact,
     Link,
     Paragraph,
     Place,
@@ -83,12 +84,27 @@ def _told(fact: TogetherFact, design: Design) -> Iterator[Text]:
             yield Strong("Note: "), f"{joint.entry.note}."
 
 
+def _is_made_to_it(item: str, joint: str, fact: TogetherFact, design: Design) -> bool:
+    """Whether a shaft is made to the bore of a pressed bush: it is not there yet."""
+    bores = {place for line in fact.lines for place in line}
+    return joint != fact.joints[0] and any(
+        half.is_master and half.joint == joint and f"{half.item}.{half.place}" in bores
+        for half in design.facts.all(HalfFact)
+        if half.item != item
+    )
+
+
 def _head(fact: TogetherFact, route: Route, design: Design) -> Iterator[Strong | str | Link]:
     """The time, and the parts that lie ready."""
     off = f", {route.count} off" if route.count > 1 else ""
     yield Strong(f"{route_text(route, design.workshop)}{off}. ")
-    met = (item for name in fact.joints if name in design.joints
-           for item in design.joints[name].items)  # fmt: skip
+    met = (
+        item
+        for name in fact.joints
+        if name in design.joints
+        for item in design.joints[name].items
+        if not _is_made_to_it(item, name, fact, design)
+    )
     worked = (place.partition(".")[0] for line in fact.lines for place in line)
     items = dict.fromkeys(
         item

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
@@ -10,7 +11,7 @@ from binder_solid.facts import FormFact
 from binder_trade.hardware import NotListed, circlip_shaft, e_clip
 
 if TYPE_CHECKING:
-    from binder.api import Design, ShaftFact
+    from binder.api import Design, Piece, ShaftFact
 
 _SAME = 1e-6
 
@@ -33,11 +34,12 @@ def clipped_play(fact: ShaftFact, design: Design) -> Fraction | None:
     if len(places) != 2:
         return None
     (left, first), (right, last) = places
-    thick = [_thick(fact.subject, one.name, _across(form, x), design) for x, one in places]
-    if None in thick:
+    rings = [_ring(fact.subject, one.name, _across(form, x), design) for x, one in places]
+    thick = [one.thick for one in rings if one is not None]
+    if len(thick) < len(rings):
         return None
     walls = right - left + ((first.diameter or 0.0) + (last.diameter or 0.0)) / 2
-    return exact(round(walls - sum(one or 0.0 for one in thick), 3)) - fact.span
+    return exact(round(walls - sum(thick), 3)) - fact.span
 
 
 def _across(form: FormFact, x: float) -> float:
@@ -47,8 +49,26 @@ def _across(form: FormFact, x: float) -> float:
     )
 
 
-def _thick(part: str, place: str, across: float, design: Design) -> float | None:
-    """How thick the clip in a groove is, in mm; None where no clip of a table goes in it."""
+@dataclass(frozen=True, slots=True)
+class Ring:
+    """A clip on a shaft: how thick it is, and how wide over its lugs when fitted, both in mm."""
+
+    thick: float
+    outside: float
+
+
+def ring_of(piece: Piece, fact: ShaftFact, design: Design) -> Ring | None:
+    """The clip that a piece of a row stands for; None where it is none, or of no table."""
+    form = design.facts.about(FormFact, fact.subject)
+    if piece.item != fact.subject or form is None:
+        return None
+    grooves = (one for one in form.located if one.name == piece.place and one.kind == "grooved")
+    across = next((_across(form, spot[0]) for one in grooves for spot in one.spots), 0.0)
+    return _ring(fact.subject, piece.place, across, design)
+
+
+def _ring(part: str, place: str, across: float, design: Design) -> Ring | None:
+    """The clip in a groove; None where no clip of a table goes in it."""
     for joint in design.joints.values():
         if joint.kind != "clipped" or f"{part}.{place}" not in [str(end) for end in joint.ends]:
             continue
@@ -56,8 +76,11 @@ def _thick(part: str, place: str, across: float, design: Design) -> float | None
             one.what for one in design.facts.all(HardwareFact) if one.joint == joint.name
         ).lower()
         try:
-            ring = e_clip(across) if "e-clip" in said else circlip_shaft(across)
+            if "e-clip" in said:
+                clip = e_clip(across)
+                return Ring(clip.thickness_mm, clip.outside_mm)
+            ring = circlip_shaft(across)
         except NotListed:
             return None
-        return ring.thickness_mm if "clip" in said else None
+        return Ring(ring.thickness_mm, ring.clear_mm) if "clip" in said else None
     return None

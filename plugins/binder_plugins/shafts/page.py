@@ -31,9 +31,10 @@ from binder.api import (
     Stroke,
     Table,
     Text,
+    exact,
     shown_length,
 )
-from binder_plugins.shafts.clipped import clipped_play
+from binder_plugins.shafts.clipped import clipped_play, ring_of
 from binder_solid.float_tried import float_tried
 
 _COLUMNS = (
@@ -84,6 +85,10 @@ def _sheet(fact: ShaftFact, design: Design) -> Section:
 def _row(number: int, piece: Piece, fact: ShaftFact, design: Design) -> tuple[Text, ...]:
     length = shown_length(piece.length, design.units) if piece.length is not None else "as it is"
     words = piece.role.value
+    ring = ring_of(piece, fact, design)
+    if ring is not None:
+        length = shown_length(exact(round(ring.thick, 3)), design.units)
+        words = "a clip, in its groove"
     if fact.to_suit == number - 1:
         length, words = f"{length}, to suit", f"{words}; made last"
     blank: Text = (Blank(f"{fact.subject} {number}", design.units),)
@@ -123,7 +128,7 @@ def _suit(fact: ShaftFact, units: str) -> str:
 
 def _drawing(fact: ShaftFact, design: Design) -> Drawing:
     """The pieces side by side, lengths and heights to one scale; the gaps are for the eye."""
-    sizes = [(float(one.length or 0) or _UNKNOWN, _high(one, fact, design)) for one in fact.pieces]
+    sizes = [_size(one, fact, design) for one in fact.pieces]
     long = sum(length for length, _ in sizes)
     tall = max(height for _, height in sizes)
     room = _WIDTH - _GAP * (len(sizes) + 1) - 20
@@ -154,6 +159,14 @@ def _shaft_across(fact: ShaftFact, design: Design) -> float:
         if one.item == fact.subject and one.form == "step"
     ]
     return max(sizes, default=0.0) or 3.0
+
+
+def _size(piece: Piece, fact: ShaftFact, design: Design) -> tuple[float, float]:
+    """How long and how high a piece is drawn, in mm; a clip as the thin ring that it is."""
+    ring = ring_of(piece, fact, design)
+    if ring is not None:
+        return ring.thick, ring.outside
+    return float(piece.length or 0) or _UNKNOWN, _high(piece, fact, design)
 
 
 def _high(piece: Piece, fact: ShaftFact, design: Design) -> float:

@@ -107,6 +107,14 @@ CASES: dict[str, tuple[str, str]] = {
         ),
         "",
     ),
+    "drill-brushes-step": (
+        turned(
+            "{name: tail, diameter: 6 mm, length: 10 mm}, {name: flange, diameter: 12 mm,"
+            " length: 4 mm}, {name: neck, diameter: 8.3 mm, length: 4 mm}",
+            "⟪tie⟫: {drilled: 1 mm, on: flange, depth: 3 mm, pattern: 1 off on 9.4 mm PCD}",
+        ),
+        "",
+    ),
     "tapped-deeper-than-needed": (
         part(f"{STEEL}, {BLOCK}, features: {{⟪it⟫: {{tapped: M3, on: top, depth: through}}}}"),
         "",
@@ -153,6 +161,7 @@ IN_ORDER = {
     "vice-too-small": ("width: 80 mm", "width: 60 mm"),
     "neck-too-narrow": ("length: 1.5 mm", "length: 2 mm"),
     "starts-on-slope": ("taper: 12 mm to 6 mm", "taper: 12 mm to 10 mm"),
+    "drill-brushes-step": ("diameter: 8.3 mm", "diameter: 8.1 mm"),
     "tapped-deeper-than-needed": ("depth: through", "depth: 8 mm"),
     "melts-in-flame": ("material: aluminium", "material: copper"),
     "metal-takes-no-solder": ("material: aluminium", "material: brass"),

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import math
 
+import pytest
+
 from tests.plugins.operations.conftest import RouteOf, without
 
 # A flange of 2 mm before a neck of 8 mm; 9 mm out from the axis, ⌀3 passes the neck by far.
@@ -40,22 +42,27 @@ def test_out_behind_its_flange_it_is_scraped_there(route_of: RouteOf) -> None:
     assert not any(act.act == "clear" for act in blind)
 
 
-def test_no_centre_drill_spots_where_it_would_foul(route_of: RouteOf) -> None:
+@pytest.mark.parametrize(
+    ("across", "high", "start"), [(6, 2, "spot"), (8, 1, "pop"), (8, 2, "start"), (8, 4, "start")]
+)
+def test_no_tool_starts_a_hole_where_it_would_foul(
+    across: float, high: float, start: str, route_of: RouteOf
+) -> None:
     """⌀1.5 hole, 5 mm out beside a boss of ⌀8: 1 mm of room for a 3 mm centre drill, which
-    wants 1.5 mm. Beside a boss of ⌀6 there are 2 mm."""
+    wants 1.5 mm. Beside a boss of ⌀6 there are 2 mm. A punch of 60° is 0.58 mm thick to a side
+    1 mm above its point, 1.15 mm at 2 mm."""
     part = (
         "{material: brass, stock: 15 mm round bar, turned: [{name: tail, diameter: 6 mm, "
         "length: 10 mm}, {name: flange, diameter: 14 mm, length: 4 mm}, "
-        "{name: boss, diameter: %g mm, length: 2 mm}], features: "
+        "{name: boss, diameter: %g mm, length: %g mm}], features: "
         "{tie: {drilled: 1.5 mm, on: flange, depth: 2 mm, pattern: 1 off on 10 mm PCD}}}"
     )
-    for across in (8.0, 6.0):
-        acts = route_of(part % across).acts
-        spot = next(act for act in acts if act.act == "spot" and act.feature == "tie")
-        is_free = 5.0 - across / 2 >= 3.0 / 2
-        assert math.isclose(spot.size, 3.0)
-        assert ("centre drill" in spot.tool and "no centre drill" not in spot.tool) == is_free
-        assert spot.what.startswith("spot" if is_free else "pop")
+    acts = route_of(part % (across, high)).acts
+    spot = next(act for act in acts if act.act == "spot" and act.feature == "tie")
+    assert start != "spot" or math.isclose(spot.size, 3.0)
+    assert spot.what.startswith(start)
+    tool = {"spot": "centre drill", "pop": "centre punch", "start": "1.5 mm drill itself"}[start]
+    assert tool in spot.tool
 
 
 def test_without_a_mill_the_circle_is_scribed_before_it_is_drilled(route_of: RouteOf) -> None:

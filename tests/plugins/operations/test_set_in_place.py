@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from binder.api import Design, DrawnBox, Paragraph
+from binder.api import BuildSequence, Design, DrawnBox, Paragraph
 from binder.compiler import Job, Phase, compiled
 from binder.host import Host
 from binder.pages import text_of
@@ -58,6 +58,31 @@ def test_a_mate_that_is_spotted_is_told_its_edges(crane: Design) -> None:
     assert "rod" not in first.what
     assert "⌀7 mm rod through the upper" in second.what
     assert "lower" not in second.what  # not bored before the gears are set
+
+
+def test_plates_are_spotted_on_the_bench_where_no_vice_holds_them(crane: Design) -> None:
+    """Plates of 68 × 36 under and over a block of 24 × 14: jaws have nothing to close on."""
+    setups = _route(crane, "winch_block").setups
+    spotting = [one for one in setups if any(act.act == "spot-through" for act in one.acts)]
+    assert [(one.place, one.machine) for one in spotting] == [("bench", "")] * 2
+    assert all("toolmaker's clamps" in one.acts[0].tool for one in spotting)
+    drilling = [setups[setups.index(one) + 1] for one in spotting]
+    for one in drilling:
+        assert one.machine
+        assert "the winch cheek off" in one.datum
+        assert [act.act for act in one.acts] == ["drill", "countersink", "tap"]
+    # Through 3 + 24 + 3 mm, and 5 mm out at either end.
+    assert "lining rod ⌀7 mm × 40 mm" in spotting[1].acts[0].tool
+    assert "lining rod ⌀2 mm × 40 mm" in spotting[1].acts[0].tool
+
+
+def test_plates_are_lined_up_before_a_bush_narrows_their_bores(crane: Design) -> None:
+    sequence = crane.facts.about(BuildSequence, "")
+    assert sequence is not None
+    (bond,) = [one for one in sequence.steps if one.task == "bond bushes in cheeks"]
+    why = [reason for earlier, reason in bond.after if earlier == "make winch_block"]
+    assert len(why) == 1
+    assert "bare bores" in why[0]
 
 
 BORED_TO = """\

@@ -2,10 +2,22 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import pytest
 
-from binder.api import Design, DrawnBox, DrawnDisc, DrawnLabel, Line, Stroke, TogetherFact
+from binder.api import (
+    Design,
+    DrawnBox,
+    DrawnDisc,
+    DrawnLabel,
+    Line,
+    Stroke,
+    TogetherFact,
+    text_width,
+)
 from binder_plugins.operations.facts import Route
+from binder_plugins.operations.sketch import HEIGHT, WIDTH
 from binder_plugins.operations.sketch_together import sketch_together
 from tests.plugins.operations.conftest import HEAD, Plan
 
@@ -80,3 +92,17 @@ def test_a_bush_is_pushed_into_its_housing_between_the_jaws(plan: Plan) -> None:
     assert housing.height == pytest.approx(2 * bush.height)
     assert bush.x == pytest.approx(housing.x + housing.width)
     assert _told(shapes) == ["bush", "arm"]
+
+
+@pytest.mark.parametrize("title", ["housing of the post bush", "counterbalancingweighthousing"])
+def test_a_long_title_stays_within_the_sketch(title: str, plan: Plan) -> None:
+    """Both lie in the 52 mm of its width and one line does not run over the other."""
+    text = PRESSED.replace("  arm: {", f"  arm: {{title: {title}, ")
+    shapes, _ = _drawn(plan, text, "sized in place")
+    labels = [one for one in shapes if isinstance(one, DrawnLabel)]
+    assert " ".join(one.text for one in labels) == f"bush {title}"
+    assert all(one.x + text_width(one.text, one.height) <= WIDTH + 1e-6 for one in labels)
+    lines = [one.y for one in labels]
+    assert all(b - a >= labels[0].height for a, b in pairwise(lines))
+    assert lines[0] - labels[0].height >= 0
+    assert lines[-1] <= HEIGHT

@@ -138,7 +138,9 @@ def test_both_ends_are_spotted_through_the_mate_apart(crane: Design) -> None:
     block = _route(crane, "winch_block")
     spotted = [one for one in block.setups if any(act.act == "spot-through" for act in one.acts)]
     assert len(spotted) == 2
-    assert all("clamp the winch cheek on" in one.acts[0].what for one in spotted)
+    first, second = (one.acts[0].what for one in spotted)
+    assert first.startswith("clamp the winch cheek on where")
+    assert second.startswith("screw the first winch cheek on again and clamp the second on where")
     assert [one.acts[0].act for one in spotted] == ["spot-through"] * 2
 
 
@@ -466,3 +468,16 @@ def test_after_the_flame_the_same_gauge_measures_again(crane: Design) -> None:
             assert [act.tool for act in first] == [again.tool], again.what
             found += 1
     assert found >= 3
+
+
+def test_pieces_between_plates_are_set_to_scribed_lines(crane: Design) -> None:
+    """Bars of 6 × 14 mm in sides of 14.5 mm, at the holes 27.1, 52.7, 78.3 and 103.9 mm along.
+
+    Their near edges lie 3 mm before these, and (14.5 - 14) / 2 = 0.25 mm is left at either edge.
+    """
+    marking, drilling, _ = _route(crane, "drill pieces of jib").setups
+    (mark,) = marking.acts
+    assert marking.place == "bench"
+    assert "24.1 mm, 49.7 mm, 75.3 mm and 100.9 mm from its left end" in mark.what
+    assert "0.25 mm in from both edges" in drilling.acts[0].what
+    assert "its front on the top of a jib side" in drilling.acts[0].what

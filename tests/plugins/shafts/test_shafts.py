@@ -12,10 +12,11 @@ from pathlib import Path
 
 import pytest
 
-from binder.api import BuildSequence, Located, ShaftFact
+from binder.api import BuildSequence, DrawnBox, Located, Picture, ShaftFact, Table
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
 from binder.pages import Facts, Place, text_of
+from binder_plugins.shafts.page import shaft_pages
 
 PARTS = """\
 format: 1
@@ -207,3 +208,20 @@ def test_a_bearing_lies_wholly_on_its_journal(
     found = [one for one in findings if one.code.name == "bearing-beside-journal"]
     assert bool(found) is is_beside
     assert all("stands 2 mm beside the journal" in one.message for one in found)
+
+
+def test_a_clip_is_drawn_as_the_thin_ring_that_it_is(host: Host) -> None:
+    """DIN 471: a ring for 4 mm is 0.4 mm thick, a tenth of the sheave of 4 mm beside it."""
+    spec = Path(__file__).parents[3] / "specs" / "wharf-crane" / "wharf-crane.yaml"
+    design = compiled(Job(spec), host, Phase.CHECK).design
+    assert design is not None
+    (section,) = shaft_pages(design, ())
+    (sheet,) = [one for one in section.sections if one.id == "shaft-head_pin"]
+    picture, rows, *_ = sheet.blocks
+    assert isinstance(picture, Picture)
+    assert isinstance(rows, Table)
+    boxes = [one for one in picture.drawing.shapes if isinstance(one, DrawnBox)][1:]
+    clip, _, _, sheave, *_, other = boxes
+    assert clip.width == pytest.approx(sheave.width / 10)
+    assert other.width == pytest.approx(clip.width)
+    assert [text_of(row[3]) for row in rows.rows][::6] == ["0.4 mm", "0.4 mm"]

@@ -7,12 +7,13 @@ from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from binder.api import Contribution, Design, SmallWork, SupplyFact
+from binder_plugins.operations.aids.at_assembly import at_assembly
 from binder_plugins.operations.aids.facts import PREFIX, Tool, ToolsFact, Whose
 from binder_plugins.operations.aids.making import made
 from binder_plugins.operations.aids.owning import in_plain_words, owned_name, owns
 from binder_plugins.operations.aids.sizes import Place
 from binder_plugins.operations.aids.vocabulary import Said, said_in, spoken_in
-from binder_plugins.operations.facts import Route
+from binder_plugins.operations.facts import Route, SetUp
 from binder_plugins.operations.tasks import float_tools
 from binder_solid.float_tried import FEELERS, owns_feelers
 
@@ -102,28 +103,45 @@ def collect_tools(design: Design) -> Contribution:
     own = _own_names(design)
     for route in design.facts.all(Route):
         for setup in route.setups:
-            held = Place(route, setup, None, design)
-            for text in (setup.grip.holder, setup.grip.on, setup.grip.support):
-                _read(text, held, found, own, is_holder=text == setup.grip.holder)
-            for said in spoken_in(f"{setup.datum}. {setup.true}"):
-                found.named(said, held)
-            _read(setup.fluid, held, found, own, is_holder=False)
-            for act in setup.acts:
-                place = Place(route, setup, act, design)
-                _read(act.tool, place, found, own, is_holder=True)
-                _read(act.measure, place, found, own, is_holder=True)
-                for said in spoken_in(act.what):
-                    found.named(said, place)
-    for task in design.tasks.values():
-        for tool in float_tools(task, design):
-            whose = Whose.HAD if tool == FEELERS and not owns_feelers(design) else Whose.OWNED
-            found.used(tool, whose, (task.id, task.title))
+            _of_setup(route, setup, found, own)
+    _of_assembly(found, own)
     found.needs(own)
     for work in design.facts.all(SmallWork):
         found.wanted_by(work)
     by_piece = {piece: tuple(names) for piece, names in found.by_piece.items()}
     tools = ToolsFact("", tuple(found.tools.values()), by_piece)
     return Contribution(facts=[tools, *found.work.values(), *found.supplies.values()])
+
+
+def _of_setup(route: Route, setup: SetUp, found: _Found, own: list[str]) -> None:
+    """What holds the work, what it is set true by, and the tools of each act."""
+    design = found.design
+    held = Place(route, setup, None, design)
+    for text in (setup.grip.holder, setup.grip.on, setup.grip.support):
+        _read(text, held, found, own, is_holder=text == setup.grip.holder)
+    for said in spoken_in(f"{setup.datum}. {setup.true}"):
+        found.named(said, held)
+    _read(setup.fluid, held, found, own, is_holder=False)
+    for act in setup.acts:
+        place = Place(route, setup, act, design)
+        _read(act.tool, place, found, own, is_holder=True)
+        _read(act.measure, place, found, own, is_holder=True)
+        for said in spoken_in(act.what):
+            found.named(said, place)
+
+
+def _of_assembly(found: _Found, own: list[str]) -> None:
+    """What closes the joints, and what tries their floats."""
+    design = found.design
+    for closing in at_assembly(design):
+        if closing.act is not None:
+            _read(closing.act.tool, closing, found, own, is_holder=True)
+            for said in spoken_in(closing.act.what):
+                found.named(said, closing)
+    for task in design.tasks.values():
+        for tool in float_tools(task, design):
+            whose = Whose.HAD if tool == FEELERS and not owns_feelers(design) else Whose.OWNED
+            found.used(tool, whose, (task.id, task.title))
 
 
 def _read(text: str, place: Place, found: _Found, own: list[str], *, is_holder: bool) -> None:

@@ -25,6 +25,7 @@ from binder_plugins.operations.aids.for_tables import for_table
 from binder_plugins.operations.aids.needs import groover, held_with
 from binder_plugins.operations.aids.owning import in_plain_words
 from binder_plugins.operations.aids.suited import Suited
+from binder_plugins.operations.aids.worded import worded
 from binder_plugins.operations.form_cutters import has_grinder
 from binder_trade.threading import screwcutting
 from binder_trade.threads import NotMade, from_name
@@ -65,7 +66,8 @@ def made(recipe: str, words: str, place: Place, said: str = "") -> SmallWork | N
     known = _data()["recipes"][name]
     if not all(_can(need, place) for need in known.get("needs", ())):
         return None
-    size = _size(name, place)
+    told_sizes = worded(words)
+    size = told_sizes.across if told_sizes is not None else _size(name, place)
     suits = _suited(name, place)
     if suits is None:
         return None
@@ -75,7 +77,8 @@ def made(recipe: str, words: str, place: Place, said: str = "") -> SmallWork | N
         f"{{{key}}}" in printed and not told[key] for key in ("low", "thread", "turn", "engaged")
     ):
         return None
-    long = suits.long or _long(name, known, size, place)
+    reach = math.ceil(told_sizes.long) if told_sizes is not None else 0
+    long = suits.long or reach + _long(name, known, size, place)
     told["long"] = place.mm(math.ceil(2 * size) if name == "plug gauge" else long)
     over = {**known, "over": 0} if suits.across else known
     stock = _stock(over, suits.across or size, long, place)

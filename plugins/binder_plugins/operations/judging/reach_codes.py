@@ -64,6 +64,15 @@ STARTS_ON_SLOPE = Code(
     "features:\n  hole: {drilled: 2 mm, across: cone, depth: through}   # a cone of 1 in 2",
     "Mill a flat first with a slot drill of its size, or use a guide bush that touches the slope.",
 )
+DRILL_BRUSHES_STEP = Code(
+    "drill-brushes-step",
+    W,
+    "A hole in a face beside a higher turned step, closer to it than a free size may be out: "
+    "0.1 mm (half of ISO 2768-1 medium, to 6 mm).",
+    "The drill rubs on the step on its way down, runs off its start, and marks the step.",
+    "features:\n  tie: {drilled: 1 mm, on: flange, pattern: 1 off on 9.4 mm PCD}   # neck ⌀8.3 mm",
+    "Turn the step thinner, set the hole farther out, or drill it before the step is put on.",
+)
 TAPPED_DEEPER_THAN_NEEDED = Code(
     "tapped-deeper-than-needed",
     A,
@@ -81,5 +90,6 @@ REACH_CODES = (
     VICE_TOO_SMALL,
     NECK_TOO_NARROW,
     STARTS_ON_SLOPE,
+    DRILL_BRUSHES_STEP,
     TAPPED_DEEPER_THAN_NEEDED,
 )

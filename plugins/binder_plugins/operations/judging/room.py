@@ -6,8 +6,10 @@ import math
 from typing import TYPE_CHECKING
 
 from binder.api import Design, Diagnostic, exact, shown_length
+from binder_plugins.operations.beside_steps import beside_step
 from binder_plugins.operations.facts import Route, SetUp
 from binder_plugins.operations.judging import reach_codes
+from binder_plugins.operations.rings import is_beside
 from binder_solid.facts import FormFact, Located
 
 if TYPE_CHECKING:
@@ -15,6 +17,8 @@ if TYPE_CHECKING:
 
 # Common practice, no source: on a steeper surface a drill slides before it cuts.
 _STEEP_DEG = 10.0
+# Half of what a free size up to 6 mm may be out, in mm: ISO 2768-1, medium.
+_FREE_MM = 0.1
 _NEAR = 1e-6
 
 
@@ -28,6 +32,7 @@ def check_room(design: Design) -> Iterator[Diagnostic]:
                 yield from _under_the_drill(setup, form, route, design)
         if form is not None:
             yield from _necks(form, route, design)
+            yield from _brushing(form, route, design)
 
 
 def _gripped(setup: SetUp, route: Route, design: Design) -> Iterator[Diagnostic]:
@@ -110,6 +115,24 @@ def _necks(form: FormFact, route: Route, design: Design) -> Iterator[Diagnostic]
                 f"the {name} of '{route.subject}' is {_mm(long, design)} long between thicker "
                 f"steps; the parting tool is {_mm(float(tool), design)} wide",
                 help="as wide as the tool, or one of the flanges fitted separately",
+            )
+
+
+def _brushing(form: FormFact, route: Route, design: Design) -> Iterator[Diagnostic]:
+    """Drills that pass a step beside their hole closer than a free size may be out."""
+    drilled = {act.feature for act in route.acts if act.act == "drill"}
+    for one in form.located:
+        if one.name not in drilled or one.face != "axis" or not is_beside(one):
+            continue
+        room, high = beside_step(form.stretches, one)
+        left = room - (one.diameter or 0.0) / 2
+        if high > _NEAR and left < _FREE_MM - _NEAR:
+            yield reach_codes.DRILL_BRUSHES_STEP.at(
+                one.at,
+                f"the drill of '{one.name}' of '{route.subject}' passes the step beside it with "
+                f"{_mm(max(left, 0.0), design)}",
+                help=f"turn the step {_mm(2 * (_FREE_MM - left), design)} thinner, or set the hole "
+                "farther out",
             )
 
 

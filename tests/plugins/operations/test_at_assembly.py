@@ -1,0 +1,99 @@
+"""What a joint is closed with at assembly, or set to its place by, is listed and made in time.
+
+Which tool closes what is common practice, no source; lengths are worked out beside each check.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from functools import cache
+
+import pytest
+
+from binder.api import Design, SmallWork, TogetherFact
+from binder.pages import text_of
+from binder_plugins.buildorder.timing import time_tasks
+from binder_plugins.operations.aids.collecting import collect_tools
+from binder_plugins.operations.aids.facts import ToolsFact, Whose
+from binder_plugins.operations.facts import Route
+from binder_plugins.operations.planning import WorkPlan, plan_work
+from binder_plugins.operations.together_pages import together_pages
+from tests.plugins.operations.test_order import design_of
+
+CRANE, HAMMER = "wharf-crane/wharf-crane", "tilt-hammer/tilt-hammer"
+
+
+@cache
+def _timed(model: str) -> Design:
+    design = design_of(model)
+    return replace(design, facts=design.facts.plus(time_tasks(design).facts))
+
+
+def _tools(model: str) -> ToolsFact:
+    return next(one for one in collect_tools(_timed(model)).facts if isinstance(one, ToolsFact))
+
+
+@pytest.mark.parametrize(
+    ("model", "task", "tool", "whose"),
+    [
+        # A barrel of 21.85 mm in the middle of an axle of 30 mm: 4.075 mm of rod before it.
+        (CRANE, "bond barrel on axle 1", "distance tube ⌀4 mm × 4.07 mm", Whose.MADE),
+        (CRANE, "begin winch", "distance tube ⌀4 mm × 9.65 mm", Whose.MADE),
+        (HAMMER, "begin cam_line", "distance tube ⌀6 mm × 34 mm", Whose.MADE),
+        # Two pedestals of 9 mm, 24 mm apart, and 5 mm out at either end, to the next 5 mm.
+        (HAMMER, "pedestal 6", "lining rod ⌀10 mm × 55 mm", Whose.MADE),
+        (CRANE, "assemble jib_head", "circlip pliers", Whose.HAD),
+        (CRANE, "assemble block", "flat dolly", Whose.MADE),
+        (CRANE, "assemble block", "hammer", Whose.OWNED),
+        (HAMMER, "assemble anvil_slide", "screwdriver or key", Whose.OWNED),
+    ],
+)
+def test_what_closes_a_joint_is_listed(model: str, task: str, tool: str, whose: Whose) -> None:
+    fact = _tools(model)
+    (found,) = [one for one in fact.tools if one.name == tool]
+    assert found.whose is whose
+    assert task in [piece for piece, _ in found.uses]
+    assert tool in fact.by_piece[task]
+
+
+@pytest.mark.parametrize("model", [CRANE, HAMMER])
+def test_what_sets_a_bond_is_made_before_it_and_has_stock(model: str) -> None:
+    design = _timed(model)
+    told = collect_tools(design).facts
+    works = {one.subject: one for one in told if isinstance(one, SmallWork)}
+    tubes = [one for one in works.values() if one.subject.startswith(("distance tube", "lining"))]
+    assert tubes
+    for one in tubes:
+        assert one.length > 0
+        assert one.section[0] > 0
+    planned = plan_work(replace(design, facts=design.facts.plus(told))).facts
+    (plan,) = [one for one in planned if isinstance(one, WorkPlan)]
+    order = [job.split(", part ")[0] for evening in plan.evenings for job in evening.jobs]
+    for tool in _tools(model).tools:
+        if tool.name in {one.subject for one in tubes}:
+            made = order.index(f"tool {tool.name}")
+            assert all(made < order.index(piece) for piece, _ in tool.uses)
+    laid = [tool for evening in plan.evenings for tool in evening.next_tools]
+    assert "screwdriver or key" in laid
+
+
+def test_what_is_made_later_does_not_lie_on_the_bench() -> None:
+    """The cam shaft is made to the bushes that are pressed; a bush is bored to the post."""
+    assert _bench(HAMMER, "cam") == ["bush", "pedestal"]
+    assert "slewing post" in _bench(CRANE, "bush in housing")
+
+
+def _bench(model: str, word: str) -> list[str]:
+    design = design_of(model)
+    (fact,) = [
+        one
+        for one in design.facts.all(TogetherFact)
+        if one.how in {"pressed", "sized in place"}
+        and any(word in joint for joint in one.joints)
+        and design.facts.about(Route, one.subject) is not None
+    ]
+    (section,) = together_pages(design, ())
+    named = "-".join(fact.subject.split())
+    (leaf,) = [one for one in section.sections if one.id == f"together-{named}"]
+    head = text_of(leaf.blocks[0].text)  # type: ignore[union-attr]
+    return head.partition("On the bench: ")[2].rstrip(".").split(", ")
