@@ -132,7 +132,8 @@ class AsideFact(Fact):
     the face; `drill` is the name of the tapping drill. Lengths are in mm; `major` is the thread's
     outside, `wall` the metal that they go through on their axis, `tapped` what of it is threaded,
     from its outside; the drill must go `leans` deeper where the far side of the wall leans.
-    `slot` is the feature whose middle they stand about, '' where nothing tells that.
+    `slot` is the feature whose middle they stand about, '' where nothing tells that; `side` the
+    face of the part from which they are drilled, '' where it is not known.
     """
 
     item: str
@@ -148,6 +149,7 @@ class AsideFact(Fact):
     how: str
     leans: float = 0.0
     slot: str = ""
+    side: str = ""
 
 
 @dataclass(frozen=True, slots=True)
