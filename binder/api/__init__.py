@@ -71,6 +71,7 @@ from binder.design import (
     exact,
     implied_feature,
     made_at,
+    filed_stretch,
     made_places,
     made_size,
     metal_at,

@@ -22,6 +22,7 @@ from binder.design.facts import (
     Step,
 )
 from binder.design.graph import Before, Task, TaskKind
+from binder.design.filed import filed_stretch
 from binder.design.implied import (
     WorkedOut,
     exact,
@@ -139,6 +140,7 @@ __all__ = [
     "exact",
     "implied_feature",
     "made_at",
+    "filed_stretch",
     "made_places",
     "made_size",
     "metal_at",
