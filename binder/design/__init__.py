@@ -21,8 +21,8 @@ from binder.design.facts import (
     PlacedPiece,
     Step,
 )
-from binder.design.graph import Before, Task, TaskKind
 from binder.design.filed import filed_stretch
+from binder.design.graph import Before, Task, TaskKind
 from binder.design.implied import (
     WorkedOut,
     exact,
@@ -138,9 +138,9 @@ __all__ = [
     "TurningFact",
     "WorkedOut",
     "exact",
+    "filed_stretch",
     "implied_feature",
     "made_at",
-    "filed_stretch",
     "made_places",
     "made_size",
     "metal_at",
