@@ -284,10 +284,3 @@ def _edge(
     act = "chamfer" if one.kind in {"chamfered", "bevelled"} else "form"
     across = _across(form, one)
     return work.act(act, one.note, machine=lathe, feature=one.name, size=across, end=end, tags=tags)
-
-
-def centre_back(act: Act) -> Act:
-    """A die has the tailstock for itself: the centre that carried the end is drawn back first."""
-    if act.act != "die":
-        return act
-    return replace(act, what=f"draw the centre back, {act.what}")

@@ -38,6 +38,8 @@ FIRES: dict[str, tuple[str, str]] = {
     "rough-all-first": ("turn rough", "bore finish"),
     "heavy-before-slender": ("turn rough", "turn slender"),
     "neck-last": ("turn", "groove thin-neck"),
+    "die-then-neck": ("die", "groove thin-neck"),
+    "carried-then-die": ("groove carried", "die uncarried"),
     "ring-inside-first": ("bore thin-ring inside", "turn thin-ring outside"),
     "bore-then-mandrel": ("bore", "turn on-mandrel"),
     "true-before-unchuck": ("turn runs-true", "unchuck"),
