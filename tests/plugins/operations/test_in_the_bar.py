@@ -113,7 +113,7 @@ def test_a_centre_hole_ends_before_a_groove(
 
 
 def test_where_a_groove_leaves_no_room_for_a_centre_it_is_a_finding(plan: Plan) -> None:
-    """A groove from 0.2 mm in: no centre drill is so short. 45 mm of ⌀4 then stand by themselves."""
+    """A groove from 0.2 mm in: no centre drill is so short, and 45 mm of ⌀4 stand by themselves."""
     text = HEAD + "  screw:\n    " + _screw(at=", at: 49 mm from left")
     found = [one for one in plan(text).findings if one.code.name == "stands-out-too-far"]
     assert any("no room for a centre" in one.message for one in found)
