@@ -109,6 +109,11 @@ class HalfFact(Fact):
     eased: str = ""
 
     @property
+    def is_eased(self) -> bool:
+        """Whether it stays as the bar was bought, unless its measured mate is tight on it."""
+        return "as bought" in self.what and self.how.startswith("eased")
+
+    @property
     def judged(self) -> tuple[float, float] | None:
         """The limits that a gauge must tell, in mm; of a half made to its mate, about its aim."""
         if self.lower is None or self.upper is None:

@@ -53,12 +53,14 @@ def first(turning: Turning) -> None:
         turning.datum(free),
         acts,
         true=true_to_one_another(work, turning.steps, acts),
-        until=_until(turning),
+        until=_until(turning, acts),
     )
 
 
-def _until(turning: Turning) -> str:
-    return "it is parted off" if turning.plan.is_parted else "all of this is done"
+def _until(turning: Turning, acts: Sequence[Act]) -> str:
+    if not turning.plan.is_parted:
+        return "all of this is done"
+    return "it is sawn off" if any(act.tool == "hacksaw" for act in acts) else "it is parted off"
 
 
 def _threads_first(turning: Turning) -> list[Act]:

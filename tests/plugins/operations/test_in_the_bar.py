@@ -7,6 +7,8 @@ from __future__ import annotations
 
 import pytest
 
+from binder_plugins.operations.facts import Route
+from binder_plugins.operations.wet import said
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
 
 BUSH = (
@@ -160,3 +162,45 @@ def test_a_cross_hole_finds_the_axis_of_its_round(route_of: RouteOf) -> None:
     )
     setup = next(one for one in route_of(part).setups if one.grip.kind == "vee")
     assert "rule" in setup.true
+
+
+HANDLE = """{HEAD}  pin:
+    material: silver steel
+    stock: drawn rod
+    turned: [{{name: journal, diameter: 2.5 mm, length: 20 mm}}]
+  handle:
+    material: brass
+    stock: 10 mm round bar
+    turned: [{{name: grip, diameter: 8 mm, length: 18 mm}}]
+    features: {{bore: {{drilled: {size}, on: grip, depth: through}}}}
+joints:
+  it: {{swivels: [handle.bore, pin.journal], duty: turns by hand, master: handle.bore}}
+"""
+
+
+@pytest.mark.parametrize("size", ["2.6 mm", "to suit"])
+def test_a_drilled_hole_with_limits_goes_past_the_line_as_any_other(size: str, plan: Plan) -> None:
+    """18 long and what is left to face behind; drilled to 18 it would be closed when it is off."""
+    outcome = plan(HANDLE.format(HEAD=HEAD, size=size))
+    assert outcome.design is not None, [one.message for one in outcome.findings]
+    route = outcome.design.facts.about(Route, "handle")
+    assert route is not None
+    drill = [act for act in route.acts if act.act == "drill"][-1]
+    assert " to " in drill.what.partition(" deep")[0]
+    assert drill.deep > 18
+    assert "past the line of parting off, in " in drill.what
+
+
+def test_a_bar_that_is_sawn_off_is_told_no_parting_tool(route_of: RouteOf) -> None:
+    """⌀50 is beyond a parting tool of 16 mm reach; what is cut dry or wet is then the reamer."""
+    part = (
+        "{material: aluminium, stock: 50 mm round bar, turned: [{name: rim, diameter: 48 mm,"
+        " length: 20 mm}], features: {bore: {reamed: 8 mm, on: rim, depth: through}}}"
+    )
+    setup = next(
+        one for one in route_of(part).setups if any(act.act == "part-off" for act in one.acts)
+    )
+    assert "hacksaw" in [act.tool for act in setup.acts]
+    assert "parting" not in said(setup)
+    assert "reamer" in said(setup)
+    assert setup.until == "it is sawn off"
