@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
@@ -20,9 +21,11 @@ settings.load_profile("untimed")
 
 @pytest.fixture(scope="session", autouse=True)
 def own_cache(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
-    """Solids are kept in a folder of this run, not among the user's own."""
+    """Solids are kept in a folder that the workers of this run share, not among the user's."""
+    own = tmp_path_factory.getbasetemp()
+    shared = own.parent if "PYTEST_XDIST_WORKER" in os.environ else own
     with pytest.MonkeyPatch.context() as patch:
-        patch.setenv("BINDER_CACHE", str(tmp_path_factory.mktemp("cache")))
+        patch.setenv("BINDER_CACHE", str(shared / "kept"))
         yield
 
 

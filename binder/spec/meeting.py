@@ -15,8 +15,8 @@ class Meeting:
     cannot be taken apart; one with heat brings a flame to its parts; one that `shares` leaves
     its surface to a fit as well, as a seal does. Where the step is done otherwise with a hole
     named first, or with a turned end first, `step_of_hole` and `step_of_end` say it,
-    `step_of_ends` where both ends go into parts alike, and `step_of_drilled` where both were
-    drilled together before.
+    `step_of_ends` where both ends go into parts alike, `step_of_drilled` where both were drilled
+    together before, and `step_of_wood` where wood glue alone holds them.
     """
 
     says: str
@@ -26,6 +26,7 @@ class Meeting:
     step_of_end: str = ""
     step_of_ends: str = ""
     step_of_drilled: str = ""
+    step_of_wood: str = ""
     first: int = 0
     why: str = ""
     through: bool = False

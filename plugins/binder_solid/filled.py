@@ -10,8 +10,14 @@ from binder_trade.fits.gaps import filler
 if TYPE_CHECKING:
     from binder.api import Design, Joint
 
+WOOD_GLUE = "wood glue"
 _SETS = ("retained", "glued")
 _WOODS = ("hardwood", "softwood", "plywood")
+
+
+def done_as(joint: Joint, design: Design) -> str:
+    """The kind of a joint as its work is done: `wood_glued` where wood glue alone holds it."""
+    return "wood_glued" if adhesive(joint, design) == WOOD_GLUE else joint.kind
 
 
 def adhesive(joint: Joint, design: Design) -> str:

@@ -15,9 +15,13 @@ from binder.pages import (
     Binder,
     Block,
     Box,
+    Check,
+    Checklist,
     Column,
     Drawing,
     Group,
+    Notice,
+    NoticeKind,
     Paragraph,
     Picture,
     Place,
@@ -127,6 +131,17 @@ def test_the_heading_of_a_set_up_goes_with_its_rows(tmp_path: Path) -> None:
         for number in (1, 2, 3):
             first = page_with(pages, f"Long {n} row {3 * number - 2}")
             assert page_with(pages, f"Set-up {n}.{number}") == first
+
+
+def test_a_note_under_a_checklist_goes_with_its_last_line(tmp_path: Path) -> None:
+    blocks: list[Block] = []
+    for n in PLACES:
+        lines = tuple(Check(f"t{n} {k}", (f"Long {n} line {k}",)) for k in range(1, 5))
+        note = Notice(NoticeKind.NOTE, f"Test {n}", ("It turns.",))
+        blocks += [*filler(n), Checklist(lines), note]
+    pages = lines_of(binder_of(chapter("One", *blocks, starts=False)), tmp_path)
+    for n in PLACES:
+        assert page_with(pages, f"Test {n}") == page_with(pages, f"Long {n} line 4")
 
 
 def test_a_whole_table_is_not_parted_and_takes_its_heading_along(tmp_path: Path) -> None:

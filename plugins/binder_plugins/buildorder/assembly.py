@@ -40,6 +40,7 @@ from binder_plugins.buildorder.riding import beside, put_on_first
 from binder_plugins.buildorder.stops import stop_at
 from binder_plugins.buildorder.straddled import between_plates, goes_with
 from binder_plugins.buildorder.tied import tied_first
+from binder_solid.filled import done_as
 from binder_solid.leaning import leans_at
 from binder_solid.set_there import set_there
 from binder_solid.stands_at import faces_at
@@ -117,7 +118,7 @@ def _steps(one: Assembly, design: Design) -> Iterator[Tick]:
 def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> Iterator[Tick]:
     fact = design.facts.about(JointFact, joint.name)
     if fact is not None:
-        more = [lines.at((joint.kind,), joint.items)]
+        more = [lines.at((done_as(joint, design),), joint.items)]
         if joint.entry.feel:
             more.append((f"should feel: {joint.entry.feel}",))
         place = (set_there if fact.is_lasting else faces_at)(joint, design)

@@ -36,8 +36,9 @@ def order_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
     drawing = picture(sequence, design) if len(sequence.steps) <= _MOST_IN_PICTURE else None
     if drawing is not None:
         words = (
-            "What comes before what: left to right. A box without a verb is a part to make; "
-            "boxes in one column may come in any order. What is built is tested there and then."
+            "What comes before what: left to right, each with its number in the list. A box "
+            "without a verb is a part to make; boxes in one column may come in any order. What "
+            "is built is tested there and then."
         )
         if any(is_after_trial(step.task, design) for step in sequence.steps):
             words += " What is finished after that stands in the list."

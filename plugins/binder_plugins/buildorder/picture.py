@@ -22,10 +22,12 @@ WIDTH = 176.0
 HEIGHT = 205.0
 MOST_COLUMNS = 12
 _LETTER = 2.5
+_LEAST_LETTER = 2.0
 _LINE = 3.4
+_MOST_LINES = 3
 _ROOMY = 13.0
 _TIGHT = 6.0
-_SHARE = 0.78
+_SHARE = 0.82
 _TAIL = (TaskKind.STRIP, TaskKind.FINISH)
 _TINTS = {
     "measure": 0.0,
@@ -70,9 +72,10 @@ def picture(sequence: BuildSequence, design: Design) -> Drawing | None:
     if columns.width > MOST_COLUMNS or row < _TIGHT:
         return None
     grid = Grid(columns, WIDTH / max(columns.width, 3), row)
+    number = {step.task: n for n, step in enumerate(sequence.steps, 1)}
     shapes = [
         *(_arrow(path, grid) for path in columns.paths),
-        *(shape for task in steps for shape in _box(task, grid, design)),
+        *(shape for task in steps for shape in _box(task, number[task], grid, design)),
     ]
     return Drawing(WIDTH, columns.height * row + 2, tuple(shapes))
 
@@ -143,52 +146,61 @@ def _arrow(path: tuple[str, ...], grid: Grid) -> Polyline:
     return Polyline(tuple(points), Stroke.ARROW)
 
 
-def _box(task: str, grid: Grid, design: Design) -> list[DrawnBox | DrawnLabel]:
-    """The box with what is done in it; a box without a verb is a part to make."""
+def _box(task: str, number: int, grid: Grid, design: Design) -> list[DrawnBox | DrawnLabel]:
+    """The box with its number in the list and what is done in it."""
     x, y = grid.place(task)
     tint = _TINTS[design.tasks[task].kind]
     left, top = x, y - grid.box_height / 2
     box = DrawnBox(left, top, grid.box_width, grid.box_height, tint, Stroke.THIN)
-    lines = _lines(task, design, grid)
+    lines, letter = _lines(task, number, design, grid)
     middle = x + grid.box_width / 2
     line = min(_LINE, (grid.box_height - 0.6) / len(lines))
-    first = y + _LETTER / 2 - line * (len(lines) - 1) / 2
+    first = y + letter / 2 - line * (len(lines) - 1) / 2
     return [
         box,
         *(
-            DrawnLabel(middle, first + line * n, words, _LETTER, Anchor.MIDDLE)
+            DrawnLabel(middle, first + line * n, words, letter, Anchor.MIDDLE)
             for n, words in enumerate(lines)
         ),
     ]
 
 
-def _lines(task: str, design: Design, grid: Grid) -> list[str]:
-    """The verb, unless it is `make`, and the name; the name alone where the rows are low."""
-    width = grid.box_width - 1.0
+def _lines(task: str, number: int, design: Design, grid: Grid) -> tuple[list[str], float]:
+    """The number with the verb, unless it is `make`, and the name; and the size of the letters.
+
+    Where the rows are low all stands in one line. The letters are as small as the longest word
+    asks for; only a word that has no room then is cut.
+    """
+    width = grid.box_width - 0.8
     kind = design.tasks[task].kind
     name = _short_title(task, design)
     if grid.row < _ROOMY - 4:
-        return [_fitting(name, width)]
-    if kind is not TaskKind.MAKE:
-        return [_verb(kind, width), *_wrapped(name, width)]
-    return _wrapped(name, width)
+        return [_fitting(f"{number} {name}", width, _LETTER)], _LETTER
+    head = str(number) if kind is TaskKind.MAKE else f"{number} {_verb(task, design)}"
+    for letter in (_LETTER, (_LETTER + _LEAST_LETTER) / 2, _LEAST_LETTER):
+        lines = _wrapped([head, *name.split()], width, letter)
+        if len(lines) <= _MOST_LINES and all(text_width(one, letter) <= width for one in lines):
+            break
+    kept = [*lines[: _MOST_LINES - 1], " ".join(lines[_MOST_LINES - 1 :])]
+    return [_fitting(one, width, letter) for one in kept if one], letter
 
 
-def _verb(kind: TaskKind, width: float) -> str:
-    """The verb, or a shorter word for it where a narrow box has no room."""
-    verb = "build" if kind is TaskKind.ASSEMBLE else str(kind)
-    return str(kind) if text_width(str(kind), _LETTER) <= width else _fitting(verb, width)
+def _verb(task: str, design: Design) -> str:
+    """The first word of its title; a shorter one for `assemble`."""
+    word = design.tasks[task].title.split()[0]
+    return "build" if word == "assemble" else word
 
 
-def _wrapped(words: str, width: float) -> list[str]:
-    """The words in two lines where one is too short."""
-    pieces = words.split()
-    for count in range(len(pieces), 0, -1):
-        first = " ".join(pieces[:count])
-        if text_width(first, _LETTER) <= width or count == 1:
-            rest = " ".join(pieces[count:])
-            return [_fitting(first, width), *([_fitting(rest, width)] if rest else [])]
-    return [words]
+def _wrapped(pieces: list[str], width: float, letter: float) -> list[str]:
+    """The pieces, none of them torn, in as few lines as hold them."""
+    lines = [pieces[0]]
+    for piece in pieces[1:]:
+        longer = f"{lines[-1]} {piece}"
+        if text_width(longer, letter) <= width:
+            lines[-1] = longer
+        else:
+            lines.append(piece)
+    return lines
 
 
 def _short_title(task: str, design: Design) -> str:
@@ -197,10 +209,10 @@ def _short_title(task: str, design: Design) -> str:
     return item.title if item is not None and len(item.title) <= len(name) + 4 else name
 
 
-def _fitting(words: str, width: float) -> str:
+def _fitting(words: str, width: float, letter: float) -> str:
     """The words, cut with a point-point-point where they are wider than the box."""
-    if text_width(words, _LETTER) <= width:
+    if text_width(words, letter) <= width:
         return words
-    while words and text_width(words + "…", _LETTER) > width:
+    while words and text_width(words + "…", letter) > width:
         words = words[:-1]
     return words.rstrip() + "…"

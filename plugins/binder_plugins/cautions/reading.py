@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from binder.api import ActsFact, Assembly, Bought, Design, Fabrication, Item, MaterialFact, Part
 from binder_plugins.cautions.signs import Sign, SignKind, key_sign
 from binder_plugins.cautions.words import phrases
+from binder_solid.filled import done_as
 
 SCRAP_BOX = "scrap box"
 
@@ -80,7 +81,7 @@ def _of_fabrication(one: Fabrication) -> Iterator[Sign]:
 def _of_joints(design: Design) -> Iterator[Sign]:
     for joint in design.joints.values():
         for item in joint.items:
-            yield key_sign(SignKind.JOINT, joint.kind, item)
+            yield key_sign(SignKind.JOINT, done_as(joint, design), item)
             yield _said(SignKind.WORDS, joint.name, item)
 
 

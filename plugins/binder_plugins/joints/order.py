@@ -31,6 +31,7 @@ from binder_plugins.joints.first import (
 from binder_plugins.joints.pieces import drilled_in_place
 from binder_plugins.joints.piloting import pilotings
 from binder_plugins.joints.together import TOGETHER, drillings
+from binder_solid.filled import done_as
 
 SPOTTED = "spotted through"
 _TOGETHER = {
@@ -112,6 +113,8 @@ def _fact(
 
 def _step_of(row: Meeting, joint: Joint, design: Design) -> str:
     """How a joint is put together, by the form of the half that is named first."""
+    if row.step_of_wood and done_as(joint, design) == "wood_glued":
+        return row.step_of_wood
     if row.step_of_ends and _is_at_both_ends(joint, design):
         return row.step_of_ends
     place = design.facts.about(PlaceFact, str(joint.ends[0]))

@@ -12,7 +12,7 @@ from binder_plugins.operations.lengthwise import is_turned
 from binder_plugins.operations.mouths import mouths_of
 from binder_plugins.operations.recesses import recess_acts
 from binder_plugins.operations.relieved import relief_of, relieved_acts
-from binder_plugins.operations.shoulders import to_shoulder
+from binder_plugins.operations.shoulders import begins, to_shoulder
 from binder_solid.forms import Revolved
 
 if TYPE_CHECKING:
@@ -137,7 +137,7 @@ def _thread(
     if to:
         yield work.act(
             "turn",
-            f"turn to ⌀{to} × {work.mm(long)} for the thread",
+            f"turn to ⌀{to} × {work.mm(long)}{begins(work, form, one)} for the thread",
             machine=lathe,
             feature=one.name,
             size=_across(form, one),

@@ -57,12 +57,15 @@ def lined(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
 
 
 def _rod(fact: TogetherFact, rows: Sequence[Sequence[Hole]]) -> str:
-    """Of what size: the bores are still short of the shaft's, which does not go in."""
+    """Of what size: the bores are still short of the shaft's, which does not go in.
+
+    A bush that was pressed in has closed, so that the rod is tried in each bore first.
+    """
     if fact.how != "reamed in line":
         return " that just goes in"
     sizes = dict.fromkeys(left_at(one.work, one.one) for row in rows for one in row)
     said = " or ".join(f"⌀{rows[0][0].work.mm(size)}" for size in sizes)
-    return f" of {said}, which the bores are now"
+    return f" of {said}, eased first till it goes into each bore by itself"
 
 
 def _holes_in_wood(fact: TogetherFact, work: Work) -> Iterator[Act]:

@@ -18,6 +18,8 @@ _LEAD = 2.0
 # own threads are opened by a chamfer as wide. Common practice, no source.
 _STOPS = 0.5
 _SAME = 1e-6
+# A thread that begins so near to the tip in mm begins there.
+_AT_TIP_MM = 0.05
 _ROUND = "turn the die round"
 
 
@@ -40,13 +42,42 @@ def to_shoulder(work: Work, form: FormFact, thread: Located) -> str:
         return ""
     if min(one.across for one in ends) >= fact.major + 2 * _STOPS * fact.pitch - _SAME:
         return f"; then {_ROUND}, and run its plain side up to the shoulder for the last turns"
-    turns, long = round(thread.length / fact.pitch), work.mm(thread.length)
+    turns, far = round(thread.length / fact.pitch), work.mm(_tip_to(form, thread)[1])
     counted = (
-        f"; no shoulder stops the die: scribe the thread's end first, {long} from the tip, and "
+        f"; no shoulder stops the die: scribe the thread's end first, {far} from the tip, and "
         f"count about {turns} turns from the first bite"
     )
     is_round = any(one.is_wall for one in ends) or _comes_home(work, thread, lead)
     return f"{counted}; {_ROUND} for the last ones" if is_round else counted
+
+
+def begins(work: Work, form: FormFact, thread: Located) -> str:
+    """From where to where a thread lies that does not begin at the tip, or ''."""
+    near, far = _tip_to(form, thread)
+    if near < _AT_TIP_MM:
+        return ""
+    return f", from {work.mm(near)} to {work.mm(far)} off the tip,"
+
+
+def _tip_to(form: FormFact, thread: Located) -> tuple[float, float]:
+    """How far a thread's two ends lie from the tip over which the die comes, both in mm.
+
+    That is the end with nothing thicker than the thread before it; of two such the nearer.
+    """
+    half, x = (thread.length or 0.0) / 2, thread.spots[0][0]
+    steps, thick = form.stretches, _thickness(form, x)
+    ends = [
+        (x - half - steps[0].start, [one.across for one in steps if one.end <= x]),
+        (steps[-1].end - x - half, [one.across for one in steps if one.start >= x]),
+    ]
+    near = min((any(one > thick + _SAME for one in before), off) for off, before in ends)[1]
+    return max(near, 0.0), max(near, 0.0) + 2 * half
+
+
+def _thickness(form: FormFact, x: float) -> float:
+    """Of the step that a thread is on, in mm."""
+    found = (s.across for s in form.stretches if s.start - _SAME <= x <= s.end + _SAME)
+    return next(found, form.size[1])
 
 
 def _comes_home(work: Work, thread: Located, lead: float) -> bool:

@@ -21,6 +21,11 @@ BAR = (
     " mm}, {name: shank, diameter: 10 mm, length: 30 mm}], features: {thread: {screwed: M10, on:"
     " shank, length: 30 mm}, eye: {drilled: 3 mm, across: head, at: middle, depth: through}}}"
 )
+LEAD = (
+    "{material: mild steel, stock: drawn rod, turned: [{name: head, diameter: 8 mm, length: 5 mm},"
+    " {name: rod, diameter: 4 mm, length: 40 mm}, {name: tip, diameter: 3 mm, length: 5 mm}],"
+    " features: {thread: {screwed: M4, on: rod, length: 36 mm}}}"
+)
 KNOB = (
     "  rod: {material: mild steel, stock: drawn rod, turned: [{name: rod, diameter: 3 mm, length:"
     " 60 mm}], features: {ends: {screwed: M3, on: rod, length: 4.5 mm, each_end: true}}}\n"
@@ -52,6 +57,15 @@ def test_bar_of_the_threads_own_size_stops_no_die(route_of: RouteOf) -> None:
     assert "30 mm from the tip" in words
     assert "about 20 turns" in words
     assert "up to the shoulder" not in words
+
+
+def test_a_thread_begins_where_its_mate_comes_on(route_of: RouteOf) -> None:
+    """Behind a tip of 5 mm a thread of 36 mm ends 41 mm off: its die, and its nut, cannot begin
+    on the plain rod."""
+    route = route_of(LEAD)
+    turned = next(act.what for act in route.acts if "for-thread" in act.tags)
+    assert "36 mm, from 5 mm to 41 mm off the tip, for the thread" in turned
+    assert "scribe the thread's end first, 41 mm from the tip" in die_of(route)
 
 
 @pytest.mark.parametrize(("deep", "is_round"), [(5.5, True), (3.0, False)])

@@ -39,7 +39,7 @@ def steadying(joint: Joint, design: Design) -> Told:
     made = _rim(item, design, outside, fastest)
     most = f"{made.limit_ms:g} m/s is the customary most, {at_most(made.most_rpm)} r/min"
     rows = [
-        ("Mass", f"{wheel.mass_kg * 1000:.3g} g, by its steps and bore alone"),
+        ("Mass", f"{wheel.mass_kg * 1000:.3g} g, by its steps, bore and recesses alone"),
         ("Inertia", f"{wheel.inertia_kgmm2:.3g} kg·mm²"),
         ("Energy", ", ".join(f"{wheel.energy_nmm(n):.3g} N·mm at {n:.3g} r/min" for n in speeds)),
         ("Rim", f"{made.speed_ms:.2f} m/s at {fastest:.3g} r/min; {most}"),

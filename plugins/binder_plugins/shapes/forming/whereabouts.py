@@ -151,10 +151,15 @@ def _end_of(step: Stretch, body: Body) -> str:
 
 
 def _along(feature: Feature, entry: Placed, step: Stretch, body: Body, units: str) -> Whereabouts:
-    """A place on the outside of turned work: the middle of its step, or so far along."""
+    """A place on the outside of turned work: the middle of its step, or so far along.
+
+    A thread shorter than its step begins at the end over which its die and its mate come.
+    """
     x = (step.start + step.end) / 2
     told: list[Told] = []
     unread: list[str] = []
+    if feature.kind == "screwed" and entry.at is None and not entry.each_end:
+        x = _from_tip(feature, step, body)
     for place in entry.at.all if entry.at is not None else ():
         found = _x_of(place, body)
         if found is not None and place.distance is not None:
@@ -172,6 +177,22 @@ def _along(feature: Feature, entry: Placed, step: Stretch, body: Body, units: st
     out = _clocked(entry)
     frame = Frame((x, radius * out[1], radius * out[2]), out, (1.0, 0.0, 0.0))
     return Whereabouts(frame, "across", tuple(told), tuple(unread), step)
+
+
+def _from_tip(feature: Feature, step: Stretch, body: Body) -> float:
+    """The middle of a thread that begins at the nearer end of its step with nothing thicker."""
+    thick = max(step.across, step.end_across)
+    ends = (
+        ("start", step.start - body.least[0], [s for s in body.stretches if s.end <= step.start]),
+        ("end", body.most[0] - step.end, [s for s in body.stretches if s.start >= step.end]),
+    )
+    free = [
+        (off, word)
+        for word, off, before in ends
+        if all(max(one.across, one.end_across) <= thick for one in before)
+    ]
+    flush = _flush(feature, step, min(free)[1]) if free else None
+    return (step.start + step.end) / 2 if flush is None else flush
 
 
 def _from_nearer(feature: Feature, x: float, body: Body, units: str) -> Told:
