@@ -70,6 +70,7 @@ from binder.design import (
     TreatmentStep,
     TurningFact,
     exact,
+    filed_stretch,
     implied_feature,
     made_at,
     made_places,

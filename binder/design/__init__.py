@@ -21,6 +21,7 @@ from binder.design.facts import (
     PlacedPiece,
     Step,
 )
+from binder.design.filed import filed_stretch
 from binder.design.graph import Before, Task, TaskKind
 from binder.design.implied import (
     WorkedOut,
@@ -139,6 +140,7 @@ __all__ = [
     "TurningFact",
     "WorkedOut",
     "exact",
+    "filed_stretch",
     "implied_feature",
     "made_at",
     "made_places",

@@ -109,6 +109,11 @@ class HalfFact(Fact):
     eased: str = ""
 
     @property
+    def is_eased(self) -> bool:
+        """Whether it stays as the bar was bought, unless its measured mate is tight on it."""
+        return "as bought" in self.what and self.how.startswith("eased")
+
+    @property
     def judged(self) -> tuple[float, float] | None:
         """The limits that a gauge must tell, in mm; of a half made to its mate, about its aim."""
         if self.lower is None or self.upper is None:
@@ -132,7 +137,8 @@ class AsideFact(Fact):
     the face; `drill` is the name of the tapping drill. Lengths are in mm; `major` is the thread's
     outside, `wall` the metal that they go through on their axis, `tapped` what of it is threaded,
     from its outside; the drill must go `leans` deeper where the far side of the wall leans.
-    `slot` is the feature whose middle they stand about, '' where nothing tells that.
+    `slot` is the feature whose middle they stand about, '' where nothing tells that; `side` the
+    face of the part from which they are drilled, '' where it is not known.
     """
 
     item: str
@@ -148,6 +154,7 @@ class AsideFact(Fact):
     how: str
     leans: float = 0.0
     slot: str = ""
+    side: str = ""
 
 
 @dataclass(frozen=True, slots=True)

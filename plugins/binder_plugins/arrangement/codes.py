@@ -58,7 +58,7 @@ SLIDE_OFF_WAY = Code(
 SEAT_MISSED = Code(
     "seat-missed",
     Severity.WARNING,
-    "A piece on a shaft stands beside the step that is made for it.",
+    "A piece stands beside the step of its shaft, or the filed seat, that is made for it.",
     "The step that is finished to size carries nothing, and the piece sits on another.",
     "shafts:\n  axle: {along: [wheel, cheek.bore, hub, cheek.bore], apart: 24 mm}\n"
     "joints:\n  hub on axle: {retained: [hub.bore, axle.end]}   # the row puts it in the middle",

@@ -4,7 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Diagnostic, Role, exact, shown_length
+from binder.api import (
+    Diagnostic,
+    End,
+    Feature,
+    Role,
+    exact,
+    filed_stretch,
+    shown_length,
+)
 from binder_plugins.arrangement import codes
 from binder_plugins.arrangement.copies import Copy
 from binder_plugins.arrangement.joined import Stand
@@ -20,6 +28,8 @@ from binder_solid.space import dot, minus, placed, plus
 # Common practice, no source: with less than half of it on, a slide tips and a wheel rocks.
 _HALF = 0.5
 _NEAR = 1e-6
+# A part may stand off a filed seat by so much in mm, as a file leaves its end; no source.
+_OFF_SEAT = 0.2
 Span = tuple[float, float]
 
 
@@ -31,6 +41,7 @@ def missed(model: Model) -> Iterator[Diagnostic]:
             for finding in _beside_way(one, model):
                 told.add(one.joint.name)
                 yield finding
+        yield from _beside_filed(one, model)
     for row in model.rows:
         yield from _beside_seats(row, model)
 
@@ -72,6 +83,30 @@ def _size(mm: float, model: Model) -> str:
     return shown_length(exact(round(mm, 2)), model.design.units)
 
 
+def _beside_filed(one: Meeting, model: Model) -> Iterator[Diagnostic]:
+    """What is put on a stretch that was filed for it along a longer part, and stands beside it."""
+    for met in (one, one.seen_from(one.other.name)):
+        end = next((end for end in met.joint.ends if end.item == met.one.item), None)
+        feature = _filed_at(end, model) if end is not None else None
+        stretch = filed_stretch(feature) if feature is not None else None
+        long, other = (model.standing.get(copy.name) for copy in (met.one, met.other))
+        if stretch is None or end is None or long is None or other is None:
+            continue
+        start, stop, side = float(stretch[0]), float(stretch[1]), stretch[2]
+        whole = met.one.fact.size[0]
+        seat = (start, stop) if side == "left" else (whole - stop, whole - start)
+        bore = _on(long, other, met.other_spot)
+        # What stands on an end is stopped by its shoulder.
+        if start > 0 and bore[1] - bore[0] - _shared(seat, bore) > _OFF_SEAT:
+            yield _off_seat(met, end, seat, bore, model)
+
+
+def _filed_at(end: End, model: Model) -> Feature | None:
+    part = model.design.parts.get(end.item)
+    features = part.features if part is not None else ()
+    return next((one for one in features if one.name == end.place), None)
+
+
 def _beside_seats(row: Row, model: Model) -> Iterator[Diagnostic]:
     """What is fixed on a shaft, as its row puts it, against the step that its joint names."""
     shaft = model.standing.get(row.shaft.name)
@@ -89,7 +124,8 @@ def _beside_seats(row: Row, model: Model) -> Iterator[Diagnostic]:
         seat, bore = _along(one.spot), _on(shaft, stand, one.other_spot)
         least = min(seat[1] - seat[0], bore[1] - bore[0])
         if _shared(seat, bore) < _HALF * least - _NEAR:
-            yield _off_seat(one, seat, bore, model)
+            end = next(end for end in one.joint.ends if end.item == one.one.item)
+            yield _off_seat(one, end, seat, bore, model)
         else:
             yield from _beside_flat(one, seat, shaft, stand, model)
 
@@ -111,13 +147,12 @@ def _x(shaft: Stand, point: Vector) -> float:
     return dot(minus(point, shaft.frame.origin), shaft.frame.x)
 
 
-def _off_seat(one: Meeting, seat: Span, bore: Span, model: Model) -> Diagnostic:
-    end = next(end for end in one.joint.ends if end.item == one.one.item)
+def _off_seat(one: Meeting, end: End, seat: Span, bore: Span, model: Model) -> Diagnostic:
     here, there = (f"{_size(low, model)} to {_size(high, model)}" for low, high in (seat, bore))
     return codes.SEAT_MISSED.at(
         end.at,
-        f"'{end}' lies {here} from the left end, and the row puts '{one.other.name}' at {there}",
-        help="give the steps of the shaft the lengths of what stands along it",
+        f"'{end}' lies {here} from the left end, and '{one.other.name}' stands at {there}",
+        help="make the seat as long as what stands on it, and where it stands",
     )
 
 

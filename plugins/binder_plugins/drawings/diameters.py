@@ -75,11 +75,11 @@ def _goes_on(one: Stretch, fact: FormFact) -> bool:
 
 
 def _limits(half: HalfFact | None, nominal: float, units: str) -> tuple[str, ...]:
-    if half is None or half.lower is None or half.upper is None:
-        return ()
-    if half.suits is not None and "as bought" not in half.what:
+    if half is not None and half.suits is not None and "as bought" not in half.what:
         # What it differs from its measured bore stands on the leaf: no limits of its own.
         return ("to suit",)
+    if half is None or half.lower is None or half.upper is None:
+        return ()
     return tuple(
         fine(size - nominal, units, "+").replace("-", "−") for size in (half.upper, half.lower)
     )

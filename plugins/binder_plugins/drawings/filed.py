@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from binder.api import Position, shown_length
+from binder.api import Position, filed_stretch, shown_length
 from binder_drafting import Note
 from binder_solid.views import flat
 
@@ -54,3 +54,8 @@ def _told(one: Feature, design: Design) -> Iterator[str]:
     if at is not None and at.distance is not None:
         size = shown_length(at.distance.exact, design.units).removesuffix(" mm")
         yield f"its middle {size} {at.rest}"
+    found = filed_stretch(one)
+    if found is not None:
+        start, end, side = found
+        sizes = (shown_length(far, design.units).removesuffix(" mm") for far in (start, end))
+        yield f"{' to '.join(sizes)} from {side}"

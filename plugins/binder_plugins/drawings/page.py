@@ -22,6 +22,7 @@ from binder.api import (
 )
 from binder_drafting import Datum, Fields, Request, draft
 from binder_plugins.drawings.callouts import bare
+from binder_plugins.drawings.eased import eased_rows
 from binder_plugins.drawings.sizes import sizes_of
 from binder_plugins.drawings.views import sheets_of
 from binder_solid.facts import FormFact, JoinedFact, SolidFact, ViewsFact
@@ -67,7 +68,7 @@ def request_for(fact: FormFact, found: ViewsFact, design: Design) -> Request:
         rooms=rooms,
         fields=_fields(fact, design),
         first_angle=design.is_first_angle,
-        data=tuple(_data(fact)),
+        data=(*_data(fact), *eased_rows(fact.subject, design)),
     )
 
 

@@ -24,8 +24,9 @@ from binder_solid.facts import FormFact, Located, ViewsFact
 from binder_solid.views import Edge as Seen
 from binder_solid.views import RoundLine, StraightLine, View
 
-# A view that is not where the method of projection puts it says from where it is seen.
-_FREE = {"underside": "from below"}
+# A view that is not where the method of projection puts it says from where it is seen: in line with
+# the view of the other side it would make the sheet twice as large.
+_FREE = {"underside": ("top", "from below"), "back": ("front", "from behind")}
 _ROOT = 0.85
 _NOT_ROUND = ("grooved", "undercut", "flatted", *EDGES)
 
@@ -38,7 +39,8 @@ def sheets_of(fact: FormFact, found: ViewsFact) -> tuple[Sheet, ...]:
         if view.name == "front" and half is not None:
             views.append(with_teeth_uncut(_sheet(half, fact, name="front"), fact))
         else:
-            is_free = view.name in _FREE and any(one.name == "top" for one in found.views)
+            opposite = _FREE.get(view.name, ("", ""))[0]
+            is_free = any(one.name == opposite for one in found.views)
             views.append(_sheet(view, fact, name=view.name, is_free=is_free))
     return tuple(views)
 
@@ -49,7 +51,7 @@ def _sheet(view: View, fact: FormFact, name: str, *, is_free: bool = False) -> S
         name=name,
         edges=tuple(_edges(view, is_picture=is_picture, is_cut=bool(view.faces))),
         side="" if is_picture or is_free else name,
-        title=_FREE[name] if is_free else "",
+        title=_FREE[name][1] if is_free else "",
         outlines=tuple(Outline(face.outer, face.holes) for face in view.faces),
         marks=() if is_picture else tuple(_marks(view, fact, name)),
         is_picture=is_picture,

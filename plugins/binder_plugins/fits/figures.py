@@ -38,11 +38,8 @@ def range_of(low_um: float, high_um: float, units: str) -> str:
 
 
 def limits_of(fit: MadeFit, half: Half) -> tuple[float, float]:
-    """The least and the greatest size of a half, in mm; a rod may be eased under its own."""
-    low_um = half.lower_um
-    if fit.is_eased and half is fit.shaft:
-        low_um = min(low_um, fit.hole.lower_um - fit.wish.least_um)
-    return fit.mm + low_um / 1000, fit.mm + half.upper_um / 1000
+    """The least and the greatest size of a half, in mm; of a rod that is eased, as it comes."""
+    return fit.mm + half.lower_um / 1000, fit.mm + half.upper_um / 1000
 
 
 def added_mm(fit: MadeFit, half: Half) -> tuple[float, float] | None:
@@ -75,8 +72,6 @@ def to_size(fit: MadeFit, half: Half, units: str) -> str:
     low, high = limits_of(fit, half)
     cls = f" {half.cls}" if half.cls else ""
     what = nominal(_own_size(fit, half), units)
-    if fit.is_eased and half is fit.shaft:
-        return f"{what}{cls}, as bought"
     verb = _VERBS.get(half.way)
     if verb is None and low == high:
         return f"{what}, {half.way}: measure it"
@@ -119,7 +114,10 @@ def how(fit: MadeFit, which: str, units: str) -> str:
         other = "bore" if which == "shaft" else "shaft"
         if half.is_fixed and fit.wanted_um > 0:
             least = size(fit.wanted_um / 1000, units)
-            return f"eased if it is less than {least} under the measured {other}"
+            under = span(-fit.least_um / 1000, -fit.most_um / 1000, units)
+            return (
+                f"eased if it is less than {least} under the measured {other}, until it is {under}"
+            )
         if half.is_fixed:
             return f"eased only if it is tight in the measured {other}"
         return f"to suit the measured {other}"

@@ -24,7 +24,16 @@ from binder.api import (
 from binder_plugins.fits.ends import feature_at
 from binder_plugins.fits.facts import Half, MadeFit
 from binder_plugins.fits.families import HUBS
-from binder_plugins.fits.figures import added_mm, how, limits_of, nominal, range_of, signed, to_size
+from binder_plugins.fits.figures import (
+    added_mm,
+    how,
+    limits_of,
+    nominal,
+    range_of,
+    signed,
+    span,
+    to_size,
+)
 from binder_plugins.fits.hinges import Hinge, hinge_facts, hinge_of, hinge_pin
 from binder_plugins.fits.kinds import FitEntry
 from binder_plugins.fits.order import ordered_work
@@ -34,6 +43,8 @@ from binder_plugins.fits.safe_nips import eased_presses
 from binder_plugins.fits.settling import settle
 from binder_plugins.fits.suiting import master_of
 from binder_plugins.fits.tapers import taper_fits, tapered
+from binder_trade.explained import NotDefined
+from binder_trade.fits.gaps import gap
 
 _REAMABLE = ("reamed", "bored", "drilled")
 
@@ -147,10 +158,29 @@ def _plain_halves(joint: Joint, design: Design) -> Iterator[HalfFact]:
         across = place.diameter if place is not None else None
         what = nominal(across, design.units) if across is not None else "as drawn"
         is_bought = mate.item in design.bought
-        how_made = "to suit the measured other half" if is_bought else joint.made
+        suits = _under_bought(joint, place) if is_bought else None
+        if suits is not None:
+            what = f"{what} to suit: {span(*suits, design.units)} the measured bore"
         yield HalfFact(
-            f"{joint.name}: {end}", joint.name, end.item, end.place, what, str(mate), how_made
+            f"{joint.name}: {end}",
+            joint.name,
+            end.item,
+            end.place,
+            what,
+            str(mate),
+            how="to suit the measured other half" if is_bought else joint.made,
+            suits=suits,
         )
+
+
+def _under_bought(joint: Joint, place: PlaceFact | None) -> tuple[float, float] | None:
+    """What a seat differs from the bore of a bought piece that has no size yet, in mm."""
+    is_seat = place is not None and place.form == "step" and place.is_round
+    try:
+        wanted = gap(joint.kind.replace("_", " ")) if is_seat else None
+    except NotDefined:
+        return None
+    return (-wanted.most_um / 1000, -wanted.least_um / 1000) if wanted is not None else None
 
 
 def _told_by_size(joint: Joint, design: Design) -> Iterator[Feature]:

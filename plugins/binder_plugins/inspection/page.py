@@ -26,6 +26,7 @@ from binder_making.measuring import is_tried
 from binder_plugins.inspection.gauging import if_out, said_of, tool_for
 from binder_plugins.inspection.truing import alignment_blocks
 from binder_solid.float_tried import EndFloat, end_floats, float_tried
+from binder_solid.stands_at import spans_on
 
 _COLUMNS = (
     Column("Item", 1.4, is_figure=True),
@@ -70,20 +71,35 @@ def _is_read(half: HalfFact) -> bool:
 
 def _is_tried(half: HalfFact, design: Design) -> bool:
     fit, joint = design.facts.about(FitFact, half.joint), design.joints.get(half.joint)
-    if fit is None or joint is None:
+    if joint is None or (fit is None and half.suits is None):
         return True
+    if fit is None:
+        least, most = sorted(abs(add) * 1000 for add in half.suits or ())
+        return is_tried(joint.kind, least, most)
     return is_tried(joint.kind, fit.clearance_min_um, fit.clearance_max_um)
+
+
+def _where(half: HalfFact, design: Design) -> str:
+    """The stretch that one of several mates sits on, of a rod that is eased to each."""
+    joint = design.joints.get(half.joint)
+    other = next((one for one in joint.items if one != half.item), "") if joint else ""
+    spans = spans_on(half.item, other, design) if half.is_eased else ()
+    told = (
+        " to ".join(shown_length(exact(round(one, 2)), design.units) for one in span)
+        for span in spans
+    )
+    return f", {' and '.join(told)} off its left-hand end" if spans else ""
 
 
 def _row(half: HalfFact, design: Design) -> tuple[Text, ...]:
     item = design.item(half.item)
     number = design.facts.about(ItemNumber, half.item)
     tool = tool_for(half, design.workshop, by_mate=_is_tried(half, design))
-    is_eased = half.suits is not None and "as bought" in half.what
+    is_eased = half.suits is not None and half.is_eased
     return (
         (str(number.number) if number else "",),
         (item.title if item is not None else half.item,),
-        (Typed(half.place),),
+        (Typed(half.place), _where(half, design)),
         (f"{half.what}, {half.how}" if is_eased else half.what,),
         (said_of(tool, half, design.units),),
         (Blank(f"joint {half.joint} {half.place}", design.units),),

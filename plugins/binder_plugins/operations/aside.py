@@ -26,7 +26,8 @@ def tapped_aside(flat: Flat) -> None:
             machine = drill_for(flat.workshop, fact.major)
             acts = list(_acts(flat, fact, machine))
             place = place_of(flat.workshop, machine)
-            flat.add(place, machine, _on_edge(flat), "the side, square up", acts)
+            datum = f"the {fact.side or 'side'}, square up"
+            flat.add(place, machine, _on_edge(flat), datum, acts)
 
 
 def _acts(flat: Flat, fact: AsideFact, machine: str) -> Iterator[Act]:

@@ -193,15 +193,16 @@ def _remark(work: Work, one: Located) -> str:
 def _what(
     work: Work, one: Located, size: float, where: Where, half: HalfFact | None, *, is_last: bool
 ) -> str:
+    across = f"⌀{work.mm(size)}"
     if is_last and half is not None and half.lower is not None:
-        return half.what.removeprefix("drill ")
+        across = half.what.removeprefix("drill ")
     past = ", past the line of parting off" if is_past(one, where) else ""
     is_out = one.depth is None and not past
     deep = "through" if is_out else f"{work.mm(where.deep)} deep{past}"
     ending = f", {pecked(size, where.deep)}" if pecked(size, where.deep) else ""
     if one.kind == "reamed" and not where.is_together and size > 0.8 * (one.diameter or 0.0):
         ending += left_over(work, one, size)  # Not beside the pilot.
-    return f"⌀{work.mm(size)}, {deep}{ending}"
+    return f"{across}, {deep}{ending}"
 
 
 def pecked(size: float, deep: float) -> str:

@@ -19,6 +19,9 @@ if TYPE_CHECKING:
 
 # What is polished off with a stick and abrasive, on diameter in mm: common practice, no source.
 _POLISHED_MM = 0.05
+# By how much the steps of a plug grow that tells a bore to polish to, on diameter in mm: common
+# practice, no source.
+_STEP_MM = 0.02
 # A land shorter than this holds nothing; a journal so many times its thickness long is turned end
 # for end and gripped by its other half; what the parting tool takes, and what stays clear of the
 # jaws, in mm: common practice, no source.
@@ -73,7 +76,7 @@ def _setup(work: Work, across: float, on: str, acts: list[Act]) -> SetUp:
 def _tight(work: Work) -> Iterator[tuple[str, HalfFact]]:
     """The places of a rod as bought that may be tight in their measured mates."""
     for place, halves in work.halves.items():
-        yield from ((place, one) for one in halves if is_eased(one) and one.upper is not None)
+        yield from ((place, one) for one in halves if one.is_eased and one.upper is not None)
 
 
 def _land(work: Work, place: str, half: HalfFact) -> bool:
@@ -93,11 +96,6 @@ def _spans(work: Work, half: HalfFact) -> tuple[tuple[float, float], ...]:
     joint = work.design.joints[half.joint]
     other = next((name for name in joint.items if name != work.name), "")
     return spans_on(work.name, other, work.design)
-
-
-def is_eased(half: HalfFact) -> bool:
-    """Whether a half stays as the rod was bought, unless its measured mate is tight on it."""
-    return "as bought" in half.what and half.how.startswith("eased")
 
 
 def _polish(work: Work, place: str, half: HalfFact, in_bar: float = 0.0) -> Act:
@@ -155,7 +153,9 @@ def _to_measured(work: Work, place: str, half: HalfFact, across: float) -> Act:
     mate = work.design.item(half.mate.partition(".")[0])
     title = mate.title if mate is not None else half.mate
     words = (
-        f"measure the bore of the {title}, write it down; polish the {_said(place)} "
+        f"try the bore of the {title} with a stepped plug whose steps grow by "
+        f"{work.mm(_STEP_MM)}: the thickest that goes in is its size, write it down; polish the "
+        f"{_said(place)} "
         f"{_until(work, half)}, turned first where more than {most} comes off; a bore too large "
         f"for the ⌀{work.mm(across)} is bushed to it"
     )

@@ -298,10 +298,3 @@ def _edge(
         tags=tags,
         meets=tuple(_beside(form, one)),
     )
-
-
-def centre_back(act: Act) -> Act:
-    """A die has the tailstock for itself: the centre that carried the end is drawn back first."""
-    if act.act != "die":
-        return act
-    return replace(act, what=f"draw the centre back, {act.what}")

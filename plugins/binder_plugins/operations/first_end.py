@@ -8,11 +8,11 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.around import is_thread
 from binder_plugins.operations.as_bought import left_as_bought
 from binder_plugins.operations.cutting_off import parted, past, stand_out
-from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
+from binder_plugins.operations.edges import axial_acts, edge_acts
 from binder_plugins.operations.floats import trials
 from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import ended_short, first_grip
-from binder_plugins.operations.necks import thin_neck
+from binder_plugins.operations.necks import carried, uncarried
 from binder_plugins.operations.reaching import from_end
 from binder_plugins.operations.true import true_to_one_another
 
@@ -40,8 +40,8 @@ def first(turning: Turning) -> None:
     acts += list(axial_acts(work, turning.form, bores, turning.lathe, free, past=past(turning)))
     edges = [one for one in turning.edges(free, first=True) if not threads or not is_thread(one)]
     cut = edge_acts(work, turning.form, edges, turning.lathe, free)
-    acts += [_carried(turning, act) if grip.support else act for act in cut]
-    acts += floor_chamfers(turning, free, ("first-end",))
+    acts += carried(turning, cut, free, turning.plan.first) if grip.support else cut
+    acts += uncarried(floor_chamfers(turning, free, ("first-end",)), acts)
     acts = _knurls_first(acts)
     acts += list(trials(work, acts))
     if turning.plan.is_parted:
@@ -53,17 +53,14 @@ def first(turning: Turning) -> None:
         turning.datum(free),
         acts,
         true=true_to_one_another(work, turning.steps, acts),
-        until=_until(turning),
+        until=_until(turning, acts),
     )
 
 
-def _carried(turning: Turning, act: Act) -> Act:
-    """An act on work that a centre carries: a die wants its place, a thin neck comes last."""
-    return thin_neck(turning, centre_back(act))
-
-
-def _until(turning: Turning) -> str:
-    return "it is parted off" if turning.plan.is_parted else "all of this is done"
+def _until(turning: Turning, acts: Sequence[Act]) -> str:
+    if not turning.plan.is_parted:
+        return "all of this is done"
+    return "it is sawn off" if any(act.tool == "hacksaw" for act in acts) else "it is parted off"
 
 
 def _threads_first(turning: Turning) -> list[Act]:

@@ -8,6 +8,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import round_holder, steady_for
+from binder_plugins.operations.centre_holes import centre_hole
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.hole_kinds import HOLES
 from binder_plugins.operations.reaching import SHORT, cut_reach
@@ -83,12 +84,15 @@ def _support(turning: Turning, out: float, bores: Sequence[Located]) -> str:
         words = f"'{name}' stands out {ratio:.0f} times its thickness; no steady takes it"
         turning.trouble.append(("needs-steady", words))
     end = end_across(turning, turning.plan.free)
-    if not _tailstock(turning) or end < _THIN_END_MM:
+    is_thin = end < _THIN_END_MM
+    if not _tailstock(turning) or is_thin or centre_hole(turning, turning.plan.free, end) is None:
         if ratio > SUPPORTED + 1:
             why = (
                 "and no tailstock is told that would carry its end"
                 if not _tailstock(turning)
                 else f"and its end, ⌀{end:g} mm, is too thin for a centre"
+                if is_thin
+                else "and a groove leaves its end no room for a centre"
             )
             words = (
                 f"'{name}' stands {out:g} mm out of the jaws, {ratio:.1f} times its thickness, "
@@ -134,7 +138,8 @@ def is_carried(turning: Turning, grip: Grip, bores: Sequence[Located], *, is_fir
     is_far = thin > 0 and (out > SUPPORTED * thin or not is_firm)
     is_far = is_far and grip.kind in {"chuck", "collet", "four-jaw"}
     end = end_across(turning, turning.plan.other)
-    return is_far and not bores and _tailstock(turning) and end >= _THIN_END_MM
+    is_able = end >= _THIN_END_MM and centre_hole(turning, turning.plan.other, end) is not None
+    return is_far and not bores and _tailstock(turning) and is_able
 
 
 def end_across(turning: Turning, end: str) -> float:

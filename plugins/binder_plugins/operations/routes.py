@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import Contribution, Design, Fabrication, Feature, Position
+from binder.api import Contribution, Design, Fabrication, Feature, Position, filed_stretch
 from binder_plugins.operations.cleaning import cleaned
 from binder_plugins.operations.crosswise import cross_setups
 from binder_plugins.operations.disc import disc_setups
@@ -167,7 +167,18 @@ def _words_of(work: Work, one: Feature) -> str:
     place = ""
     if isinstance(at, Position) and at.distance is not None:
         place = f"; its middle {work.mm(at.distance.mm)} {at.rest}"
-    return f"{one.name.replace('_', ' ')}: {said}{place}"
+    return f"{one.name.replace('_', ' ')}: {said}{place}{_stretch(work, one)}"
+
+
+def _stretch(work: Work, one: Feature) -> str:
+    """Lines to scribe round before the file comes: where it begins and ends."""
+    found = filed_stretch(one)
+    if found is None:
+        return ""
+    start, end, side = found
+    if start <= 0:
+        return f"; from this {side} end to {work.mm(float(end))} from it"
+    return f"; from {work.mm(float(start))} to {work.mm(float(end))} from {side}"
 
 
 def _left(work: Work) -> Iterator[Left]:

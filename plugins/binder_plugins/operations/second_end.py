@@ -11,12 +11,13 @@ from binder_plugins.operations.closing_piece import (
     suited_length,
 )
 from binder_plugins.operations.early_corners import slips
-from binder_plugins.operations.edges import axial_acts, centre_back, edge_acts
+from binder_plugins.operations.edges import axial_acts, edge_acts
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.floats import suited_hub, trials
 from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import is_carried
 from binder_plugins.operations.lengthwise import SAME, is_spoiled
+from binder_plugins.operations.necks import carried
 from binder_plugins.operations.second_grip import is_fitted, second_grip
 
 if TYPE_CHECKING:
@@ -43,7 +44,7 @@ def second(turning: Turning) -> None:
     grip, is_firm = second_grip(turning)
     if acts[1:] and is_carried(turning, grip, bores, is_firm=is_firm):
         grip = replace(grip, support="tailstock centre")
-        acts = [acts[0], turning.centre(end), *map(centre_back, acts[1:])]
+        acts = [acts[0], turning.centre(end), *carried(turning, acts[1:], end, turning.plan.second)]
     elif not is_firm:
         grip = _steadied(turning, grip, end)
     if grip.kind == "mandrel" and grip.support:

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from binder_plugins.operations.around import is_thread
 from binder_plugins.operations.bench import lathe_for
+from binder_plugins.operations.centre_holes import CentreHole, centre_hole, centre_words
 from binder_plugins.operations.cutting_off import saw_off
 from binder_plugins.operations.die_torque import turned_by_threads
 from binder_plugins.operations.early_corners import early_corners
@@ -34,9 +35,6 @@ if TYPE_CHECKING:
 
     from binder_plugins.operations.work import Work
     from binder_solid.facts import FormFact, Located, Stretch
-
-# How much of an end its centre may take; common practice, no source.
-_MOUTH = 0.6
 
 
 class Turning:
@@ -128,15 +126,14 @@ class Turning:
 
     def centre(self, end: str) -> Act:
         """The centre in an end that the tailstock carries, no wider than the end bears."""
-        across = end_across(self, end)
-        mouth = min(_MOUTH * across, 3.0)
-        small = f", its mouth no wider than {self.work.mm(round(mouth, 1))}" if mouth < 3.0 else ""
+        hole = centre_hole(self, end, end_across(self, end)) or CentreHole(0.0)
         return self.work.act(
             "centre",
-            f"centre it for the tailstock{small}",
+            f"centre it for the tailstock{centre_words(self.work.mm, hole)}",
             machine=self.lathe,
             feature=f"{end} end",
-            size=mouth,
+            tool=f"{self.work.mm(hole.pilot)} centre drill, form A" if hole.pilot else "",
+            size=hole.mouth,
             end=end,
         )
 

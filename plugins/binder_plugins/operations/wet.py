@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from binder_plugins.operations.facts import SetUp
+    from binder_plugins.operations.facts import Act, SetUp
     from binder_plugins.operations.work import Work
 
 # Which act is spoiled, or its tool broken, where it is cut with the wrong thing: a chip that
@@ -47,4 +47,10 @@ def said(setup: SetUp) -> str:
 
 def _tools(setup: SetUp) -> tuple[str, ...]:
     """The tools of a set-up that are spoken of, each once."""
-    return tuple(dict.fromkeys(_TOOLS[act.act] for act in setup.acts if act.act in _TOOLS))
+    acts = [act for act in setup.acts if act.act in _TOOLS and not _is_sawn(act)]
+    return tuple(dict.fromkeys(_TOOLS[act.act] for act in acts))
+
+
+def _is_sawn(act: Act) -> bool:
+    """A bar that is too thick for the parting tool is sawn off, and a hacksaw wants nothing."""
+    return act.tool == "hacksaw"

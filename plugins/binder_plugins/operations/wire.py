@@ -35,7 +35,10 @@ def bent(work: Work) -> list[SetUp]:
         tool="hacksaw or cutters",
         amount=max(work.stock_across, 1.0),
     )
-    setups = [at_bench(work, "the wire", "", [cut])]
+    shape = work.form.shape if work.form is not None else ""
+    # A spring's ends are cut when it is wound.
+    ended = _ended(work, whole) if shape != "spring" else ()
+    setups = [at_bench(work, "the wire", "", [cut, *ended])]
     located = work.form.located if work.form is not None else ()
     holes = [one for one in located if one.kind in HOLES]
     flats = [act for one in holes for act in _flattened(work, one)]
@@ -43,13 +46,20 @@ def bent(work: Work) -> list[SetUp]:
         setups.append(at_bench(work, "the wire, its end on a smooth block", "the end", flats))
     if holes:
         setups.append(drilled(work, holes))
-    shape = work.form.shape if work.form is not None else ""
     if shape == "spring":
         setups.append(_wound(work, located))
     elif shape == "wire":
         acts = list(bending(work, holes))
         setups.append(at_bench(work, "the wire", "its left-hand end as drawn", acts))
     return setups
+
+
+def _ended(work: Work, whole: float) -> Iterator[Act]:
+    """What was cut over is filed off, before anything is measured from an end."""
+    long = round(float(work.cut.length), 1) if work.cut is not None else 0.0
+    if 0 < long < whole:
+        words = f"file one end square, then the other to {work.mm(long)} over all"
+        yield work.act("file", words, feature="ends")
 
 
 def _flattened(work: Work, one: Located) -> Iterator[Act]:

@@ -12,6 +12,7 @@ from binder_plugins.shapes.features import (
     Boss,
     Cut,
     Edge,
+    Filed,
     Hole,
     Keyway,
     Knurl,
@@ -46,7 +47,7 @@ _KINDS: tuple[tuple[str, type[Placed], Any, str], ...] = (
     ("flatted", Cut, Length, "a flat: its distance from the opposite side, or flat"),
     ("recessed", Cut, Length, "a recess: its diameter or width"),
     ("keywayed", Keyway, LengthOrSuit, "a keyway: its width"),
-    ("filed", Edge, Words, "an outline or shape filed by eye, in words"),
+    ("filed", Filed, Words, "an outline or shape filed by eye, in words"),
 )
 
 

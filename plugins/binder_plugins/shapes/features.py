@@ -119,3 +119,9 @@ class Edge(Placed):
     """A broken, chamfered or rounded edge."""
 
     angle: Angle | None = None
+
+
+class Filed(Edge):
+    """What is filed in words; `length` is how far along its part, about the middle told `at:`."""
+
+    length: Length | None = None

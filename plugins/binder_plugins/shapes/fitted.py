@@ -12,7 +12,8 @@ from binder_plugins.shapes.written import written_rows
 
 # Words that lead to what it must fit: `to the ratchet's tooth`, `to enter the hammer head`.
 _LEADS = re.compile(
-    r"\b(?:to|for|into|onto|over|against)(?: (?P<act>fit over|fit|suit|enter|match|meet|clear))?"
+    r"\b(?:to|for|into|onto|over|against)"
+    r"(?: (?P<act>fit over|fit|fill|suit|enter|match|meet|clear))?"
     r"(?: (?P<the>the|its|their))? (?P<rest>[^,;.]{1,80})"
 )
 _LOOSE = re.compile(r"\b(?:to (?:fit|suit|match)|fitted)\b *(?:$|[,;.])")

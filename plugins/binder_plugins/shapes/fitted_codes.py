@@ -30,6 +30,16 @@ FILED_TO_EACH_OTHER = Code(
     "  helve: {features: {nose: {filed: to the head}}}",
     "Make one to a size, the opening where there is one, and file the other to it.",
 )
+FILED_TOO_SHORT = Code(
+    "filed-too-short",
+    Severity.WARNING,
+    "A seat filed to enter a hole is shorter than a through hole is deep, or longer than a blind "
+    "one.",
+    "The other part stops on the edge of the seat short of its place, or its shoulder stands off.",
+    "parts:\n  helve: {features: {seat: {filed: to fill the eye of the collar, length: 15 mm}}}\n"
+    "  collar: {features: {eye: {slotted: 9 mm, on: front, depth: through}}}   # 20 mm wide",
+    "Write `length:` as deep as the hole.",
+)
 OPENING_WITHOUT_START = Code(
     "opening-without-start",
     Severity.ADVICE,
@@ -43,5 +53,6 @@ FITTED_CODES = (
     FILED_TO_NOTHING,
     FILED_TO_NO_SIZE,
     FILED_TO_EACH_OTHER,
+    FILED_TOO_SHORT,
     OPENING_WITHOUT_START,
 )

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from binder.api import Design, Diagnostic, Labelled, Size, Span, exact, shown_length
 from binder_plugins.slides import codes
+from binder_plugins.slides.astride import face_of, known_sides
 from binder_plugins.slides.facts import Side, SlideFact
 from binder_plugins.slides.wanted import owned_cutters, written_mm
 from binder_trade.slides import Dovetail, NotDefined, Wanted, fit_cutter, pin_range
@@ -54,12 +55,23 @@ def _found(
     yield from _room(fact, slide, design.units)
     yield from _pins(fact, slide, design.units)
     yield from _cutter(fact, wanted, design)
+    yield from _gib_side(fact)
     if slide.gib_mm == 0 and not fact.joint.entry.fixed:
         gib = shown_length(exact(_some_gib(slide)), design.units)
         yield codes.NOT_ADJUSTABLE.at(
             fact.joint.at,
             f"'{fact.joint.name}' cannot be set once it shakes",
             help=f"write `gib: {gib}`; the slot grows by as much along the flats, and a bit",
+        )
+
+
+def _gib_side(fact: SlideFact) -> Iterator[Diagnostic]:
+    side, sides = fact.entry.gib_side, known_sides(fact)
+    if side is not None and sides and side not in sides:
+        yield codes.GIB_SIDE_WRONG.at(
+            getattr(side, "span", fact.joint.at),
+            f"a slot in the {face_of(fact)} of '{fact.female.end.item}' has no flank at its {side}",
+            help=f"write `gib_side: {sides[0]}` or `gib_side: {sides[1]}`",
         )
 
 

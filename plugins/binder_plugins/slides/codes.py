@@ -68,6 +68,14 @@ GIB_NOT_SET = Code(
     "joints:\n  table on bed: {dovetailed: [table.slot, bed.tail], depth: 2 mm, gib: 1 mm}",
     "Cut the dovetail deeper, or buy a smaller tap.",
 )
+GIB_SIDE_WRONG = Code(
+    "gib-on-no-flank",
+    Severity.ERROR,
+    "A gib on a side of its part where the slot has no flank.",
+    "Its screws would be drilled through the floor of the slot, or along it.",
+    "joints:\n  table on bed: {dovetailed: [table.tail, bed.way], gib: 2 mm, gib_side: top}",
+    "Say one of the two sides beside the slot, or leave `gib_side:` out.",
+)
 FEED_NOT_HELD = Code(
     "feed-screw-not-held",
     Severity.WARNING,
@@ -95,6 +103,7 @@ CODES = (
     CUTTER_NOT_OWNED,
     NOT_ADJUSTABLE,
     GIB_NOT_SET,
+    GIB_SIDE_WRONG,
     FEED_NOT_HELD,
     RECKON_UNREADABLE,
 )

@@ -18,7 +18,6 @@ from binder.api import (
     MaterialFact,
     Misread,
     NumberOff,
-    Position,
     SmallWork,
     ThreadFact,
     exact,
@@ -26,7 +25,7 @@ from binder.api import (
     shown_length,
 )
 from binder_plugins.slides import codes
-from binder_plugins.slides.astride import gib_side, shifted_mm
+from binder_plugins.slides.astride import along_of, beside_mm, gib_side
 from binder_plugins.slides.facts import Side, SlideFact
 from binder_plugins.slides.made import bevelled, made_gib, made_screws
 from binder_trade.drills import Drill, NoDrill
@@ -101,7 +100,7 @@ def gib_of(fact: SlideFact) -> Gib | None:
 
 def _setting(fact: SlideFact, gib: Gib, design: Design) -> Setting | None:
     """With the largest owned thread that finds room beside the slot; None where none does."""
-    slide, place = fact.slide, fact.female.place
+    slide = fact.slide
     if slide is None:
         return None
     able = [
@@ -110,9 +109,7 @@ def _setting(fact: SlideFact, gib: Gib, design: Design) -> Setting | None:
     for thread in sorted(able, key=lambda one: -one.major_mm):
         drill = _drill(thread, fact, design)
         if drill is not None:
-            sides = (place.length, place.width) if place is not None else ()
-            across = min((float(one) for one in sides if one is not None), default=0.0)
-            wall = max(_wall(fact, slide, across), 2 * thread.major_mm)
+            wall = max(_wall(fact, slide), 2 * thread.major_mm)
             reach = wall + slide.clearance_mm
             long = ceil((reach + _FOR_NUT * thread.major_mm) / _STEP_MM) * _STEP_MM
             tapped = _tapped_of(wall, thread, drill)
@@ -120,10 +117,10 @@ def _setting(fact: SlideFact, gib: Gib, design: Design) -> Setting | None:
     return None
 
 
-def _wall(fact: SlideFact, slide: Dovetail, across: float) -> float:
+def _wall(fact: SlideFact, slide: Dovetail) -> float:
     """The metal on the axis of the screws: thicker than at the slot's floor, as the flank leans."""
     lean = (slide.female.depth_mm - _below(fact)) / tan(radians(slide.angle_deg))
-    return (across - slide.female.wide_mm) / 2 - shifted_mm(fact) + lean
+    return beside_mm(fact) - slide.female.wide_mm / 2 + lean
 
 
 def _tapped_of(wall: float, thread: Thread, drill: TappingDrill) -> float:
@@ -254,8 +251,8 @@ def _holes(fact: SlideFact, setting: Setting, units: str) -> HalfFact:
 
 def _stations(fact: SlideFact, gib: Gib, units: str) -> str:
     """Where the screws stand along the slot, where it tells the place of the slide's middle."""
-    at = getattr(fact.female.entry, "at", None)
-    if not isinstance(at, Position) or at.distance is None:
+    at = along_of(fact)
+    if at is None or at.distance is None:
         return ""
     first = at.distance.mm - gib.length_mm / 2
     along = [exact(round(first + one, 1)) for one in gib.screws_mm]
@@ -300,12 +297,13 @@ def _aside(fact: SlideFact, setting: Setting, half: HalfFact) -> AsideFact:
         half.how,
         chosen.mm / 2 / tan(radians(fact.slide.angle_deg)) if fact.slide is not None else 0.0,
         _slot(fact, setting.gib),
+        gib_side(fact),
     )
 
 
 def _slot(fact: SlideFact, gib: Gib) -> str:
     """The slot in whose middle the gib lies: where that is told, or both are of one length."""
-    side, at = fact.female, getattr(fact.female.entry, "at", None)
+    side, at = fact.female, along_of(fact)
     if side.feature is None or not (_long(side) <= gib.length_mm + _UNDER or at is not None):
         return ""
     return side.feature.name

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Annotated
+
 from binder.api import (
     Angle,
     At,
@@ -12,25 +14,29 @@ from binder.api import (
     Length,
     LengthOrSuit,
     Name,
+    OneOf,
     Slot,
     joint_kinds,
     load_data,
 )
 
 PACKAGE = "binder_plugins.slides"
+Side = Annotated[str, OneOf("a side", "back", "front", "top", "underside")]
 
 
 class DovetailEntry(JointEntry):
     """A dovetail told once: `width` across the root of the tail, depth of the slot, angle.
 
     `gib` is the thickness of its strip, `clearance` the sideways play before it is set;
-    `pins` the diameter of the pins to measure over, where the maker chooses it.
+    `pins` the diameter of the pins to measure over, where the maker chooses it. The gib lies on
+    the `gib_side` of the slot's part, left out at its back, or above where the slot is upright.
     """
 
     width: Length | None = None
     depth: Length | None = None
     angle: Angle | None = None
     gib: Length | None = None
+    gib_side: Side | None = None
     clearance: Length | None = None
     pins: Length | None = None
 

@@ -22,7 +22,7 @@ from binder.api import (
     exact,
     shown_length,
 )
-from binder_plugins.slides.astride import side_words
+from binder_plugins.slides.astride import gib_side, side_words
 from binder_plugins.slides.facts import SlideFact
 from binder_plugins.slides.gibs import gib_of
 from binder_plugins.slides.halves import first_side
@@ -60,7 +60,7 @@ def slide_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
 def _sheet(fact: SlideFact, design: Design) -> Section:
     blocks: list[Block] = []
     if fact.slide is not None:
-        drawing = section_of(fact.slide, fact.pins, design.units)
+        drawing = section_of(fact.slide, fact.pins, design.units, gib_side(fact))
         blocks.append(Picture(drawing, f"section of {fact.joint.name}: tail, slot and pins"))
         blocks.append(Table(_COLUMNS, tuple(_rows(fact.slide, fact.pins, design.units))))
         blocks.append(Facts(tuple(_facts(fact, fact.slide, design))))

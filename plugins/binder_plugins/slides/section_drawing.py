@@ -25,8 +25,11 @@ _HEAD = 14.0  # above the drawing, for a dimension and its figure
 _SHAPES = Line | Polyline | DrawnDisc | DrawnLabel
 
 
-def section_of(slide: Dovetail, pins: OverPins | None, units: str) -> Drawing:
-    """Tail on the left, slot on the right, both with their pins; not to be scaled from."""
+def section_of(slide: Dovetail, pins: OverPins | None, units: str, side: str = "") -> Drawing:
+    """Tail on the left, slot on the right, both with their pins; not to be scaled from.
+
+    `side` is that of the slot's part on which the gib lies, where it is known.
+    """
     widest = max(slide.male.wide_mm, slide.female.wide_mm)
     over = pins.male_over_mm if pins is not None else widest
     deepest = max(slide.female.depth_mm, slide.male.depth_mm)
@@ -35,6 +38,8 @@ def section_of(slide: Dovetail, pins: OverPins | None, units: str) -> Drawing:
     shapes: list[_SHAPES] = []
     shapes += _tail(slide, pins, scale, (43.0, floor), units)
     shapes += _slot(slide, pins, scale, (127.0, floor), units)
+    if side:
+        shapes.append(DrawnLabel(_WIDTH - 1, floor - 2, side, 3.0, Anchor.END))
     return Drawing(_WIDTH, floor + 28, tuple(shapes))
 
 

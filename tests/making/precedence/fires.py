@@ -42,6 +42,8 @@ FIRES: dict[str, tuple[str, str]] = {
     "neck-then-taper": ("groove neck", "taper"),
     "taper-then-detail": ("taper", "chamfer"),
     "set-back-then-part": ("set-back", "part-off"),
+    "die-then-neck": ("die", "groove thin-neck"),
+    "carried-then-die": ("groove carried", "die uncarried"),
     "ring-inside-first": ("bore thin-ring inside", "turn thin-ring outside"),
     "bore-then-mandrel": ("bore", "turn on-mandrel"),
     "true-before-unchuck": ("turn runs-true", "unchuck"),

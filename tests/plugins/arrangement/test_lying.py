@@ -102,3 +102,39 @@ def test_the_screw_needs_its_whole_end_on_the_flat(
 ) -> None:
     found = compile_text(shaft(flat=f"at: {at} from left")).findings
     assert ("flat-missed" in {one.code.name for one in found}) == said
+
+
+def helve(long: str, at: str = "", seat: str = "helve.seat") -> str:
+    """A collar of 20 on a seat about 45 of a helve, or where a position puts it."""
+    put = f"positions:\n  collar: {{at: {at} from helve.left}}\n" if at else ""
+    return f"""{HEAD}\
+  helve:
+    material: beech
+    board: {{length: 120 mm, width: 12 mm, thickness: 9 mm}}
+    features:
+      seat: {{filed: round on both edges, length: {long}, at: 45 mm from left}}
+  collar:
+    material: mild steel
+    block: {{length: 20 mm, width: 20 mm, height: 15 mm}}
+    features: {{eye: {{slotted: 9 mm, on: front, length: 12 mm, depth: through}}}}
+joints:
+  collar on helve: {{glued: [collar.eye, {seat}]}}
+stands: helve
+{put}"""
+
+
+# The seat lies from 45 less half its length to 45 and half; the collar from its place, 20 long.
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        (helve("20 mm"), False),
+        (helve("15 mm"), True),
+        (helve("24 mm", "34 mm"), False),
+        (helve("20 mm", "41 mm"), True),
+    ],
+)
+def test_what_is_put_on_a_filed_seat_stands_on_all_of_it(
+    text: str, said: bool, compile_text: Compile
+) -> None:
+    found = [one for one in compile_text(text).findings if one.code.name == "seat-missed"]
+    assert bool(found) is said

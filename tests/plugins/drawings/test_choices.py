@@ -142,6 +142,30 @@ def test_a_gear_has_its_table_of_data(compile_text: Compile) -> None:
     assert {"⌀29", "Module", "10.711"} <= words_on(request)
 
 
+# The gap of a retaining compound is 0.02 to 0.05 mm (from memory of makers' data).
+def test_a_rod_as_bought_has_the_bar_s_limits_and_a_row_for_what_is_eased(
+    compile_text: Compile,
+) -> None:
+    parts = """
+  rod:
+    material: silver steel
+    stock: drawn rod
+    turned: [{name: journal, diameter: 6 mm, length: 50 mm}]
+  hub:
+    material: brass
+    stock: round bar
+    turned: [{name: boss, diameter: 16 mm, length: 10 mm}]
+    features: {bore: {reamed: 6 mm, on: boss, depth: through}}
+joints:
+  hub on rod: {retained: [hub.bore, rod.journal]}
+"""
+    request = request_of(design_of(compile_text, parts), "rod")
+    (row,) = request.data
+    assert row.text == "−0.020 to −0.050"
+    # A 6 mm bar of h8: 5.982 to 6.000 (ISO 286-2).
+    assert {"+0.000", "−0.018"} <= words_on(request)
+
+
 FRAME = """
   side:
     material: mild steel

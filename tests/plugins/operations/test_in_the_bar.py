@@ -7,6 +7,8 @@ from __future__ import annotations
 
 import pytest
 
+from binder_plugins.operations.facts import Route
+from binder_plugins.operations.wet import said
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
 
 BUSH = (
@@ -58,17 +60,65 @@ def test_a_far_end_is_faced_and_centred_before_it_is_drawn_out(
     assert ("out of the jaws" in setup.acts[0].what) == is_short
 
 
-def test_a_groove_that_leaves_a_thin_neck_comes_last(route_of: RouteOf) -> None:
-    """⌀3 less 2 × 0.8 leaves 1.4 mm to carry the turning of the rod on the centre."""
-    part = (
-        "{material: mild steel, stock: drawn rod, turned: [{name: head, diameter: 8 mm, length: 5"
-        " mm}, {name: rod, diameter: 4 mm, length: 40 mm}, {name: tip, diameter: 3 mm, length: 5"
-        " mm}], features: {thread: {screwed: M4, on: rod, length: 36 mm},"
-        " catch: {grooved: 1.6 mm, on: tip, depth: 0.8 mm}}}"
-    )
-    first = next(one for one in route_of(part).setups if one.place == "lathe")
+SCREW = (
+    "{{material: mild steel, stock: drawn rod, turned: [{{name: head, diameter: 8 mm, length: 5"
+    " mm}}, {{name: rod, diameter: 4 mm, length: 40 mm}}, {{name: tip, diameter: 3 mm, length:"
+    " {tip} mm}}], features: {{thread: {{screwed: M4, on: rod, length: {long} mm{at}}},"
+    " catch: {{grooved: 1.6 mm, on: {on}, depth: 0.8 mm{where}}}}}}}"
+)
+
+
+def _screw(tip: str = "5", at: str = "") -> str:
+    return SCREW.format(tip=tip, long="36", at="", on="tip", where=at)
+
+
+def test_a_groove_before_a_thread_is_cut_while_the_centre_carries_it(route_of: RouteOf) -> None:
+    """⌀3 less 2 × 0.8 leaves 1.4 mm, too thin to turn the rod on; it stands 42 mm out, and
+    without the centre a plunging tool bends it. The die's torque never passes it: it is nearer
+    to the free end than the thread."""
+    first = next(one for one in route_of(_screw()).setups if one.place == "lathe")
     names = [act.act for act in first.acts]
-    assert names.index("groove") > max(n for n, one in enumerate(names) if one in {"turn", "die"})
+    assert max(n for n, one in enumerate(names) if one == "turn") < names.index("groove")
+    assert names.index("groove") < names.index("die")
+
+
+def test_a_thin_neck_behind_a_thread_waits_for_the_die(route_of: RouteOf) -> None:
+    """The torque of the die passes a neck between the thread and the jaws; after it the centre
+    must come up again."""
+    neck = SCREW.format(
+        tip="5", long="20", at=", at: 33 mm from left", on="rod", where=", at: 12 mm from left"
+    ).replace("grooved: 1.6 mm", "grooved: 1.2 mm")
+    first = next(one for one in route_of(neck).setups if one.place == "lathe")
+    groove = next(act for act in first.acts if act.act == "groove")
+    assert first.acts.index(groove) > [act.act for act in first.acts].index("die")
+    assert groove.what.startswith("bring the centre up again")
+
+
+@pytest.mark.parametrize(
+    ("tip", "at", "tool"),
+    [
+        # From 1.7 mm in, 1.4 mm thick: a pilot of 1, 1.9 long at most and its cone, would run
+        # under it; one of 0.5 is 1.0 long and (1.06 - 0.5) / 2 / tan 30 = 0.5 more.
+        ("5", "", "0.5 mm centre drill, form A"),
+        # From 6.2 mm in the usual hole ends before it.
+        ("14", ", at: 52 mm from left", "centre drill"),
+    ],
+)
+def test_a_centre_hole_ends_before_a_groove(
+    tip: str, at: str, tool: str, route_of: RouteOf
+) -> None:
+    """ISO 866 and ISO 6411, form A; from memory."""
+    first = next(one for one in route_of(_screw(tip, at)).setups if one.place == "lathe")
+    centre = next(act for act in first.acts if act.act == "centre")
+    assert centre.tool == tool
+    assert ("no deeper" in centre.what) == (tool != "centre drill")
+
+
+def test_where_a_groove_leaves_no_room_for_a_centre_it_is_a_finding(plan: Plan) -> None:
+    """A groove from 0.2 mm in: no centre drill is so short, and 45 mm of ⌀4 stand by themselves."""
+    text = HEAD + "  screw:\n    " + _screw(at=", at: 49 mm from left")
+    found = [one for one in plan(text).findings if one.code.name == "stands-out-too-far"]
+    assert any("no room for a centre" in one.message for one in found)
 
 
 SADDLE = """{HEAD}  screw:
@@ -112,3 +162,45 @@ def test_a_cross_hole_finds_the_axis_of_its_round(route_of: RouteOf) -> None:
     )
     setup = next(one for one in route_of(part).setups if one.grip.kind == "vee")
     assert "rule" in setup.true
+
+
+HANDLE = """{HEAD}  pin:
+    material: silver steel
+    stock: drawn rod
+    turned: [{{name: journal, diameter: 2.5 mm, length: 20 mm}}]
+  handle:
+    material: brass
+    stock: 10 mm round bar
+    turned: [{{name: grip, diameter: 8 mm, length: 18 mm}}]
+    features: {{bore: {{drilled: {size}, on: grip, depth: through}}}}
+joints:
+  it: {{swivels: [handle.bore, pin.journal], duty: turns by hand, master: handle.bore}}
+"""
+
+
+@pytest.mark.parametrize("size", ["2.6 mm", "to suit"])
+def test_a_drilled_hole_with_limits_goes_past_the_line_as_any_other(size: str, plan: Plan) -> None:
+    """18 long and what is left to face behind; drilled to 18 it would be closed when it is off."""
+    outcome = plan(HANDLE.format(HEAD=HEAD, size=size))
+    assert outcome.design is not None, [one.message for one in outcome.findings]
+    route = outcome.design.facts.about(Route, "handle")
+    assert route is not None
+    drill = [act for act in route.acts if act.act == "drill"][-1]
+    assert " to " in drill.what.partition(" deep")[0]
+    assert drill.deep > 18
+    assert "past the line of parting off, in " in drill.what
+
+
+def test_a_bar_that_is_sawn_off_is_told_no_parting_tool(route_of: RouteOf) -> None:
+    """⌀50 is beyond a parting tool of 16 mm reach; what is cut dry or wet is then the reamer."""
+    part = (
+        "{material: aluminium, stock: 50 mm round bar, turned: [{name: rim, diameter: 48 mm,"
+        " length: 20 mm}], features: {bore: {reamed: 8 mm, on: rim, depth: through}}}"
+    )
+    setup = next(
+        one for one in route_of(part).setups if any(act.act == "part-off" for act in one.acts)
+    )
+    assert "hacksaw" in [act.tool for act in setup.acts]
+    assert "parting" not in said(setup)
+    assert "reamer" in said(setup)
+    assert setup.until == "it is sawn off"

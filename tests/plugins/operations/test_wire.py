@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 import re
 
+import pytest
+
 from tests.plugins.operations.conftest import RouteOf
 
 EYE = (
@@ -47,8 +49,8 @@ def test_bends_are_told_along_the_wire(route_of: RouteOf) -> None:
     assert math.isclose(starts[1], 24 + 2 * math.pi, abs_tol=0.06)
     assert "the eye lies flat in the plane of the bends" in told[0]
     order = [act.act for act in acts]
-    assert order.index("flatten") < order.index("drill") < order.index("file")
-    assert order.index("file") < order.index("bend")
+    tip = next(n for n, act in enumerate(acts) if act.feature == "tip")
+    assert order.index("flatten") < order.index("drill") < tip < order.index("bend")
 
 
 def test_a_small_hole_needs_no_flat(route_of: RouteOf) -> None:
@@ -60,3 +62,17 @@ def test_a_small_hole_needs_no_flat(route_of: RouteOf) -> None:
 def test_its_place_along_is_told(route_of: RouteOf) -> None:
     spot = next(act for act in route_of(EYE % 1.0).acts if act.act == "spot")
     assert "3 mm from the right-hand end" in spot.what
+
+
+@pytest.mark.parametrize(
+    ("part", "long"),
+    # 28 + 8 + 8 less two corners of 4 mm mean radius, 2 × (8 - 2π) = 40.566; the straight one 40.
+    [(HOOK, "40.6 mm"), (EYE % 1.0, "40 mm")],
+)
+def test_what_is_cut_over_comes_off_before_anything_is_measured(
+    part: str, long: str, route_of: RouteOf
+) -> None:
+    """Bends and eyes are measured from an end. Common practice, no source."""
+    acts = route_of(part).acts
+    assert acts[1].what == f"file one end square, then the other to {long} over all"
+    assert acts[0].act == "saw"

@@ -126,3 +126,39 @@ def test_a_pair_of_hands_that_are_the_same_part(
         f" width: 12 mm, {high}: 8 mm}}, features: {{{features}}}}}\n"
     )
     assert ("hands-alike" in codes_of(compile_text(text))) is is_alike
+
+
+def seated(words: str, more: str, eye: str = "depth: through") -> str:
+    """A helve that is filed so, and a collar of 20 whose eye goes across it."""
+    return (
+        f"{HEAD}  helve: {{material: beech, board: {{length: 120 mm, width: 12 mm,"
+        f' thickness: 9 mm}}, features: {{seat: {{filed: "{words}", {more}}}}}}}\n'
+        "  collar: {material: mild steel, block: {length: 20 mm, width: 20 mm, height: 15 mm},"
+        f" features: {{eye: {{slotted: 9 mm, on: front, length: 12 mm, {eye}}}}}}}\n"
+    )
+
+
+FILLS = "to fill the eye of the collar"
+ALONG = "at: 45 mm from left"
+
+
+@pytest.mark.parametrize(
+    ("text", "is_short"),
+    [
+        # Geometry: the hole is 20 deep; what goes through it and is shorter stops in it.
+        (seated(FILLS, f"length: 15 mm, {ALONG}"), True),
+        (seated(f"15 mm long, {FILLS}", ALONG), True),
+        (seated(FILLS, f"length: 20 mm, {ALONG}"), False),
+        (seated(FILLS, f"length: 24 mm, {ALONG}"), False),
+        (seated(FILLS, "length: 15 mm, on: right"), True),
+        (seated("to enter the eye of the collar", "length: 15 mm, on: right"), False),
+        # A blind hole of 10: the end of 12 stands on its floor before the shoulder closes.
+        (seated(FILLS, "length: 12 mm, on: right", "depth: 10 mm"), True),
+        (seated(FILLS, "length: 10 mm, on: right", "depth: 10 mm"), False),
+    ],
+)
+def test_a_seat_is_as_long_as_the_hole_that_comes_over_it(
+    text: str, is_short: bool, compile_text: Compile
+) -> None:
+    found = [one for one in compile_text(text).findings if one.code.name == "filed-too-short"]
+    assert bool(found) is is_short

@@ -95,7 +95,7 @@ def test_the_holes_of_gib_screws_are_drawn_where_they_stand(compile_text: Compil
     """Three in a strip of 34 about 35: a sixth, the half and five sixths of it; half way down."""
     (holes,) = gib_holes(compile_text, ", at: 35 mm from left")
     assert [spot[0] for spot in holes.spots] == pytest.approx([35 - 34 / 3, 35, 35 + 34 / 3])
-    assert {spot[1:] for spot in holes.spots} == {(0.0, 4.5)}
+    assert {spot[1:] for spot in holes.spots} == {(50.0, 4.5)}
     assert "at 23.7 mm, 35 mm, 46.3 mm from left, 1.5 mm from top" in holes.note
     assert holes.note.startswith("3 × tap M2")
     assert len(holes.tools) == 3

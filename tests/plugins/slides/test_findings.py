@@ -60,6 +60,10 @@ CASES = {
         "table on bed: {dovetailed: [table.underside, bed.top], width: 24 mm, depth: 2 mm,"
         " gib: ⟪1 mm⟫}"
     ),
+    "gib-on-no-flank": slide(
+        "table on bed: {dovetailed: [table.underside, bed.top], width: 24 mm, depth: 5 mm,"
+        " gib: 2 mm, gib_side: ⟪top⟫}"
+    ),
     "feed-screw-not-held": slide(
         f"{RIGHT}\n  ⟪feed⟫: {{leads: [screw.rod, table.nut]}}",
         ", features: {nut: {tapped: M6, on: left, depth: 10 mm}}",

@@ -10,10 +10,11 @@ from collections.abc import Callable
 
 import pytest
 
-from binder.api import HalfFact
+from binder.api import AsideFact, HalfFact
 from binder.compiler import Outcome
 from binder.design import Design, OffMiddleFact
-from binder_solid.facts import FormFact
+from binder_solid.facts import FlatFact, FormFact, Located
+from binder_solid.flats import Flat
 from binder_solid.placed import PlacedFact
 from binder_solid.space import placed
 
@@ -92,3 +93,61 @@ def test_both_halves_have_their_corners_eased(compile_text: Compile) -> None:
     halves = [one for one in design.facts.all(HalfFact) if one.place in ("way", "tail")]
     assert len(halves) == 2
     assert all("inside corners" in one.eased for one in halves)
+
+
+def gib_holes(design: Design) -> Located:
+    form = design.facts.about(FormFact, "bed")
+    assert form is not None
+    return next(one for one in form.located if one.name == "gib_screws")
+
+
+@pytest.mark.parametrize(
+    ("said", "side", "y"), [("", "back", 60), (", gib_side: front", "front", 0)]
+)
+def test_solid_template_and_words_take_the_screws_on_one_side(
+    said: str, side: str, y: float, compile_text: Compile
+) -> None:
+    """The screws bear on the gib from its own side, and are drilled in that face (geometry)."""
+    design = design_of(compile_text, "60 mm from left", GIB + said)
+    holes = gib_holes(design)
+    assert holes.face == side
+    assert {spot[1] for spot in holes.spots} == {y}
+    flat = template_of(design, side)
+    # A strip of 60 about 60, screws at a sixth, the half and five sixths: alike from both ends.
+    assert sorted(hole.at[0] for hole in flat.holes) == pytest.approx([40, 60, 80])
+    how = next(one.how for one in design.facts.all(HalfFact) if one.place == "gib_screws")
+    assert how.startswith(f"mark them on the {side}, where the gib lies")
+
+
+def test_seen_from_the_back_the_screws_count_from_the_other_corner(compile_text: Compile) -> None:
+    """40 mm off the left end of a bed of 120 they lie 80 off its right end (geometry)."""
+    flat = template_of(design_of(compile_text, "40 mm from left"), "back")
+    assert sorted(hole.at[0] for hole in flat.holes) == pytest.approx([60, 80, 100])
+
+
+def test_the_gib_at_the_front_turns_the_slide_round(compile_text: Compile) -> None:
+    front = GIB + ", gib_side: front"
+    design = design_of(compile_text, "60 mm from left, 30 mm from front", front)
+    assert table_y(design) == pytest.approx(30 + OFF, abs=1e-3)
+    assert slot_y(design_of(compile_text, "60 mm from left", front)) == pytest.approx(
+        30 - OFF, abs=1e-3
+    )
+
+
+@pytest.mark.parametrize(("side", "wall"), [("back", 38), ("front", 22)])
+def test_the_wall_is_that_between_the_gib_and_its_side(
+    side: str, wall: float, compile_text: Compile
+) -> None:
+    """The slot's middle 22 from the front and 38 from the back of 60; less half its floor, more
+    what the flank leans half way up (geometry)."""
+    floor, lean = 24 + 2 * OFF + 2 * 5 / 1.7320508, 2.5 / 1.7320508
+    said = f"{GIB}, gib_side: {side}"
+    design = design_of(compile_text, "60 mm from left, 22 mm from front", said)
+    (fact,) = design.facts.all(AsideFact)
+    assert fact.wall == pytest.approx(wall - floor / 2 + lean, abs=1e-3)
+
+
+def template_of(design: Design, face: str) -> Flat:
+    fact = design.facts.about(FlatFact, "bed")
+    assert fact is not None
+    return next(one for one in fact.flats if one.face == face)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from binder.api import AsideFact, Design, Part, exact, shown_length
-from binder_plugins.shapes.forming.body import FACES, Body, cross
+from binder_plugins.shapes.forming.body import FACES, Body
 from binder_plugins.shapes.forming.locating import Made
 from binder_solid.facts import Located
 from binder_solid.forms import Cylinder, Frame, Vector
@@ -16,27 +16,26 @@ _CLEAR = 1.0
 def holes_beside(
     part: Part, body: Body, made: tuple[Made, ...], design: Design
 ) -> Iterator[Located]:
-    """The holes of each such joint, on the face to the right of the slot seen along its run.
-
-    Which of the two sides it is, the maker is free to choose: the drawing shows one.
-    """
+    """The holes of each such joint, in the face from which it says that they are drilled."""
     slots = {one.feature.name: one.located.frame for one in made}
     for fact in design.facts.all(AsideFact):
         slot = slots.get(fact.slot)
-        if fact.item == part.name and slot is not None and not body.is_turned:
+        if fact.item != part.name or fact.side not in FACES or body.is_turned:
+            continue
+        if slot is not None:
             yield _located(part, fact, body, slot, design.units)
 
 
 def _located(part: Part, fact: AsideFact, body: Body, slot: Frame, units: str) -> Located:
-    a, b, c = cross(slot.z, slot.x)
-    out: Vector = (0.0 - a, 0.0 - b, 0.0 - c)
-    face = next(name for name, frame in FACES.items() if frame.z == out)
+    out = FACES[fact.side].z
+    a, b, c = out
+    inwards: Vector = (0.0 - a, 0.0 - b, 0.0 - c)
     frames = tuple(_frame(along, fact, body, slot, out) for along in fact.along)
     tools = tuple(
         Cylinder(
             fact.drill_mm / 2,
             fact.wall + fact.leans + _CLEAR,
-            Frame(_plus(one.origin, out, _CLEAR), (a, b, c), one.x),
+            Frame(_plus(one.origin, out, _CLEAR), inwards, one.x),
         )
         for one in frames
     )
@@ -44,7 +43,7 @@ def _located(part: Part, fact: AsideFact, body: Body, slot: Frame, units: str) -
     return Located(
         name=fact.place,
         kind="tapped",
-        face=face,
+        face=fact.side,
         frame=frames[0],
         spots=tuple(one.origin for one in frames),
         tools=tools,

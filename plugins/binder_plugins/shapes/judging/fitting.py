@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from fractions import Fraction
 
-from binder.api import Design, Diagnostic, Feature
+from binder.api import Design, Diagnostic, Feature, PlaceFact, Size, shown_length
 from binder_plugins.shapes import fitted_codes
-from binder_plugins.shapes.fitted import Fitted, Unfound, fitted, span_of, told, words_of
+from binder_plugins.shapes.fitted import Fitted, Unfound, fitted, span_of, target_of, told, words_of
 
 _OPENINGS = re.compile(
     r"\b(?:holes?|slots?|openings?|windows?|mortises?|apertures?|eyes?|keyholes?|sockets?)\b"
@@ -16,6 +17,7 @@ _OPENINGS = re.compile(
 _OTHERS = re.compile(
     r"\b(?:to|for|into|round|around|over|under|from|near|beside|of|enter|past|clear|in|at)\b"
 )
+_LONG = re.compile(r"\b([0-9]{1,6}(?:\.[0-9]{1,6})?) ?(mm|in) long\b")
 # What may be filed out: a hole or slot that is there already, under the same words.
 _CUT = ("drilled", "bored", "reamed", "slotted", "pocketed")
 
@@ -31,6 +33,8 @@ def check_fitted(design: Design) -> Iterator[Diagnostic]:
             yield from _both(one, pairs[one.item, one.feature.owner])
         elif not told(one, design):
             yield _without_size(one, design)
+        else:
+            yield from _length(one, design)
     for feature in design.features():
         yield from _opening(feature, design)
 
@@ -66,6 +70,44 @@ def _without_size(one: Fitted, design: Design) -> Diagnostic:
         "size there",
         help=f"give the {title} its size there; it is made first",
     )
+
+
+def _length(one: Fitted, design: Design) -> Iterator[Diagnostic]:
+    """How long it is against the depth of the hole that it goes into."""
+    long, hole = _long(one.feature), design.facts.about(PlaceFact, f"{one.item}.{one.place}")
+    target = target_of(one, design)
+    if long is None or hole is None or target is None or target.kind not in _CUT:
+        return
+    deep = hole.depth if hole.depth is not None else hole.thickness
+    is_blind = hole.depth is not None
+    if deep is None or (long <= deep if is_blind else long >= deep or not _passes(one)):
+        return
+    size, own = (shown_length(mm, design.units) for mm in (deep, long))
+    says = "no deeper than" if is_blind else "deep"
+    yield fitted_codes.FILED_TOO_SHORT.at(
+        span_of(one.feature),
+        f"'{one.feature.name}' of '{one.feature.owner}' is {own} long, and "
+        f"'{one.item}.{one.place}', which it goes into, is "
+        f"{f'{says} {size}' if is_blind else f'{size} {says}'}",
+        help=f"write `length: {size}`",
+    )
+
+
+def _passes(one: Fitted) -> bool:
+    """Whether the other part must come on with all of its hole: it is to be filled, or is along."""
+    at = getattr(one.feature.entry, "at", None)
+    return at is not None or "fill" in words_of(one.feature).lower()
+
+
+def _long(feature: Feature) -> Fraction | None:
+    """How long it is filed, in mm: as its `length:` says, or its words."""
+    size = getattr(feature.entry, "length", None)
+    if isinstance(size, Size):
+        return size.exact
+    said = _LONG.search(words_of(feature))
+    if said is None:
+        return None
+    return Fraction(said[1]) * (1 if said[2] == "mm" else Fraction("25.4"))
 
 
 def _opening(feature: Feature, design: Design) -> Iterator[Diagnostic]:

@@ -1,0 +1,38 @@
+"""Stretches of a rod as bought that are eased to a measured bore, to rows of the table of data."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from binder.api import HalfFact, exact, shown_length
+from binder_drafting import Datum
+from binder_plugins.drawings.callouts import bare, fine
+from binder_solid.stands_at import spans_on
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from binder.api import Design
+
+
+def eased_rows(item: str, design: Design) -> Iterator[Datum]:
+    """For each mate where it sits, and what counts there where the bar is tight in it."""
+    for half in design.facts.all(HalfFact):
+        if half.item == item and half.is_eased and half.suits is not None:
+            least, most = (fine(add, design.units, "+").replace("-", "−") for add in half.suits)
+            where = _where(half, design)
+            yield Datum(f"{half.subject}.eased", f"Eased if tight: {where}", f"{most} to {least}")
+
+
+def _where(half: HalfFact, design: Design) -> str:
+    """`43 to 51 from left, to bore`; the mate where it is not known where that sits."""
+    joint = design.joints[half.joint]
+    other = next((name for name in joint.items if name != half.item), "")
+    spans = spans_on(half.item, other, design)
+    told = ", ".join(_from_to(one, design.units) for one in spans)
+    return f"{told} from left, to bore" if told else f"to {half.mate}"
+
+
+def _from_to(span: tuple[float, float], units: str) -> str:
+    low, high = (bare(shown_length(exact(round(one, 2)), units)) for one in span)
+    return f"{low} to {high}"
