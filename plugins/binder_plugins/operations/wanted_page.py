@@ -30,7 +30,7 @@ _COLUMNS = (Column("Tool", 4), Column("First wanted for", 5), Column("Set-ups", 
 _INTRO = (
     "Every tool, fixture and gauge that a leaf names stands here once. What the workshop file "
     "does not list is taken as not owned: write it there, under hand_tools: or fixtures:, and it "
-    "moves up. Adhesives, solders and fluxes stand under To buy and to find."
+    "moves up. Adhesives, solders, fluxes and oils stand under To buy and to find."
 )
 # A size is not parted from its unit at the end of a line.
 _SIZE, _UNBROKEN = re.compile(r"(?<=\d) (?=(?:mm|in)\b)"), "\u00a0"

@@ -217,3 +217,9 @@ def test_a_tool_is_first_wanted_where_the_evenings_want_it_first(plan: Plan) -> 
     (tool,) = (one for one in tools_of(design).tools if one.name == "grooving tool 0.6 mm")
     assert len(tool.uses) == 2
     assert first == min(tool.uses, key=lambda use: order.index(use[0]))[1]
+
+
+def test_a_grooving_tool_that_is_bought_is_told_with_its_width(plan: Plan) -> None:
+    design = designed(plan, RIDGED, without("machines/others/grinder"))
+    names = {one.name: one.whose for one in tools_of(design).tools}
+    assert names["grooving tool 0.6 mm"] is Whose.HAD

@@ -21,7 +21,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
 _BOUGHT = "bought"
-# What is had in the size of a thread where it is not made.
+# What is had in a width, or in the size of a thread, where it is not made.
+_BY_WIDTH = frozenset({"grooving tool", "undercut tool"})
 _BY_THREAD = frozenset({"fitted gauge", "tapped ring", "screwed stub"})
 
 
@@ -72,8 +73,9 @@ class _Found:
             return
         work = made(said.row.make, said.words, place, said.name) if said.row.make else None
         if work is None:
-            thread = f" {place.thread}" if said.row.make in _BY_THREAD and place.thread else ""
-            self.note(f"{said.name}{thread}", Whose.HAD, place)
+            size = place.thread if said.row.make in _BY_THREAD else ""
+            size = place.wide(said.words) if said.row.make in _BY_WIDTH else size
+            self.note(f"{said.name} {size}".strip(), Whose.HAD, place)
             return
         known = self.work.get(work.subject)
         self.work[work.subject] = _both(known, work) if known is not None else work

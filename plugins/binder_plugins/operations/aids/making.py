@@ -45,7 +45,6 @@ _SOME = 10.0
 _MOST = 2.5
 # What tells a gap over a measured shaft: + so much goes in, + so much does not.
 _GAP = re.compile(r"\+ (\S+) goes in, \+ (\S+) does not")
-_WIDE = re.compile(r"([\d./]+ (?:mm|in)) wide\b")
 _ROUND = frozenset({"round bar", "drawn rod"})
 
 
@@ -155,16 +154,10 @@ def _told(name: str, words: str, size: float, place: Place) -> dict[str, str]:
         "part": place.route.title,
         "thread": place.thread,
         **_stub(place),
-        "wide": place.wide or _width(words) or f"for the {place.what_for}",
+        "wide": place.wide(words) or f"for the {place.what_for}",
         "long": "",
         "deep": place.mm(place.setup.grip.long),
     }
-
-
-def _width(words: str) -> str:
-    """`0.5 mm` of `grooving tool 0.5 mm wide`."""
-    found = _WIDE.search(words)
-    return found[1] if found else ""
 
 
 def _stub(place: Place) -> dict[str, str]:

@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 
 _THREAD = re.compile(r"^(.*?) (taps?|die)\b")
 _WIDTH = re.compile(r"\bwidth ([\d./ ]+ (?:mm|in))\b")
+_WIDE = re.compile(r"([\d./]+ (?:mm|in)) wide\b")
 _DIAMETER = re.compile(r"⌀(\d+(?:\.\d+)?)")
 
 
@@ -92,10 +93,11 @@ class Place:
         """The part, or the tool, that it is made for."""
         return self.making or self.route.title
 
-    @property
-    def wide(self) -> str:
-        """The width of a groove as printed; '' where none is told."""
-        found = _WIDTH.search(self.act.what) if self.act is not None and not self.making else None
+    def wide(self, words: str) -> str:
+        """The width of a groove as printed, of the act or of a tool's words; '' for none told."""
+        found = _WIDE.search(words)
+        if found is None and self.act is not None and not self.making:
+            found = _WIDTH.search(self.act.what)
         return found[1] if found else ""
 
     def grooves(self) -> dict[str, float]:
