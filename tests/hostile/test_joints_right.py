@@ -132,19 +132,29 @@ def test_a_pressed_bush_with_a_bore_to_suit_is_sized_in_place(compile_text: Comp
     assert any("size the bush" in task.title for task in tasks.values())
 
 
-def test_a_drilled_hole_has_the_limits_of_its_own_drill(compile_text: Compile) -> None:
-    # 2.6 mm by AND10387: +0.102/−0.025 mm, so 2.575 to 2.702 whatever the pin's size is.
+@pytest.mark.parametrize(
+    ("pin", "drill", "limits"),
+    [
+        # AND10387 over 1/8 in: +0.127/−0.025 mm, whatever the pin's size is. A caliper reads it.
+        ("5.5 mm", "5.6 mm", (5.575, 5.727)),
+        # Up to 1/8 in +0.102/−0.025, 2.575 to 2.702, and of that what its gauge can tell, the
+        # shanks of drills by 0.1 mm: the limits are the gauge's two ends (ISO 1938).
+        ("2.5 mm", "2.6 mm", (2.6, 2.7)),
+    ],
+)
+def test_a_drilled_hole_has_the_limits_of_its_own_drill_or_gauge(
+    pin: str, drill: str, limits: tuple[float, float], compile_text: Compile
+) -> None:
     outcome = compile_text(
-        f"{HEAD}{turned('pin', 'mild steel', '2.5 mm', '20 mm')}"
-        f"{turned('grip', 'brass', '7 mm', '18 mm', bored('drilled: 2.6 mm'))}"
+        f"{HEAD}{turned('pin', 'mild steel', pin, '20 mm')}"
+        f"{turned('grip', 'brass', '12 mm', '18 mm', bored(f'drilled: {drill}'))}"
         "joints:\n  a: {swivels: [grip.bore, pin.rod]}\n"
     )
     fact = design_of(outcome).facts.about(FitFact, "a")
     assert fact is not None
     least = float(fact.nominal) + fact.hole_lower_um / 1000
     greatest = float(fact.nominal) + fact.hole_upper_um / 1000
-    assert least == pytest.approx(2.575, abs=0.002)
-    assert greatest == pytest.approx(2.702, abs=0.002)
+    assert (least, greatest) == pytest.approx(limits, abs=0.002)
 
 
 def test_a_class_that_is_asked_for_is_given_or_refused(compile_text: Compile) -> None:
