@@ -68,7 +68,8 @@ def _sheet(one: Assembly, design: Design) -> Section:
         *(_row(own.name, own.count, design) for own in _made_for_it(one, design)),
     )
     blocks: list[Block] = [Table(columns, rows)]
-    ticks = tuple(_steps(one, design))
+    lines = CautionLines(design)
+    ticks = tuple(_steps(one, lines, design))
     if ticks:
         blocks.append(Checklist(ticks))
     if one.note:
@@ -77,7 +78,7 @@ def _sheet(one: Assembly, design: Design) -> Section:
         words = "; ".join((one.test.rstrip(". "), *floats_in(one, design)))
         title = "Test when it has run in" if is_run_in(one, design) else "Test now"
         blocks.append(Notice(NoticeKind.NOTE, title, (words,)))
-    last = tuple(locked(one, CautionLines(design), design))
+    last = tuple(locked(one, lines, design))
     if last:
         blocks += [Paragraph((when(one, design),)), Checklist(last)]
     return Section(
@@ -103,11 +104,10 @@ def _row(name: str, count: int, design: Design) -> tuple[Text, ...]:
     return ((str(number.number) if number else "",), (str(count),), (title,))
 
 
-def _steps(one: Assembly, design: Design) -> Iterator[Tick]:
+def _steps(one: Assembly, lines: CautionLines, design: Design) -> Iterator[Tick]:
     """The maker's own steps, then the joints that close here."""
     for number, words in enumerate(one.steps, 1):
         yield Tick(f"{one.name} step {number}", (words,))
-    lines = CautionLines(design)
     parts = parts_of(one, design)
     for number, part in enumerate(parts, 1):
         for joint in part:
