@@ -275,8 +275,8 @@ def test_an_eased_journal_has_the_limits_of_the_bar_or_those_of_its_bore(
     assert "0.020 under the measured bore, until it is 0.020 to 0.050 mm under" in journal.how
 
 
-# A piece from the scrap box has no size: what is bonded in it goes by its bore as measured, with the
-# gap of a retaining compound, 0.02 to 0.05 mm (from memory of makers' data).
+# A piece from the scrap box has no size: what is bonded in it goes by its bore as measured, with
+# the gap of a retaining compound, 0.02 to 0.05 mm (from memory of makers' data).
 @pytest.mark.parametrize(("kind", "suits"), [("retained", (-0.050, -0.020)), ("pressed", None)])
 def test_a_seat_for_a_bought_piece_without_a_size_goes_by_its_measured_bore(
     kind: str, suits: tuple[float, float] | None, compile_text: Compile
