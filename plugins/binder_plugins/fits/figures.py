@@ -115,9 +115,8 @@ def how(fit: MadeFit, which: str, units: str) -> str:
         if half.is_fixed and fit.wanted_um > 0:
             least = size(fit.wanted_um / 1000, units)
             under = span(-fit.least_um / 1000, -fit.most_um / 1000, units)
-            return (
-                f"eased if it is less than {least} under the measured {other}, until it is {under}"
-            )
+            tight = f"eased if it is less than {least} under the measured {other}"
+            return f"{tight}, until it is {under}"
         if half.is_fixed:
             return f"eased only if it is tight in the measured {other}"
         return f"to suit the measured {other}"

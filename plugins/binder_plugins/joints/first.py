@@ -7,6 +7,8 @@ from binder.api import Design, End, FitFact, HalfFact, Joint, Meeting
 Fitted = frozenset[frozenset[str]]
 _ANY = Meeting("meets", "fixing", "put {a} and {b} together")
 _CHOSEN = "measured first, the other half is made to it"
+_EASED = "bore first; the rod as bought is polished to it"
+_AS_BOUGHT = "bore first; the rod goes into it as bought"
 _ROD = "the rod stays as bought: measure it, then the bore"
 
 
@@ -82,5 +84,10 @@ def why_first(joint: Joint, first: End, halves: list[HalfFact]) -> str:
     if is_rod(halves):
         return _ROD
     usual = joint.ends[row.first - 1] if row.first else None
-    chosen = usual is None or str(first) != str(usual)
-    return _CHOSEN if chosen else row.why
+    if usual is None or str(first) != str(usual):
+        return _CHOSEN
+    # No journal is turned to its bore where it is the rod itself.
+    rods = [one for one in halves if not one.is_master and "as bought" in one.what]
+    if rods:
+        return _EASED if any(one.is_eased for one in rods) else _AS_BOUGHT
+    return row.why

@@ -102,4 +102,4 @@ def test_the_master_is_made_first_and_scrap_is_measured_first(
     assert order.index("measure gear") < order.index("make axle")
     assert order[-2:] == ["assemble all", "test all"]
     reasons = {reason for step in sequence.steps for _, reason in step.after}
-    assert "axle in arm: bore first, then turn the journal to it" in reasons
+    assert "axle in arm: bore first; the rod as bought is polished to it" in reasons
