@@ -16,6 +16,7 @@ from binder_plugins.templates.folding import Tile, join_marks, tiles_of
 from binder_plugins.templates.lettering import LARGE, SMALL, title_of, words_of, wrapped
 from binder_plugins.templates.piece import Piece, piece_of
 from binder_plugins.templates.pieces_drawn import drawn_piece
+from binder_plugins.templates.plain_ends import WORDS, worked_end
 from binder_plugins.templates.wanted import Template
 from binder_solid.forms import Point
 
@@ -90,6 +91,10 @@ def _slips(one: Template, design: Design, *, is_turned: bool) -> Iterator[Slip]:
         return
     lines = tuple(_lines(one, design, ROOM[0]))
     head = Slip(piece, title, (*lines, "")).head
+    window = worked_end(piece, (ROOM[0], ROOM[1] - head))
+    if window is not None:
+        yield Slip(piece, title, (*lines, WORDS), Tile(window, 0, 0, 1, 1))
+        return
     for tile in tiles_of(piece.size, (ROOM[0], max(ROOM[1] - head, LEAST_TILE))):
         yield Slip(piece, title, (*lines, tile.words), tile)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import shutil
 import subprocess
 from collections.abc import Callable
+from dataclasses import replace
 from itertools import pairwise
 from pathlib import Path
 
@@ -16,11 +17,14 @@ from binder.compiler import Outcome, Phase
 from binder.pages import Binder, Section, text_of
 from binder.render.html import render_html
 from binder.render.pdf import write_pdf
+from binder_drafting import Chain
 from binder_plugins.templates.checking import INCH_LINE, MM_LINE
 from binder_plugins.templates.folding import OVERLAP, Tile, tiles_of
 from binder_plugins.templates.lettering import wrapped
+from binder_plugins.templates.marking import OUTLINE
 from binder_plugins.templates.piece import piece_of
 from binder_plugins.templates.pieces_drawn import drawn_piece
+from binder_plugins.templates.plain_ends import WORDS, worked_end
 from binder_plugins.templates.sheets import HEIGHT, ROOM, WIDTH, sheets_of, slips_of
 from binder_plugins.templates.wanted import Template, templates_of
 from tests.plugins.templates.models import BED, BRACKET, COVER, FRAME, HEAD, LEVER
@@ -61,6 +65,14 @@ def test_every_sheet_has_its_lines(designed: Designed) -> None:
         assert MM_LINE in {round(long, 9) for long in upright}
 
 
+BOTH_ENDS = '{drilled: 4 mm, depth: through, off: 2, pattern: "180 mm apart"}'
+STRIP = (
+    "  strip:\n    material: mild steel\n    stock: 3 mm plate\n"
+    "    plate: {length: 220 mm, width: 30 mm, thickness: 3 mm}\n"
+    "    features: {hole: %s}\n"
+)
+
+
 @pytest.mark.parametrize("size", [(431.0, 271.0), (169.0, 30.0), (20.0, 800.0), (1000.0, 1000.0)])
 def test_tiles_cover_a_piece_and_overlap(size: tuple[float, float]) -> None:
     tiles = list(tiles_of(size, ROOM))
@@ -89,6 +101,22 @@ def test_a_large_part_comes_in_the_order_of_its_parts(designed: Designed) -> Non
         if isinstance(shape, DrawnLabel) and shape.text.startswith("part ")
     ]
     assert words == [f"part {n} of 6" for n in range(1, 7)]
+
+
+@pytest.mark.parametrize(
+    ("at", "count"), [("20 mm from left", 1), ("20 mm from right", 1), ("", 2)]
+)
+def test_a_plain_end_takes_no_paper(at: str, count: int, designed: Designed) -> None:
+    """A strip longer than a sheet is one template if it is worked at one end alone."""
+    hole = f"{{drilled: 4 mm, depth: through, at: {at}}}" if at else BOTH_ENDS
+    design = designed(STRIP % hole)
+    (one,) = templates_of(design)
+    slips = slips_of(one, design)
+    assert len(slips) == count
+    assert (slips[0].lines[-1] == WORDS) == (count == 1)
+    piece = slips[0].piece
+    cut_off = Chain(((5.5, 10.0), (10.0, 5.5)), OUTLINE)
+    assert worked_end(replace(piece, edges=(*piece.edges, cut_off)), ROOM) is None
 
 
 def test_the_parts_hold_the_whole_length_of_the_lines(laid: Laid) -> None:
