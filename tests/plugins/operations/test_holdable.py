@@ -91,7 +91,7 @@ def test_a_knurled_screw_is_held_by_its_thread_for_its_head(route_of: RouteOf) -
     route = route_of(spec)
     (faced,) = (one.grip for one in route.setups[1:] if any(a.act == "face" for a in one.acts))
     assert faced.on == "the thread, in a split tapped ring"
-    # Near the head, and no nearer than the thread begins: 36 mm of it up to the tip's shoulder at 45.
+    # Near the head, and no nearer than the thread begins: 36 mm of it end at 45.
     assert 9 < faced.jaws[0] < 12
     assert faced.stand_out < 12
     assert not route.trouble

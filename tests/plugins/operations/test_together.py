@@ -219,7 +219,7 @@ def test_the_seat_of_a_bought_wheel_is_brought_to_its_measured_bore(plan: Plan) 
         "joints: {wheel: {retained: [gear, axle.seat], master: gear}}\n"
     )
     (polish,) = _acts(_route(plan(text).design, "axle"), "polish")
-    # Inside jaws read a small bore too little: steps that grow by less than the gap's width tell it.
+    # Inside jaws read a small bore too little: steps no wider than the gap's width tell it.
     assert "try the bore of the brass clock wheel" in polish.what
     assert "stepped plug whose steps grow by 0.02 mm" in polish.what
     assert "0.02 mm to 0.05 mm under it" in polish.what
