@@ -163,7 +163,7 @@ joints:
 """
     request = request_of(design_of(compile_text, parts), "rod")
     (row,) = request.data
-    assert row.text == "−0.020 to −0.050"
+    assert row.text == "bore −0.020 to −0.050"
     # A 6 mm bar of h8: 5.982 to 6.000 (ISO 286-2).
     assert {"+0.000", "−0.018"} <= words_on(request)
 
