@@ -205,9 +205,8 @@ def _score(
     fitted = sum(has_limits(steps[i], work) for i in one.second)
     late = [a for a in axial if opens_at(a) != one.free and _is_of_its_mouth(a, work)]
     fitted += sum(is_true(a, work) for a in late)
-    worked = len(late)
     crushed = int(_threads_on_thin(one, work, steps, axial, around))
-    return fitted, crushed, len(one.second), worked, len(one.behind), int(one.free == "left")
+    return fitted, crushed, len(one.second), len(late), len(one.behind), int(one.free == "left")
 
 
 def _is_of_its_mouth(one: Located, work: Work) -> bool:

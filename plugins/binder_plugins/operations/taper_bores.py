@@ -130,7 +130,7 @@ def _blue(mate: Mate | None) -> str:
 def _gauge(work: Work, one: Located, mate: Mate | None) -> str:
     """Its mate where that is there; else what reads its mouth."""
     if mate is not None and mate.is_first:
-        return f"the {mate.title}, blued"
+        return f"its mate, tried in {BLUE}"
     size = exact(one.diameter or 0.0)
     found = work.design.workshop.finest(size, size, "inside")
     return f"{found.name}, at its mouth" if found is not None else ""

@@ -20,6 +20,7 @@ BLUE = "marking blue"
 # What is left on the diameter for the first trial, in mm: the angle can still be mended with it.
 # Common practice, no source.
 _FIRST_TRIAL_MM = 0.2
+_TENTH_IN = 2.54
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,16 +81,16 @@ def tried(work: Work, mate: Mate | None) -> str:
     if not mate.is_first:
         return f"; write down how the slide reads: the {mate.title} is set by it"
     mm, more, less = work.mm, "farther", "less"
+    each = 1.0 if work.design.units == "mm" else _TENTH_IN
     early, off = mm(round(mate.early_mm, 2)), mm(round(mate.off_mm, 2))
     at_mouth, at_small = (more, less) if mate.is_inside else (less, more)
     read = f"the slide set by what was written down for the {mate.title}, on this side of 0°; "
     return (
         f"; {read if mate.is_written else ''}try it on the {mate.title} in {BLUE}, the lathe "
-        f"stopped and the tool drawn back, first when the mouth stands {early} from the "
-        f"large end: marked at the mouth alone the slide is swung {at_mouth}, at the small end "
-        f"alone {at_small}, till it marks all round, over three quarters; done when the mouth "
-        f"stands {off} from the large end ({mm(1.0)} more is {mm(1 / mate.one_in)} of ⌀ still to "
-        "take)"
+        f"stopped and the tool drawn back, first when the mouth stands {early} from the large "
+        f"end: marked at the mouth alone the slide is swung {at_mouth}, at the small end alone "
+        f"{at_small}, till it marks all round, over three quarters; done when the mouth stands "
+        f"{off} from the large end ({mm(each)} more is {mm(each / mate.one_in)} of ⌀ still to take)"
     )
 
 

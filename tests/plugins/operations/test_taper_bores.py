@@ -8,6 +8,8 @@ import re
 import pytest
 
 from binder.api import Design
+from binder.compiler import Phase
+from binder_plugins.operations.aids.facts import ToolsFact
 from binder_plugins.operations.facts import Act, Route
 from tests.plugins.operations.conftest import BUILT_IN, HEAD, Plan, RouteOf
 
@@ -159,11 +161,22 @@ def test_the_second_half_is_tried_on_the_first(plan: Plan) -> None:
     assert "write down how the slide reads" in nose.what
     assert "blue" not in nose.what
     assert "written down for the nose of the arbor" in bore.what
-    assert bore.measure == "the nose of the arbor, blued"
+    assert bore.measure == "its mate, tried in marking blue"
     assert "marking blue" in bore.tool
     away = [float(one) for one in re.findall(r"stands ([\d.]+) mm from", bore.what)]
     assert away == pytest.approx([(12 - 11.988 + 0.2) * 10, (12 - 11.988) * 10])
     assert "(1 mm more is 0.1 mm of ⌀" in bore.what
+
+
+def test_its_tools_are_read_from_its_words(plan: Plan) -> None:
+    text = f"{HEAD}  part: {hub(TO_SUIT)}\n{JOINED.replace('ENDS', 'part.bore, arbor.nose')}"
+    design = plan(text, upto=Phase.COMPOSE).design
+    assert design is not None
+    tools = design.facts.about(ToolsFact, "")
+    assert tools is not None
+    names = {one.name for one in tools.tools}
+    assert {"marking blue", "top-slide"} <= names
+    assert not [one for one in names if "arbor" in one or "mate" in one or "mouth" in one]
 
 
 def test_where_it_bears_tells_which_way_the_angle_is_out(plan: Plan) -> None:

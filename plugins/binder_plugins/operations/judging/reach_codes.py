@@ -43,9 +43,9 @@ TAPER_BORE_TOO_SMALL = Code(
     "taper-bore-too-small",
     W,
     "A taper bore whose small end, as it is drilled, no boring bar of this workshop enters.",
-    "Nothing cuts the taper: the hole stays straight, and the shaft hangs on its mouth.",
+    "The bar goes in at the mouth and rubs where it narrows: it is found out at the machine.",
     "features:\n  bore: {bored: 7 mm, narrows_to: 6 mm, on: hub, depth: through}   # bar from 8 mm",
-    "Grind a small boring tool and list it under `others:`, a taper reamer, or a larger taper.",
+    "Grind a small boring tool and list it under `others:`; a taper reamer; or a larger taper.",
 )
 VICE_TOO_SMALL = Code(
     "vice-too-small",
