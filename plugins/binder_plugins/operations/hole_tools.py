@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING
 
 from binder.api import exact
@@ -15,6 +16,7 @@ _OVER = 0.1
 _WIDE = 6.0
 NOT_OWNED = "not owned"
 _FLAT = "drill, its end ground flat"
+_TOLD = re.compile(r"(?:no\. \w+|letter \w|\d[\d./]*(?: \d+/\d+)? (?:mm|in)) drill\b")
 _LED = "; a pointed drill of that size goes first, till its lips cut all round: the flat one is led"
 
 
@@ -30,6 +32,12 @@ def drill_name(work: Work, size: float, *, fitted: bool) -> str:
         return f"{work.mm(size)} drill, {NOT_OWNED}"
     name = found.name if "drill" in found.name else f"{found.name} drill"
     return f"{name}{more}"
+
+
+def hand_drilled(words: str) -> str:
+    """The drills that words of an act tell by their size, in a hand drill."""
+    drills = dict.fromkeys(_TOLD.findall(words))
+    return f"{', '.join(drills) if drills else 'drill of that size'}, in a hand drill"
 
 
 def led_in(tool: str) -> str:

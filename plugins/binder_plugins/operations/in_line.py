@@ -13,7 +13,8 @@ from binder_plugins.operations.closing_piece import gaps_measured
 from binder_plugins.operations.drilled import left_at
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import Where
-from binder_plugins.operations.line_reamers import by_hand, guided, short_of
+from binder_plugins.operations.hole_tools import hand_drilled
+from binder_plugins.operations.line_reamers import bridge_mm, by_hand, guided, short_of
 from binder_plugins.operations.rows import Hole, holes_of, mate_of, running_half
 from binder_plugins.operations.sized import finished
 from binder_solid.piloting import piloted
@@ -38,14 +39,14 @@ def lined(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
         return
     work = rows[0][0].work
     acts = [*_holes_in_wood(fact, work)]
-    acts.append(
-        work.act(
-            "clamp-stack",
-            f"put up: {fact.up}; all down evenly, tried with a rod{_rod(fact, rows)}",
-            tool="screwdriver or key, square",
-            spoils="a bearing that is forced into line",
-        )
+    put_up = work.act(
+        "clamp-stack",
+        f"put up: {fact.up}; all down evenly, tried with a rod{_rod(fact, rows)}",
+        tool="screwdriver or key, square",
+        spoils="a bearing that is forced into line",
     )
+    bridges = (bridge_mm(found[0], fact.joints) or 0.0 for found in rows)
+    acts.append(replace(put_up, aid_mm=max(bridges)))
     asked = longest(works) if fact.how == "reamed in line" else {}
     for found in rows:
         acts += _row(fact, found, asked)
@@ -77,7 +78,7 @@ def _holes_in_wood(fact: TogetherFact, work: Work) -> Iterator[Act]:
             act = work.act(
                 "drill",
                 f"the {titles}: {_ON_ROD}{words.removesuffix(', then ')}",
-                tool="drill of that size, in a hand drill",
+                tool=hand_drilled(words),
                 tags=("later",),
             )
             yield replace(act, joints=fact.joints)

@@ -6,6 +6,7 @@ With which tools a thing is made is common practice, no source.
 from __future__ import annotations
 
 import re
+from collections import defaultdict
 from dataclasses import replace
 from typing import Any
 
@@ -39,7 +40,14 @@ STEPS = {
     r"\b(draw-)?file (it|one|to|or)\b|\bfile away\b": "files",
     r"^turn (it|one|a|the|its|two)|\bface the bar\b": "knife tool",
 }
-WORDS = {"chuck": "", "reads": "", "vice": "vice", "tap_drill": "3.3 mm drill", "thread": "M4"}
+WORDS = defaultdict(
+    str,
+    vice="vice",
+    tap_drill="3.3 mm drill",
+    thread="M4",
+    groover_tool="grooving tool 1 mm wide",
+    over_drill="4.1 mm drill",
+)
 TAPER = (
     "{material: brass, stock: 25 mm round bar, turned: [{name: foot, diameter: 25 mm, length:"
     " 5 mm}, {name: waist, taper: 22 mm to 16 mm, length: 20 mm}, {name: collar, diameter:"
@@ -80,7 +88,7 @@ def stub_of(design: Design) -> SmallWork:
 @pytest.mark.parametrize("name", RECIPES)
 def test_the_tools_of_a_recipe_are_read_and_are_those_of_its_steps(name: str) -> None:
     recipe = RECIPES[name]
-    tools = recipe["tools"].format_map({**WORDS, "groover_tool": "grooving tool 1 mm wide"})
+    tools = recipe["tools"].format_map(WORDS)
     assert said_in(tools)
     assert not unread(tools)
     listed = " | ".join(one.name for one in said_in(tools))

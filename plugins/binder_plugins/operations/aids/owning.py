@@ -51,7 +51,7 @@ def _is_too_wide(owned: str, asked: str) -> bool:
 
 def owned_name(said: Said, workshop: Workshop, units: str) -> str:
     """One name for one tool, whatever the words: what it is called here, or with its width."""
-    if said.row.own in {"indicators", "rules"}:
+    if said.row.own in {"indicators", "rules", "heights"}:
         return _LISTS[said.row.own](workshop)[0]
     width = workshop.parting_width
     if said.row.own == "parting_tool" and width is not None:
@@ -115,6 +115,7 @@ _LISTS: Mapping[str, Callable[[Workshop], list[str]]] = {
     "grinder": lambda shop: _told(has_grinder(shop), "grinder"),
     "indicators": lambda shop: _reading(shop, "run-out", ""),
     "rules": lambda shop: _reading(shop, "outside", r"\brule\b"),
+    "heights": lambda shop: _reading(shop, "height", ""),
     "boring_bars": lambda shop: _told(shop.entry.cutters.boring_bars, "boring bar"),
     "countersinks": lambda shop: _told(shop.entry.cutters.countersinks, "countersink"),
     "counterbores": lambda shop: _told(shop.entry.cutters.counterbores, "counterbore"),
