@@ -14,7 +14,9 @@ from binder_plugins.operations.aids.owning import in_plain_words, owned_name, ow
 from binder_plugins.operations.aids.sizes import Place
 from binder_plugins.operations.aids.vocabulary import Said, said_in, spoken_in
 from binder_plugins.operations.facts import Route, SetUp
+from binder_plugins.operations.pared import TOOLS, is_pared, piece_of
 from binder_plugins.operations.tasks import float_tools
+from binder_solid.filled import SPIRIT, is_degreased
 from binder_solid.float_tried import FEELERS, owns_feelers
 
 if TYPE_CHECKING:
@@ -27,6 +29,7 @@ _MELTS = {
     "soft-solder": ("soft solder and its flux",),
     "braze": ("brazing rod and its flux", "pickle"),
 }
+_BONDS = frozenset({"bond", "glue"})
 # What stands before a tool that is bought only in the place of the one before it.
 _INSTEAD = "; or "
 # What is had in a width, or in the size of a thread, where it is not made.
@@ -156,7 +159,9 @@ def _of_setup(route: Route, setup: SetUp, found: _Found, own: list[str]) -> None
         _read(act.measure, place, found, own, is_holder=True)
         for said in spoken_in(f"{act.what}; {act.spoils}"):
             found.named(said, place)
-        for what in _MELTS.get(act.act, ()):
+        joints = [design.joints[one] for one in act.joints if one in design.joints]
+        is_wiped = act.act in _BONDS and any(is_degreased(one, design) for one in joints)
+        for what in (*_MELTS.get(act.act, ()), *((SPIRIT,) if is_wiped else ())):
             found.lies_ready(what, place)
 
 
@@ -169,6 +174,12 @@ def _of_assembly(found: _Found, own: list[str]) -> None:
             for said in spoken_in(closing.act.what):
                 found.named(said, closing)
     for task in design.tasks.values():
+        if is_pared(task, design):
+            for said in _with_also(said_in(TOOLS)):
+                is_owned = owns(said, design.workshop)
+                name = owned_name(said, design.workshop, design.units) if is_owned else said.name
+                whose = Whose.OWNED if is_owned else Whose.HAD
+                found.used(name, whose, (piece_of(task), f"{task.title}, pegs"))
         for tool in float_tools(task, design):
             whose = Whose.HAD if tool == FEELERS and not owns_feelers(design) else Whose.OWNED
             found.used(tool, whose, (task.id, task.title))

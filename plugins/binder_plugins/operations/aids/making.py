@@ -137,6 +137,8 @@ def _size(recipe: str, place: Place) -> float:
             return _MOST_THREAD if isinstance(name, Misread) else float(from_name(name).major_mm)
         except NotMade:
             return _MOST_THREAD
+    if recipe == "pointed rod":
+        return 0.0
     if recipe == "plug gauge" and place.limits is not None:
         return place.limits[1]
     return place.size

@@ -6,6 +6,7 @@ import re
 from typing import TYPE_CHECKING
 
 from binder.api import shown_length
+from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.form_cutters import has_grinder
 
 if TYPE_CHECKING:
@@ -53,6 +54,8 @@ def owned_name(said: Said, workshop: Workshop, units: str) -> str:
     """One name for one tool, whatever the words: what it is called here, or with its width."""
     if said.row.own in {"indicators", "rules", "heights"}:
         return _LISTS[said.row.own](workshop)[0]
+    if said.row.own == "vices":
+        return bench_vice(workshop) or said.name
     width = workshop.parting_width
     if said.row.own == "parting_tool" and width is not None:
         return f"parting tool {shown_length(width, units)}"
