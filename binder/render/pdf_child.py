@@ -34,7 +34,6 @@ def main(memory: int, seconds: int) -> int:
     """Makes the PDF; what went wrong goes to standard error, its kind is the exit code."""
     pdf_output = _private_output()
     limit_process(memory, seconds)
-    gc.set_threshold(*COLLECT_AFTER)
     sys.addaudithook(refuse_network)
     try:
         content = make_pdf(PdfJob.from_bytes(sys.stdin.buffer.read()))
@@ -81,6 +80,7 @@ def make_pdf(job: PdfJob) -> bytes:
 
     from binder.render.fetcher import OwnFonts
 
+    gc.set_threshold(*COLLECT_AFTER)
     fetcher = OwnFonts()
     document = HTML(string=job.html, base_url="binder:", url_fetcher=fetcher)
     content: bytes = document.write_pdf(
