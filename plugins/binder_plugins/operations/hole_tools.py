@@ -36,8 +36,12 @@ def drill_name(work: Work, size: float, *, fitted: bool) -> str:
 
 def hand_drilled(words: str) -> str:
     """The drills that words of an act tell by their size, in a hand drill."""
-    drills = dict.fromkeys(_TOLD.findall(words))
-    return f"{', '.join(drills) if drills else 'drill of that size'}, in a hand drill"
+    return f"{', '.join(drills_told(words)) or 'drill of that size'}, in a hand drill"
+
+
+def drills_told(words: str) -> tuple[str, ...]:
+    """The drills that words tell by their size, each once."""
+    return tuple(dict.fromkeys(_TOLD.findall(words)))
 
 
 def led_in(tool: str) -> str:

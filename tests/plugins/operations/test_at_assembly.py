@@ -46,6 +46,9 @@ def _tools(model: str) -> ToolsFact:
         (CRANE, "assemble block", "flat dolly", Whose.MADE),
         (CRANE, "assemble block", "hammer", Whose.OWNED),
         (HAMMER, "assemble anvil_slide", "screwdriver or key", Whose.OWNED),
+        # The plate is spotted through and its pilot holes drilled when it is screwed on.
+        (HAMMER, "assemble tilt_hammer", "1.2 mm drill", Whose.OWNED),
+        (HAMMER, "assemble tilt_hammer", "hand drill", Whose.OWNED),
     ],
 )
 def test_what_closes_a_joint_is_listed(model: str, task: str, tool: str, whose: Whose) -> None:

@@ -9,6 +9,7 @@ from binder.api import HardwareFact, JointFact, TaskKind, TaskTime
 from binder_plugins.operations.aids.sizes import Place
 from binder_plugins.operations.distance_tubes import distance_tube
 from binder_plugins.operations.facts import Act, Grip, Route, SetUp
+from binder_plugins.operations.hole_tools import drills_told, hand_drilled
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -57,11 +58,14 @@ def at_assembly(design: Design) -> Iterator[TaskPlace]:
 
 def _place(task: Task, joint: Joint, design: Design) -> TaskPlace:
     said = design.facts.about(JointFact, joint.name)
-    tools = ", ".join(filter(None, (_tool(joint, design), distance_tube(joint.name, design))))
+    step = said.step if said is not None else ""
+    drills = hand_drilled(step) if drills_told(step) else ""
+    named = (_tool(joint, design), drills, distance_tube(joint.name, design))
+    tools = ", ".join(filter(None, named))
     act = Act(
         f"{task.id} {joint.name}",
         "assemble",
-        said.step if said is not None else "",
+        step,
         tool=tools,
         joints=(joint.name,),
     )
