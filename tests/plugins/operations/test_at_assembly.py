@@ -59,6 +59,12 @@ def test_what_closes_a_joint_is_listed(model: str, task: str, tool: str, whose: 
     assert tool in fact.by_piece[task]
 
 
+def test_what_goes_back_into_its_own_holes_wants_no_drill() -> None:
+    laid = _tools(HAMMER).by_piece
+    assert "hand drill" in laid["assemble tilt_hammer"]
+    assert "hand drill" not in laid["close tilt_hammer"]
+
+
 @pytest.mark.parametrize("model", [CRANE, HAMMER])
 def test_what_sets_a_bond_is_made_before_it_and_has_stock(model: str) -> None:
     design = _timed(model)

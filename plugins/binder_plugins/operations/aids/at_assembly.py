@@ -59,7 +59,9 @@ def at_assembly(design: Design) -> Iterator[TaskPlace]:
 
 def _place(task: Task, joint: Joint, design: Design) -> TaskPlace:
     said = design.facts.about(JointFact, joint.name)
-    step = f"{_drilled_now(joint, design)}{said.step if said is not None else ''}"
+    # What was put together before goes back into its own holes.
+    first = "" if task.id.startswith("close ") else _drilled_now(joint, design)
+    step = f"{first}{said.step if said is not None else ''}"
     drills = hand_drilled(step) if drills_told(step) else ""
     named = (_tool(joint, design), drills, distance_tube(joint.name, design))
     tools = ", ".join(filter(None, named))
