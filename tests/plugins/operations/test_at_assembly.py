@@ -106,3 +106,13 @@ def _bench(model: str, word: str) -> list[str]:
     (leaf,) = [one for one in section.sections if one.id == f"together-{named}"]
     head = text_of(leaf.blocks[0].text)  # type: ignore[union-attr]
     return head.partition("On the bench: ")[2].rstrip(".").split(", ")
+
+
+@pytest.mark.parametrize("model", [CRANE, HAMMER])
+def test_a_hole_is_spotted_with_a_drill_of_a_told_size(model: str) -> None:
+    """The clearance hole of M3 is 3.4 mm, ISO 273 medium: the drill that fits it spots its mate."""
+    acts = [act for route in _timed(model).facts.all(Route) for act in route.acts]
+    led = [act.tool for act in acts if "led by the mate" in act.tool]
+    assert led
+    assert all(tool.startswith("3.4 mm drill") for tool in led)
+    assert not [one.name for one in _tools(model).tools if "drill of the mate" in one.name]
