@@ -64,7 +64,7 @@ def drilled_through(work: Work, joint: str) -> Iterator[Act]:
         tool=f"{drill_name(work, size, fitted=False)}, in a hand drill",
         amount=1.0,
         tags=("bush", "later", "oil-hole"),
-        spoils="running on into the far wall: put tape round the drill where it must stop",
+        spoils="running on into the far wall: set a collar on the drill",
     )
     yield replace(act, joints=(joint,))
 
