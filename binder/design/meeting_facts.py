@@ -276,7 +276,7 @@ class HardwareFact(Fact):
 
     `name` is the name of the bought item, `what` its designation; `count` for one model.
     Lengths are in mm: what is gripped, and what engages. `kept` says what keeps it in, where
-    the maker sees to that when the joint is closed.
+    the maker sees to that when the joint is closed. What `is_made` here is not bought.
     """
 
     joint: str
@@ -289,3 +289,4 @@ class HardwareFact(Fact):
     why: str = ""
     spares: int = 0
     kept: str = ""
+    is_made: bool = False

@@ -11,6 +11,7 @@ if TYPE_CHECKING:
     from binder.api import Design, Joint
 
 WOOD_GLUE = "wood glue"
+SPIRIT = "spirit to degrease with"
 _SETS = ("retained", "glued")
 _WOODS = ("hardwood", "softwood", "plywood")
 
@@ -32,3 +33,8 @@ def adhesive(joint: Joint, design: Design) -> str:
     told = [design.facts.about(MaterialFact, item) for item in joint.items]
     is_wood = all(one is not None and one.group in _WOODS for one in told)
     return str(getattr(joint.entry, "compound", None) or filler(joint.kind, is_wood=is_wood))
+
+
+def is_degreased(joint: Joint, design: Design) -> bool:
+    """Whether both faces are wiped with spirit before they are bonded or locked; wood is not."""
+    return bool(locking(joint)) or adhesive(joint, design) not in ("", WOOD_GLUE)

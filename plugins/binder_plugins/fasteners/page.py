@@ -64,7 +64,7 @@ def _rows(alike: list[HardwareFact], design: Design) -> Iterator[tuple[Text, ...
         yield (
             (fact.what if first else "",),
             (str(off) if first else "",),
-            (str(buy) if first else "",),
+            (("make" if fact.is_made else str(buy)) if first else "",),
             (f"{fact.joint}: {fact.count} off",),
             (_shown(fact.grip, design),),
             (_shown(fact.engagement, design),),

@@ -22,6 +22,7 @@ from binder.api import (
     PlanStep,
     Reckoning,
     Section,
+    SmallWork,
     TogetherFact,
     hookimpl,
 )
@@ -51,7 +52,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "settle fits",
             _settle,
             needs=(PlaceFact,),
-            gives=(FitFact, HalfFact, HardwareFact, TogetherFact),
+            gives=(FitFact, HalfFact, HardwareFact, TogetherFact, SmallWork),
             after=(MaterialFact, NumberOff),
         )
     ]

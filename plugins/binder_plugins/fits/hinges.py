@@ -18,6 +18,7 @@ from binder.api import (
     Joint,
     NumberOff,
     PlaceFact,
+    SmallWork,
     shown_length,
 )
 from binder_plugins.fits.facts import Half
@@ -34,6 +35,7 @@ _KEPT = (
 )
 _PIN_WAY = "silver steel"
 _OVER = Fraction(1, 2)  # diameters at either end to rivet over; common practice, no source
+_PIN_MIN = 5.0  # to saw off and file one; common practice, no source
 # A pin is sawn and filed to the next of these, in mm; common practice, no source.
 _METRIC_STEP, _INCH_STEP = Fraction(1, 2), Fraction(254, 640)
 
@@ -110,7 +112,35 @@ def hinge_facts(hinge: Hinge, design: Design) -> Iterator[Fact]:
     long = _long(hinge, design.units)
     length = float(long) if long is not None else None
     yield HardwareFact(
-        subject, hinge.joint.name, name, what, hinge.count, length, why=why, kept=_KEPT
+        subject, hinge.joint.name, name, what, hinge.count, length, why=why, kept=_KEPT,
+        is_made=long is not None,
+    )  # fmt: skip
+    if long is not None:
+        yield _cut(hinge, long, design)
+
+
+def _cut(hinge: Hinge, long: Fraction, design: Design) -> SmallWork:
+    """The pin as it is cut from rod: no shop sells it to that length."""
+    section = f"{shown_length(hinge.pin, design.units)} drawn rod"
+    said = shown_length(long, design.units)
+    reads = design.workshop.finest(long, long, "outside")
+    return SmallWork(
+        subject=f"pin, {hinge.joint.name}",
+        count=hinge.count,
+        stock=f"silver steel, {section}, {said} each",
+        steps=(
+            f"saw it off, file both ends square to {said}, break their edges: it goes in by hand",
+            "leave it soft: its ends are riveted over when the joint is closed",
+        ),
+        minutes=_PIN_MIN * hinge.count,
+        of=hinge.joint.name,
+        material="silver steel",
+        form="drawn rod",
+        section=(hinge.pin,),
+        section_text=section,
+        length=long,
+        joints=(hinge.joint.name,),
+        tools=f"hacksaw, vice, files, {reads.name if reads is not None else 'steel rule'}",
     )
 
 

@@ -20,13 +20,18 @@ _OVER_SHAFT = re.compile(r"([0-9.]+) to ([0-9.]+) (?:mm|in) over the measured sh
 def seen(work: Work, half: HalfFact | None, act: str) -> str:
     """What it is measured with; nothing where it has no limits."""
     if half is None or half.judged is None:
-        return _plugs(work, half, act) if half is not None else ""
+        return "" if half is None else _plugs(work, half, act) or _second(work, half)
     way = "inside" if act in {"ream", "bore", "drill", "lap"} else "outside"
     fit, joint = work.design.facts.about(FitFact, half.joint), work.design.joints[half.joint]
     by_mate = fit is None or is_tried(joint.kind, fit.clearance_min_um, fit.clearance_max_um)
     first = half.is_master or ("as bought" in half.what and not by_mate)
     shanks = ((one.name, float(one.mm)) for one in work.design.workshop.drills())
     return told_by(half.judged, way, work.tools, is_master=first, by_mate=by_mate, shanks=shanks)
+
+
+def _second(work: Work, half: HalfFact) -> str:
+    """Pins tell the half that is cut to a measured one, which has a line of its own for that."""
+    return "" if half.is_master else _over_pins(work, half)
 
 
 def _plugs(work: Work, half: HalfFact, act: str) -> str:

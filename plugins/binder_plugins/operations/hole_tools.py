@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING
 
 from binder.api import exact
@@ -18,6 +19,7 @@ _WIDE = 6.0
 _ENTERS = 0.01
 NOT_OWNED = "not owned"
 _FLAT = "drill, its end ground flat"
+_TOLD = re.compile(r"(?:no\. \w+|letter \w|\d[\d./]*(?: \d+/\d+)? (?:mm|in)) drill\b")
 _LED = "; a pointed drill of that size goes first, till its lips cut all round: the flat one is led"
 
 
@@ -33,6 +35,16 @@ def drill_name(work: Work, size: float, *, fitted: bool) -> str:
         return f"{work.mm(size)} drill, {NOT_OWNED}"
     name = found.name if "drill" in found.name else f"{found.name} drill"
     return f"{name}{more}"
+
+
+def hand_drilled(words: str) -> str:
+    """The drills that words of an act tell by their size, in a hand drill."""
+    return f"{', '.join(drills_told(words)) or 'drill of that size'}, in a hand drill"
+
+
+def drills_told(words: str) -> tuple[str, ...]:
+    """The drills that words tell by their size, each once."""
+    return tuple(dict.fromkeys(_TOLD.findall(words)))
 
 
 def led_in(tool: str) -> str:

@@ -13,6 +13,7 @@ from binder_plugins.operations.closing_piece import gaps_measured
 from binder_plugins.operations.drilled import left_at
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import Where
+from binder_plugins.operations.hole_tools import hand_drilled
 from binder_plugins.operations.line_reamers import by_hand, guided, short_of
 from binder_plugins.operations.rows import Hole, holes_of, mate_of, running_half
 from binder_plugins.operations.sized import finished
@@ -80,7 +81,7 @@ def _holes_in_wood(fact: TogetherFact, work: Work) -> Iterator[Act]:
             act = work.act(
                 "drill",
                 f"the {titles}: {_ON_ROD}{words.removesuffix(', then ')}",
-                tool="drill of that size, in a hand drill",
+                tool=hand_drilled(words),
                 tags=("later",),
             )
             yield replace(act, joints=fact.joints)

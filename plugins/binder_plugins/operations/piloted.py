@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.hole_tools import hand_drilled
 from binder_plugins.operations.through_both import parted
 from binder_solid.piloting import piloted
 
@@ -25,7 +26,7 @@ def pilot_holes(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp
     vice = bench_vice(below.design.workshop)
     acts: list[Act] = [
         above.act("clamp-stack", fact.up),
-        below.act("drill", words, tool="drill of that size, in a hand drill", tags=("stacked",)),
+        below.act("drill", words, tool=hand_drilled(words), tags=("stacked",)),
     ]
     yield SetUp(
         1,

@@ -9,6 +9,7 @@ from binder.api import TogetherFact
 from binder_plugins.operations.bench import drill_for, place_of
 from binder_plugins.operations.facts import Grip
 from binder_plugins.operations.hole_kinds import Where, through
+from binder_plugins.operations.hole_tools import drill_name
 from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.sides import SAID
 from binder_solid.facts import FormFact
@@ -40,13 +41,13 @@ def spotted(flat: Flat, face: str, one: Located) -> None:
     drilled = list(hole_acts(flat.work, one, where))
     place, up = place_of(flat.workshop, machine), f"{SAID[face]} up"
     laid = f"on where it will stand{_placed(flat, face, item)}"
-    clamp = f"clamp the {mate} {laid}"
+    clamp, drill = f"clamp the {mate} {laid}", _own_drill(flat, one, item)
     if not (bore or rods or overhangs(flat.work.name, face, item, flat.work.design)):
-        spot = _spot(flat, one, clamp, [_OWN_DRILL], machine)
+        spot = _spot(flat, one, clamp, [drill], machine)
         datum = f"{up}; the holes of the {mate}"
         flat.add(place, machine, flat.vice(), datum, [spot, *drilled])
         return
-    tools, off = [_OWN_DRILL, "hand drill", _CLAMPS], "it"
+    tools, off = [drill, "hand drill", _CLAMPS], "it"
     if bore:
         clamp = _on_bar(flat, bore, mate)
         tools.append(_rod(flat, bore, _along(flat, bore)))
@@ -79,6 +80,21 @@ def _spot(
         times=count * (flat.work.count if bore else 1),
         tags=("on-bar",) if bore else (),
     )
+
+
+def _own_drill(flat: Flat, one: Located, item: str) -> str:
+    """The drill that the holes of the mate were drilled with, where their size is told."""
+    form = flat.work.design.facts.about(FormFact, item)
+    part, joints = flat.work.design.parts.get(item), flat.work.joints_at(one.name)
+    names = {each.name for each in (part.features if part else ()) if each.implied_by in joints}
+    sizes = [
+        hole.diameter
+        for hole in (form.located if form is not None else ())
+        if hole.name in names and hole.kind == "drilled" and hole.diameter
+    ]
+    if not sizes:
+        return _OWN_DRILL
+    return f"{drill_name(flat.work, min(sizes), fitted=False)}, led by the mate"
 
 
 def _on_bar(flat: Flat, bore: Located, mate: str) -> str:

@@ -8,7 +8,8 @@ from binder.api import Design, NumberOff, SupplyFact, Task, TaskKind, TaskTime, 
 from binder_making.operation import Operation
 from binder_plugins.operations import words
 from binder_plugins.operations.jobs import Piece
-from binder_solid.filled import adhesive, locking
+from binder_plugins.operations.pared import pared
+from binder_solid.filled import SPIRIT, adhesive, is_degreased, locking
 from binder_solid.float_tried import end_floats, float_tool
 
 if TYPE_CHECKING:
@@ -51,6 +52,7 @@ def task_pieces(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operat
         pace=design.workshop.pace_at(""),
     )
     yield piece, [Operation(id=task.id, act=_act(task, time), minutes=piece.minutes)]
+    yield from pared(task, design)
 
 
 def _tools(act: str, time: TaskTime | None, design: Design) -> tuple[str, ...]:
@@ -62,7 +64,9 @@ def _tools(act: str, time: TaskTime | None, design: Design) -> tuple[str, ...]:
     sticking = dict.fromkeys(filter(None, filled))
     if sticking:
         is_glued = any(one.kind == "glued" for one in joints)
-        return (*sticking, *(("clamps",) if is_glued else ()))
+        is_wiped = any(is_degreased(one, design) for one in joints)
+        wiped = (SPIRIT,) if is_locked or is_wiped else ()
+        return (*sticking, *wiped, *(("clamps",) if is_glued else ()))
     tool = words.table()["acts"].get(act, {}).get("tool", "")
     return (tool,) if tool and act in _LAID_OUT else ()
 

@@ -38,7 +38,7 @@ _WORDS = {
     Whose.OWNED: ("You own", ""),
     Whose.MADE: (
         "Make first",
-        "Their stock is in the cut list, their minutes in the evening where each is first wanted.",
+        "Their stock is in the cut list, to be bought or in the scrap box, as each tells.",
     ),
     Whose.HAD: ("Buy or borrow", "The workshop file does not list them."),
 }

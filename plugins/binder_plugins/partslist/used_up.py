@@ -14,6 +14,7 @@ from binder.api import (
     SupplyFact,
     TreatmentFact,
 )
+from binder_solid.filled import SPIRIT, is_degreased
 
 # What is said of a joint in words to what it is bought as; common practice, no source.
 _SAID = {
@@ -36,6 +37,7 @@ def used_up(design: Design) -> dict[str, list[str]]:
     sources = (
         *_of_notes(design),
         *_of_heat(design),
+        *_of_bonds(design),
         *_of_screws(design),
         *_of_finishes(design),
         *supplies,
@@ -69,6 +71,13 @@ def _of_heat(design: Design) -> Iterator[tuple[str, str]]:
     for one in design.fabrications.values():
         if one.joined.lower().replace("-", " ") in _HOT:
             yield _PICKLE, one.title
+
+
+def _of_bonds(design: Design) -> Iterator[tuple[str, str]]:
+    """What is degreased before it is bonded; wood is not."""
+    for joint in design.joints.values():
+        if is_degreased(joint, design):
+            yield SPIRIT, joint.name
 
 
 def _of_screws(design: Design) -> Iterator[tuple[str, str]]:

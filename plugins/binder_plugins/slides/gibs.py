@@ -46,6 +46,9 @@ _UNDER = 0.1
 # Grub screws are sold no longer than this in diameters (ISO 4026, from memory: M2 to 10 mm).
 _SOLD = 5
 
+# What each piece of a gib is for, by what stands after `gib` in its name.
+_WHY = {"_screw": "sets the slide", "_nut": "locks its screw", "": "takes up the wear"}
+
 
 @dataclass(frozen=True, slots=True)
 class Setting:
@@ -162,6 +165,8 @@ def _items(
     if setting is not None:
         screw = _bought(fact, _screw(setting), "gib_screw", design)
         yield screw, len(gib.screws_mm)
+        nut = _bought(fact, f"{setting.thread.designation} nut, for the gib", "gib_nut", design)
+        yield nut, len(gib.screws_mm)
 
 
 def _made(
@@ -195,7 +200,7 @@ def _end(setting: Setting) -> tuple[str, ...]:
 def _screw(setting: Setting) -> str:
     """A screw as it is sold; what must be done to it, or what it is made from."""
     long = shown_length(exact(setting.screw_mm), "mm").removesuffix(" mm")
-    kind = "grub screw with nut" if _is_sold(setting) else "gib screw with nut"
+    kind = "grub screw" if _is_sold(setting) else "gib screw"
     how = [] if _is_sold(setting) else [_rod(setting)]
     said = f"{setting.thread.designation} × {long} {kind}"
     return ", ".join([said, *how, *_end(setting), "for the gib"])
@@ -219,15 +224,17 @@ def _bought(fact: SlideFact, what: str, stem: str, design: Design, note: str = "
 
 
 def _hardware(fact: SlideFact, item: Bought, count: int) -> HardwareFact:
+    is_made = "made from" in item.what
     return HardwareFact(
         subject=f"{fact.joint.name}: {item.name}",
         joint=fact.joint.name,
         name=item.name,
         what=item.what,
         count=count,
-        why="sets the slide" if "screw" in item.name else "takes up the wear",
+        why=_WHY[next(one for one in _WHY if f"gib{one}" in item.name)],
         # What is made here is made when one is lost.
-        spares=1 if "screw" in item.name and "made from" not in item.what else 0,
+        spares=0 if is_made or item.name.startswith("gib_of") or item.name == "gib" else 1,
+        is_made=is_made,
     )
 
 

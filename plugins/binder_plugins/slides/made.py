@@ -52,7 +52,15 @@ def made_gib(fact: SlideFact, gib: Gib, setting: Setting | None, design: Design)
         minutes=_STRIP_MIN,
         of=fact.joint.name,
         joints=(fact.joint.name,),
+        tools=f"files, protractor, flat plate, fine abrasive cloth, {_reads(gib, design)}",
     )
+
+
+def _reads(gib: Gib, design: Design) -> str:
+    """What the height of the strip is read with."""
+    high = exact(round(gib.height_mm, 3))
+    finest = design.workshop.finest(high, high, "outside")
+    return finest.name if finest is not None else "a borrowed instrument"
 
 
 def made_screws(
@@ -74,6 +82,7 @@ def made_screws(
             minutes=_END_MIN * count,
             of=fact.joint.name,
             joints=(fact.joint.name,),
+            tools=f"{_holder(thread.major_mm, design)}, knife tool",
         )
         return
     across = exact(round(thread.major_mm, 3))
@@ -102,5 +111,14 @@ def made_screws(
         section_text=section,
         length=exact(sawn),
         joints=(fact.joint.name,),
-        tools=f"{thread.designation} die",
+        tools=f"{_holder(thread.major_mm, design)}, {thread.designation} die, tailstock holder for "
+        "dies, knife tool, hacksaw, piercing saw, files",
     )
+
+
+def _holder(across: float, design: Design) -> str:
+    """A collet for rod so thick in mm where there is one, else the chuck that grips it best."""
+    held = design.workshop.holders(exact(round(across, 3)))
+    collets = design.workshop.entry.holding.collets
+    names = [one.name for one in held]
+    return next((one for one in names if one in collets), next(iter(names), ""))

@@ -7,10 +7,11 @@ Drills cut 0.025 under to 0.102 over (AND10387, holes to 3.18); silver steel is 
 from __future__ import annotations
 
 from collections.abc import Callable
+from fractions import Fraction
 
 import pytest
 
-from binder.api import Design, HalfFact, HardwareFact, JointFact, NumberOff
+from binder.api import Design, HalfFact, HardwareFact, JointFact, NumberOff, SmallWork
 from binder.compiler import Outcome
 
 Compile = Callable[..., Outcome]
@@ -158,3 +159,14 @@ def test_the_step_says_what_keeps_the_pin_in(compile_text: Compile) -> None:
     fact = design_of(outcome_of(compile_text)).facts.about(JointFact, "h")
     assert fact is not None
     assert "riveted over at both ends" in fact.step
+
+
+def test_a_pin_of_a_length_of_its_own_is_cut_from_rod(compile_text: Compile) -> None:
+    """No shop sells pins of 14 mm and the like with tails to rivet: common practice, no source."""
+    design = design_of(outcome_of(compile_text))
+    (pin,) = pins(design)
+    (work,) = design.facts.all(SmallWork)
+    assert pin.is_made
+    assert (work.material, work.section) == ("silver steel", (Fraction(3),))
+    assert work.length == Fraction(14)
+    assert (work.count, work.joints) == (pin.count, (pin.joint,))

@@ -49,6 +49,9 @@ def _tools(model: str) -> ToolsFact:
         (CRANE, "assemble block", "flat dolly", Whose.MADE),
         (CRANE, "assemble block", "hammer", Whose.OWNED),
         (HAMMER, "assemble anvil_slide", "screwdriver or key", Whose.OWNED),
+        # The plate is spotted through and its pilot holes drilled when it is screwed on.
+        (HAMMER, "assemble tilt_hammer", "1.2 mm drill", Whose.OWNED),
+        (HAMMER, "assemble tilt_hammer", "hand drill", Whose.OWNED),
     ],
 )
 def test_what_closes_a_joint_is_listed(model: str, task: str, tool: str, whose: Whose) -> None:
@@ -57,6 +60,12 @@ def test_what_closes_a_joint_is_listed(model: str, task: str, tool: str, whose: 
     assert found.whose is whose
     assert task in [piece for piece, _ in found.uses]
     assert tool in fact.by_piece[task]
+
+
+def test_what_goes_back_into_its_own_holes_wants_no_drill() -> None:
+    laid = _tools(HAMMER).by_piece
+    assert "hand drill" in laid["assemble tilt_hammer"]
+    assert "hand drill" not in laid["close tilt_hammer"]
 
 
 @pytest.mark.parametrize("model", [CRANE, HAMMER])
@@ -100,3 +109,13 @@ def _bench(model: str, word: str) -> list[str]:
     (leaf,) = [one for one in section.sections if one.id == f"together-{named}"]
     head = text_of(leaf.blocks[0].text)  # type: ignore[union-attr]
     return head.partition("On the bench: ")[2].rstrip(".").split(", ")
+
+
+@pytest.mark.parametrize("model", [CRANE, HAMMER])
+def test_a_hole_is_spotted_with_a_drill_of_a_told_size(model: str) -> None:
+    """The clearance hole of M3 is 3.4 mm, ISO 273 medium: the drill that fits it spots its mate."""
+    acts = [act for route in _timed(model).facts.all(Route) for act in route.acts]
+    led = [act.tool for act in acts if "led by the mate" in act.tool]
+    assert led
+    assert all(tool.startswith("3.4 mm drill") for tool in led)
+    assert not [one.name for one in _tools(model).tools if "drill of the mate" in one.name]

@@ -178,6 +178,8 @@ def test_tasks_without_a_route_are_timed_by_what_is_in_them() -> None:
 def test_what_lies_ready_for_a_joint_that_sets_goes_by_the_joint() -> None:
     """Steel on beech is glued with epoxy and clamped; a brass wheel on a steel shaft is retained.
 
+    What is bonded so is degreased first.
+
     Common practice, no source.
     """
     design: Design = design_of("tilt-hammer/tilt-hammer")
@@ -186,8 +188,8 @@ def test_what_lies_ready_for_a_joint_that_sets_goes_by_the_joint() -> None:
         name: pieces[name].tools for name in ("assemble hammer", "begin line", "assemble line")
     }
     assert tools == {
-        "assemble hammer": ("epoxy", "clamps"),
-        "begin line": ("retaining compound",),
+        "assemble hammer": ("epoxy", "spirit to degrease with", "clamps"),
+        "begin line": ("retaining compound", "spirit to degrease with"),
         "assemble line": (),
     }
     (shopping,) = (one for one in list_pages(design, ()) if one.id == "shopping")

@@ -94,6 +94,6 @@ def test_a_small_tap_is_spared_a_thick_wall(plan: Plan) -> None:
     # 20 mm of M2 are not sold (ISO 4026 to 10 mm, from memory); 15.20 + 0.2 − 5 pass.
     screw = outcome.design.bought["gib_screw"].what
     assert screw == (
-        "M2 × 20 gib screw with nut, made from 2 mm rod, slotted, its end turned to 1.5 mm over "
+        "M2 × 20 gib screw, made from 2 mm rod, slotted, its end turned to 1.5 mm over "
         "11 mm, for the gib"
     )

@@ -83,19 +83,21 @@ def test_a_cutter_that_is_not_owned_is_told_and_a_fly_cutter_ground(route_of: Ro
     assert none.endswith("not owned")
 
 
-def test_tools_that_are_not_owned_are_listed_to_buy_or_borrow(plan: Plan) -> None:
-    """The cutter is had or the fly cutter is made: each is told where it belongs."""
-    design = plan(f"{HEAD}  part: {GEAR}\n", upto=Phase.COMPOSE).design
+@pytest.mark.parametrize("has_grinder", [True, False])
+def test_a_cutter_is_had_or_a_fly_cutter_is_made(plan: Plan, *, has_grinder: bool) -> None:
+    """One or the other: nobody buys a cutter in whose place a fly cutter is made."""
+    workshop = "" if has_grinder else without("machines/others/grinder")
+    design = plan(f"{HEAD}  part: {GEAR}\n", workshop, upto=Phase.COMPOSE).design
     assert design is not None
     (section,) = wanted_pages(design, ())
-    had, made = (
-        {text_of(row[0]): text_of(row[1]) for row in block.rows}
+    told = [
+        text_of(row[0])
         for block in section.blocks
         if isinstance(block, Table)
-    )
-    (cutter,) = [use for tool, use in had.items() if "no. 6" in tool]
-    assert cutter.startswith("part, set-up")
-    assert "fly cutter for the part" in made
+        for row in block.rows
+    ]
+    assert ("fly cutter for the part" in told) == has_grinder
+    assert any("no. 6" in tool for tool in told) != has_grinder
     assert "rotary table" in str(section.blocks[-1])
 
 

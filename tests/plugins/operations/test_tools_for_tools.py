@@ -6,6 +6,7 @@ With which tools a thing is made is common practice, no source.
 from __future__ import annotations
 
 import re
+from collections import defaultdict
 from dataclasses import replace
 from typing import Any
 
@@ -39,7 +40,14 @@ STEPS = {
     r"\b(draw-)?file (it|one|to|or)\b|\bfile away\b": "files",
     r"^turn (it|one|a|the|its|two)|\bface the bar\b": "knife tool",
 }
-WORDS = {"chuck": "", "reads": "", "vice": "vice", "tap_drill": "3.3 mm drill", "thread": "M4"}
+WORDS = defaultdict(
+    str,
+    vice="vice",
+    tap_drill="3.3 mm drill",
+    thread="M4",
+    groover_tool="grooving tool 1 mm wide",
+    over_drill="4.1 mm drill",
+)
 TAPER = (
     "{material: brass, stock: 25 mm round bar, turned: [{name: foot, diameter: 25 mm, length:"
     " 5 mm}, {name: waist, taper: 22 mm to 16 mm, length: 20 mm}, {name: collar, diameter:"
@@ -80,7 +88,7 @@ def stub_of(design: Design) -> SmallWork:
 @pytest.mark.parametrize("name", RECIPES)
 def test_the_tools_of_a_recipe_are_read_and_are_those_of_its_steps(name: str) -> None:
     recipe = RECIPES[name]
-    tools = recipe["tools"].format_map({**WORDS, "groover_tool": "grooving tool 1 mm wide"})
+    tools = recipe["tools"].format_map(WORDS)
     assert said_in(tools)
     assert not unread(tools)
     listed = " | ".join(one.name for one in said_in(tools))
@@ -223,3 +231,68 @@ def test_a_grooving_tool_that_is_bought_is_told_with_its_width(plan: Plan) -> No
     design = designed(plan, RIDGED, without("machines/others/grinder"))
     names = {one.name: one.whose for one in tools_of(design).tools}
     assert names["grooving tool 0.6 mm"] is Whose.HAD
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_a_piece_that_is_parted_off_leaves_something_in_the_chuck(model: str) -> None:
+    """15 mm in the jaws is little enough for 2 mm of parting tool: common practice, no source."""
+    told = [one for one in collect_tools(design_of(model)).facts if isinstance(one, SmallWork)]
+    for work in told:
+        said = re.search(r"part off ([\d.]+) mm long", " ".join(work.steps))
+        if said is not None and work.form:
+            assert float(work.length) >= float(said[1]) + 2 + 15, work.subject
+
+
+def test_of_two_drills_of_one_size_the_second_is_bought(plan: Plan) -> None:
+    """A set holds one drill of each size; its pointed drill leads the one that is ground flat."""
+    design = design_of(MODELS[1])
+    told = collect_tools(design).facts
+    fact = next(one for one in told if isinstance(one, ToolsFact))
+    whose = {one.name: one.whose for one in fact.tools}
+    assert whose["6.5 mm drill"] is whose["1.9 mm drill"] is Whose.OWNED
+    assert [one.whose for one in fact.tools if one.name.startswith("second 1.9 mm drill")] == [
+        Whose.HAD
+    ]
+    ground = next(
+        one for one in told if isinstance(one, SmallWork) and "ground flat" in one.subject
+    )
+    assert any(one.startswith("6.5 mm drill") for one in ground.buys)
+
+
+def test_a_cutter_is_not_bought_where_a_fly_cutter_is_made_in_its_place() -> None:
+    fact = next(
+        one for one in collect_tools(design_of(MODELS[0])).facts if isinstance(one, ToolsFact)
+    )
+    names = [one.name for one in fact.tools]
+    assert any(one.startswith("fly cutter for") for one in names)
+    assert not [one for one in names if one.startswith("gear cutter")]
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_what_an_act_fills_or_melts_in_lies_ready(model: str) -> None:
+    design = design_of(model)
+    fact = next(one for one in collect_tools(design).facts if isinstance(one, ToolsFact))
+    filled = {
+        "bond": "retaining compound",
+        "silver-solder": "silver solder",
+        "soft-solder": "soft solder",
+    }
+    for route in design.facts.all(Route):
+        for setup in route.setups:
+            ready = "; ".join(fact.by_piece.get(f"{route.subject} {setup.number}", ()))
+            for act in setup.acts:
+                what = filled.get(act.act, "")
+                assert what in ready or "epoxy" in act.tool or "glue" in act.tool
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_a_stub_mandrel_tells_its_own_end(model: str) -> None:
+    """A thread of half the bore or less: common practice, no source."""
+    told = collect_tools(design_of(model)).facts
+    stubs = [one for one in told if isinstance(one, SmallWork) and "stub mandrel" in one.subject]
+    for work in stubs:
+        bore = float(re.search(r"⌀([\d.]+)", work.subject)[1])  # type: ignore[index]
+        thread = re.search(r"tap it M([\d.]+)", " ".join(work.steps))
+        assert (thread is not None) == bool(work.buys)
+        assert thread is None or float(thread[1]) <= bore / 2
+        assert not any("where it is held" in step for step in work.steps)

@@ -163,11 +163,12 @@ def test_the_gib_and_its_screws_are_items_and_their_holes_are_told(compile_text:
     """
     design = design_of(compile_text, TEXT % WORDS)
     hardware = {one.what: one.count for one in design.facts.all(HardwareFact)}
-    strip, screw = sorted(hardware, key=hardware.__getitem__)
+    strip, nut, screw = sorted(hardware, key=lambda one: (hardware[one], "×" in one))
     assert strip.startswith("brass strip 2 mm × ")
     assert "60 mm long" in strip
     assert screw.startswith("M3 × ")
-    assert hardware[screw] == 3
+    assert nut == "M3 nut, for the gib"
+    assert hardware[screw] == hardware[nut] == 3
     assert set(hardware) == {one.what for one in design.bought.values()}
     (told,) = (one for one in design.facts.all(HalfFact) if one.place == "gib_screws")
     assert told.item == "table"  # the slot is in it, the tail on the bed

@@ -5,10 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from binder.api import HardwareFact, JointFact, TaskKind, TaskTime
+from binder.api import HardwareFact, JointFact, TaskKind, TaskTime, TogetherFact
 from binder_plugins.operations.aids.sizes import Place
 from binder_plugins.operations.distance_tubes import distance_tube
 from binder_plugins.operations.facts import Act, Grip, Route, SetUp
+from binder_plugins.operations.hole_tools import drills_told, hand_drilled
+from binder_solid.piloting import piloted
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -57,16 +59,28 @@ def at_assembly(design: Design) -> Iterator[TaskPlace]:
 
 def _place(task: Task, joint: Joint, design: Design) -> TaskPlace:
     said = design.facts.about(JointFact, joint.name)
-    tools = ", ".join(filter(None, (_tool(joint, design), distance_tube(joint.name, design))))
+    # What was put together before goes back into its own holes.
+    first = "" if task.id.startswith("close ") else _drilled_now(joint, design)
+    step = f"{first}{said.step if said is not None else ''}"
+    drills = hand_drilled(step) if drills_told(step) else ""
+    named = (_tool(joint, design), drills, distance_tube(joint.name, design))
+    tools = ", ".join(filter(None, named))
     act = Act(
         f"{task.id} {joint.name}",
         "assemble",
-        said.step if said is not None else "",
+        step,
         tool=tools,
         joints=(joint.name,),
     )
     setup = SetUp(1, "bench", "", Grip("", "bench", ""), "", (act,))
     return TaskPlace(Route(task.id, task.title, (setup,)), setup, act, design)
+
+
+def _drilled_now(joint: Joint, design: Design) -> str:
+    """What is drilled as the joint is closed, where no task of its own did it before."""
+    before = design.facts.all(TogetherFact)
+    is_done = any(joint.name in (*one.joints, *one.held) for one in before)
+    return "" if is_done else piloted(joint, design)
 
 
 def _tool(joint: Joint, design: Design) -> str:

@@ -14,13 +14,24 @@ from binder_plugins.operations.aids.owning import in_plain_words, owned_name, ow
 from binder_plugins.operations.aids.sizes import Place
 from binder_plugins.operations.aids.vocabulary import Said, said_in, spoken_in
 from binder_plugins.operations.facts import Route, SetUp
+from binder_plugins.operations.pared import TOOLS, is_pared, piece_of
 from binder_plugins.operations.tasks import float_tools
+from binder_solid.filled import SPIRIT, is_degreased
 from binder_solid.float_tried import FEELERS, owns_feelers
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-_BOUGHT = "bought"
+_BOUGHT, _FILLER = "bought", "epoxy or glue"
+# What an act melts in, and what cleans it afterwards, as they stand among the things to buy.
+_MELTS = {
+    "silver-solder": ("silver solder, free of cadmium, and its flux", "pickle"),
+    "soft-solder": ("soft solder and its flux",),
+    "braze": ("brazing rod and its flux", "pickle"),
+}
+_BONDS = frozenset({"bond", "glue"})
+# What stands before a tool that is bought only in the place of the one before it.
+_INSTEAD = "; or "
 # What is had in a width, or in the size of a thread, where it is not made.
 _BY_WIDTH = frozenset({"grooving tool", "undercut tool"})
 _BY_THREAD = frozenset({"fitted gauge", "tapped ring", "screwed stub"})
@@ -50,18 +61,29 @@ class _Found:
         if name not in self.by_piece[use[0]]:
             self.by_piece[use[0]].append(name)
 
-    def wanted_by(self, work: SmallWork) -> None:
+    def wanted_by(self, work: SmallWork, own: list[str]) -> None:
         """The tools with which a gib, or its screws, are made; owned, or to be had."""
         shop = self.design.workshop
-        for said in said_in(work.tools):
+        for name in own:
+            if name in work.tools:
+                self.used(name, Whose.OWNED, (f"{PREFIX}{work.subject}", work.subject))
+        for said in _with_also(said_in(work.tools)):
             is_owned = owns(said, shop)
             name = owned_name(said, shop, self.design.units) if is_owned else said.name
             whose = Whose.OWNED if is_owned else Whose.HAD
             self.used(name, whose, (f"{PREFIX}{work.subject}", work.subject))
 
+    def lies_ready(self, what: str, place: Place) -> None:
+        """Adds what stands among the things to buy already to what is laid out."""
+        if what not in self.by_piece[place.piece]:
+            self.by_piece[place.piece].append(what)
+
     def named(self, said: Said, place: Place) -> None:
-        """Adds a tool that is named at a place: owned, made, or to be had."""
+        """Adds a tool that is named at a place, and what is used with it."""
+        for one in said_in(said.also):
+            self.named(one, place)
         if said.row.own == _BOUGHT:
+            self.lies_ready(said.words if said.row.name == _FILLER else said.name, place)
             return
         shop = self.design.workshop
         if owns(said, shop):
@@ -69,7 +91,7 @@ class _Found:
             return
         if said.row.is_used_up:
             self.supplies[place.title] = SupplyFact(place.title, said.name)
-            self.by_piece[place.piece].append(said.name)
+            self.lies_ready(said.name, place)
             return
         work = made(said.row.make, said.words, place, said.name) if said.row.make else None
         if work is None:
@@ -92,6 +114,13 @@ class _Found:
                 _read(self.work[name].tools, place, self, own, is_holder=True)
 
 
+def _with_also(said: tuple[Said, ...]) -> Iterator[Said]:
+    """Each with what is used with it."""
+    for one in said:
+        yield one
+        yield from said_in(one.also)
+
+
 def _both(one: SmallWork, other: SmallWork) -> SmallWork:
     """One that serves both: the longer of them, for each part that is named once."""
     longer = other if other.length > one.length else one
@@ -109,7 +138,7 @@ def collect_tools(design: Design) -> Contribution:
     _of_assembly(found, own)
     found.needs(own)
     for work in design.facts.all(SmallWork):
-        found.wanted_by(work)
+        found.wanted_by(work, own)
     by_piece = {piece: tuple(names) for piece, names in found.by_piece.items()}
     tools = ToolsFact("", tuple(found.tools.values()), by_piece)
     return Contribution(facts=[tools, *found.work.values(), *found.supplies.values()])
@@ -128,8 +157,12 @@ def _of_setup(route: Route, setup: SetUp, found: _Found, own: list[str]) -> None
         place = Place(route, setup, act, design)
         _read(act.tool, place, found, own, is_holder=True)
         _read(act.measure, place, found, own, is_holder=True)
-        for said in spoken_in(act.what):
+        for said in spoken_in(f"{act.what}; {act.spoils}"):
             found.named(said, place)
+        joints = [design.joints[one] for one in act.joints if one in design.joints]
+        is_wiped = act.act in _BONDS and any(is_degreased(one, design) for one in joints)
+        for what in (*_MELTS.get(act.act, ()), *((SPIRIT,) if is_wiped else ())):
+            found.lies_ready(what, place)
 
 
 def _of_assembly(found: _Found, own: list[str]) -> None:
@@ -141,6 +174,12 @@ def _of_assembly(found: _Found, own: list[str]) -> None:
             for said in spoken_in(closing.act.what):
                 found.named(said, closing)
     for task in design.tasks.values():
+        if is_pared(task, design):
+            for said in _with_also(said_in(TOOLS)):
+                is_owned = owns(said, design.workshop)
+                name = owned_name(said, design.workshop, design.units) if is_owned else said.name
+                whose = Whose.OWNED if is_owned else Whose.HAD
+                found.used(name, whose, (piece_of(task), f"{task.title}, pegs"))
         for tool in float_tools(task, design):
             whose = Whose.HAD if tool == FEELERS and not owns_feelers(design) else Whose.OWNED
             found.used(tool, whose, (task.id, task.title))
@@ -150,6 +189,9 @@ def _read(text: str, place: Place, found: _Found, own: list[str], *, is_holder: 
     """The tools of a text: what the workshop calls by a name of its own, then the trade's words."""
     if not text or text.startswith("its "):
         return
+    first, _, other = text.partition(_INSTEAD)
+    if other.endswith("not owned") and said_in(first):
+        text = first
     is_own = any(name in text for name in own)
     for name in own:
         if name in text:

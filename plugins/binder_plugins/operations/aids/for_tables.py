@@ -39,13 +39,18 @@ def for_table(place: Place) -> Suited:
     found = mandrel_at(place)
     on = {"divider": divider(place.design.workshop) or "table"}
     nut = _nut(place.design.workshop, place.size)
+    is_cut = nut != _NO_DIE
+    bought = {
+        "nut_tools": f", {nut} die, tailstock holder for dies" if is_cut else "",
+        "nut_buy": f"{nut} nut and washer: {_FOR} (one serves all)" if is_cut else "",
+    }
     if found is None:
         under = "thinner than what is cut on the work"
         return Suited(
             {**on, "neck": f"a shoulder, {under}, long enough for the cutter to pass",
              "spigot": "less than the work is thick", "nut": nut, "washer": under,
              "end": _END.format(flange=place.mm(FLANGE)),
-             "centred": _CENTRED if place.setup.grip.support else ""},
+             "centred": _CENTRED if place.setup.grip.support else "", **bought},
         )  # fmt: skip
     return Suited(
         {
@@ -57,21 +62,28 @@ def for_table(place: Place) -> Suited:
             "end": _HEAD if found.is_on_head
             else _END.format(flange=place.mm(FLANGE)),
             "centred": _CENTRED if place.setup.grip.support else "",
+            **bought,
         },
         found.across,
         math.ceil(found.long + _SAWN),
     )  # fmt: skip
 
 
+_NO_DIE = "to a thread thinner than the bore"
+_FOR = "mandrels for the table"
 _CENTRED = (
     "centre the nut's end for the footstock, no wider than the thread's core, while it is still "
     "in the chuck"
 )
 _END = (
     "leave {flange} of the bar's full size behind that as the flange that is clamped; saw off "
-    "there, hold it by what is turned, and face the flange's back square: it lies on the table"
+    "there, hold it by what is turned, and face the flange's back square: it lies on the table; "
+    "what follows waits until the teeth are cut"
 )
-_HEAD = "leave the rest of the bar's full size, for the chuck of the head"
+_HEAD = (
+    "leave the rest of the bar's full size, for the chuck of the head; what follows waits until "
+    "the teeth are cut"
+)
 
 
 def _neck(found: TableMandrel, place: Place) -> str:
@@ -104,4 +116,4 @@ def _nut(workshop: Workshop, bore: float) -> str:
             continue
         if 0 < found <= bore - _THINNER:
             sizes.append((found, one.designation))
-    return max(sizes)[1] if sizes else "to a thread thinner than the bore"
+    return max(sizes)[1] if sizes else _NO_DIE

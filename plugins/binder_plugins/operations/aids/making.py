@@ -21,8 +21,9 @@ from binder.api import (
 )
 from binder_plugins.operations.aids.for_fly_cutters import for_fly_cutters
 from binder_plugins.operations.aids.for_meshing import for_meshing
+from binder_plugins.operations.aids.for_stubs import for_stub
 from binder_plugins.operations.aids.for_tables import for_table
-from binder_plugins.operations.aids.needs import groover, held_with
+from binder_plugins.operations.aids.needs import groover, held_with, holed_with
 from binder_plugins.operations.aids.owning import in_plain_words
 from binder_plugins.operations.aids.suited import Suited
 from binder_plugins.operations.aids.worded import worded
@@ -67,10 +68,10 @@ def made(recipe: str, words: str, place: Place, said: str = "") -> SmallWork | N
         return None
     told_sizes = worded(words)
     size = told_sizes.across if told_sizes is not None else _size(name, place)
-    suits = _suited(name, place)
+    suits = _suited(name, words, place)
     if suits is None:
         return None
-    told = {**_told(said, words, size, place), **suits.told}
+    told = {**_told(said, words, size, place), **holed_with(size, place), **suits.told}
     printed = " ".join([known["name"], *known["steps"]])
     if any(
         f"{{{key}}}" in printed and not told[key] for key in ("low", "thread", "turn", "engaged")
@@ -89,14 +90,16 @@ def made(recipe: str, words: str, place: Place, said: str = "") -> SmallWork | N
         minutes=float(known["minutes"]),
         of=place.what_for,
         is_kept_in=bool(known.get("in_place")),
-        buys=tuple(one.format_map(told) for one in known.get("buys", ())),
+        buys=tuple(bought for one in known.get("buys", ()) if (bought := one.format_map(told))),
         tools=known.get("tools", "").format_map({**told, **held_with(across, place)}),
         **stock,
     )
 
 
-def _suited(recipe: str, place: Place) -> Suited | None:
-    """What a recipe for gears is printed with besides; None where the place does not tell it."""
+def _suited(recipe: str, words: str, place: Place) -> Suited | None:
+    """What a recipe is printed with besides; None where the place does not tell it."""
+    if recipe == "mandrel":
+        return for_stub(words, place)
     if recipe == "table mandrel":
         return for_table(place)
     if recipe == "fly cutter holder":
@@ -134,6 +137,8 @@ def _size(recipe: str, place: Place) -> float:
             return _MOST_THREAD if isinstance(name, Misread) else float(from_name(name).major_mm)
         except NotMade:
             return _MOST_THREAD
+    if recipe == "pointed rod":
+        return 0.0
     if recipe == "plug gauge" and place.limits is not None:
         return place.limits[1]
     return place.size
@@ -145,6 +150,7 @@ def _told(name: str, words: str, size: float, place: Place) -> dict[str, str]:
     return {
         "said": words,
         "name": name,
+        "drill": words.partition(",")[0],
         "over": gap[1] if gap else "",
         "under": gap[2] if gap else "",
         "drawn": "the picture of the space below",
@@ -180,10 +186,12 @@ def _stub(place: Place) -> dict[str, str]:
 
 
 def _long(recipe: str, known: Mapping[str, Any], size: float, place: Place) -> float:
-    """What is sawn off in mm: told by the work for a D-bit, else by the recipe."""
+    """What is sawn off in mm: told by the work where it passes a row of bores."""
     asked = place.act.aid_mm if place.act is not None else 0.0
     if recipe == "D-bit" and asked:
         return asked
+    if recipe == "trying rod":
+        return float(math.ceil(asked + known["length"]))
     return float(math.ceil(known.get("length", 0) + known.get("per", 0) * size))
 
 

@@ -10,13 +10,16 @@ from binder_plugins.operations.bench import bench_vice
 from binder_trade.threads import NotMade, from_name
 
 if TYPE_CHECKING:
-    from binder.api import Design
+    from binder.api import Design, Workshop
     from binder_plugins.operations.aids.sizes import Place
 
 _SAME = 1e-6
 _JAWS = 3
 # So much over its reckoned size a tapping drill may be, in mm; common practice, no source.
 _OVER = 0.2
+# A hole is drilled so much under the reamer, and a tube so much over its shaft, in mm, with a drill
+# that is off by this part of the size at the most; common practice, no source.
+_LEFT, _CLEAR, _NEAR = 0.2, 0.05, 0.05
 
 
 def held_with(across: float, place: Place) -> dict[str, str]:
@@ -27,8 +30,28 @@ def held_with(across: float, place: Place) -> dict[str, str]:
         "chuck": _chuck(across, place.design),
         "reads": finest.name if finest is not None else "a borrowed instrument",
         "vice": bench_vice(workshop) or "vice",
-        "tap_drill": _tap_drill(place),
+        "tap_drill": tap_drill(place.thread, workshop),
     }
+
+
+def holed_with(size: float, place: Place) -> dict[str, str]:
+    """What a hole of about that size in mm is drilled, reamed and read with; '' where none is."""
+    workshop = place.design.workshop
+    mm, near = exact(round(size, 3)), exact(round(max(_NEAR * size, _OVER), 3))
+    under = workshop.nearest_drill(mm - exact(_LEFT), near)
+    over = workshop.nearest_drill(mm + exact(_CLEAR), exact(0), near)
+    reamer = workshop.owns_reamer(mm)
+    reads = workshop.finest(mm, mm, "inside")
+    return {
+        "under_drill": _called(under.name, "drill") if under is not None and size else "drill",
+        "over_drill": _called(over.name, "drill") if over is not None and size else "drill",
+        "reamer": _called(reamer.name, "reamer") if reamer is not None else "reamer",
+        "bore_reads": reads.name if reads is not None else "a borrowed instrument",
+    }
+
+
+def _called(name: str, kind: str) -> str:
+    return name if kind in name else f"{name} {kind}"
 
 
 def groover(wide: float, place: Place) -> dict[str, str]:
@@ -66,8 +89,9 @@ def _chuck(across: float, design: Design) -> str:
     return next(iter((*able, *others)), "")
 
 
-def _tap_drill(place: Place) -> str:
-    name = read_thread(place.thread) if place.thread else None
+def tap_drill(designation: str, workshop: Workshop) -> str:
+    """The owned drill that goes before a tap; '' where none does."""
+    name = read_thread(designation) if designation else None
     if name is None or isinstance(name, Misread):
         return ""
     try:
@@ -75,5 +99,5 @@ def _tap_drill(place: Place) -> str:
     except NotMade:
         return ""
     size = exact(round(thread.major_mm - thread.pitch_mm, 3))
-    found = place.design.workshop.nearest_drill(size, above=exact(_OVER))
-    return f"{found.name} drill" if found is not None else ""
+    found = workshop.nearest_drill(size, above=exact(_OVER))
+    return _called(found.name, "drill") if found is not None else ""

@@ -6,6 +6,7 @@ import re
 from typing import TYPE_CHECKING
 
 from binder.api import shown_length
+from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.form_cutters import has_grinder
 
 if TYPE_CHECKING:
@@ -51,8 +52,10 @@ def _is_too_wide(owned: str, asked: str) -> bool:
 
 def owned_name(said: Said, workshop: Workshop, units: str) -> str:
     """One name for one tool, whatever the words: what it is called here, or with its width."""
-    if said.row.own in {"indicators", "rules"}:
+    if said.row.own in {"indicators", "rules", "heights"}:
         return _LISTS[said.row.own](workshop)[0]
+    if said.row.own == "vices":
+        return bench_vice(workshop) or said.name
     width = workshop.parting_width
     if said.row.own == "parting_tool" and width is not None:
         return f"parting tool {shown_length(width, units)}"
@@ -115,6 +118,7 @@ _LISTS: Mapping[str, Callable[[Workshop], list[str]]] = {
     "grinder": lambda shop: _told(has_grinder(shop), "grinder"),
     "indicators": lambda shop: _reading(shop, "run-out", ""),
     "rules": lambda shop: _reading(shop, "outside", r"\brule\b"),
+    "heights": lambda shop: _reading(shop, "height", ""),
     "boring_bars": lambda shop: _told(shop.entry.cutters.boring_bars, "boring bar"),
     "countersinks": lambda shop: _told(shop.entry.cutters.countersinks, "countersink"),
     "counterbores": lambda shop: _told(shop.entry.cutters.counterbores, "counterbore"),

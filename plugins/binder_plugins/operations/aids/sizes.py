@@ -15,6 +15,7 @@ from binder_solid.facts import FormFact
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from binder.api import Workshop
     from binder_plugins.operations.facts import Act, SetUp
 
 _THREAD = re.compile(r"^(.*?) (taps?|die)\b")
@@ -47,6 +48,11 @@ class Place:
     def title(self) -> str:
         """`cam, set-up 3`."""
         return self.making or f"{self.route.title}, set-up {self.setup.number}"
+
+    @property
+    def workshop(self) -> Workshop:
+        """The workshop it is made in."""
+        return self.design.workshop
 
     def mm(self, size: float) -> str:
         """A size as printed."""

@@ -17,6 +17,8 @@ _SIZE = (
     r"|[\d/.]+(?:-\d+)?(?: [x×] \d+)? (?:BA|UNC|UNF|UNEF|BSW|BSF|BSP|BSB|ME)) )?"
 )
 
+_FIRST = re.compile(r"(?:(?:no\.|letter) \w+|\d[\d./]*(?: \d+/\d+)? (?:mm|in|thou))\b")
+
 
 @dataclass(frozen=True, slots=True)
 class Row:
@@ -29,6 +31,7 @@ class Row:
     make: str
     spoken: re.Pattern[str] | None
     is_used_up: bool = False
+    also: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,7 +45,19 @@ class Said:
     @property
     def name(self) -> str:
         """As printed; which taps of a set are used first is told on the leaf."""
-        return self.row.name or self.words.partition(": ")[0]
+        name = self.row.name or self.words.partition(": ")[0]
+        return name.replace("{size}", self.size)
+
+    @property
+    def size(self) -> str:
+        """The first size of its words: `6.5 mm`; '' for none."""
+        found = _FIRST.search(self.words)
+        return found[0] if found else ""
+
+    @property
+    def also(self) -> str:
+        """The tools that are used with it, as acts tell theirs."""
+        return self.row.also.replace("{size}", self.size)
 
 
 @cache
@@ -56,7 +71,8 @@ def _row(one: dict[str, Any]) -> Row:
     has = re.compile(one.get("has") or one["says"].replace("{size}", ""), re.IGNORECASE)
     spoken = re.compile(one["spoken"]) if "spoken" in one else None
     name, make = one.get("name", ""), one.get("make", "")
-    return Row(name, says, one["own"], has, make, spoken, bool(one.get("used_up")))
+    also = one.get("also", "")
+    return Row(name, says, one["own"], has, make, spoken, bool(one.get("used_up")), also)
 
 
 @cache
