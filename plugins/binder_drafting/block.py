@@ -106,7 +106,7 @@ def _draw_in_place(ways: Ways, outline: Rectangle, paper: Paper) -> list[Callout
     middle = outline.middle[0]
     callouts = list(ways.callouts)
     callouts += [
-        Callout(one.id, one.words, one.start)
+        Callout(one.id, one.words, one.at)
         for one in sorted(
             ways.flanks, key=lambda one: (-abs(one.start[0] - middle), one.start, one.id)
         )

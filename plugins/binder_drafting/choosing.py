@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 
 from binder_drafting.angles import Opening
 from binder_drafting.callouts import Callout, leans_within
-from binder_drafting.crossings import Flanks
+from binder_drafting.crossings import Flanks, off_edge
 from binder_drafting.flank import slid_to_face
 from binder_drafting.lines import on_paper, outline_of
 from binder_drafting.paper import Paper
@@ -108,7 +108,8 @@ def _across(size: Across, desk: _Desk, ways: Ways) -> None:
         ):
             ways.spans[name].append(near)
             return
-    ways.flanks.append(Flanks(span.id, span.start, span.end, span.words))
+    flanks = Flanks(span.id, span.start, span.end, span.words)
+    ways.flanks.append(off_edge(flanks, on_paper(size.into, desk.scale)))
 
 
 def _farthest(span: Span, side: Side) -> float:

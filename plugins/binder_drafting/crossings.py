@@ -7,7 +7,7 @@ figure stands on a bent extension of the dimension line (ISO 129-1, from memory)
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import hypot
 
 from binder_drafting.callouts import reference_room
@@ -22,16 +22,42 @@ _RISES = (7.0, 11.0, 15.0, 20.0, 25.0, 31.0, 37.0, 43.0, 49.0, 56.0, 63.0, 70.0)
 _COVERED_LINE = 70.0
 _STRUCK_WORDS = 90.0
 _INWARDS = 25.0
+# How far a dimension line stands off an edge that it would lie on, of the room there is, and how
+# far its extension lines go past it (ISO 129-1: about 8 line widths), in mm.
+_OFF_EDGE = 2.5
+_SHARE = 0.5
+_OVERSHOOT = 1.5
 
 
 @dataclass(frozen=True, slots=True)
 class Flanks:
-    """Two flanks on an upright or a level line of the paper, and the words between them."""
+    """The two ends of an upright or level dimension line on the paper, and the words for it.
+
+    `feet` are the flanks themselves where the line stands beside them, on extension lines.
+    """
 
     id: str
     start: Point
     end: Point
     words: Words
+    feet: tuple[Point, ...] = ()
+
+    @property
+    def at(self) -> Point:
+        """A flank, for a leader."""
+        return self.feet[0] if self.feet else self.start
+
+
+def off_edge(one: Flanks, into: Point) -> Flanks:
+    """The same with its line moved off the edge it lies on, `into` mm of the paper at the most."""
+    room = hypot(*into)
+    if not room:
+        return one
+    share = min(_OFF_EDGE, _SHARE * room) / room
+    start, end = (
+        (point[0] + into[0] * share, point[1] + into[1] * share) for point in (one.start, one.end)
+    )
+    return replace(one, start=start, end=end, feet=(one.start, one.end))
 
 
 def draw_crossing(one: Flanks, outline: Rectangle, paper: Paper) -> bool:
@@ -61,9 +87,9 @@ def _struck(one: Flanks, knee: Point, paper: Paper) -> int:
     )
 
 
-def _beyond(inner: Point, tip: Point) -> Point:
+def _beyond(inner: Point, tip: Point, by: float = _TAIL) -> Point:
     run = hypot(tip[0] - inner[0], tip[1] - inner[1]) or 1.0
-    share = _TAIL / run
+    share = by / run
     return (tip[0] + (tip[0] - inner[0]) * share, tip[1] + (tip[1] - inner[1]) * share)
 
 
@@ -88,6 +114,8 @@ def _draw(one: Flanks, knee: Point, end: Point, text: Point, paper: Paper) -> No
     near, far = sorted(
         (one.start, one.end), key=lambda tip: abs(tip[0] - knee[0]) + abs(tip[1] - knee[1])
     )
+    for foot, tip in zip(one.feet, (one.start, one.end), strict=False):
+        paper.line(foot, _beyond(foot, tip, _OVERSHOOT))
     run = abs(far[0] - near[0]) + abs(far[1] - near[1])
     if run >= _HEADS:
         middle = ((near[0] + far[0]) / 2, (near[1] + far[1]) / 2)

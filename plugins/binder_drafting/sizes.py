@@ -39,7 +39,11 @@ class Along:
 
 @dataclass(frozen=True, slots=True)
 class Across:
-    """A diameter between two flanks seen from the side; `start` and `end` are on one line."""
+    """A diameter between two flanks seen from the side; `start` and `end` are on one line.
+
+    Where that line lies on an edge of the view, `into` leads from it as far as the dimension
+    line may move off it, in mm of true size.
+    """
 
     id: str
     view: str
@@ -50,6 +54,7 @@ class Across:
     tier: str = TOOL
     side: str = ""
     also: tuple[str, ...] = ()
+    into: Point = (0.0, 0.0)
 
 
 @dataclass(frozen=True, slots=True)

@@ -159,6 +159,24 @@ def test_a_diameter_between_larger_steps_is_drawn_across_its_own_step() -> None:
     assert {round(abs(one.y2 - box.middle[1]), 6) for one in arrows(sheet)} == {5}
 
 
+@pytest.mark.parametrize(("into", "off"), [(20.0, 2.5), (-20.0, -2.5), (4.0, 2.0)])
+def test_a_dimension_line_does_not_lie_on_an_edge(into: float, off: float) -> None:
+    """It stands beside the edge, on extension lines that begin at its ends (ISO 129-1)."""
+    steps = [(20.0, 20.0), (10.0, 20.0), (20.0, 20.0)]
+    size = Across("d", "front", (20, 5), (20, -5), "⌀10", into=(into, 0.0))
+    sheet = sheet_of(size, view=shaft(steps))
+    box = sheet.views[0].box
+    assert {round(one.x2 - box.left, 6) for one in arrows(sheet)} == {20 + off}
+    assert {round(abs(one.y2 - box.middle[1]), 6) for one in arrows(sheet)} == {5}
+    level = [
+        one
+        for one in sheet.drawing.shapes
+        if isinstance(one, Line) and one.y1 == one.y2 and round(one.x1 - box.left, 6) == 20
+    ]
+    past = [one for one in level if abs(one.x2 - box.left - 20) > abs(off)]
+    assert {round(abs(one.y1 - box.middle[1]), 6) for one in past} == {5}
+
+
 def test_a_diameter_at_an_end_stands_beside_it() -> None:
     size = Across("d", "front", (50, 5), (50, -5), "⌀10")
     sheet = sheet_of(size, view=shaft([(20, 40), (10, 20)]))

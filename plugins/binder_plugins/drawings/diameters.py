@@ -56,15 +56,21 @@ def _flats(steps: tuple[Stretch, ...]) -> Iterator[Note]:
 
 
 def _taper(one: Stretch, fact: FormFact) -> Iterator[Size]:
-    """Both ends, but for one that is as wide as the round step beside it."""
+    """Both ends, but for one that is as wide as the round step beside it.
+
+    An end lies on the edge of a shoulder: a line across it stands a little into the taper.
+    """
     first, last = one.text.split(" to ")
-    ends = ((one.start, one.across, first, ""), (one.end, one.end_across, last, ".end"))
-    for place, across, words, end in ends:
+    long = one.end - one.start
+    ends = (
+        (one.start, one.across, first, "", long),
+        (one.end, one.end_across, last, ".end", -long),
+    )
+    for place, across, words, end, into in ends:
         if end and _goes_on(one, fact):
             continue
-        yield Across(
-            one.ids[0] + end, "front", (place, -across / 2), (place, across / 2), bare(words)
-        )
+        key, half = one.ids[0] + end, across / 2
+        yield Across(key, "front", (place, -half), (place, half), bare(words), into=(into, 0.0))
 
 
 def _goes_on(one: Stretch, fact: FormFact) -> bool:

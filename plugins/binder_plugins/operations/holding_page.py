@@ -42,9 +42,11 @@ _MINUTES_ALONE = 120
 _FLOAT = (
     "Float is the work by which a part may fall behind before it holds up the whole; what shares a "
     "way to the end shares it, and without any it holds the model up as the chain does. Evenings "
-    "are those of the plan above: between the first and the last of its row a part may be moved "
-    "without another having to move. On a bad evening take up something with much float; what "
-    "stands in the chain wants a fresh one."
+    "are those of the plan above: in the first of its row a part may be begun, a later set-up of "
+    "it once that one's own tools and mates are there; if it is done for the last of its row, no "
+    "other has to move. A tool that is made in the chuck for a set-up stays there for it and moves "
+    "with it: it stands in the row of its part. On a bad evening take up something with much "
+    "float; what stands in the chain wants a fresh one."
 )
 
 

@@ -7,14 +7,15 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from binder_making.network import Activity, Network, critical_path, scheduled
+from binder_plugins.operations.aids.facts import PREFIX
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Mapping
+    from collections.abc import Iterable, Iterator, Mapping
 
     from binder_plugins.operations.planning import WorkPlan
 
 _SAME = 1e-6
-_HANDS, _RESTING = "hands", ", resting"
+_HANDS, _RESTING, _COAT = "hands", ", resting", ", coat "
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +40,8 @@ class Held:
 class Holding:
     """The chain on which the whole hangs, in order, and all others, the least float first.
 
-    Of an owner in the chain only the pieces that are in it count, so that its minutes add up.
+    Of an owner in the chain only the pieces that are in it count, so that its minutes add up;
+    its other pieces stand among the others. What stays in the chuck counts to its set-up's owner.
     `length` is the chain in minutes, waits for cures as whole evenings in it; `rests` are they.
     `idle` is what one pair of hands waits with nothing to take up, in evenings, if it always takes
     up what has the least float.
@@ -65,17 +67,16 @@ def holding_up(plan: WorkPlan, useful: float) -> Holding:
     ])  # fmt: skip
     owners = {name: owner_of(name, plan) for name in plan.pieces}
     at = _evenings(plan)
-    whole: dict[str, list[str]] = {}
-    for name in plan.pieces:
-        whole.setdefault(owners[name], []).append(name)
-    chain: dict[str, list[str]] = {}
-    for name in net.path:
-        chain.setdefault(owners[name], []).append(name)
-    others = [_held(one, own, plan, net, at) for one, own in whole.items() if one not in chain]
-    links = [
-        replace(_held(one, own, plan, net, at), title=_title(own, whole[one], plan))
-        for one, own in chain.items()
-    ]
+    whole = _gathered(plan.pieces, owners)
+    chain = _gathered(net.path, owners)
+    rest = _gathered((one for one in plan.pieces if one not in net.path), owners)
+    links, others = (
+        [
+            replace(_held(one, own, plan, net, at), title=_title(own, whole[one], plan))
+            for one, own in some.items()
+        ]
+        for some in (chain, rest)
+    )
     return Holding(
         tuple(links),
         tuple(sorted(others, key=lambda one: (one.slack, one.begins))),
@@ -99,11 +100,26 @@ def _idle(plan: WorkPlan, rests: Mapping[str, float]) -> float:
     return max(0.0, made.length - sum(one.duration for one in work))
 
 
+def _gathered(names: Iterable[str], owners: Mapping[str, str]) -> dict[str, list[str]]:
+    """The pieces of each owner, in their order."""
+    found: dict[str, list[str]] = {}
+    for name in names:
+        found.setdefault(owners[name], []).append(name)
+    return found
+
+
 def owner_of(name: str, plan: WorkPlan) -> str:
-    """The item of a set-up, the task of a coat, else the task itself."""
+    """The item of a set-up, the task of a coat, else the task itself.
+
+    A tool that stays in the chuck is its set-up's: the two can only be moved together.
+    """
+    if plan.pieces[name].goes_on:
+        served = next((one for one, waits in plan.waits.items() if name in waits), "")
+        if served:
+            return owner_of(served, plan)
     if plan.pieces[name].setup is not None:
         return name.rsplit(" ", 1)[0]
-    return name.split(", coat ", maxsplit=1)[0]
+    return name.split(_COAT, maxsplit=1)[0]
 
 
 def _rest(hours: float, useful: float) -> float:
@@ -128,8 +144,8 @@ def _held(
     at: Mapping[str, tuple[int, int]],
 ) -> Held:
     """A part or task by those of its pieces that are told."""
-    first = own[0]
-    before = [at[one][1] for one in _outside(own, plan)]
+    first = _first(own, plan)
+    before = [at[one][1] for one in _outside(first, own, plan)]
     after = [at[one][0] for one, waits in plan.waits.items() if _waits_on(one, waits, own)]
     slack = min(net.times[name].total_float for name in own)
     return Held(
@@ -144,22 +160,47 @@ def _held(
     )
 
 
+def _first(own: list[str], plan: WorkPlan) -> str:
+    """The first piece of an owner, not the tool that is made for it in its chuck."""
+    return next((name for name in own if not plan.pieces[name].goes_on), own[0])
+
+
 def _title(own: list[str], whole: list[str], plan: WorkPlan) -> str:
-    """The title of an owner; where the chain has only some of its set-ups, with their numbers."""
-    title = plan.pieces[own[0]].title
-    setups = [one.number for name in own if (one := plan.pieces[name].setup) is not None]
-    if len(own) == len(whole) or not setups:
+    """The title of an owner; of only some of its pieces with their numbers, and with its tools."""
+    first = _first(own, plan)
+    title = plan.pieces[first].title
+    kept = [name for name in own if plan.pieces[name].goes_on and name != first]
+    tools = [name.removeprefix(PREFIX).removesuffix(f" for the {title}") for name in kept]
+    mine, all_of_it = ([one for one in some if one not in kept] for some in (own, whole))
+    if len(mine) < sum(1 for one in all_of_it if not plan.pieces[one].goes_on):
+        title += _numbered(mine, plan)
+    if not tools:
         return title
-    if len(setups) == 1:
-        return f"{title}, set-up {setups[0]}"
-    is_run = setups == list(range(setups[0], setups[-1] + 1)) and len(setups) > 2
-    said = f"{setups[0]} to {setups[-1]}" if is_run else ", ".join(map(str, setups))
-    return f"{title}, set-ups {said}"
+    comma = "," if len(mine) < len(all_of_it) else ""
+    return f"{title}{comma} with its {' and its '.join(tools)}"
 
 
-def _outside(own: list[str], plan: WorkPlan) -> Iterator[str]:
-    """What the first of its pieces waits for."""
-    yield from (one for one in plan.waits[own[0]] if one not in own)
+def _numbered(own: list[str], plan: WorkPlan) -> str:
+    """`, set-ups 2 to 4` or `, coat 1`; nothing for what is in one piece."""
+    kind = "set-up"
+    numbers = [one.number for name in own if (one := plan.pieces[name].setup) is not None]
+    if not numbers:
+        kind = "coat"
+        numbers = [int(name.rsplit(_COAT, 1)[1]) for name in own if _COAT in name]
+    if len(numbers) < 2:
+        return f", {kind} {numbers[0]}" if numbers else ""
+    is_run = numbers == list(range(numbers[0], numbers[-1] + 1)) and len(numbers) > 2
+    said = f"{numbers[0]} to {numbers[-1]}" if is_run else ", ".join(map(str, numbers))
+    return f", {kind}s {said}"
+
+
+def _outside(first: str, own: list[str], plan: WorkPlan) -> Iterator[str]:
+    """What the first of its pieces waits for, or the tool that is made for that in its chuck."""
+    for one in plan.waits[first]:
+        if one not in own:
+            yield one
+        elif plan.pieces[one].goes_on:
+            yield from _outside(one, own, plan)
 
 
 def _waits_on(one: str, waits: tuple[str, ...], own: list[str]) -> bool:

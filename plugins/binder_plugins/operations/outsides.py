@@ -39,7 +39,7 @@ def max_across(step: Stretch) -> float:
 def is_shaped(turning: Turning, place: int) -> bool:
     """Whether a step is a taper or a ball, for which the tool does not just go along the bed."""
     step = turning.steps[place]
-    return abs(step.across - step.end_across) > _SAME or _ball(turning, place)
+    return abs(step.across - step.end_across) > _SAME or is_ball(turning, place)
 
 
 def rough_turn(
@@ -136,7 +136,7 @@ def _way(turning: Turning, place: int, to: float, free: str, *, fitted: bool) ->
     near, far = _ends_at(turning, place, free)
     long = f" × {work.mm(step.end - step.start)}"
     off = f", beginning {work.mm(near)} from the end" if near > _SAME else ""
-    if _ball(turning, place):
+    if is_ball(turning, place):
         return "form", f"turn the ball ⌀{work.mm(step.across)}"
     if abs(step.across - step.end_across) > _SAME:
         near_end, far_end = (
@@ -178,14 +178,14 @@ def _behind(turning: Turning, place: int) -> str:
     """No tool comes along the work to a step behind a larger one: it is plunged for first."""
     if _is_pocket(turning, place):
         return (
-            f", between the flanges: plunge with the {_parting(turning)}, then clean out both ways"
+            f", between the flanges: plunge with the {parting(turning)}, then clean out both ways"
         )
     if place in turning.plan.behind:
-        return f", behind the flange: plunge with the {_parting(turning)}, then out to the flange"
+        return f", behind the flange: plunge with the {parting(turning)}, then out to the flange"
     return ""
 
 
-def _parting(turning: Turning) -> str:
+def parting(turning: Turning) -> str:
     """`parting tool, 2 mm wide` as this workshop has it."""
     width = turning.work.design.workshop.parting_width
     return f"parting tool, {turning.work.mm(float(width))} wide" if width else "parting tool"
@@ -203,7 +203,7 @@ def _necked(turning: Turning, place: int, free: str) -> str:
     """The larger step behind which a taper begins, so that no tool comes to it from the end."""
     step, is_right = turning.steps[place], free == "right"
     front, across = (place + 1, step.end_across) if is_right else (place - 1, step.across)
-    is_cone = abs(step.across - step.end_across) > _SAME and not _ball(turning, place)
+    is_cone = abs(step.across - step.end_across) > _SAME and not is_ball(turning, place)
     if not is_cone or not 0 <= front < len(turning.steps):
         return ""
     behind = turning.steps[front]
@@ -219,11 +219,11 @@ def _neck(
     if not behind:
         return
     ends = (step.end_across, step.across) if free == "right" else (step.across, step.end_across)
-    to = _neck_across(turning, step, *ends)
+    to = neck_across(turning, step, *ends)
     off = _ends_at(turning, place, free)[0]
     yield work.act(
         "groove",
-        f"neck in behind the {behind} to ⌀{work.mm(to)} with the {_parting(turning)}, beginning "
+        f"neck in behind the {behind} to ⌀{work.mm(to)} with the {parting(turning)}, beginning "
         f"{work.mm(off)} from the end",
         machine=turning.lathe,
         feature=step_name(turning, place),
@@ -243,7 +243,7 @@ def _past_it(turning: Turning, place: int, free: str) -> str:
     return words if behind else ""
 
 
-def _neck_across(turning: Turning, step: Stretch, near: float, far: float) -> float:
+def neck_across(turning: Turning, step: Stretch, near: float, far: float) -> float:
     """What a neck is cut to in mm: no deeper than the cone is anywhere under the tool.
 
     Rounded up to a tenth; what is left of it at the shoulder the top-slide takes.
@@ -253,7 +253,8 @@ def _neck_across(turning: Turning, step: Stretch, near: float, far: float) -> fl
     return max(near, math.ceil((near + (far - near) * share) * 10 - _SAME) / 10)
 
 
-def _ball(turning: Turning, place: int) -> bool:
+def is_ball(turning: Turning, place: int) -> bool:
+    """Whether a step is turned as a ball."""
     shape = getattr(turning.work.item, "shape", None)
     if not isinstance(shape, list) or len(shape) != len(turning.steps):
         return False

@@ -17,6 +17,12 @@ _BACK = (
     "stop the lathe, swing the top-slide back to 0° and tighten it; set the tool square again, by "
     "a square against the chuck or the work"
 )
+_POINTED = "pointed tool"
+_TRIED = (
+    "swing the top-slide as the next line tells, set the pointed tool square to the work at centre "
+    "height, and try it in the neck before the lathe runs: the shoulder's side stays clear of it "
+    "down to the bottom"
+)
 
 
 def swung(near_end: float, far_end: float, long: float, *, has_mate: bool) -> str:
@@ -39,6 +45,8 @@ def swung(near_end: float, far_end: float, long: float, *, has_mate: bool) -> st
 def swung_back(work: Work, setups: Sequence[SetUp]) -> tuple[SetUp, ...]:
     """The set-ups in their order, the slide set back after the last of each run of tapers.
 
+    A pointed tool is tried in its neck once the slide is swung.
+
     The tool post stands on the top-slide: every tool that comes after is as far from square as
     the slide was swung, also in the next grip. Common practice, no source.
     """
@@ -49,6 +57,8 @@ def _back(work: Work, acts: Sequence[Act]) -> Iterator[Act]:
     for act, after in pairwise((*acts, None)):
         if act is None:
             continue
+        if act.act == "taper" and act.tool.startswith(_POINTED):
+            yield work.act("try-tool", _TRIED, feature=act.feature, end=act.end)
         yield act
         if act.act == "taper" and (after is None or after.act != "taper"):
             yield work.act("set-back", _BACK, feature=act.feature, end=act.end)

@@ -29,6 +29,7 @@ from binder_plugins.operations.outsides import (
 )
 from binder_plugins.operations.rings import is_beside
 from binder_plugins.operations.second_end import second
+from binder_plugins.operations.taper_shoulders import far_neck, squared
 from binder_plugins.operations.words import holding_min
 
 if TYPE_CHECKING:
@@ -150,7 +151,9 @@ class Turning:
         )
         for n, i in enumerate(largest_first):
             start = self._there(i, largest_first[:n], free)
+            yield from far_neck(self, i, free, tags, start)
             yield from rough_turn(self, i, free, tags, start)
+            yield from squared(self, i, free, tags)
         for i in largest_first:
             yield from finish_turn(self, i, free, tags)
 

@@ -42,6 +42,8 @@ FIRES: dict[str, tuple[str, str]] = {
     "set-over-last": ("turn", "taper"),
     "neck-then-taper": ("groove neck", "taper"),
     "taper-then-detail": ("taper", "chamfer"),
+    "taper-then-shoulder": ("taper", "face-shoulder"),
+    "set-back-then-shoulder": ("set-back", "face-shoulder"),
     "set-back-then-part": ("set-back", "part-off"),
     "die-then-neck": ("die", "groove thin-neck"),
     "carried-then-die": ("groove carried", "die uncarried"),

@@ -91,6 +91,60 @@ def test_one_setting_back_serves_tapers_that_follow_one_another(route_of: RouteO
     assert acts.count("set-back") == 1
 
 
+SHOULDERED = (
+    "turned: [{name: foot, diameter: 24 mm, length: 6 mm}, {name: cone, taper: %s,"
+    " length: 20 mm}, {name: top, diameter: %s, length: 8 mm}]"
+)
+
+
+@pytest.mark.parametrize(
+    ("top", "tool"), [("10 mm", "knife tool"), ("19 mm", "knife tool"), ("22 mm", "parting tool")]
+)
+def test_the_shoulder_at_the_big_end_of_a_taper_is_faced_once_the_slide_is_back(
+    top: str, tool: str, route_of: RouteOf
+) -> None:
+    """A flank on a swung slide leaves a shoulder as far from square as it stands: geometry.
+
+    From the end are 8 + 20 mm of top and cone; past a top that is thicker than the cone's foot
+    no knife tool comes down to it.
+    """
+    route = route_of(part(SHOULDERED % ("20 mm to 16 mm", top)))
+    (faced,) = acts(route, "face-shoulder")
+    assert "28 mm from the end, in to ⌀20 mm" in faced.what
+    assert faced.tool == tool
+    order = [one.act for one in route.acts]
+    assert order[order.index("face-shoulder") - 1] == "set-back"
+    assert not route.trouble
+
+
+def test_a_taper_that_grows_thinner_up_to_a_shoulder_ends_in_a_neck(route_of: RouteOf) -> None:
+    """2 of 20 mm of a cone that grows by 4 mm on the diameter: 16.4 mm under the tool."""
+    route = route_of(part(SHOULDERED % ("16 mm to 20 mm", "20 mm")))
+    (neck,) = (one for one in acts(route, "groove") if "neck" in one.tags)
+    assert "to ⌀16.4 mm" in neck.what
+    assert "ending 28 mm from the end" in neck.what
+    order = [one.act for one in route.acts]
+    assert order.index("groove") < order.index("taper")
+    assert not acts(route, "face-shoulder")
+
+
+@pytest.mark.parametrize("shape", [TWICE, SHOULDERED % ("24 mm to 16 mm", "16 mm")])
+def test_a_taper_that_meets_no_larger_step_has_no_shoulder_to_face(
+    shape: str, route_of: RouteOf
+) -> None:
+    found = acts(route_of(part(shape)), "face-shoulder")
+    # In the one that tapers twice the foot stands above the first cone.
+    assert [one.feature for one in found] == (["cone"] if shape is TWICE else [])
+
+
+def test_a_pointed_tool_is_tried_in_its_neck_when_the_slide_is_swung(route_of: RouteOf) -> None:
+    """The neck is cut square first; only on the swung slide does the tool stand as it cuts."""
+    necked = [one.act for one in route_of(part(NECKED)).acts]
+    cone = necked.index("taper")
+    assert necked.index("groove") < necked.index("try-tool") == cone - 1
+    assert "try-tool" not in [one.act for one in route_of(part(TWICE)).acts]
+
+
 def test_a_groove_tells_its_place_and_depth(route_of: RouteOf) -> None:
     shape = "turned: [{name: rim, diameter: 20 mm, length: 10 mm}]"
     groove = "features: {ring: {grooved: 1 mm, on: rim, at: 4 mm from right}}"

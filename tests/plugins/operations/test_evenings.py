@@ -16,6 +16,7 @@ from binder.compiler import Phase
 from binder.pages import text_of
 from binder_making.sessions import Evening
 from binder_plugins.buildorder.timing import time_tasks
+from binder_plugins.operations.aids.facts import PREFIX
 from binder_plugins.operations.evening_pages import evening_pages
 from binder_plugins.operations.facts import Route
 from binder_plugins.operations.holding_up import holding_up
@@ -140,6 +141,64 @@ def test_the_chain_and_the_float_of_a_network_by_hand() -> None:
     (other,) = found.others
     assert (other.owner, other.slack) == ("c", 80)
     assert (other.may_begin, other.begins, other.ends, other.needed) == (1, 1, 1, 2)
+
+
+def kept(name: str, minutes: float) -> Piece:
+    """A tool that is turned in the chuck for what comes next and stays there."""
+    return Piece(f"{PREFIX}{name}", f"make the {name}", 1, None, minutes=minutes, goes_on=True)
+
+
+def test_a_tool_that_stays_in_the_chuck_floats_with_what_it_is_for() -> None:
+    """b waits for stub, both for a; stub for tool. a 30, tool 10, stub 20, b 5; c 90 → end 10.
+
+    By hand: the longest is c and end, 100; a, stub, b and end are 65, so that a, stub and b have
+    35 of float, the tool 100 − 10 − 20 − 5 − 10 = 55.
+    """
+    stub = kept("stub M3 for the b", 20)
+    pieces = {one.id: one for one in (piece("a", 30), piece("b", 5), piece("c", 90),
+                                      piece("end", 10), piece("tool", 10), stub)}  # fmt: skip
+    waits = {"a": (), "b": ("a", stub.id), "c": (), "end": ("b", "c"), "tool": (),
+             stub.id: ("tool", "a")}  # fmt: skip
+    evenings = (evening(1, "a"), evening(2, "tool"), evening(3, stub.id, "b", "c"),
+                evening(4, "end"))  # fmt: skip
+    found = holding_up(WorkPlan("", pieces, waits, evenings, 0, 0, 0, 165), 100)
+    assert [one.title for one in found.chain] == ["c", "end"]
+    rows = {one.title: one for one in found.others}
+    assert {title: one.slack for title, one in rows.items()} == {
+        "a": 35, "b with its stub M3": 35, "tool": 55
+    }  # fmt: skip
+    both = rows["b with its stub M3"]
+    assert (both.minutes, both.may_begin, both.begins, both.needed) == (25, 2, 3, 4)
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_a_tool_that_stays_in_the_chuck_waits_for_all_that_its_set_up_waits_for(model: str) -> None:
+    """Any work between would take it out of the chuck: common practice, no source."""
+    plan = plan_of(model)
+    kept_in = [name for name, one in plan.pieces.items() if one.goes_on]
+    assert kept_in
+    for name in kept_in:
+        users = [one for one, waits in plan.waits.items() if name in waits]
+        own = [one for one in plan.waits[users[0]] if not one.startswith(PREFIX)]
+        assert set(own) <= set(plan.waits[name])
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_every_piece_of_work_is_in_the_chain_or_among_the_others(model: str) -> None:
+    plan = plan_of(model)
+    found = holding_up(plan, 98)
+    rows = [*found.chain, *found.others]
+    assert sum(one.minutes for one in rows) == sum(one.takes for one in plan.pieces.values())
+    titles = [(one.owner.startswith("finish "), one.title) for one in rows]
+    assert len(set(titles)) == len(titles)
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_a_form_tool_waits_for_the_template_that_it_is_ground_to(model: str) -> None:
+    plan = plan_of(model)
+    for name in plan.pieces:
+        if name.startswith(f"{PREFIX}form tool"):
+            assert any(one.startswith(f"{PREFIX}template") for one in plan.waits[name])
 
 
 def evening(number: int, *jobs: str) -> Evening:

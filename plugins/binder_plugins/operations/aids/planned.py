@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from binder_plugins.operations.whole import Whole
 
 _WANTED = "the tool that it is done with"
+_IN_THE_CHUCK = "what is turned in the chuck for a set-up keeps it until that is done"
 
 
 def with_small_work(
@@ -25,13 +26,15 @@ def with_small_work(
 ) -> tuple[Whole, tuple[str, ...]]:
     """The work with what is made for it, each piece before the first that wants it.
 
-    It is made no sooner: a mandrel that is turned to a bore follows the bore.
+    It is made no sooner: a mandrel that is turned to a bore follows the bore. One that stays in
+    the chuck waits for all that its set-up waits for: any other work would take it out.
     """
     tools = design.facts.about(ToolsFact, "")
     works = {one.subject: one for one in design.facts.all(SmallWork)}
     users = _users(works, tools, found, design)
     before: dict[str, list[str]] = {}
     order = _first_of(sequence, found)
+    last = {found.piece_of[one]: one for one in sequence}
     pieces, piece_of = dict(found.pieces), dict(found.piece_of)
     operations, reasons = list(found.operations), list(found.reasons)
     for name in _users_first(users):
@@ -42,6 +45,8 @@ def with_small_work(
         piece_of[piece.id] = piece.id
         operations.append(Operation(id=piece.id, act="make-tool", minutes=piece.minutes))
         reasons += [Edge(piece.id, one, _WANTED, priority=Priority.HOLD) for one in wanted]
+        if piece.goes_on:
+            reasons += _with_its_set_up(piece.id, found.piece_of[first], found, last)
         at = before.setdefault(found.piece_of[first], [])
         # What must stay in the chuck is turned last.
         at.insert(len(at) if piece.goes_on else 0, piece.id)
@@ -53,6 +58,14 @@ def with_small_work(
         piece_of=piece_of,
     )
     return whole, tuple(_merged(sequence, before, found))
+
+
+def _with_its_set_up(
+    tool: str, setup: str, found: Whole, last: Mapping[str, str]
+) -> Iterator[Edge]:
+    """What stays in the chuck behind the `last` acts of all that its set-up waits for."""
+    for earlier in found.waits[setup]:
+        yield Edge(last[earlier], tool, _IN_THE_CHUCK, priority=Priority.HOLD)
 
 
 def _users(
