@@ -47,7 +47,8 @@ def draft(request: Request) -> Sheet:
             break
     if not found:
         return _crowded(request, lost)
-    _, _, layout, room = min(found, key=lambda one: one[:2])
+    # Of two that are as good, the one through whose words no line runs.
+    _, _, layout, room = min(found, key=lambda one: (one[0], one[2].flaws, one[1]))
     return _finished(request, layout, room, _of_lost(lost))
 
 

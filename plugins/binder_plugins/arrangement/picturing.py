@@ -37,7 +37,7 @@ def _exploded(design: Design, copies: tuple[PlacedFact, ...]) -> Iterator[Pictur
         units = units_of(one, design, copies)
         if len(units) < 2:
             continue
-        lines = explode(units)
+        lines = explode(units, design)
         moved = [(copy, unit.moved) for unit in units for copy in unit.copies]
         fact = pictured(f"exploded {one.name}", moved, ("isometric",), lines)
         if fact is not None:

@@ -42,13 +42,21 @@ def fine(mm: float, units: str, sign: str = "") -> str:
 
 
 def notes_of(
-    fact: FormFact, views: tuple[str, ...], halves: Mapping[str, HalfFact], units: str
+    fact: FormFact,
+    views: tuple[str, ...],
+    halves: Mapping[str, HalfFact],
+    units: str,
+    more: Mapping[str, str],
 ) -> Iterator[Note]:
-    """A callout for each feature that has words, where its shape is best seen."""
+    """A callout for each feature that has words, where its shape is best seen.
+
+    `more` is a line to add, by the name of the feature.
+    """
     notes: dict[tuple[str, tuple[str, ...]], list[Note]] = {}
     for one in seated(fact.located):
         if one.hole.note:
             lines = [*_lines(one), *_limits(halves.get(one.hole.name), units)]
+            lines += [more[one.hole.name]] if one.hole.name in more else []
             at = pointed_at(one.seats[0] if one.seats else one.hole, fact, views)
             note = _note(one, lines, at, is_fit=_is_fit(halves.get(one.hole.name)))
             notes.setdefault((note.view, note.lines), []).append(note)

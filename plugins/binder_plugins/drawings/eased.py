@@ -20,17 +20,21 @@ def eased_rows(item: str, design: Design) -> Iterator[Datum]:
     for half in design.facts.all(HalfFact):
         if half.item == item and half.is_eased and half.suits is not None:
             least, most = (fine(add, design.units, "+").replace("-", "−") for add in half.suits)
-            where = _where(half, design)
-            yield Datum(f"{half.subject}.eased", f"Eased if tight: {where}", f"{most} to {least}")
+            for number, where in enumerate(_where(half, design)):
+                key = f"{half.subject}.eased{number or ''}"
+                yield Datum(key, f"Eased, {where}", f"bore {most} to {least}")
 
 
-def _where(half: HalfFact, design: Design) -> str:
-    """`43 to 51 from left, to bore`; the mate where it is not known where that sits."""
+def _where(half: HalfFact, design: Design) -> Iterator[str]:
+    """`43 to 51 from left`, two in a row; the mate where nobody knows where it sits."""
     joint = design.joints[half.joint]
     other = next((name for name in joint.items if name != half.item), "")
     spans = spans_on(half.item, other, design)
-    told = ", ".join(_from_to(one, design.units) for one in spans)
-    return f"{told} from left, to bore" if told else f"to {half.mate}"
+    for n in range(0, len(spans), 2):
+        told = ", ".join(_from_to(one, design.units) for one in spans[n : n + 2])
+        yield f"{told} from left"
+    if not spans:
+        yield f"to {half.mate}"
 
 
 def _from_to(span: tuple[float, float], units: str) -> str:

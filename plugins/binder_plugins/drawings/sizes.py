@@ -10,6 +10,7 @@ from binder_plugins.drawings.callouts import bare, notes_of
 from binder_plugins.drawings.diameters import diameters
 from binder_plugins.drawings.filed import filed_notes
 from binder_plugins.drawings.pointing import view_of
+from binder_plugins.drawings.sunk import sunk_lines
 from binder_plugins.drawings.thickness import thickness_note
 from binder_solid.facts import FormFact, Stretch, Told
 from binder_solid.views import flat
@@ -34,7 +35,7 @@ def sizes_of(fact: FormFact, views: tuple[str, ...], design: Design) -> tuple[Si
         view = view_of(one, fact, views)
         for told in one.told:
             found += _along(told, views, one.spots[0], fact.size, first=view)
-    found += notes_of(fact, views, halves, units)
+    found += notes_of(fact, views, halves, units, sunk_lines(fact, halves, design))
     found += filed_notes(fact, views, design)
     return tuple(_once({size.id: size for size in found}.values()))
 

@@ -37,7 +37,12 @@ _SAME_SHARE = 0.005
 _USUAL_RATE = 10
 _DRAWS = ("screwed", "bolted", "threaded", "studded", "keyed", "pinned", "clipped")
 _BORES = ("bored", "reamed", "drilled")
-_HOW = "set once for both halves; blue it: it marks all round, over three quarters"
+# The halves are cut in set-ups of their own, with square tools between them: no one setting
+# stands for both. Common practice, no source.
+_FIRST = "how the slide reads written down: it is set back before the other half is cut"
+_AGAIN = "set again by what was written down for the other half, then by blue"
+_BY_BLUE = "then set by blue"
+_MARKS = "it marks all round, over three quarters"
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,8 +136,8 @@ def _halves(
         return None
     nip = _NIP_SHARE * cone.large_mm
     draw, mouth = press_on(cone, nip), cone.large_mm - nip
-    long = min(deep, cone.length_mm + draw) if deep > cone.length_mm else deep
-    found = TaperFit(joint, shaft, bore, cone, mouth, mouth - long / cone.one_in, draw, feature,
+    # A hub longer than the cone goes on narrowing: cut with one setting, it has one rate.
+    found = TaperFit(joint, shaft, bore, cone, mouth, mouth - deep / cone.one_in, draw, feature,
                      place, None)  # fmt: skip
     if place.form == "face" or place.is_to_suit:
         return found if found.small_mm > 0 else None
@@ -219,11 +224,19 @@ def taper_facts(found: TaperFit, design: Design) -> Iterator[Fact]:
     first = str(first_end(found.joint))
     goes = f"pushed on by hand the mouth stands {off} from the large end"
     for end, other, words in ((found.bore, found.shaft, bore), (found.shaft, found.bore, shaft)):
-        how = f"{set_to}, {_HOW}; {goes}"
+        is_master = str(end) == first
+        how = f"{set_to}, {_set(is_first=is_master, by_bought=other.item in design.bought)}; {goes}"
         yield HalfFact(
             f"{found.joint.name}: {end}", found.joint.name, end.item, end.place, words,
-            str(other), how, is_master=str(end) == first,
+            str(other), how, is_master=is_master,
         )  # fmt: skip
+
+
+def _set(*, is_first: bool, by_bought: bool) -> str:
+    """How the slide is set for a half: by the other, where that is there."""
+    if by_bought:
+        return f"{_BY_BLUE}: {_MARKS}"
+    return _FIRST if is_first else f"{_AGAIN}: {_MARKS}"
 
 
 def taper_working(found: TaperFit, units: str) -> Working:

@@ -37,6 +37,8 @@ _COLUMNS = (
     Column("Measured", 3.2),
     Column("If it is out", 4),
 )
+# What is bought has a bore that a stepped plug told: no inside jaws are as near.
+_AGAINST_PLUG = "a micrometer, against the step of the plug that goes in"
 _WORDS = (
     "Let the work cool before it is measured: limits hold at 20 °C (ISO 1). Deburr first. A half "
     "that is made to suit is measured against the other as it was really made: what it differs "
@@ -84,17 +86,19 @@ def _where(half: HalfFact, design: Design) -> str:
     joint = design.joints.get(half.joint)
     other = next((one for one in joint.items if one != half.item), "") if joint else ""
     spans = spans_on(half.item, other, design) if half.is_eased else ()
-    told = (
+    told = [
         " to ".join(shown_length(exact(round(one, 2)), design.units) for one in span)
         for span in spans
-    )
-    return f", {' and '.join(told)} off its left-hand end" if spans else ""
+    ]
+    return f", {' and '.join(told)} from left" if told else ""
 
 
 def _row(half: HalfFact, design: Design) -> tuple[Text, ...]:
     item = design.item(half.item)
     number = design.facts.about(ItemNumber, half.item)
     tool = tool_for(half, design.workshop, by_mate=_is_tried(half, design))
+    if half.suits is not None and half.mate in design.bought:
+        tool = _AGAINST_PLUG
     is_eased = half.suits is not None and half.is_eased
     return (
         (str(number.number) if number else "",),

@@ -31,6 +31,7 @@ from binder_plugins.joints.first import (
 from binder_plugins.joints.pieces import drilled_in_place
 from binder_plugins.joints.piloting import pilotings
 from binder_plugins.joints.together import TOGETHER, drillings
+from binder_plugins.joints.trimming import trimmings
 from binder_solid.filled import done_as
 
 SPOTTED = "spotted through"
@@ -70,6 +71,7 @@ def state_joints(design: Design) -> Contribution:
         for joint in joints
     ]
     drilled += [*drilled_in_place(design), *pilotings(joints, design)]
+    drilled += list(trimmings(joints, design, [one.fact for one in drilled]))
     befores += [before for one in drilled for before in one.befores]
     facts += [one.fact for one in drilled]
     return Contribution(

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.bench import drill_for, flat_holder, place_of
 from binder_plugins.operations.edges import edge_acts
 from binder_plugins.operations.facts import Act, Grip, SetUp
-from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, through
+from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, narrows_to, through
 from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.words import holding_min
 
@@ -75,7 +75,9 @@ def _held(turning: Turning, through_bore: Located | None) -> tuple[Grip, str]:
 def _is_bored(turning: Turning, bores: Sequence[Located]) -> bool:
     """Whether the lathe bores it, which grips the sawn edge."""
     holder, _ = flat_holder(turning.work.design.workshop, max(turning.form.size[1:]))
-    return bool(holder) and any(one.kind == "bored" for one in bores)
+    return bool(holder) and any(
+        one.kind == "bored" or narrows_to(turning.work, one) for one in bores
+    )
 
 
 def _bored(turning: Turning, setups: list[SetUp], bores: Sequence[Located]) -> None:

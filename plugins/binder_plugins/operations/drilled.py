@@ -9,7 +9,14 @@ from typing import TYPE_CHECKING
 from binder.api import HalfFact, exact
 from binder_making.cutting import advise, drills_in_order, pecks
 from binder_plugins.operations.blind_bores import enters, short_of_floor
-from binder_plugins.operations.hole_kinds import Where, entry_of, hole_volume, many_of
+from binder_plugins.operations.hole_kinds import (
+    Where,
+    entry_of,
+    hole_volume,
+    least_across,
+    many_of,
+    narrows_to,
+)
 from binder_plugins.operations.hole_tools import drill_name
 from binder_plugins.operations.in_the_bar import is_past
 from binder_plugins.operations.sized import FOR_REAMER, LEFT_MM, left_over
@@ -95,9 +102,11 @@ def drilled_to(work: Work, one: Located, where: Where) -> float:
     across = one.diameter or 0.0
     drills = work.design.workshop.drills()
     largest = float(drills[-1].mm) if drills else 13.0
-    if one.kind == "reamed":
+    if narrows_to(work, one):
+        across = least_across(work, one)
+    elif one.kind == "reamed":
         return min(_under_reamer(work, across), largest)
-    if one.kind == "bored":
+    if one.kind == "bored" or narrows_to(work, one):
         able = [
             float(d.mm)
             for d in drills
@@ -115,8 +124,8 @@ def _under_reamer(work: Work, across: float) -> float:
 def left_at(work: Work, one: Located) -> float:
     """What a hole that gets its size with other parts measures until then, in mm."""
     across = one.diameter or 0.0
-    if one.kind == "bored":
-        return across - LEFT_MM
+    if one.kind == "bored" or narrows_to(work, one):
+        return least_across(work, one) - LEFT_MM
     set_in_mesh = any(fact.how == "set in mesh" for fact in work.left.get(one.name, ()))
     return across - FOR_REAMER if set_in_mesh else _under_reamer(work, across)
 
@@ -155,7 +164,7 @@ def _snaps(work: Work, size: float, machine: str) -> bool:
 def _drill(
     work: Work, one: Located, where: Where, size: float, *, is_pilot: bool, caution: str
 ) -> Act:
-    is_last = not is_pilot and one.kind == "drilled"
+    is_last = not is_pilot and one.kind == "drilled" and not narrows_to(work, one)
     half = work.half(one.name) if is_last else None
     where = replace(where, deep=short_of_floor(one, where, size))
     act = work.act(

@@ -7,8 +7,10 @@ from typing import TYPE_CHECKING
 
 from binder.api import FitFact, HalfFact, exact
 from binder_making.measuring import is_tried, told_by
+from binder_plugins.operations.taper_mates import mate_of
 
 if TYPE_CHECKING:
+    from binder_plugins.operations.taper_mates import Mate
     from binder_plugins.operations.work import Work
 
 # How a half says that it is bored for a gap over the shaft as it was measured.
@@ -45,10 +47,18 @@ def _plugs(work: Work, half: HalfFact, act: str) -> str:
 def read_with(work: Work, half: HalfFact) -> str:
     """What a half without limits that is made first, as bright bar is, is read with."""
     fit = work.design.facts.about(FitFact, half.joint)
+    if (mate := mate_of(work, half.place)) is not None:
+        return _at_large_end(work, mate)
     if fit is None:
         return _over_pins(work, half) or "a gauge that fits it"
     size = float(fit.nominal)
     return _read(work, size, size, "inside" if fit.hole == half_of(half) else "outside")
+
+
+def _at_large_end(work: Work, mate: Mate) -> str:
+    """What reads the large end of a taper: the mouth of a bore, the thick end of a shaft."""
+    read = _read(work, mate.wide_mm, mate.wide_mm, "inside" if mate.is_inside else "outside")
+    return f"{read}, at its {'mouth' if mate.is_inside else 'large end'}"
 
 
 def _over_pins(work: Work, half: HalfFact) -> str:

@@ -6,12 +6,15 @@ import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from binder.api import Size
+
 if TYPE_CHECKING:
     from binder_plugins.operations.mouths import Shoulder
     from binder_plugins.operations.work import Work
     from binder_solid.facts import Located
 
 HOLES = frozenset({"drilled", "reamed", "bored", "tapped"})
+_TAPERED = HOLES - {"tapped"}
 SINKS = {"counterbored": "counterbore", "spotfaced": "counterbore", "countersunk": "countersink"}
 
 
@@ -56,6 +59,19 @@ def hole_volume(across: float, deep: float) -> float:
 def many_of(one: Located) -> str:
     """`4 × ` before what is done to alike holes; nothing before a single one."""
     return f"{len(one.spots)} × " if len(one.spots) > 1 else ""
+
+
+def narrows_to(work: Work, one: Located) -> float:
+    """The small end of a taper bore in mm, at its depth; 0 of a hole that is straight."""
+    small = getattr(entry_of(work, one), "narrows_to", None)
+    if one.kind not in _TAPERED or not isinstance(small, Size):
+        return 0.0
+    return float(small.mm) if 0 < small.mm < (one.diameter or 0.0) else 0.0
+
+
+def least_across(work: Work, one: Located) -> float:
+    """The smallest diameter of a hole in mm: of a taper bore the small end."""
+    return narrows_to(work, one) or one.diameter or 0.0
 
 
 def entry_of(work: Work, one: Located) -> object:

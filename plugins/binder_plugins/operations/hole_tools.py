@@ -8,12 +8,15 @@ from typing import TYPE_CHECKING
 from binder.api import exact
 
 if TYPE_CHECKING:
+    from binder_plugins.operations.hole_kinds import Where
     from binder_plugins.operations.work import Work
 
 # Drills so near in mm make one size; a plain hole may be so much over. Common practice, no source.
 _SAME_DRILL = 0.02
 _OVER = 0.1
 _WIDE = 6.0
+# A bar goes into a hole that is so much smaller than it is told for, in mm: rounding of inches.
+_ENTERS = 0.01
 NOT_OWNED = "not owned"
 _FLAT = "drill, its end ground flat"
 _TOLD = re.compile(r"(?:no\. \w+|letter \w|\d[\d./]*(?: \d+/\d+)? (?:mm|in)) drill\b")
@@ -70,3 +73,19 @@ def sinker(work: Work, act: str, across: float, *, is_lathe: bool, hole: float =
     if is_lathe and across >= _WIDE:
         return "small boring tool, ground to enter"
     return "boring head" if across >= _WIDE else "pilot cutter filed up from silver steel"
+
+
+def bar_name(work: Work, start: float, where: Where, *, is_flat: bool = False) -> str:
+    """The stiffest bar that goes into the hole as it is drilled, and through it or to its floor."""
+    if not where.is_lathe:
+        return "boring head"
+    bars = [
+        bar
+        for bar in work.design.workshop.entry.cutters.boring_bars
+        if bar.least_bore.mm <= start + _ENTERS and bar.reach.mm >= where.deep
+    ]
+    ending = ", square to the floor" if is_flat else ""
+    if not bars:
+        return f"small boring tool, ground to enter{ending}"
+    best = max(bars, key=lambda bar: bar.least_bore.mm)
+    return f"boring bar (from ⌀{work.mm(best.least_bore.mm)}){ending}"

@@ -15,7 +15,7 @@ from binder_plugins.operations.bench import (
     place_of,
 )
 from binder_plugins.operations.facts import Act, Grip
-from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, through
+from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, narrows_to, through
 from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.out_of_balance import HELD, SWING, most_rpm, off_middle, swept
 from binder_plugins.operations.paired import is_paired, pair_by, pair_held
@@ -146,9 +146,8 @@ def is_bored_in_lathe(flat: Flat, one: Located) -> bool:
     if len(one.spots) > 1 or flat.is_wood:
         return False
     most = largest_drill_taken(flat.workshop)
-    is_wanted = one.kind == "bored" or (
-        one.kind in HOLES and (one.diameter or 0.0) > max(most, 1.0)
-    )
+    is_bored = one.kind == "bored" or narrows_to(flat.work, one) > 0
+    is_wanted = is_bored or (one.kind in HOLES and (one.diameter or 0.0) > max(most, 1.0))
     across = swept(flat.form.size, one)
     return (
         is_wanted

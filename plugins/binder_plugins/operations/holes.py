@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import ThreadFact
 from binder_plugins.operations.drilled import centred, drilled_to, drills, start
-from binder_plugins.operations.hole_kinds import SINKS, Where, entry_of
+from binder_plugins.operations.hole_kinds import SINKS, Where, entry_of, narrows_to
 from binder_plugins.operations.in_the_bar import drilled_past, is_past
 from binder_plugins.operations.mouths import opened
 from binder_plugins.operations.sinks import sink, sunk
@@ -41,7 +41,8 @@ def hole_acts(work: Work, one: Located, where: Where) -> Iterator[Act]:
     if where.mouth is not None and one.kind != "tapped":
         yield opened(work, one, where)
     # What a drill leaves at the line of parting is faced off: no bar needs to reach past it.
-    yield from finished(work, one, given if one.kind == "bored" else where, to)
+    is_bored = one.kind == "bored" or narrows_to(work, one) > 0
+    yield from finished(work, one, given if is_bored else where, to)
     counterbore = getattr(entry_of(work, one), "counterbore", None)
     if counterbore is not None:
         yield sunk(work, one, where, "counterbore", counterbore.mm)

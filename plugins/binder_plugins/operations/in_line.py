@@ -14,9 +14,10 @@ from binder_plugins.operations.drilled import left_at
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import Where
 from binder_plugins.operations.hole_tools import hand_drilled
-from binder_plugins.operations.line_reamers import bridge_mm, by_hand, guided, short_of
+from binder_plugins.operations.line_reamers import by_hand, guided, short_of
 from binder_plugins.operations.rows import Hole, holes_of, mate_of, running_half
 from binder_plugins.operations.sized import finished
+from binder_plugins.operations.trying_rods import trying_rods
 from binder_solid.piloting import piloted
 
 if TYPE_CHECKING:
@@ -39,14 +40,16 @@ def lined(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
         return
     work = rows[0][0].work
     acts = [*_holes_in_wood(fact, work)]
-    put_up = work.act(
-        "clamp-stack",
-        f"put up: {fact.up}; all down evenly, tried with a rod{_rod(fact, rows)}",
-        tool="screwdriver or key, square",
-        spoils="a bearing that is forced into line",
+    rods = trying_rods(rows, works) if fact.how == "reamed in line" else ""
+    tried = f"tried with {'the rod' if rods else 'a rod'}"
+    acts.append(
+        work.act(
+            "clamp-stack",
+            f"put up: {fact.up}; all down evenly, {tried}{_rod(fact, rows)}",
+            tool=", ".join(filter(None, ("screwdriver or key, square", rods))),
+            spoils="a bearing that is forced into line",
+        )
     )
-    bridges = (bridge_mm(found[0], fact.joints) or 0.0 for found in rows)
-    acts.append(replace(put_up, aid_mm=max(bridges)))
     asked = longest(works) if fact.how == "reamed in line" else {}
     for found in rows:
         acts += _row(fact, found, asked)

@@ -145,7 +145,9 @@ def _clocked(second: Hole, *, is_later: bool) -> SetUp | None:
     )
     most = most_rpm(size, off_middle(size, one), work.count)
     with work.no_faster(most):
-        acts = list(_led_true(work, one, where, is_later=is_later))
+        first, *rest = _led_true(work, one, where, is_later=is_later)
+    # What the mark is clocked by is a tool of the first act, which follows the clocking.
+    acts = [replace(first, tool=f"{first.tool}, pointed rod"), *rest]
     swing = SWING if math.isfinite(most) else ""
     return SetUp(
         2,

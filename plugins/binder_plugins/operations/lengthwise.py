@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from binder_plugins.operations.hole_kinds import narrows_to
+
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
@@ -201,12 +203,15 @@ def _score(
     around: Sequence[Located],
 ) -> tuple[int, int, int, int, int, int]:
     fitted = sum(has_limits(steps[i], work) for i in one.second)
-    fitted += sum(
-        is_true(a, work) and a.depth is not None and opens_at(a) != one.free for a in axial
-    )
-    worked = sum(opens_at(a) != one.free and a.depth is not None for a in axial)
+    late = [a for a in axial if opens_at(a) != one.free and _is_of_its_mouth(a, work)]
+    fitted += sum(is_true(a, work) for a in late)
     crushed = int(_threads_on_thin(one, work, steps, axial, around))
-    return fitted, crushed, len(one.second), worked, len(one.behind), int(one.free == "left")
+    return fitted, crushed, len(one.second), len(late), len(one.behind), int(one.free == "left")
+
+
+def _is_of_its_mouth(one: Located, work: Work) -> bool:
+    """Whether a hole is made from its mouth alone: one with a floor, or a taper bore."""
+    return one.depth is not None or narrows_to(work, one) > 0
 
 
 def _threads_on_thin(

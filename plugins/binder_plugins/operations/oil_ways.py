@@ -61,10 +61,10 @@ def drilled_through(work: Work, joint: str) -> Iterator[Act]:
         f"drill ⌀{work.mm(size)} down the {way.above.name.replace('_', ' ')} hole of the {title} "
         f"through the wall of the {work.item.title}; break the burr in the bore with a scraper",
         feature=way.own.name,
-        tool=f"{drill_name(work, size, fitted=False)}, in a hand drill",
+        tool=f"{drill_name(work, size, fitted=False)}, in a hand drill, a flag of tape, scraper",
         amount=1.0,
         tags=("bush", "later", "oil-hole"),
-        spoils="running on into the far wall: set a collar on the drill",
+        spoils="running on into the far wall: a flag of tape on the drill tells when to stop",
     )
     yield replace(act, joints=(joint,))
 

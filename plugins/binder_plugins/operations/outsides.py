@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.closing_piece import closing_journal
 from binder_plugins.operations.lengthwise import has_limits
 from binder_plugins.operations.set_over import swung
+from binder_plugins.operations.taper_mates import BLUE, mate_of, tried
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -142,8 +143,10 @@ def _way(turning: Turning, place: int, to: float, free: str, *, fitted: bool) ->
             (step.across, step.end_across) if free == "left" else (step.end_across, step.across)
         )
         ends = f"⌀{work.mm(near_end)} to ⌀{work.mm(far_end)}"
-        set_over = f", {swung(step, near_end, far_end)}{_past_it(turning, place, free)}"
-        return "taper", f"turn the taper {ends}{long}{off}{set_over}"
+        mate = mate_of(work, step_name(turning, place))
+        at = swung(near_end, far_end, step.end - step.start, has_mate=mate is not None)
+        over = f"{at}{_past_it(turning, place, free)}{tried(work, mate)}"
+        return "taper", f"turn the taper {ends}{long}{off}, {over}"
     verb = "rough to" if fitted else "turn"
     if place in turning.plan.behind or _is_pocket(turning, place):
         waste = 0.0 if 0 < place < len(turning.steps) - 1 else room_in_waste(turning)
@@ -259,8 +262,11 @@ def _ball(turning: Turning, place: int) -> bool:
 
 def _tool(turning: Turning, place: int, act: str, free: str) -> str:
     """Into a pocket tools of both hands, behind a flange one that cuts towards it."""
-    if act == "taper" and _necked(turning, place, free):
-        return "pointed tool and top-slide"
+    if act == "taper":
+        is_necked = bool(_necked(turning, place, free))
+        tool = f"{'pointed' if is_necked else 'knife'} tool and top-slide"
+        mate = mate_of(turning.work, step_name(turning, place))
+        return f"{tool}, {BLUE}" if mate is not None and mate.is_first else tool
     if act != "turn":
         return ""
     if _is_pocket(turning, place):

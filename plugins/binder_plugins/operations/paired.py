@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from binder_plugins.operations.hole_kinds import HOLES, through
+from binder_plugins.operations.hole_kinds import HOLES, narrows_to, through
 from binder_plugins.operations.out_of_balance import HELD
 from binder_plugins.operations.several import DEEP
 from binder_solid.placed import PlacedFact
@@ -30,7 +30,8 @@ def is_paired(flat: Flat, one: Located) -> bool:
     deep = through(one, flat.form.size) * flat.work.count
     is_deep = deep > DEEP * (one.diameter or 0.0)
     is_able = flat.work.count == _PAIR and one.kind == "bored" and one.depth is None
-    return is_able and not is_deep and _in_one_row(flat, one)
+    is_straight = not narrows_to(flat.work, one)
+    return is_able and is_straight and not is_deep and _in_one_row(flat, one)
 
 
 def _in_one_row(flat: Flat, one: Located) -> bool:

@@ -8,6 +8,7 @@ from binder_plugins.operations.bench import round_holder
 from binder_plugins.operations.die_torque import longest_grip
 from binder_plugins.operations.facts import Grip
 from binder_plugins.operations.gripping import COLLET_MM
+from binder_plugins.operations.hole_kinds import narrows_to
 from binder_plugins.operations.lengthwise import (
     BACK_MM,
     GRIP_MM,
@@ -210,6 +211,7 @@ def finished_bore(turning: Turning) -> Located | None:
             and one.kind in {"reamed", "bored"}
             and len(one.spots) == 1
             and turning.work.waits(one.name) is None
+            and not narrows_to(turning.work, one)
         ),
         None,
     )

@@ -12,7 +12,6 @@ if TYPE_CHECKING:
 
     from binder_plugins.operations.facts import Act, SetUp
     from binder_plugins.operations.work import Work
-    from binder_solid.facts import Stretch
 
 _BACK = (
     "stop the lathe, swing the top-slide back to 0° and tighten it; set the tool square again, by "
@@ -20,26 +19,21 @@ _BACK = (
 )
 
 
-def swung(step: Stretch, near_end: float, far_end: float) -> str:
+def swung(near_end: float, far_end: float, long: float, *, has_mate: bool) -> str:
     """The small end, the angle of the top-slide, and which way its handle swings for it.
 
-    Seen from the front of the lathe, the tool on the near side and the handle on the right: on
-    its way to the chuck the tool comes out to a cone that grows there, so that the handle's end
-    lies nearer to the far side. Geometry.
+    Both ends and the length are in mm, the near end is that on the tailstock's side. Seen from the
+    front of the lathe, the tool on the near side and the handle on the right: on its way to the
+    chuck the tool comes out to a cone that grows there, so that the handle's end lies nearer to
+    the far side; inside a bore too, where it cuts the near wall. Geometry. The angle of a cone
+    with a mate is told as its joint tells it.
     """
     to_tailstock = near_end < far_end
     small = "the tailstock" if to_tailstock else "the chuck"
     way = "away from you" if to_tailstock else "towards you"
-    return (
-        f"its small end towards {small}, top-slide at {_angle(step):.1f}°, its handle's end "
-        f"swung {way}"
-    )
-
-
-def _angle(step: Stretch) -> float:
-    """The angle to the axis in degrees at which the top-slide is set: half of the cone's."""
-    half = abs(step.across - step.end_across) / 2
-    return math.degrees(math.atan2(half, step.end - step.start))
+    angle = math.degrees(math.atan2(abs(near_end - far_end) / 2, long))
+    told = f"{angle:.3f}" if has_mate else f"{angle:.1f}"
+    return f"its small end towards {small}, top-slide at {told}°, its handle's end swung {way}"
 
 
 def swung_back(work: Work, setups: Sequence[SetUp]) -> tuple[SetUp, ...]:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder_plugins.operations.hole_kinds import SINKS, Where, through
+from binder_plugins.operations.hole_kinds import SINKS, Where, narrows_to, through
 
 if TYPE_CHECKING:
     from binder_plugins.operations.facts import Act, Grip, SetUp
@@ -37,6 +37,7 @@ def is_stacked(flat: Flat, one: Located) -> bool:
         and flat.is_sheet()
         and not flat.is_wood
         and is_plain
+        and not narrows_to(flat.work, one)
         and one.depth is None
         and not has_sink
         and deep <= DEEP * (one.diameter or 0.0)

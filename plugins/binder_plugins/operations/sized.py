@@ -7,9 +7,11 @@ from typing import TYPE_CHECKING
 
 from binder.api import exact
 from binder_plugins.operations.blind_bores import floor_words, has_floor
-from binder_plugins.operations.hole_kinds import many_of
+from binder_plugins.operations.hole_kinds import least_across, many_of, narrows_to
+from binder_plugins.operations.hole_tools import bar_name
 from binder_plugins.operations.in_the_bar import reamed_to
 from binder_plugins.operations.mouths import opened
+from binder_plugins.operations.taper_bores import taper_bore
 from binder_plugins.operations.tapped import tap_rpm, taps_of, thread_of
 
 if TYPE_CHECKING:
@@ -24,8 +26,6 @@ if TYPE_CHECKING:
 FOR_REAMER = 0.2
 # And for the last cut in a bush that is bored again when it is pressed in.
 LEFT_MM = 0.3
-# A bar goes into a hole that is so much smaller than it is told for, in mm: rounding of inches.
-_ENTERS = 0.01
 # No speed here is slow enough for a machine reamer, and it has no lead to start true in a tap
 # wrench. Common practice, no source.
 _IN_SPINDLE = (
@@ -40,10 +40,12 @@ def finished(work: Work, one: Located, where: Where, to: float) -> Iterator[Act]
     """What leaves the size: reamed, bored or tapped; what is left for later under its size."""
     across = one.diameter or 0.0
     if not where.is_together and work.waits(one.name) is not None:
-        if one.kind == "bored":
+        if one.kind == "bored" or narrows_to(work, one):
             yield _under(work, one, where, to)
         return
-    if one.kind == "reamed":
+    if narrows_to(work, one):
+        yield from taper_bore(work, one, where, to)
+    elif one.kind == "reamed":
         yield ream(work, one, where)
     elif one.kind == "bored" or (one.kind == "drilled" and across > to + 1e-6):
         yield _bore(work, one, where, to)
@@ -53,14 +55,14 @@ def finished(work: Work, one: Located, where: Where, to: float) -> Iterator[Act]
 
 def _under(work: Work, one: Located, where: Where, start: float) -> Act:
     """A bore short of its size: true, with a light cut left for when its parts are together."""
-    across = max((one.diameter or 0.0) - LEFT_MM, start)
+    across = max(least_across(work, one) - LEFT_MM, start)
     return work.act(
         "bore",
         f"{many_of(one)}bore to ⌀{work.mm(across)}"
         f"{_depth(work, one)}{floor_words(work, one, where)}{left_over(work, one, across)}",
         machine=where.machine,
         feature=one.name,
-        tool=_bar_name(work, across, where, is_flat=has_floor(one)),
+        tool=bar_name(work, across, where, is_flat=has_floor(one)),
         size=across,
         deep=where.deep,
         start=start,
@@ -126,7 +128,7 @@ def _bore(work: Work, one: Located, where: Where, start: float) -> Act:
         f"{many_of(one)}{_to_size(work, one, 'bore')}{floor_words(work, one, where)}",
         machine=where.machine,
         feature=one.name,
-        tool=_bar_name(work, start, where, is_flat=has_floor(one)),
+        tool=bar_name(work, start, where, is_flat=has_floor(one)),
         size=across,
         deep=where.deep,
         start=start,
@@ -136,22 +138,6 @@ def _bore(work: Work, one: Located, where: Where, start: float) -> Act:
         end=where.end,
         half=work.half(one.name),
     )
-
-
-def _bar_name(work: Work, start: float, where: Where, *, is_flat: bool = False) -> str:
-    """The stiffest bar that goes into the hole as it is drilled, and through it or to its floor."""
-    if not where.is_lathe:
-        return "boring head"
-    bars = [
-        bar
-        for bar in work.design.workshop.entry.cutters.boring_bars
-        if bar.least_bore.mm <= start + _ENTERS and bar.reach.mm >= where.deep
-    ]
-    ending = ", square to the floor" if is_flat else ""
-    if not bars:
-        return f"small boring tool, ground to enter{ending}"
-    best = max(bars, key=lambda bar: bar.least_bore.mm)
-    return f"boring bar (from ⌀{work.mm(best.least_bore.mm)}){ending}"
 
 
 def _tap(work: Work, one: Located, where: Where) -> Iterator[Act]:

@@ -8,10 +8,9 @@ from binder.api import PlaceFact
 from binder_plugins.operations.bench import drill_for, place_of, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import through
-from binder_plugins.operations.sides import OPPOSITE, SAID, SHEET_MM
+from binder_plugins.operations.sides import SAID, SHEET_MM
 from binder_plugins.operations.words import holding_min
-from binder_solid.placed import PlacedFact
-from binder_solid.space import dot, minus, placed
+from binder_solid.tail_end import tail_end
 from binder_trade.fastening import TAIL_SEAT_DEG, tail_mouth
 
 if TYPE_CHECKING:
@@ -21,7 +20,7 @@ if TYPE_CHECKING:
     from binder_plugins.operations.work import Work
     from binder_solid.facts import Located
 
-_UPSIDE = {"top": "underside", "underside": "top"} | OPPOSITE
+_OUTER = "outer face"
 _NEAR = 1e-6
 
 
@@ -90,26 +89,4 @@ def _tool(work: Work, mouth: float) -> str:
 
 def _far_face(work: Work, one: Located, half: HalfFact) -> str:
     """Where the tail comes out; of several alike, which may stand either way round, the outer."""
-    own = _only(work, work.name)
-    other = _only(work, half.mate.partition(".")[0])
-    mouth = _face_of(one)
-    if own is None or other is None or mouth not in SAID:
-        return "outer face"
-    middle = tuple((a + b) / 2 for a, b in zip(*other.corners, strict=True))
-    there = placed((middle[0], middle[1], middle[2]), other.frame)
-    away = minus(there, placed(one.spots[0], own.frame))
-    normal = minus(placed(one.frame.z, own.frame), own.frame.origin)
-    return SAID[mouth if dot(away, normal) < 0 else _UPSIDE[mouth]]
-
-
-def _face_of(one: Located) -> str:
-    """The face at which a hole opens; on the axis of turned work its end."""
-    if one.face != "axis":
-        return one.face
-    return "right" if one.frame.z[0] > 0 else "left"
-
-
-def _only(work: Work, item: str) -> PlacedFact | None:
-    """Where an item stands; None where there are several of it, or where it is not known."""
-    found = [one for one in work.design.facts.all(PlacedFact) if one.item == item]
-    return found[0] if len(found) == 1 else None
+    return SAID.get(tail_end(work.name, one, half.mate.partition(".")[0], work.design), _OUTER)

@@ -22,6 +22,7 @@ from binder_plugins.operations.ordered import ordered
 from binder_plugins.operations.piloted import pilot_holes
 from binder_plugins.operations.pressed import pressed
 from binder_plugins.operations.through_both import drilled
+from binder_plugins.operations.trimmed import trimmed
 from binder_plugins.operations.work import Work
 
 if TYPE_CHECKING:
@@ -38,6 +39,7 @@ _PLANNERS: Mapping[str, Planner] = {
     "drilled in place": in_place,
     "pilot holes drilled": pilot_holes,
     "set in mesh": meshed,
+    "cut off flush": trimmed,
 }
 
 

@@ -44,6 +44,6 @@ def _steps(work: Work, steps: Sequence[Stretch], acts: Sequence[Act]) -> Iterato
 
 def _bores(acts: Sequence[Act]) -> Iterator[str]:
     for act in acts:
-        is_fit = act.act == "bore" and {"finish", "fit"} <= act.tags
+        is_fit = act.act in {"bore", "taper"} and {"finish", "fit"} <= act.tags
         if act.act == "ream" or is_fit:
             yield act.feature.replace("_", " ")

@@ -14,6 +14,7 @@ from binder_plugins.operations.edges import corners
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.first_end import first
 from binder_plugins.operations.gripping import end_across
+from binder_plugins.operations.hole_kinds import narrows_to
 from binder_plugins.operations.late_grooves import late_grooves, on_mandrel
 from binder_plugins.operations.lengthwise import (
     Plan,
@@ -106,7 +107,9 @@ class Turning:
     def is_first(self, one: Located) -> bool:
         """Whether a feature on the axis is made from the first end."""
         is_through = one.depth is None and one.kind in {"drilled", "reamed", "bored", "tapped"}
-        return one in self.early or is_through or opens_at(one) == self.plan.free
+        # A taper bore is made from its mouth, where its mate goes in.
+        is_either = is_through and not narrows_to(self.work, one)
+        return one in self.early or is_either or opens_at(one) == self.plan.free
 
     def face(self, end: str, words: str, tags: tuple[str, ...]) -> Act:
         """The facing of an end, at the bar's diameter where that end is not turned yet."""

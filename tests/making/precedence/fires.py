@@ -23,6 +23,7 @@ FIRES: dict[str, tuple[str, str]] = {
     "centre-then-support": ("centre", "turn slender"),
     "pilot-first": ("drill pilot", "drill"),
     "drill-then-bore": ("drill", "bore"),
+    "drill-then-taper": ("drill", "taper inside"),
     "drill-then-ream": ("drill", "ream"),
     "bore-then-ream": ("bore", "ream"),
     "drill-then-sink": ("drill", "counterbore"),

@@ -11,7 +11,7 @@ from binder.api import Design, ItemNumber
 from binder.compiler import Job, Phase, compiled
 from binder.host import Host
 from binder_drafting import Along, Balloon, Sheet
-from binder_plugins.arrangement.exploding import explode, units_of
+from binder_plugins.arrangement.exploding import Unit, explode, units_of
 from binder_plugins.arrangement.gathering import PictureFact, pictured
 from binder_plugins.arrangement.general import SIDES, picture_sheet, sizes_of, views_sheet
 from binder_plugins.arrangement.page import exploded_sheet
@@ -121,11 +121,13 @@ def test_assemblies_come_apart(designs: dict[str, Design], name: str) -> None:
             assert len(units) == 1  # What is bought is not drawn: nothing comes apart.
             continue
         assert len(units) > 1
-        lines = explode(units)
+        lines = explode(units, design)
         assert len(lines) == len(units) - 1
         moved = [(copy, unit.moved) for unit in units for copy in unit.copies]
-        for (_, here), (_, there) in combinations([(u, _boxed(u)) for u in units], 2):
-            assert not all(
+        boxes = [(unit, _boxed(Unit(unit.name, [copy], unit.moved)))
+                 for unit in units for copy in unit.copies]  # fmt: skip
+        for (whole, here), (other, there) in combinations(boxes, 2):
+            assert whole is other or not all(
                 here[0][n] < there[1][n] - 1e-6 and there[0][n] < here[1][n] - 1e-6
                 for n in range(3)
             )
@@ -177,3 +179,29 @@ def test_the_same_model_gives_the_same_drawing(
     assert picture_sheet(fact, design) == picture_sheet(fact, design)
     copies = [(one, (0.0, 0.0, 0.0)) for one in design.facts.all(PlacedFact)]
     assert pictured("arrangement", copies, SIDES) == fact
+
+
+def test_what_stands_between_plates_comes_out_between_them(designs: dict[str, Design]) -> None:
+    """Row by row as the shafts of the spec list them, seen from the crank's side."""
+    design = designs["wharf-crane"]
+    for rows, name in (
+        ((
+            ("cheek 2", "cheek_bush 2", "drum_wheel", "barrel", "ratchet", "cheek_bush 1",
+             "cheek 1"),
+            ("crank_arm", "crank_washer", "cheek 2", "crank_pinion", "cheek 1"),
+            ("handle_pin", "crank_handle", "crank_arm"),
+        ), "winch"),
+        ((("block_cheek 1", "block_sheave", "block_cheek 2"),), "block"),
+        ((("head_spacer 1", "head_sheave", "head_spacer 2", "jib_side 1"),), "jib_head"),
+    ):  # fmt: skip
+        units = units_of(design.assemblies[name], design, design.facts.all(PlacedFact))
+        explode(units, design)
+        at = {
+            copy.subject: sum(end[1] for end in _boxed(Unit(unit.name, [copy], unit.moved)))
+            for unit in units
+            for copy in unit.copies
+        }
+        for row in rows:
+            places = [at[one] for one in row]
+            assert places == sorted(places), (name, row)
+        assert len({unit.moved[1] for unit in units}) > 2

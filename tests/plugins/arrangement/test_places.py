@@ -264,6 +264,6 @@ def test_what_is_screwed_to_a_pin_lies_on_its_end_and_comes_off_there(
     near = keeper[axis] if out > 0 else top[axis]
     assert (near - underside) * out == pytest.approx(6.1)
     units = units_of(design.assemblies["head"], design, list(facts.values()))
-    explode(units)
+    explode(units, design)
     moved = {one.name: one.moved[axis] * out for one in units}
     assert moved["keeper"] > moved["saddle"] > moved["screw"]

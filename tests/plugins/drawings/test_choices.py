@@ -11,6 +11,8 @@ from binder.compiler import Outcome, Phase
 from binder_drafting import Note, Request, draft
 from binder_plugins.drawings.page import request_for
 from binder_solid.facts import FormFact, JoinedFact, ViewsFact
+from binder_solid.placed import PlacedFact
+from binder_solid.space import dot, minus, placed
 from tests.drafting.proofs import labels_of
 
 Compile = Callable[..., Outcome]
@@ -161,9 +163,49 @@ joints:
 """
     request = request_of(design_of(compile_text, parts), "rod")
     (row,) = request.data
-    assert row.text == "−0.020 to −0.050"
+    assert row.text == "bore −0.020 to −0.050"
     # A 6 mm bar of h8: 5.982 to 6.000 (ISO 286-2).
     assert {"+0.000", "−0.018"} <= words_on(request)
+
+
+# Mouth 1.5 × 2 mm at 90°: common practice, no source. The pin's body stands on one face of the arm,
+# and its tail is spread into the other: where the body is, is worked out from both places.
+@pytest.mark.parametrize("count", [1, 2])
+def test_a_hole_in_which_a_tail_is_riveted_shows_how_it_is_sunk(
+    count: int, compile_text: Compile
+) -> None:
+    parts = f"""
+  pin:
+    material: mild steel
+    stock: drawn rod
+    turned:
+      - {{name: body, diameter: 4 mm, length: 10 mm}}
+      - {{name: tail, diameter: 2 mm, length: 4.5 mm}}
+  arm:
+    material: mild steel
+    stock: 10 mm x 3 mm flat bar
+    cut: 30 mm
+    quantity: {count}
+    features: {{tip: {{drilled: 2.1 mm, depth: through, at: 5 mm from right}}}}
+joints: {{pin in arm: {{riveted: [pin.tail, arm.tip]}}}}
+stands: pin
+"""
+    design = design_of(compile_text, parts)
+    request = request_of(design, "arm")
+    notes = [one.lines for one in request.sizes if isinstance(one, Note)]
+    (lines,) = (one for one in notes if "2.1" in one[0])
+    assert lines[-1].startswith("countersunk ⌀3 × 90° on the ")
+    face = lines[-1].removeprefix("countersunk ⌀3 × 90° on the ")
+    if count == 2:
+        assert face == "outer face"
+        return
+    arm, pin = (
+        next(one for one in design.facts.all(PlacedFact) if one.item == name)
+        for name in ("arm", "pin")
+    )
+    body, middle = placed((5.0, 0.0, 0.0), pin.frame), placed((25.0, 5.0, 1.5), arm.frame)
+    is_above = dot(minus(body, middle), arm.frame.z) > 0
+    assert face == ("underside" if is_above else "top")
 
 
 FRAME = """

@@ -55,11 +55,31 @@ def test_a_bore_to_suit_follows_from_the_shaft(compile_text: Compile) -> None:
     assert mm(bore, "narrows_to") == pytest.approx(11.988 - 16 / 10)
     assert "⌀11.988 at its mouth to ⌀10.388" in half(design, "a: wheel.bore").what
     for subject in ("a: wheel.bore", "a: arbor.nose"):
-        assert half(design, subject).how.startswith(
-            f"topslide {math.degrees(math.atan(1 / 20)):.3f}°, set once for both halves"
-        )
+        setting = f"topslide {math.degrees(math.atan(1 / 20)):.3f}°, "
+        assert half(design, subject).how.startswith(setting)
         assert half(design, subject).how.endswith("0.12 mm from the large end")
     assert design.workings["a.taper"].result == "1 in 10, draw 0.12 mm"
+
+
+def test_no_half_claims_a_setting_that_stands_for_both(compile_text: Compile) -> None:
+    """Parting off and facing come between, with the slide at 0°: common practice, no source."""
+    design = designed(compile_text)
+    shaft, bore = half(design, "a: arbor.nose"), half(design, "a: wheel.bore")
+    assert shaft.is_master
+    assert "set once" not in shaft.how + bore.how
+    assert "written down" in shaft.how
+    assert "blue" not in shaft.how
+    assert "set again by what was written down" in bore.how
+    assert "by blue" in bore.how
+
+
+def test_a_hub_longer_than_the_cone_keeps_the_rate(compile_text: Compile) -> None:
+    """One cone along all of it: 30 mm at 1 in 10 take 3 mm off the mouth. Geometry."""
+    text = TEXT.replace("length: 16 mm", "length: 30 mm").replace("BORE", "to suit")
+    design = compile_text(text.replace("HUB", "wheel.bore")).design
+    assert design is not None
+    bore = next(one for one in design.parts["wheel"].features if one.name == "bore")
+    assert mm(bore, "narrows_to") == pytest.approx(11.988 - 30 / 10)
 
 
 def test_a_face_gets_its_taper_bore(compile_text: Compile) -> None:

@@ -32,6 +32,10 @@ def specs(draw: st.DrawFn) -> str:
         parts[bush] = draw(st.sampled_from([_bush, _eye]))(draw, across)
         parts[pin] = _pin(draw, across)
         joints.append(f"pair{number}: {{{draw(HOW).format(bush=bush, pin=pin)}}}")
+    if draw(st.booleans()):
+        parts["hub"], parts["arbor"] = _taper(draw)
+        ends = draw(st.permutations(["hub.bore", "arbor.nose"]))
+        joints.append(f"cone: {{tapered: [{', '.join(ends)}]}}")
     plates = [f"plate{number}" for number in range(draw(st.integers(0, 3)))]
     parts.update((name, _plate(draw)) for name in plates)
     frame = ""
@@ -79,6 +83,19 @@ def _pin(draw: st.DrawFn, across: int) -> str:
     if draw(st.booleans()):
         more.append(f"ring: {{grooved: {draw(st.integers(1, 2))} mm, on: seat, depth: 0.5 mm}}")
     return _turned(draw, across + 6, steps, more)
+
+
+def _taper(draw: st.DrawFn) -> tuple[str, str]:
+    """A hub with a taper bore, and the arbor that it goes on."""
+    long, end = draw(st.integers(10, 28)), draw(st.sampled_from(["left", "right"]))
+    bore = [f"bore: {{bored: to suit, on: {end}, depth: through}}"]
+    if draw(st.booleans()):
+        bore.append("mouth: {chamfered: 0.5 mm, on: bore}")
+    hub = _turned(draw, 30, [("rim", 28, long), ("boss", 20, draw(st.integers(4, 10)))], bore)
+    nose = "{name: nose, taper: 14 mm to 12 mm, length: 20 mm}"
+    shank = "{name: shank, diameter: 18 mm, length: 20 mm}"
+    arbor = f"{{material: {draw(METALS)}, stock: 18 mm round bar, turned: [{shank}, {nose}]}}"
+    return hub, arbor
 
 
 def _plate(draw: st.DrawFn) -> str:

@@ -42,6 +42,9 @@ def _tools(model: str) -> ToolsFact:
         (HAMMER, "begin cam_line", "distance tube ⌀6 mm × 34 mm", Whose.MADE),
         # Two pedestals of 9 mm, 24 mm apart, and 5 mm out at either end, to the next 5 mm.
         (HAMMER, "pedestal 6", "lining rod ⌀10 mm × 55 mm", Whose.MADE),
+        # Bushes of 4 mm, 30 mm over all, 10 mm out at either end, and a depth at each.
+        (CRANE, "line up axle in cheeks 1", "trying rod ⌀3.8 mm × 60 mm", Whose.MADE),
+        (CRANE, "set crank to barrel 2", "pointed rod to clock a mark by", Whose.MADE),
         (CRANE, "assemble jib_head", "circlip pliers", Whose.HAD),
         (CRANE, "assemble block", "flat dolly", Whose.MADE),
         (CRANE, "assemble block", "hammer", Whose.OWNED),

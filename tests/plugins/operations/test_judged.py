@@ -83,6 +83,14 @@ CASES: dict[str, tuple[str, str]] = {
         ),
         "",
     ),
+    "taper-bore-too-small": (
+        turned(
+            "{name: hub, diameter: 18 mm, length: 20 mm}",
+            "⟪it⟫: {bored: 9 mm, narrows_to: 8 mm, on: hub, depth: through}",
+            "18 mm round bar",
+        ),
+        "",
+    ),
     "vice-too-small": (
         part(
             f"{STEEL}, block: {{length: 120 mm, width: 80 mm, height: 75 mm}}",
@@ -158,6 +166,8 @@ IN_ORDER = {
     "quill-too-short": ("depth: 52 mm", "depth: 40 mm"),
     "beyond-throat": ("width: 240 mm", "width: 200 mm"),
     "bore-too-deep": ("length: 40 mm", "length: 30 mm"),
+    # A bar from 8 mm goes into what is drilled half a millimetre under 9 mm.
+    "taper-bore-too-small": ("bored: 9 mm, narrows_to: 8 mm", "bored: 10 mm, narrows_to: 9 mm"),
     "vice-too-small": ("width: 80 mm", "width: 60 mm"),
     "neck-too-narrow": ("length: 1.5 mm", "length: 2 mm"),
     "starts-on-slope": ("taper: 12 mm to 6 mm", "taper: 12 mm to 10 mm"),

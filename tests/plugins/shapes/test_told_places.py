@@ -96,7 +96,8 @@ def test_the_holes_of_gib_screws_are_drawn_where_they_stand(compile_text: Compil
     (holes,) = gib_holes(compile_text, ", at: 35 mm from left")
     assert [spot[0] for spot in holes.spots] == pytest.approx([35 - 34 / 3, 35, 35 + 34 / 3])
     assert {spot[1:] for spot in holes.spots} == {(50.0, 4.5)}
-    assert "at 23.7 mm, 35 mm, 46.3 mm from left, 1.5 mm from top" in holes.note
+    told = "at 23.7 mm, 35 mm, 46.3 mm from left (on the right from behind), 1.5 mm from top"
+    assert told in holes.note
     assert holes.note.startswith("3 × tap M2")
     assert len(holes.tools) == 3
 

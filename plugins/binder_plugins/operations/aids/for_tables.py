@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import Misread, read_thread
 from binder_plugins.operations.aids.suited import Suited
+from binder_plugins.operations.bench import divider
 from binder_plugins.operations.table_mandrel import (
     FLANGE,
     Cut,
@@ -36,6 +37,7 @@ def mandrel_at(place: Place) -> TableMandrel | None:
 def for_table(place: Place) -> Suited:
     """A mandrel as its wheel and cutter want it; in general words where its teeth tell no size."""
     found = mandrel_at(place)
+    on = {"divider": divider(place.design.workshop) or "table"}
     nut = _nut(place.design.workshop, place.size)
     is_cut = nut != _NO_DIE
     bought = {
@@ -45,13 +47,14 @@ def for_table(place: Place) -> Suited:
     if found is None:
         under = "thinner than what is cut on the work"
         return Suited(
-            {"neck": f"a shoulder, {under}, long enough for the cutter to pass",
+            {**on, "neck": f"a shoulder, {under}, long enough for the cutter to pass",
              "spigot": "less than the work is thick", "nut": nut, "washer": under,
              "end": _END.format(flange=place.mm(FLANGE)),
              "centred": _CENTRED if place.setup.grip.support else "", **bought},
         )  # fmt: skip
     return Suited(
         {
+            **on,
             "neck": _neck(found, place),
             "spigot": f"{place.mm(max(found.wide - 0.5, found.wide * 0.8))} long",
             "nut": nut,

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import Design, Diagnostic, ThreadFact, exact, load_data, shown_length
 from binder_making.cutting import point_length
+from binder_plugins.operations.aids.owning import in_plain_words
 from binder_plugins.operations.facts import Act, Route, SetUp
 from binder_plugins.operations.judging import reach_codes
 from binder_solid.facts import FormFact
@@ -18,6 +19,8 @@ if TYPE_CHECKING:
 # what goes deeper), a bar bends when so many diameters long, and a thread wants no more.
 _LONGEST, _STIFF, _ENOUGH = 20.0, 4.0, 3.0
 _NEAR = 1e-6
+# A bar goes into a hole that is so much smaller than it is told for, in mm: rounding of inches.
+_ENTERS = 0.01
 
 
 def check_reach(design: Design) -> Iterator[Diagnostic]:
@@ -33,6 +36,8 @@ def check_reach(design: Design) -> Iterator[Diagnostic]:
                 # A hole to be reamed is bored where no reamer is owned: another check tells it.
                 if act.act == "bore" and setup.place == "lathe" and act.feature not in reamed:
                     yield from _bored(act, route, design)
+                if act.act == "taper" and "inside" in act.tags:
+                    yield from _tapered(act, deepest.get(act.feature), route, design)
         if form is not None:
             yield from _threads(form, deepest, design)
 
@@ -82,6 +87,31 @@ def _bored(act: Act, route: Route, design: Design) -> Iterator[Diagnostic]:
             f"'{act.feature}' of '{route.subject}' is {_mm(act.deep, design)} deep; {reach} "
             f"{_mm(most, design)}",
             help="ream it, or bore from both ends with a relief in the middle",
+        )
+
+
+def _tapered(act: Act, drill: Act | None, route: Route, design: Design) -> Iterator[Diagnostic]:
+    """The bar of a taper bore goes in where it is narrowest: through the hole as drilled."""
+    size = drill.size if drill is not None else act.size
+    shop = design.workshop
+    bars = [bar for bar in shop.entry.cutters.boring_bars if bar.least_bore.mm <= size + _ENTERS]
+    is_ground = any("small boring tool" in one for one in in_plain_words(shop))
+    of = f"the taper bore '{act.feature}' of '{route.subject}'"
+    if not bars and not is_ground:
+        yield reach_codes.TAPER_BORE_TOO_SMALL.at(
+            act.at,
+            f"{of} is drilled {_mm(size, design)} under its small end, and no boring bar here "
+            "enters that",
+            help="a small boring tool ground to enter, listed under `others:`; or a larger taper",
+        )
+        return
+    most = max((bar.reach.mm for bar in bars), default=_STIFF * size)
+    if act.deep > most + _NEAR:
+        yield reach_codes.BORE_TOO_DEEP.at(
+            act.at,
+            f"{of} is {_mm(act.deep, design)} deep; what enters its small end reaches "
+            f"{_mm(most, design)}",
+            help="a taper reamer of its rate, or a shorter hub",
         )
 
 

@@ -39,6 +39,14 @@ BORE_TOO_DEEP = Code(
     "features:\n  bore: {bored: 9 mm, on: body, depth: through}   # 50 mm deep, bar of 30 mm reach",
     "Ream it, a D-bit, or bore it from both ends with a relief in the middle.",
 )
+TAPER_BORE_TOO_SMALL = Code(
+    "taper-bore-too-small",
+    W,
+    "A taper bore whose small end, as it is drilled, no boring bar of this workshop enters.",
+    "The bar goes in at the mouth and rubs where it narrows: it is found out at the machine.",
+    "features:\n  bore: {bored: 7 mm, narrows_to: 6 mm, on: hub, depth: through}   # bar from 8 mm",
+    "Grind a small boring tool and list it under `others:`; a taper reamer; or a larger taper.",
+)
 VICE_TOO_SMALL = Code(
     "vice-too-small",
     W,
@@ -87,6 +95,7 @@ REACH_CODES = (
     QUILL_TOO_SHORT,
     BEYOND_THROAT,
     BORE_TOO_DEEP,
+    TAPER_BORE_TOO_SMALL,
     VICE_TOO_SMALL,
     NECK_TOO_NARROW,
     STARTS_ON_SLOPE,

@@ -74,7 +74,9 @@ def _stations(
     first, top = ("left", "front", "underside")[run], slot.z[up] > 0
     along = [_size(one.origin[run] - body.least[run], units) for one in frames]
     face = (("left", "right"), ("front", "back"), ("underside", "top"))[up][top]
-    return f"at {', '.join(along)} from {first}, {_size(fact.below, units)} from {face}"
+    # Who looks at the back has the left end of the part on his right.
+    seen = " (on the right from behind)" if fact.side == "back" and first == "left" else ""
+    return f"at {', '.join(along)} from {first}{seen}, {_size(fact.below, units)} from {face}"
 
 
 def _note(fact: AsideFact, stations: str, units: str) -> str:

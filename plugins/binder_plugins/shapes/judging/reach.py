@@ -76,6 +76,8 @@ def _bore(feature: Feature, one: Located, form: FormFact, design: Design) -> Ite
     bars = design.workshop.entry.cutters.boring_bars
     if not isinstance(feature.entry, Hole) or not bars or one.diameter is None:
         return
+    if feature.entry.narrows_to is not None:  # Judged by its small end, where its drill is known.
+        return
     deep = one.depth if one.depth is not None else _through(one, form)
     if deep < one.diameter:
         return
