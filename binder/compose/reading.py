@@ -34,6 +34,7 @@ def _words(units: str, bare: str) -> tuple[tuple[str, Text], ...]:
         ("n off", ("so many are needed for one model, all assemblies counted.",)),
         ("± after a size", ("the standard uncertainty of a size taken off a picture.",)),
         ("no place told", ("what carries no size to place it lies in the middle.",)),
+        ("no gauge told", ("the caliper reads it, and a drilled hole is as its drill left it.",)),
         ("dummy", ("made for looks: left out of the checks of what must work.",)),
         ("master", ("the half of a joint that is made and measured first.",)),
         ("because", ("the maker departs from the usual way, for the reason given.",)),

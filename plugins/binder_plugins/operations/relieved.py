@@ -77,5 +77,5 @@ def cleared(work: Work, form: FormFact, late: Iterable[Located]) -> Iterator[Act
             f"run the tap through the {one.name.replace('_', ' ')} once more, by hand from the "
             f"{begins}-hand end: the {relief.name.replace('_', ' ')} leaves a burr in it",
             feature=one.name,
-            tool=f"{thread_of(one)} taps",
+            tool=f"{thread_of(one)} taps, tap wrench",
         )

@@ -28,6 +28,8 @@ _MELTS = {
     "soft-solder": ("soft solder and its flux",),
     "braze": ("brazing rod and its flux", "pickle"),
 }
+# Acts whose size is read even where no limit asks for a gauge.
+_TO_SIZE = frozenset({"turn", "face", "bore", "taper", "groove", "mill", "step", "file"})
 _BONDS = frozenset({"bond", "glue"})
 # What stands before a tool that is bought only in the place of the one before it.
 _INSTEAD = "; or "
@@ -152,6 +154,9 @@ def _of_setup(route: Route, setup: SetUp, found: _Found, own: list[str]) -> None
     for said in spoken_in(f"{setup.datum}. {setup.true}"):
         found.named(said, held)
     _read(setup.fluid, held, found, own, is_holder=False)
+    reader = _reader(setup, design)
+    if reader:
+        found.note(reader, Whose.OWNED, held)
     for act in setup.acts:
         place = Place(route, setup, act, design)
         _read(act.tool, place, found, own, is_holder=True)
@@ -162,6 +167,14 @@ def _of_setup(route: Route, setup: SetUp, found: _Found, own: list[str]) -> None
         is_wiped = act.act in _BONDS and any(is_degreased(one, design) for one in joints)
         for what in (*_MELTS.get(act.act, ()), *((SPIRIT,) if is_wiped else ())):
             found.lies_ready(what, place)
+
+
+def _reader(setup: SetUp, design: Design) -> str:
+    """What reads the sizes for which no gauge is told: the instrument for most kinds of size."""
+    if not any(act.act in _TO_SIZE and act.size and not act.measure for act in setup.acts):
+        return ""
+    able = [one for one in design.workshop.instruments() if "outside" in one.measures]
+    return max(able, key=lambda one: (len(one.measures), one.most)).name if able else ""
 
 
 def _of_assembly(found: _Found, own: list[str]) -> None:
