@@ -104,7 +104,7 @@ def test_teeth_rope_and_hand_load_the_cheeks() -> None:
 
 def test_what_the_hand_sets_turning() -> None:
     found = inertia("wharf-crane")
-    assert [one.own for one in found.bodies] == pytest.approx([1.330, 1.4395], abs=1e-3)
+    assert [one.own for one in found.bodies] == pytest.approx([1.330, 1.4385], abs=1e-3)
     assert found.bodies[1].felt == pytest.approx((0.160,), abs=1e-3)
     assert found.loads[0][1] == pytest.approx((0.667,), abs=1e-3)
     assert found.total == pytest.approx((2.157,), abs=2e-3)

@@ -176,9 +176,9 @@ def _lines(task: str, number: int, design: Design, grid: Grid) -> tuple[list[str
     name = _short_title(task, design)
     if grid.row < _ROOMY - 4:
         return [_fitting(f"{number} {name}", width, _LETTER)], _LETTER
-    head = str(number) if kind is TaskKind.MAKE else f"{number} {_verb(task, design)}"
+    head = [str(number)] if kind is TaskKind.MAKE else [str(number), _verb(task, design)]
     for letter in (_LETTER, (_LETTER + _LEAST_LETTER) / 2, _LEAST_LETTER):
-        lines = _wrapped([head, *name.split()], width, letter)
+        lines = _wrapped([*head, *name.split()], width, letter)
         if len(lines) <= _MOST_LINES and all(text_width(one, letter) <= width for one in lines):
             break
     kept = [*lines[: _MOST_LINES - 1], " ".join(lines[_MOST_LINES - 1 :])]

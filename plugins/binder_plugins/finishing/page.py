@@ -27,9 +27,10 @@ from binder_solid.filled import locking
 from binder_trade.fits.finish import lost_clearance_um
 
 _WORDS = (
-    "Finish nothing before the dry assembly runs. Then strip it to the last part, wash off oil "
-    "and chips, and work through one finish at a time: what is polished is polished before it is "
-    "coated, and what is heated is heated before either. Keep paint and swarf on different days. "
+    "Finish nothing before the dry assembly runs. Then take apart what the build order says, "
+    "wash off oil and chips, and work through one finish at a time: what is polished is polished "
+    "before it is coated, and what is heated is heated before either. Keep paint and swarf on "
+    "different days. "
 )
 # Words for a fabrication to the kind of joint that sets so.
 _LIKE = {"bonded": "glued"}
