@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from binder.api import HardwareFact, ThreadFact
-from binder.compiler import Job, compiled
+from binder.compiler import Job, Phase, compiled
 from binder.diagnostics.text import as_text
 from binder.host import Host
 
@@ -39,12 +39,20 @@ def test_an_example_compiles_without_a_finding(name: str, host: Host) -> None:
     assert outcome.binder is not None
 
 
-@pytest.mark.parametrize("name", SPECS)
+@pytest.mark.parametrize(
+    ("name", "upto"),
+    [
+        ("screw-jack", Phase.COMPOSE),
+        ("tilt-hammer", Phase.COMPOSE),
+        ("wharf-crane", Phase.CHECK),
+    ],
+)
 def test_in_the_inch_workshop_only_tools_are_lacking_and_each_has_a_way_out(
-    name: str, host: Host
+    name: str, upto: Phase, host: Host
 ) -> None:
-    outcome = compiled(Job(ROOT / "specs" / name / f"{name}.yaml", INCH), host)
-    assert outcome.binder is not None
+    outcome = compiled(Job(ROOT / "specs" / name / f"{name}.yaml", INCH), host, upto)
+    assert (outcome.binder is not None) == (upto is Phase.COMPOSE)
+    assert outcome.design is not None
     assert outcome.findings
     assert {one.code.name for one in outcome.findings} <= LACKING
     assert all(one.help for one in outcome.findings)
@@ -52,7 +60,7 @@ def test_in_the_inch_workshop_only_tools_are_lacking_and_each_has_a_way_out(
 
 def test_another_workshop_changes_drills_screws_and_substitutes(host: Host) -> None:
     spec = ROOT / "specs" / "tilt-hammer" / "tilt-hammer.yaml"
-    metric, inch = (compiled(Job(spec, shop), host) for shop in (None, INCH))
+    metric, inch = (compiled(Job(spec, shop), host, Phase.CHECK) for shop in (None, INCH))
     assert metric.design is not None
     assert inch.design is not None
     drills = [
