@@ -33,12 +33,15 @@ def stop_at(joint: Joint, design: Design) -> str:
             continue
         middle = fact.span + (fact.least + fact.most) / 2
         apart = shown_length(middle, design.units)
-        where = _by_flat(fact, other, kept, float(middle), design) or "anywhere on its seat"
+        where = _by_flat(fact, other, kept, float(middle), joint, design)
+        where = where or "anywhere on its seat"
         return f"{where}; the {other.title} is set {apart} from its inner face"
     return ""
 
 
-def _by_flat(fact: ShaftFact, other: Piece, kept: Joint, apart: float, design: Design) -> str:
+def _by_flat(
+    fact: ShaftFact, other: Piece, kept: Joint, apart: float, joint: Joint, design: Design
+) -> str:
     """Where the inner face comes along the shaft, if the other's screw is to land on its flat."""
     shaft = next((one for one in design.facts.all(PlacedFact) if one.item == fact.subject), None)
     hub = next((one for one in design.facts.all(PlacedFact) if one.item == other.item), None)
@@ -56,12 +59,26 @@ def _by_flat(fact: ShaftFact, other: Piece, kept: Joint, apart: float, design: D
     room = math.floor((flat.length - (screw.diameter or 0.0) * _POINT) * 5) / 10
     if room <= 0:
         return ""
+    on_seat = _on_seat(fact.subject, face, joint, design)
+    is_near = 0 < on_seat < room
+    room = on_seat if is_near else room
     at, give = (shown_length(exact(round(mm, 2)), design.units) for mm in (face, room))
     title = design.parts[fact.subject].title
     return (
         f"its inner face {at} from the left end of the {title}, {give} more or less at the most, "
-        f"so that the screw of the {other.title} lands on its flat"
+        f"so that {'it stays on its seat and ' if is_near else ''}the screw of the {other.title} "
+        "lands on its flat"
     )
+
+
+def _on_seat(shaft: str, face: float, joint: Joint, design: Design) -> float:
+    """How far a face may go back before it leaves the step made for it, in mm; told short."""
+    form = design.facts.about(FormFact, shaft)
+    places = {end.place for end in joint.ends if end.item == shaft}
+    seat = next((one for one in form.stretches if one.name in places), None) if form else None
+    if seat is None:
+        return 0.0
+    return math.floor(min(abs(face - seat.start), abs(face - seat.end)) * 10 + 1e-6) / 10
 
 
 def _found(item: str, kind: str, joint: Joint, design: Design) -> Place | None:

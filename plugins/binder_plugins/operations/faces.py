@@ -26,6 +26,9 @@ _FILED = "filed "
 # Bright bar springs where so much of its thickness goes from one side, and it is so slender; so
 # much is left on it for the last cut, in mm. Common practice, no source.
 _MUCH, _SLENDER, _LEFT_MM = 0.4, 10.0, 0.3
+# What a dovetail that is made to its measured mate is left by the end mill, across, in mm: common
+# practice, no source.
+_SPARE_MM = 0.5
 
 
 def milled(flat: Flat, face: str, found: Sequence[Located]) -> None:
@@ -109,11 +112,16 @@ def _dovetailed(flat: Flat, one: Located) -> Iterator[Act]:
     feature = flat.work.feature(one.name)
     entry = feature.entry if feature is not None else None
     width, depth = one.diameter or 6.0, getattr(entry, "depth", None)
+    half = flat.work.half(one.name)
+    # What is made to a measured mate may come out narrower, or wider, than it is drawn.
+    spare = 0.0 if half is None or half.is_master else _SPARE_MM
     deep = f", {flat.work.mm(depth.mm)} deep" if isinstance(depth, Size) else ""
+    wide = flat.work.mm(round(width - spare, 1 if spare else 6))
+    more = f" and {flat.work.mm(spare)} more" if spare else ""
     words = (
-        f"mill the slot square first, {flat.work.mm(width)} wide{deep}"
+        f"mill the slot square first, {wide} wide{deep}"
         if getattr(entry, "inside", False)
-        else f"mill both sides square first{deep}, the width across the top of the tail left"
+        else f"mill both sides square first{deep}, the width across the top of the tail{more} left"
     )
     yield flat.work.act(
         "mill",
@@ -123,7 +131,6 @@ def _dovetailed(flat: Flat, one: Located) -> Iterator[Act]:
         tool=flat.cutter(width),
         size=min(width, 12.0),
     )
-    half = flat.work.half(one.name)
     yield flat.work.act(
         "mill",
         half.what if half is not None else one.note,

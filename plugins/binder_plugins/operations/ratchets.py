@@ -46,6 +46,25 @@ def ratchet_cut(teeth: int, outside: float, depth: float, cutter: float) -> Ratc
     return RatchetCut(root, floor, turn, root * math.sin(back), stop, stop - foot)
 
 
+def lowest(teeth: int, outside: float, depth: float, lean: float = 0.0) -> float:
+    """The least radius in mm that is cut of a wheel whose faces lean so many degrees.
+
+    Of few teeth a back passes nearer to the axis than its own foot; geometry of the tooth, no
+    source.
+    """
+    tip, root = outside / 2, outside / 2 - depth
+    lag = math.asin(min(1.0, depth * math.tan(math.radians(lean)) / root))
+    turned = 2 * math.pi / teeth + lag
+    if tip * math.cos(turned) >= root:
+        return root
+    return (
+        root
+        * tip
+        * math.sin(turned)
+        / math.dist((root, 0), (tip * math.cos(turned), tip * math.sin(turned)))
+    )
+
+
 def _floor(teeth: int, outside: float, root: float, cutter: float) -> float:
     """The highest of the finished teeth under a cutter whose side lies on an upright face."""
     pitch = 2 * math.pi / teeth

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.gripping import SUPPORTED
+from binder_plugins.operations.ratchets import lowest
 from binder_solid.facts import FormFact
 
 if TYPE_CHECKING:
@@ -25,20 +26,23 @@ FLANGE, THREAD, _HELD = 8.0, 8.0, 20.0
 _DISC = 25.0
 # The depth of an involute tooth in modules, as in `teeth`. Source: ISO 53, profile A.
 _WHOLE_DEPTH = 2.25
+_LEAST_TEETH = 3
 
 
 @dataclass(frozen=True, slots=True)
 class TableMandrel:
     """Sizes of a mandrel in mm.
 
-    `root` is the diameter over the bottoms of the teeth, `neck` that under them, `swing` how long
-    the neck must be before the `body` begins, `apart` from the wheel to the flange or the chuck
-    of the head.
+    `root` is the diameter over the bottoms of the teeth, `low` that which the cutter leaves whole:
+    the backs of a few ratchet teeth pass nearer to the axis than their bottoms. `neck` is that
+    under them, `swing` how long the neck must be before the `body` begins, `apart` from the wheel
+    to the flange or the chuck of the head.
     """
 
     bore: float
     wide: float
     root: float
+    low: float
     neck: float
     swing: float
     body: float
@@ -48,7 +52,7 @@ class TableMandrel:
     @property
     def is_grazed(self) -> bool:
         """Whether the bore leaves no room for a shoulder that the cutter does not touch."""
-        return self.neck > self.root
+        return self.neck > self.low
 
     @property
     def stands_out(self) -> float:
@@ -88,7 +92,8 @@ def table_mandrel(design: Design, name: str, bore: float, cut: Cut) -> TableMand
     root = outside - 2 * cut.deep
     if part is None or form is None or bore <= 0 or root <= 0 or cut.cutter <= 0:
         return None
-    neck = math.floor((root - _UNDER) / _STEP) * _STEP
+    low = _low(part.shape, form, root, cut)
+    neck = math.floor((low - _UNDER) / _STEP) * _STEP
     neck = max(min(neck, max(bore + _MORE, _BODY)), bore + _SHOULDER)
     is_on_head = bool(design.workshop.entry.holding.dividing_heads)
     radius = cut.cutter / 2
@@ -96,13 +101,23 @@ def table_mandrel(design: Design, name: str, bore: float, cut: Cut) -> TableMand
     apart = math.ceil(max(radius, _NOSE) + _CLEAR + clamps)
     wide = form.size[0]
     body = float(max(neck, _BODY, math.ceil((apart + wide) / SUPPORTED)))
-    swing = _swing(radius, root / 2, body / 2) if cut.cutter >= _DISC else radius
+    swing = _swing(radius, low / 2, body / 2) if cut.cutter >= _DISC else radius
     swing = 0.0 if body <= neck else math.ceil(swing + _CLEAR)
-    return TableMandrel(bore, wide, root, neck, swing, body, apart, is_on_head)
+    return TableMandrel(bore, wide, root, low, neck, swing, body, apart, is_on_head)
+
+
+def _low(shape: object, form: FormFact, root: float, cut: Cut) -> float:
+    """The diameter that the cutter leaves whole."""
+    count = int(getattr(shape, "teeth", 0) or 0)
+    if form.shape != "ratchet" or cut.feature != "teeth" or count < _LEAST_TEETH:
+        return root
+    lean = getattr(shape, "lean", None)
+    degrees = float(lean.exact) if lean is not None else 0.0
+    return 2 * lowest(count, root + 2 * cut.deep, cut.deep, degrees)
 
 
 def _swing(radius: float, root: float, body: float) -> float:
-    """How far past the wheel a disc that stands at the roots reaches over what is so thick."""
+    """How far past the wheel a disc that stands at the bottoms reaches over what is so thick."""
     off = radius + root - body
     if off >= radius:
         return 0.0

@@ -24,6 +24,7 @@ from binder_plugins.shafts.codes import CODES
 from binder_plugins.shafts.kinds import section_kinds
 from binder_plugins.shafts.lying import check_lying
 from binder_plugins.shafts.page import shaft_pages
+from binder_plugins.shafts.seated import check_seated
 from binder_plugins.shafts.stacking import stack_shafts
 
 
@@ -65,6 +66,7 @@ def binder_checks() -> Sequence[Check]:
     return [
         Check("shafts stay in place", check_shafts),
         Check("bearings lie on their journals", check_lying),
+        Check("hubs lie on their seats", check_seated),
     ]
 
 

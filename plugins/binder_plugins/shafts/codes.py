@@ -95,8 +95,19 @@ BEARING_BESIDE_JOURNAL = Code(
     "shafts:\n  axle: {along: [cheek.bore, cheek.bore], apart: 40 mm}   # journal 48, cheeks 2 x 6",
     "Make the journal as long as what lies between the outer ends of its bearings.",
 )
+HUB_BESIDE_SEAT = Code(
+    "hub-beside-seat",
+    Severity.WARNING,
+    "A hub that stands partly beside the step that is made to fit its bore.",
+    "It stops at the step, or the step is thick where it has to go on: the float is then wrong, "
+    "and the bearings stand beside what was eased for them.",
+    "shafts:\n  axle: {along: [collar, cheek.bore, cheek.bore, wheel], apart: 40 mm}\n"
+    "# the journal is 66 mm long, both cheeks and the gap are 64 mm",
+    "Let the seat begin where the bearing beside it ends.",
+)
 
 CODES = (
+    HUB_BESIDE_SEAT,
     FLUSH_AT_BEARING,
     SHAFT_UNKNOWN,
     NO_END_FLOAT,

@@ -37,6 +37,7 @@ from binder_plugins.shapes.judging.machines import check_machines
 from binder_plugins.shapes.judging.meeting import check_swallowed
 from binder_plugins.shapes.judging.names import check_names
 from binder_plugins.shapes.judging.reach import check_reach
+from binder_plugins.shapes.judging.undercuts import check_undercuts
 from binder_plugins.shapes.judging.walls import check_walls
 from binder_plugins.shapes.kinds import shape_kinds
 from binder_plugins.shapes.laying.flats import lay_flat
@@ -101,6 +102,7 @@ def binder_checks() -> Sequence[Check]:
         Check("nothing waits for a size", check_suited),
         Check("walls are left", check_walls),
         Check("metal is left behind blind holes", check_behind),
+        Check("holes stand clear of dovetails", check_undercuts),
         Check("features leave each other alone", check_swallowed),
         Check("what is round a step is on it", check_beside),
         Check("edges have room", check_edges),

@@ -86,7 +86,7 @@ def halves(fact: SlideFact, design: Design) -> Iterator[HalfFact]:
             joint=fact.joint.name,
             item=side.end.item,
             place=side.end.place,
-            what=_half_words(half, slide, fact.pins, design.units, is_tail=is_tail),
+            what=_half_words(fact, half, design.units, is_tail=is_tail, is_first=side is first),
             mate=str(other.end),
             how="measure over two pins" if side is first else "cut to suit the other half",
             is_master=side is first,
@@ -113,19 +113,28 @@ def first_side(fact: SlideFact) -> Side:
     return fact.female if is_slot else fact.male
 
 
-def _half_words(
-    half: Half, slide: Dovetail, pins: OverPins | None, units: str, *, is_tail: bool
-) -> str:
+def _half_words(fact: SlideFact, half: Half, units: str, *, is_tail: bool, is_first: bool) -> str:
     narrow, wide, deep = (
         shown_length(exact(size), units) for size in (half.narrow_mm, half.wide_mm, half.depth_mm)
     )
+    angle = fact.slide.angle_deg if fact.slide is not None else 60.0
     ends = f"{narrow} to {wide} wide, {deep} {'high' if is_tail else 'deep'}"
-    words = f"dovetail {'tail' if is_tail else 'slot'} {slide.angle_deg:g}°, {ends}"
-    if pins is None:
+    words = f"dovetail {'tail' if is_tail else 'slot'} {angle:g}°, {ends}"
+    if fact.pins is None:
         return words
-    read = shown_length(exact(pins.male_over_mm if is_tail else pins.female_between_mm), units)
-    pin = shown_length(exact(pins.pin_mm), units)
-    return f"{words}; {read} {'over' if is_tail else 'between'} two {pin} pins"
+    over = fact.pins.male_over_mm if is_tail else fact.pins.female_between_mm
+    read, pin = (shown_length(exact(size), units) for size in (over, fact.pins.pin_mm))
+    where = f"{'over' if is_tail else 'between'} two {pin} pins"
+    if is_first:
+        return f"{words}; {read} {where}"
+    mate, way, sign = ("slot", "between", "+") if is_tail else ("tail", "over", "−")
+    apart = shown_length(exact(apart_mm(fact.pins)), units)
+    return f"{words}; {where}: the {mate} as measured {way} them {sign} {apart} ({read} as drawn)"
+
+
+def apart_mm(pins: OverPins) -> float:
+    """What the tail measures over the pins more than the slot between them, in mm."""
+    return pins.male_over_mm - pins.female_between_mm
 
 
 def workings(fact: SlideFact, design: Design) -> Iterator[Working]:

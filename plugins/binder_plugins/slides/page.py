@@ -25,7 +25,7 @@ from binder.api import (
 from binder_plugins.slides.astride import gib_side, side_words
 from binder_plugins.slides.facts import SlideFact
 from binder_plugins.slides.gibs import gib_of
-from binder_plugins.slides.halves import first_side
+from binder_plugins.slides.halves import apart_mm, first_side
 from binder_plugins.slides.made import bevelled
 from binder_plugins.slides.section_drawing import section_of
 from binder_trade.slides import Dovetail, OverPins, corners, pin_factor, pin_range
@@ -110,7 +110,7 @@ def _about(mm: float, units: str) -> str:
 def _sum(fact: SlideFact, pins: OverPins, units: str) -> Text:
     first = first_side(fact)
     is_tail = first is fact.male
-    apart = _apart(pins)
+    apart = apart_mm(pins)
     printed = apart / _INCH if units == "inch" else apart
     key = f"joint {fact.joint.name} {first.end.place}"
     words = ("tail over pins ", "slot") if is_tail else ("slot between pins ", "tail")
@@ -129,16 +129,11 @@ def _pins(fact: SlideFact, slide: Dovetail, pins: OverPins, units: str) -> str:
     name = fact.pin_name.removesuffix(" drill")
     own = f"shanks of two {name} drills (a set holds one: buy a second); " if name else ""
     each, less = 2 * pin_factor(slide.angle_deg), slide.female.wide_mm - slide.male.narrow_mm
-    apart, wider = (shown_length(exact(mm), units) for mm in (_apart(pins), less))
+    apart, wider = (shown_length(exact(mm), units) for mm in (apart_mm(pins), less))
     return (
         f"{own}two others alike of {least} to {most} serve, with {each:.3f} × pin − {wider} in "
         f"the place of {apart}"
     )
-
-
-def _apart(pins: OverPins) -> float:
-    """What the tail measures over the pins more than the slot between them, in mm."""
-    return pins.male_over_mm - pins.female_between_mm
 
 
 def _gib(fact: SlideFact, slide: Dovetail, units: str) -> str:

@@ -94,6 +94,42 @@ def test_a_pinion_on_a_thin_bore_has_its_shoulder_under_the_teeth(crane: Design)
     assert work.length >= 83
 
 
+def ratchet(teeth: int, lean: float = 0.0) -> str:
+    """A ratchet wheel of 28 mm, teeth 6 mm deep, on a bore of 6 mm."""
+    return (
+        f"{{material: mild steel, stock: round bar, ratchet: {{teeth: {teeth}, outside: 28 mm,"
+        f" depth: 6 mm, width: 8 mm, lean: {lean:g} deg}},"
+        " features: {bore: {reamed: 6 mm, depth: through}}}"
+    )
+
+
+@pytest.mark.parametrize(("teeth", "lean"), [(3, 0.0), (4, 0.0), (5, 0.0), (4, 10.0), (12, 0.0)])
+def test_a_neck_lies_under_the_nearest_place_of_the_backs(
+    plan: Plan, teeth: int, lean: float
+) -> None:
+    """Each back is stepped along from its foot to the next point; plane geometry, worked here."""
+    design = plan(f"{HEAD}  part: {ratchet(teeth, lean)}\n").design
+    assert design is not None
+    found = table_mandrel(design, "part", 6.0, Cut("teeth", 6.0, 10.0))
+    assert found is not None
+    # The face leans back from its point, so that its foot lags by so much.
+    lag = math.asin(6 * math.tan(math.radians(lean)) / 8)
+    end = 2 * math.pi / teeth + lag
+    steps = (n / 2000 for n in range(2001))
+    near = min(math.hypot(8 + n * (14 * math.cos(end) - 8), n * 14 * math.sin(end)) for n in steps)
+    assert found.low / 2 == pytest.approx(near, abs=1e-3)
+    assert 0.1 <= near - found.neck / 2 <= 0.5 or found.neck == 7.0
+
+
+def test_the_washer_goes_by_the_backs_of_few_teeth(plan: Plan) -> None:
+    """Four teeth, 14 to the points and 8 to the bottoms: 14 × 8 / √(14² + 8²) = 6.946."""
+    design = plan(f"{HEAD}  part: {ratchet(4)}\n").design
+    assert design is not None
+    steps = " ".join(tool(design, "mandrel ⌀6 mm for the table").steps)
+    assert "no wider than ⌀13.5 mm" in steps
+    assert "⌀13.5 mm (the backs of the teeth pass 6.95 mm from the axis)" in steps
+
+
 def test_a_short_wheel_is_cut_without_a_footstock(route_of: RouteOf) -> None:
     setup = toothed(route_of(wheel(18, 4)))
     assert not setup.grip.support

@@ -192,22 +192,44 @@ def test_the_piece_made_to_suit_is_made_last_of_its_row(compile_text: Compile) -
 
 
 # The hangers stand 40 mm apart and are 12 mm long, from 28 to 92 mm of the shaft as it is set: on a
-# journal from 27 to 93 both lie wholly, from 30 to 90 each stands out by 2 (sums of lengths).
-@pytest.mark.parametrize(("seat", "journal", "is_beside"), [(27, 66, False), (30, 60, True)])
+# journal from 28 to 92 both lie wholly, from 30 to 90 each stands out by 2 (sums of lengths).
+@pytest.mark.parametrize(("seat", "journal", "is_beside"), [(28, 64, False), (30, 60, True)])
 def test_a_bearing_lies_wholly_on_its_journal(
     seat: int, journal: int, is_beside: bool, host: Host, tmp_path: Path
 ) -> None:
     spec = Path(__file__).parents[3] / "specs" / "tilt-hammer"
     for file in spec.glob("*.yaml"):
         text = file.read_text(encoding="utf-8")
-        text = text.replace("diameter: shaft, length: 27 mm", f"diameter: shaft, length: {seat} mm")
+        text = text.replace("diameter: shaft, length: 28 mm", f"diameter: shaft, length: {seat} mm")
         long = f"diameter: shaft, length: {journal} mm"
-        text = text.replace("diameter: shaft, length: 66 mm", long)
+        text = text.replace("diameter: shaft, length: 64 mm", long)
         (tmp_path / file.name).write_text(text, encoding="utf-8")
     findings = compiled(Job(tmp_path / "tilt-hammer.yaml"), host, Phase.CHECK).findings
     found = [one for one in findings if one.code.name == "bearing-beside-journal"]
     assert bool(found) is is_beside
     assert all("stands 2 mm beside the journal" in one.message for one in found)
+
+
+# The wheel stops the shaft from outside: it stands where the hanger ends, at 92, with half of the
+# float of 0.15 between them. A seat that begins at 93 leaves 0.92 of it on the rod as bought.
+@pytest.mark.parametrize(
+    ("before", "journal", "seat", "told"),
+    [(28, 64, 13, ""), (27, 66, 12, "0.92 mm"), (26, 68, 11, "1.92 mm")],
+)
+def test_a_hub_lies_wholly_on_the_seat_that_is_made_to_it(
+    before: int, journal: int, seat: int, told: str, host: Host, tmp_path: Path
+) -> None:
+    spec = Path(__file__).parents[3] / "specs" / "tilt-hammer"
+    for file in spec.glob("*.yaml"):
+        text = file.read_text(encoding="utf-8")
+        for old, new in ((28, before), (64, journal), (13, seat)):
+            text = text.replace(f"shaft, length: {old} mm", f"shaft, length: {new} mm")
+        (tmp_path / file.name).write_text(text, encoding="utf-8")
+    findings = compiled(Job(tmp_path / "tilt-hammer.yaml"), host, Phase.CHECK).findings
+    found = [one for one in findings if one.code.name == "hub-beside-seat"]
+    assert bool(found) is bool(told)
+    assert all(f"stands {told} beside the gear seat" in one.message for one in found)
+    assert all(one.span.line and one.help for one in found)
 
 
 def test_a_clip_is_drawn_as_the_thin_ring_that_it_is(host: Host) -> None:

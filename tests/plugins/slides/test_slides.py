@@ -119,6 +119,27 @@ def test_the_leaves_print_both_halves(compile_text: Compile) -> None:
     assert halves["table"].mate == "bed.top"
 
 
+@pytest.mark.parametrize(
+    ("master", "second", "words"),
+    [
+        ("", "table", "between two 3 mm pins: the tail as measured over them − "),
+        (", master: table.underside", "bed",
+         "over two 3 mm pins: the slot as measured between them + "),
+    ],
+)  # fmt: skip
+def test_the_second_half_goes_by_what_the_first_was_measured(
+    compile_text: Compile, master: str, second: str, words: str
+) -> None:
+    design = design_of(compile_text, TEXT % (WORDS + master))
+    halves = {one.item: one for one in design.facts.all(HalfFact) if one.over is not None}
+    fact = design.facts.all(SlideFact)[0]
+    assert fact.pins is not None
+    # Whatever width it has, what is added leaves the play that was wanted.
+    apart = fact.pins.male_over_mm - fact.pins.female_between_mm
+    assert f"{words}{apart:.3f} mm (" in halves[second].what
+    assert "as measured" not in next(one.what for one in halves.values() if one.is_master)
+
+
 def test_every_size_has_its_sum(compile_text: Compile) -> None:
     working = design_of(compile_text, TEXT % WORDS).workings["table_on_bed.male_over_two_pins"]
     assert working.formula == "x = a + d (1 + cot θ/2)"

@@ -58,7 +58,7 @@ def for_table(place: Place) -> Suited:
             "neck": _neck(found, place),
             "spigot": f"{place.mm(max(found.wide - 0.5, found.wide * 0.8))} long",
             "nut": nut,
-            "washer": f"no wider than ⌀{place.mm(min(found.neck, found.root))}",
+            "washer": f"no wider than ⌀{place.mm(min(found.neck, found.low))}",
             "end": _HEAD if found.is_on_head
             else _END.format(flange=place.mm(FLANGE)),
             "centred": _CENTRED if place.setup.grip.support else "",
@@ -95,6 +95,8 @@ def _neck(found: TableMandrel, place: Place) -> str:
         "spindle"
     )
     low = f"the bottoms of the teeth lie at ⌀{place.mm(round(found.root, 2))}"
+    if found.low < found.root:
+        low = f"the backs of the teeth pass {place.mm(round(found.low / 2, 2))} from the axis"
     if found.is_grazed:
         low += ", so that the cutter grazes it, which does no harm in soft steel"
     if not found.swing:

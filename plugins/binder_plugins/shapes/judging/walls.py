@@ -65,7 +65,12 @@ def _inner(one: Stretch) -> float:
 
 
 def _least(bore: Bore) -> float:
-    return max(_LEAST, min(_SHARE * 2 * bore.radius, _ENOUGH))
+    return least_wall(2 * bore.radius)
+
+
+def least_wall(across: float) -> float:
+    """The least metal in mm beside a hole of this diameter in mm; common practice, no source."""
+    return max(_LEAST, min(_SHARE * across, _ENOUGH))
 
 
 def _in_box(look: Look, bore: Bore) -> Iterator[Diagnostic]:
