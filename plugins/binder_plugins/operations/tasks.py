@@ -8,7 +8,6 @@ from binder.api import Design, NumberOff, SupplyFact, Task, TaskKind, TaskTime, 
 from binder_making.operation import Operation
 from binder_plugins.operations import words
 from binder_plugins.operations.jobs import Piece
-from binder_plugins.operations.pared import pared
 from binder_solid.filled import SPIRIT, adhesive, is_degreased, locking
 from binder_solid.float_tried import end_floats, float_tool
 
@@ -52,7 +51,6 @@ def task_pieces(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operat
         pace=design.workshop.pace_at(""),
     )
     yield piece, [Operation(id=task.id, act=_act(task, time), minutes=piece.minutes)]
-    yield from pared(task, design)
 
 
 def _tools(act: str, time: TaskTime | None, design: Design) -> tuple[str, ...]:

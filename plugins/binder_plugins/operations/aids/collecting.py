@@ -14,7 +14,6 @@ from binder_plugins.operations.aids.owning import in_plain_words, owned_name, ow
 from binder_plugins.operations.aids.sizes import Place
 from binder_plugins.operations.aids.vocabulary import Said, said_in, spoken_in
 from binder_plugins.operations.facts import Route, SetUp
-from binder_plugins.operations.pared import TOOLS, is_pared, piece_of
 from binder_plugins.operations.tasks import float_tools
 from binder_solid.filled import SPIRIT, is_degreased
 from binder_solid.float_tried import FEELERS, owns_feelers
@@ -174,12 +173,6 @@ def _of_assembly(found: _Found, own: list[str]) -> None:
             for said in spoken_in(closing.act.what):
                 found.named(said, closing)
     for task in design.tasks.values():
-        if is_pared(task, design):
-            for said in _with_also(said_in(TOOLS)):
-                is_owned = owns(said, design.workshop)
-                name = owned_name(said, design.workshop, design.units) if is_owned else said.name
-                whose = Whose.OWNED if is_owned else Whose.HAD
-                found.used(name, whose, (piece_of(task), f"{task.title}, pegs"))
         for tool in float_tools(task, design):
             whose = Whose.HAD if tool == FEELERS and not owns_feelers(design) else Whose.OWNED
             found.used(tool, whose, (task.id, task.title))

@@ -190,8 +190,6 @@ def _long(recipe: str, known: Mapping[str, Any], size: float, place: Place) -> f
     asked = place.act.aid_mm if place.act is not None else 0.0
     if recipe == "D-bit" and asked:
         return asked
-    if recipe == "trying rod":
-        return float(math.ceil(asked + known["length"]))
     return float(math.ceil(known.get("length", 0) + known.get("per", 0) * size))
 
 
