@@ -10,7 +10,8 @@ from binder_making.sessions.job import Job
 def arranged(jobs: Sequence[Job]) -> list[Job]:
     """The jobs with cures moved to the end, and then a risky one at the end moved ahead.
 
-    Nothing passes a job that it waits for, nor leaves its set-up.
+    Nothing passes a job that it waits for, nor leaves its set-up, nor comes between a job that
+    must not be left and the next.
     """
     found = list(jobs)
     for job in [one for one in found if one.cure_minutes]:
@@ -27,7 +28,8 @@ def _to_the_end(found: list[Job], job: Job) -> None:
     is_bound = any(_follows(one, job) or one.cure_minutes for one in behind)
     # A job in the middle of a set-up would make it be mounted twice.
     splits = bool(job.setup) and any(one.setup == job.setup for one in behind)
-    if not is_bound and not splits:
+    is_held = not found[-1].is_safe_after or (place > 0 and not found[place - 1].is_safe_after)
+    if not is_bound and not splits and not is_held:
         found.append(found.pop(place))
 
 
@@ -37,6 +39,8 @@ def _ahead(found: list[Job]) -> None:
     place = len(found) - 1
     while place > 0 and _may_pass(job, found[place - 1]):
         place -= 1
+    while place < len(found) - 1 and place and not found[place - 1].is_safe_after:
+        place += 1
     if place < len(found) - 1:
         found.insert(place, found.pop())
 

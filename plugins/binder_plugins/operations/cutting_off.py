@@ -13,6 +13,7 @@ from binder_plugins.operations.lengthwise import BACK_MM
 from binder_plugins.operations.outsides import room_in_waste
 from binder_plugins.operations.reaching import SHORT, cut_reach
 from binder_plugins.operations.spindle import passes
+from binder_plugins.operations.threads_past import past_most
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -73,10 +74,12 @@ def stand_out(turning: Turning) -> float:
     """How far the first grip lets the bar stand out, in mm."""
     waste = room_in_waste(turning)
     back = max(room_for(turning.early), waste - parting_mm(turning))
-    whole = turning.length + parting_mm(turning) + CLEAR_MM + max(back, 0.0)
+    over = past_most(turning)
+    whole = turning.length + max(parting_mm(turning) + max(back, 0.0), over) + CLEAR_MM
     if turning.plan.is_parted and whole <= SUPPORTED * turning.work.stock_across:
         return whole
     reach = max(turning.plan.reach, cut_reach(turning, turning.plan.free), _FACED_MM)
+    reach = max(reach, turning.length + over) if over else reach
     return reach + SHORT + waste
 
 

@@ -14,6 +14,7 @@ from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import ended_short, first_grip
 from binder_plugins.operations.necks import carried, uncarried
 from binder_plugins.operations.reaching import from_end
+from binder_plugins.operations.threads_past import past_line, past_words, run_past
 from binder_plugins.operations.true import true_to_one_another
 
 if TYPE_CHECKING:
@@ -39,7 +40,7 @@ def first(turning: Turning) -> None:
     acts += list(turning.turns(turning.plan.first, free, ("first-end",)))
     acts += list(axial_acts(work, turning.form, bores, turning.lathe, free, past=past(turning)))
     edges = [one for one in turning.edges(free, first=True) if not threads or not is_thread(one)]
-    cut = edge_acts(work, turning.form, edges, turning.lathe, free)
+    cut = list(run_past(turning, edge_acts(work, turning.form, edges, turning.lathe, free), edges))
     acts += carried(turning, cut, free, turning.plan.first) if grip.support else cut
     acts += uncarried(floor_chamfers(turning, free, ("first-end",)), acts)
     acts = _knurls_first(acts)
@@ -68,12 +69,15 @@ def _threads_first(turning: Turning) -> list[Act]:
     found: list[Act] = []
     for one in filter(is_thread, turning.edges(turning.plan.free, first=True)):
         step = turning.steps[turning.step_at(one)]
-        far = from_end(turning, step, one, turning.plan.free)
-        words = f" × {turning.work.mm(far)} from the end{_in_front(turning, step)}"
+        over = past_line(turning, one)
+        far = turning.work.mm(from_end(turning, step, one, turning.plan.free) + over)
+        front = _in_front(turning, step)
         for act in edge_acts(turning.work, turning.form, [one], turning.lathe, turning.plan.free):
             said = act.what.split(" × ")[0].split(",")[0]
+            past_it = past_words(act.act) if over else ""
+            words = f"{said} × {far} from the end{past_it}{front}"
             is_long = act.act in {"turn", "die"}
-            found.append(replace(act, what=said + words) if is_long else act)
+            found.append(replace(act, what=words) if is_long else act)
     return found
 
 

@@ -19,6 +19,7 @@ from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, narrows_to
 from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.out_of_balance import HELD, SWING, most_rpm, off_middle, swept
 from binder_plugins.operations.paired import is_paired, pair_by, pair_held
+from binder_plugins.operations.parallels import clear_of
 from binder_plugins.operations.plugged import plugged
 from binder_plugins.operations.several import (
     clamped,
@@ -100,12 +101,13 @@ def _holes(flat: Flat, face: str, found: Sequence[Located], *, is_stack: bool = 
         acts += plugged(flat.work, one, flat.form, list(made))
     _too_large(flat, found)
     vice = _upright(flat) if _is_tall(flat, face) else flat.vice()
+    vice, clear = clear_of(vice, flat.form.size, face, found)
     if not is_stack:
-        flat.add(place, machine, vice, datum(face), acts)
+        flat.add(place, machine, vice, datum(face), acts, true=clear)
         return
     acts = [clamped(flat, found, "their made edges level"), *acts, taken_apart(flat)]
     grip = gripped(flat, vice)
-    flat.add(place, machine, grip, datum(face), acts, at_once=flat.work.count)
+    flat.add(place, machine, grip, datum(face), acts, true=clear, at_once=flat.work.count)
 
 
 def _is_tall(flat: Flat, face: str) -> bool:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from binder_making.sessions import Day, Job
 from binder_making.times import joining
+from binder_plugins.operations.kept_together import together
 from binder_plugins.operations.minutes import setup_minutes, whole_minutes
 
 if TYPE_CHECKING:
@@ -41,7 +42,8 @@ class Piece:
 
     Without a set-up `minutes`, `what` and `acts` tell of it; `tools` is what lies ready for it.
     `wait_h` is how many hours pass by themselves afterwards, `pace` the maker's factor at its
-    machine; one that `goes_on` is not left before what follows is done.
+    machine; one that `goes_on` is not left before what follows is done, nor one that leaves
+    parts clamped to one another, which `then` names the next for.
     """
 
     id: str
@@ -55,6 +57,7 @@ class Piece:
     wait_h: float = 0.0
     pace: float = 1.0
     goes_on: bool = False
+    then: str = ""
 
     @property
     def takes(self) -> float:
@@ -86,7 +89,7 @@ def jobs_of(sequence: Sequence[str], whole: Whole, useful: float) -> list[Job]:
     jobs: list[Job] = []
     ends: dict[str, str] = {}
     waits = whole.waits
-    for name in runs:
+    for name in together(list(runs), waits, whole.pieces):
         earlier = tuple(ends[one] for one in waits[name] if one in ends)
         jobs += _parts(whole.pieces[name], useful, earlier)
         ends[name] = jobs[-1].id
@@ -116,7 +119,8 @@ def _job(piece: Piece, name: str, minutes: float, after: tuple[str, ...], *, is_
         setup=piece.id if setup is not None and setup.machine else "",
         tools=piece.tools,
         is_risky=bool(acts & _RISKY),
-        is_safe_after=not piece.goes_on and (is_last or setup is None or not setup.machine),
+        is_safe_after=not (piece.goes_on or piece.then)
+        and (is_last or setup is None or not setup.machine),
         cure_minutes=_HOUR * piece.rests_h if is_last else 0.0,
         gate=_gate(piece) if is_last else "",
         day=_day(acts),

@@ -25,6 +25,7 @@ from binder_plugins.operations.aids.facts import PREFIX, ToolsFact
 from binder_plugins.operations.aids.planned import with_small_work
 from binder_plugins.operations.facts import Route, SetUp
 from binder_plugins.operations.jobs import Piece, jobs_of
+from binder_plugins.operations.kept_together import held
 from binder_plugins.operations.minutes import route_estimate
 from binder_plugins.operations.ordered import operation
 from binder_plugins.operations.tasks import task_pieces
@@ -77,6 +78,7 @@ def whole(design: Design) -> Whole:
             for earlier, why in step.after
             if earlier in ends
         ]
+    pieces = held(pieces, design.facts.all(Route))
     return Whole(tuple(operations), (*reasons, *edges(operations)), pieces, piece_of)
 
 

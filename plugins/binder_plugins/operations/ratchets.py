@@ -9,6 +9,9 @@ from itertools import pairwise
 # What a floor cut beside a finished back is kept clear of it, in mm, at the least; common
 # practice, no source.
 _CLEAR_MM = 0.02
+# How far the axis of a cutter goes past the sides of the wheel, and to what step it is told, in mm;
+# common practice, no source. The mandrel's neck has room for the cutter's radius and 2 mm.
+_OVER_MM, _STEP_MM = 0.5, 0.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +66,15 @@ def lowest(teeth: int, outside: float, depth: float, lean: float = 0.0) -> float
         * math.sin(turned)
         / math.dist((root, 0), (tip * math.cos(turned), tip * math.sin(turned)))
     )
+
+
+def fed_each_way(width: float) -> float:
+    """How far a cutter is fed along a wheel so wide, from its middle, to square a face; in mm.
+
+    Its round side stands back from the face by r - √(r² - y²) at y beside its axis (geometry), so
+    the axis passes all of the width.
+    """
+    return math.ceil((width / 2 + _OVER_MM) / _STEP_MM - 1e-9) * _STEP_MM
 
 
 def _floor(teeth: int, outside: float, root: float, cutter: float) -> float:

@@ -13,6 +13,7 @@ from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, through
 from binder_plugins.operations.hole_tools import drill_name
 from binder_plugins.operations.holes import hole_acts
+from binder_plugins.operations.parallels import CLEAR, OVER
 from binder_plugins.operations.words import holding_min
 
 if TYPE_CHECKING:
@@ -54,7 +55,9 @@ def ring_setups(turning: Turning, number: int) -> Iterator[SetUp]:
         grip = Grip(f"{vice or 'clamps'}, on parallels", "vice", f"its rim, {end}-hand end up")
         first = "; first hole as drawn" if len(one.spots) > 1 else ""
         made = tuple(acts)
-        yield SetUp(number, place, machine, grip, f"the axis, clocked{first}", made, "", "",
+        near = from_axis(one) + (one.diameter or 0.0) / 2 > max(turning.form.size[1:]) / 2 - OVER
+        clear = CLEAR if one.depth is None and near else ""
+        yield SetUp(number, place, machine, grip, f"the axis, clocked{first}", made, clear, "",
                     holding_min(grip.kind))  # fmt: skip
         number += 1
     yield from _spokes(turning, number)

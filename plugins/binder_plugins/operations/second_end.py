@@ -19,6 +19,7 @@ from binder_plugins.operations.gripping import is_carried
 from binder_plugins.operations.lengthwise import SAME, is_spoiled
 from binder_plugins.operations.necks import carried
 from binder_plugins.operations.second_grip import is_fitted, second_grip
+from binder_plugins.operations.threads_past import far_chamfers
 
 if TYPE_CHECKING:
     from binder_plugins.operations.turning import Turning
@@ -49,6 +50,7 @@ def second(turning: Turning) -> None:
         grip = _steadied(turning, grip, end)
     if grip.kind == "mandrel" and grip.support:
         acts[0] = _past_centre(acts[0])
+    acts += far_chamfers(turning)
     fitted = is_fitted(turning, bores)
     true = f"run {grip.on} true to 0.02 mm first" if fitted and grip.kind != "mandrel" else ""
     if grip.land != (0.0, 0.0):

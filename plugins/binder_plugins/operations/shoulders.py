@@ -13,7 +13,7 @@ if TYPE_CHECKING:
 
 # The lead of a die in pitches: so near to a shoulder it cuts no full thread. Common practice,
 # no source.
-_LEAD = 2.0
+LEAD = 2.0
 # What a step must stand above the thread's outside, in pitches, to stop the face of a die: its
 # own threads are opened by a chamfer as wide. Common practice, no source.
 _STOPS = 0.5
@@ -31,7 +31,7 @@ def to_shoulder(work: Work, form: FormFact, thread: Located) -> str:
     fact = work.design.facts.about(ThreadFact, f"{work.name}.{thread.name}")
     if fact is None or not thread.length:
         return ""
-    lead = _LEAD * fact.pitch
+    lead = LEAD * fact.pitch
     grooves = [spot[0] for one in form.located if one.kind == "undercut" for spot in one.spots]
     ends = [
         one

@@ -23,3 +23,8 @@ def datum(face: str) -> str:
     if face in {"top", "underside"}:
         return f"{SAID[face]} up; sizes from the two made edges"
     return f"{SAID[face]} up"
+
+
+def face_up(told: str) -> str:
+    """The face that a datum tells to lie up, the top where it tells none."""
+    return next((face for face, said in SAID.items() if told.startswith(f"{said} up")), "top")

@@ -13,8 +13,9 @@ from binder.api import (
     Polyline,
     Stroke,
 )
+from binder_plugins.operations.parallels import CLEAR, ON_WOOD, under
 from binder_plugins.operations.second_grip import SOFT_JAWS, STUB
-from binder_plugins.operations.sides import EDGES_UP
+from binder_plugins.operations.sides import EDGES_UP, face_up
 from binder_plugins.operations.uncut import WHOLE, Uncut
 
 if TYPE_CHECKING:
@@ -186,7 +187,7 @@ def _stub(form: FormFact, grip: Grip, at: Along, middle: float, scale: float) ->
 
 
 def _in_the_vice(setup: SetUp, form: FormFact) -> Drawing:
-    """The end of a block between two jaws, on parallels, its made face up."""
+    """The end of a block between two jaws, on parallels or wood, its made face up."""
     wide, high = _seen(setup, form)
     scale = min((WIDTH - 24) / max(wide, 1e-3), (_LOW - 5) / max(high, 1e-3))
     w, h = wide * scale, max(high * scale, 0.8)
@@ -200,10 +201,26 @@ def _in_the_vice(setup: SetUp, form: FormFact) -> Drawing:
             DrawnBox(left + w, floor - jaw, 7, jaw + 4.0, _TINT),
             DrawnBox(left - 7, floor + 2.0, w + 14, 2.0, _TINT),
             DrawnBox(left, floor - h, w, h),
-            DrawnBox(left, floor, min(2.0, w / 3), 2.0, 0.0, Stroke.THIN),
-            DrawnBox(left + w - min(2.0, w / 3), floor, min(2.0, w / 3), 2.0, 0.0, Stroke.THIN),
+            *(
+                DrawnBox(left + start, floor, end - start, 2.0, 0.0, Stroke.THIN)
+                for start, end in _under(setup, form, w)
+            ),
         ),
     )
+
+
+def _under(setup: SetUp, form: FormFact, wide: float) -> list[tuple[float, float]]:
+    """From where to where packing lies under the work, `wide` on the paper, all in its mm."""
+    if ON_WOOD in setup.grip.holder:
+        return [(0.0, wide)]
+    thick = min(2.0, wide / 3)
+    if not setup.true.startswith(CLEAR):
+        return [(0.0, thick), (wide - thick, wide)]
+    cut = {act.feature for act in setup.acts}
+    found = [one for one in form.located if one.name in cut]
+    scale = wide / max(_seen(setup, form)[0], 1e-3)
+    places = under(form.size, face_up(setup.datum), found).places
+    return [(start * scale, end * scale) for start, end in places]
 
 
 def _seen(setup: SetUp, form: FormFact) -> tuple[float, float]:

@@ -11,6 +11,7 @@ from binder_plugins.operations.facts import Grip
 from binder_plugins.operations.hole_kinds import Where, through
 from binder_plugins.operations.hole_tools import drill_name
 from binder_plugins.operations.holes import hole_acts
+from binder_plugins.operations.parallels import clear_of
 from binder_plugins.operations.sides import SAID
 from binder_solid.facts import FormFact
 from binder_solid.laid_on import laid_on, overhangs, reach_along, rods_through
@@ -40,12 +41,13 @@ def spotted(flat: Flat, face: str, one: Located) -> None:
     where = Where(machine, through(one, flat.form.size), tags=("later",), is_started=True)
     drilled = list(hole_acts(flat.work, one, where))
     place, up = place_of(flat.workshop, machine), f"{SAID[face]} up"
+    vice, clear = clear_of(flat.vice(), flat.form.size, face, [one])
     laid = f"on where it will stand{_placed(flat, face, item)}"
     clamp, drill = f"clamp the {mate} {laid}", _own_drill(flat, one, item)
     if not (bore or rods or overhangs(flat.work.name, face, item, flat.work.design)):
         spot = _spot(flat, one, clamp, [drill], machine)
         datum = f"{up}; the holes of the {mate}"
-        flat.add(place, machine, flat.vice(), datum, [spot, *drilled])
+        flat.add(place, machine, vice, datum, [spot, *drilled], true=clear)
         return
     tools, off = [drill, "hand drill", _CLAMPS], "it"
     if bore:
@@ -61,7 +63,7 @@ def spotted(flat: Flat, face: str, one: Located) -> None:
     at_once = flat.work.count if bore else 1
     flat.add("bench", "", grip, f"{up}; the holes of the {mate}", [spot], at_once=at_once)
     datum = f"{up}; each spot in turn under the drill, the {mate} off"
-    flat.add(place, machine, flat.vice(), datum, drilled)
+    flat.add(place, machine, vice, datum, drilled, true=clear)
 
 
 def _spot(

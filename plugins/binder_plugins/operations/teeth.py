@@ -13,7 +13,7 @@ from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.form_cutters import form_cutter_name
 from binder_plugins.operations.gripping import SUPPORTED
 from binder_plugins.operations.leaning import Held, leaning_of, leaning_setups
-from binder_plugins.operations.ratchets import RatchetCut, ratchet_cut
+from binder_plugins.operations.ratchets import RatchetCut, fed_each_way, ratchet_cut
 from binder_plugins.operations.table_mandrel import Cut, table_mandrel
 from binder_plugins.operations.tooth_trial import trial
 from binder_plugins.operations.words import holding_min
@@ -104,7 +104,17 @@ def _backs(work: Work, shape: object, count: int, depth: float, across: float) -
         f"to {face} from it{_short(work, cut)}; then turn the work {cut.turn:.1f}° until a back "
         f"lies level, and cut all backs with its end, {back} from the centre, from the point on "
         f"till the cutter's axis is {_stop(work, cut.stop + across / 2)} of the work: set a stop, "
-        f"farther on it cuts the stopping face away{_corner(work, cut)}"
+        f"farther on it cuts the stopping face away{_fed_along(work, shape)}{_corner(work, cut)}"
+    )
+
+
+def _fed_along(work: Work, shape: object) -> str:
+    """How the round side of the cutter leaves no metal at the foot of a face."""
+    each = work.mm(fed_each_way(_mm(shape, "width")))
+    return (
+        f"; its round side reaches the face only in line with its axis: at the stop feed it {each} "
+        "each way along the work, from the middle of the width past both sides, or metal stays in "
+        "the corners"
     )
 
 

@@ -72,6 +72,15 @@ def test_a_cure_is_started_at_the_end() -> None:
     assert only.cures == ("bond",)
 
 
+def test_nothing_comes_between_a_job_that_must_not_be_left_and_the_next() -> None:
+    """A cure stays behind what holds it, a risky job is left for the next evening."""
+    held = job("clamp", 10, is_safe_after=False)
+    assert packed(held, job("bond", 10, cure_minutes=600), job("b", 10)) == [("clamp", "bond", "b")]
+    tap = job("tap", 10, is_risky=True)
+    assert packed(job("a", 10), held, job("part", 10), tap) == [("a", "clamp", "part"), ("tap",)]
+    assert packed(job("a", 10), job("b", 10), tap) == [("tap", "a", "b")]
+
+
 def test_what_waits_for_a_cure_waits_for_the_next_evening() -> None:
     jobs = [job("bond", 10, cure_minutes=600), job("ream", 10, after=("bond",))]
     assert packed(*jobs) == [("bond",), ("ream",)]

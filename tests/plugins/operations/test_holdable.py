@@ -30,12 +30,12 @@ def act_of(route: Route, act: str, feature: str) -> Act:
 
 
 def test_a_pointed_screw_is_threaded_from_the_bar_before_its_point(route_of: RouteOf) -> None:
-    """The thread over 18 mm from the point's end, then the point; the slot in a tapped ring."""
+    """The thread over 18 mm from the point's end and two turns of 0.7, then the point; the slot in a tapped ring."""
     route = route_of(POINTED)
     assert place(route, "die") < place(route, "taper") < place(route, "part-off")
     assert place(route, "part-off") < place(route, "slit")
     die = act_of(route, "die", "thread")
-    assert "M4 × 18 mm from the end" in die.what
+    assert "M4 × 19.4 mm from the end" in die.what
     assert "tailstock" not in route.setups[0].grip.support
     after = [
         one.grip.on for one in route.setups if any(a.act in {"slit", "face"} for a in one.acts)

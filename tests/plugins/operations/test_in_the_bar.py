@@ -204,3 +204,37 @@ def test_a_bar_that_is_sawn_off_is_told_no_parting_tool(route_of: RouteOf) -> No
     assert "parting" not in said(setup)
     assert "reamer" in said(setup)
     assert setup.until == "it is sawn off"
+
+
+STUD = (
+    "{{material: mild steel, stock: {bar} round bar, turned: [{{name: body, diameter: 4 mm,"
+    " length: {long} mm}}{more}], features: {{thread: {{screwed: M4, on: body{of}}}}}}}"
+)
+
+
+def test_a_die_goes_on_past_the_line_of_parting_by_its_lead(route_of: RouteOf) -> None:
+    """M4 has a pitch of 0.7 mm (ISO 261), and a die leaves two turns half cut: 12 + 3 + 1.4."""
+    point = ", {name: point, taper: 4 mm to 1 mm, length: 3 mm}"
+    first, second, *_ = route_of(STUD.format(bar="5 mm", long=12, more=point, of="")).setups
+    long = [one.what for one in first.acts if one.feature == "thread" and one.act != "chamfer"]
+    assert len(long) == 2
+    assert all("× 16.4 mm from the end, past the line of parting off" in what for what in long)
+    assert first.grip.stand_out > 16.4 + 1
+    # A nut goes on from the end that was parted off as well.
+    assert [act.act for act in second.acts] == ["face", "chamfer"]
+
+
+def test_a_thread_over_a_bored_piece_runs_past_the_line_too(route_of: RouteOf) -> None:
+    """M12 has a pitch of 1.75 mm (ISO 261): 10 + 3.5."""
+    part = (
+        "{material: brass, stock: 14 mm round bar, turned: [{name: body, diameter: 12 mm, length:"
+        " 10 mm}], features: {thread: {screwed: M12, on: body}, bore: {reamed: 6 mm, on: body,"
+        " depth: through}}}"
+    )
+    (die,) = [act for act in route_of(part).acts if act.act == "die"]
+    assert "on to 13.5 mm from the end, past the line of parting off" in die.what
+
+
+def test_a_die_that_ends_short_of_the_parted_end_stops_there(route_of: RouteOf) -> None:
+    route = route_of(STUD.format(bar="5 mm", long=20, more="", of=", length: 8 mm"))
+    assert not [act for act in route.acts if "past the line of parting" in act.what]

@@ -11,7 +11,7 @@ from binder.api import Table
 from binder.compiler import Phase
 from binder.pages import text_of
 from binder_plugins.operations.facts import Act, Route
-from binder_plugins.operations.ratchets import RatchetCut, ratchet_cut
+from binder_plugins.operations.ratchets import RatchetCut, fed_each_way, ratchet_cut
 from binder_plugins.operations.wanted_page import wanted_pages
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf, without
 
@@ -217,6 +217,19 @@ def test_the_stop_of_the_backs_is_told(route_of: RouteOf) -> None:
     # With a cutter of 10 mm: −3.97 + 5 = 1.03.
     assert cut.size == pytest.approx(10.0)
     assert "axis is 1.03 mm short of the centre of the work" in cut.what
+    # 4 mm beside its axis its side stands 5 − √(25 − 16) = 2 mm back from the face.
+    assert "at the stop feed it 4.5 mm each way along the work" in cut.what
+
+
+@pytest.mark.parametrize("width", [1.0, 2.4, 8.0, 17.3])
+def test_a_cutter_that_is_fed_along_leaves_nothing_in_the_corner(width: float) -> None:
+    """Where its axis passes, the round side reaches its whole radius; nowhere else (geometry)."""
+    radius, fed = 5.0, fed_each_way(width)
+    for y in (n * width / 40 - width / 2 for n in range(41)):
+        beside = max(abs(y) - fed, 0.0)
+        assert radius - math.sqrt(radius**2 - beside**2) == pytest.approx(0.0)
+    # The mandrel's neck is as long as the radius and 2 mm.
+    assert fed - width / 2 < 2.0
 
 
 def test_the_span_over_the_first_teeth_sets_the_depth(route_of: RouteOf) -> None:
