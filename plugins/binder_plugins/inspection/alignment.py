@@ -110,18 +110,23 @@ def _standing(design: Design) -> Iterator[Alignment]:
         for item, place in _walls(fit, design):
             stands = _stands_on(item, design)
             long = _length(fit.hole, design)
-            bore = f"{item}.{place}"
             if stands and long:
-                if _length(bore, design) >= _SHORTEST * _across(bore, design):
-                    yield _stood(joint, fit, (item, place, *stands), long, design)
+                told = _stood(joint, fit, (item, place, *stands), long, design)
+                yield from (told,) if told is not None else ()
                 break
 
 
 def _stood(
     joint: Joint, fit: FitFact, stands: tuple[str, str, str, str], long: float, design: Design
-) -> Alignment:
+) -> Alignment | None:
     item, place, face, kind = stands
     way = "square" if _axis(item, place, design) == _AXES.get(face, "z") else "parallel"
+    bar = "a bar of the bore's size in it"
+    if not _guides(f"{item}.{place}", design):
+        # Square to the face its rim may stand out of that: the face does not lie on the plate.
+        if way == "square" or f"{item}.{place}" == fit.hole or not _guides(fit.hole, design):
+            return None
+        bar = "a bar of its size in the bush"
     said = place.replace("_", " ")
     said = said if said in ("bore", "seat") else f"bore '{said}'"
     along = "up the bar, from two sides" if way == "square" else "along the bar, to and fro"
@@ -130,7 +135,7 @@ def _stood(
         f"{said} of the {_title(item, design)} {way} to its {face}",
         spare_mm(fit) / long * BAR_MM,
         BAR_MM,
-        f"the {face} down on a flat plate, a bar of the bore's size in it; an indicator {along}",
+        f"the {face} down on a flat plate, {bar}; an indicator {along}",
         "run-out",
         "",
         _trued(face, kind, has_bush=f"{item}.{place}" != fit.hole),
@@ -201,10 +206,11 @@ def _length(hole: str, design: Design) -> float:
     return float(long) if long else 0.0
 
 
-def _across(hole: str, design: Design) -> float:
-    """The diameter of a bore in mm; 0 where it is not known."""
+def _guides(hole: str, design: Design) -> bool:
+    """Whether a bore is long enough for a bar in it to tell how it stands."""
     place = design.facts.about(PlaceFact, hole)
-    return float(place.diameter) if place is not None and place.diameter else 0.0
+    across = float(place.diameter) if place is not None and place.diameter else 0.0
+    return _length(hole, design) >= _SHORTEST * across
 
 
 def _slides(design: Design) -> Iterator[Alignment]:
