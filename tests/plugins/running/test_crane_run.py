@@ -111,6 +111,7 @@ def test_the_load_is_told_in_one_way(design: Design) -> None:
     assert "under a quarter and half of the load; all of it comes last" in (
         design.tasks["run crane"].detail
     )
+    assert design.tasks["test crane"].detail.startswith("under all of the load")
     assert full_load(design.assemblies["crane"], design).startswith("under all of the load")
     assert not full_load(design.assemblies["winch"], design)
 
