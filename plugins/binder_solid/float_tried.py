@@ -7,9 +7,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
-from binder.api import ChainFact, Design, Located, ShaftFact, exact, shown_length
+from binder.api import ChainFact, Design, Joint, Located, ShaftFact, exact, shown_length
 
 FEELERS = "feeler gauges"
+RIVETED = "riveted"
 _OWNED = re.compile(r"\bfeelers?\b", re.IGNORECASE)
 _SHOULDERS, _LONG = "shoulders", "length of the "
 _LOCATED = frozenset({Located.INSIDE, Located.OUTSIDE, Located.ONE})
@@ -35,10 +36,24 @@ def end_floats(design: Design) -> Iterator[EndFloat]:
     """The float of what turns between two shoulders, then of each row on a shaft."""
     for chain in design.facts.all(ChainFact):
         if chain.kind == _SHOULDERS:
-            yield _between(chain)
+            yield _between(chain, design)
     for shaft in design.facts.all(ShaftFact):
         if shaft.located in _LOCATED and shaft.most > 0:
             yield _along(shaft, design)
+
+
+def float_wanted(one: EndFloat, design: Design) -> str:
+    """`'handle on arm' has 0.1 mm to 0.3 mm of end float (dial indicator, push and pull)`."""
+    least, most = (shown_length(exact(round(mm, 3)), design.units) for mm in (one.least, one.most))
+    name = one.title if one.title.startswith("'") else f"the {one.title}"
+    tried = float_tried(one.least, one.most, design)
+    return f"{name} has {least} to {most} of end float ({tried})"
+
+
+def shut_by(joint: Joint, design: Design) -> Iterator[EndFloat]:
+    """The floats that a joint shuts for good: nothing is shortened once the tail is spread."""
+    if joint.kind == RIVETED:
+        yield from (one for one in end_floats(design) if joint.name in one.joints)
 
 
 def owns_feelers(design: Design) -> bool:
@@ -67,7 +82,10 @@ def float_tried(least: float, most: float, design: Design) -> str:
     return f"{tool}, push and pull"
 
 
-def _between(chain: ChainFact) -> EndFloat:
+def _between(chain: ChainFact, design: Design) -> EndFloat:
+    """The float on a journal; what is riveted on its pin, at one end or both, shuts it as well."""
+    pin = chain.items[0]
+    shut = {one.name for one in design.joints.values() if one.kind == RIVETED and pin in one.items}
     joint = chain.subject.partition(": ")[0]
     opens = next((one.name for one in chain.links if one.factor > 0), "")
     closes = next((one.name for one in chain.links if one.factor < 0), "")
@@ -76,7 +94,7 @@ def _between(chain: ChainFact) -> EndFloat:
         f"'{joint}'",
         chain.least,
         chain.most,
-        frozenset({joint, chain.closed_by} - {""}),
+        frozenset({joint, chain.closed_by, *shut} - {""}),
         f"shorten the {closes.removeprefix(_LONG)}",
         f"shorten the {opens.removeprefix(_LONG)}",
     )

@@ -30,14 +30,14 @@ from binder.api import (
 from binder_plugins.buildorder.closing import done_after, done_before, inside_of, joints_closed_in
 from binder_plugins.buildorder.curing import left_alone, parts_of
 from binder_plugins.buildorder.filed_seats import seated_at
-from binder_plugins.buildorder.floating import floats_in
+from binder_plugins.buildorder.floating import floats_in, tried_first
 from binder_plugins.buildorder.led import led
 from binder_plugins.buildorder.locking import dry, locked, when
 from binder_plugins.buildorder.on_the_coat import HOW
 from binder_plugins.buildorder.own_holes import own_holes
 from binder_plugins.buildorder.pawl_tried import pawl_tried
 from binder_plugins.buildorder.riding import beside, put_on_first
-from binder_plugins.buildorder.running_in import is_run_in
+from binder_plugins.buildorder.running_in import full_load, is_run_in
 from binder_plugins.buildorder.stops import stop_at
 from binder_plugins.buildorder.straddled import between_plates, goes_with
 from binder_plugins.buildorder.tied import tied_first
@@ -74,8 +74,9 @@ def _sheet(one: Assembly, design: Design) -> Section:
         blocks.append(Checklist(ticks))
     if one.note:
         blocks.append(Paragraph((one.note,)))
-    if one.test:
-        words = "; ".join((one.test.rstrip(". "), *floats_in(one, design)))
+    test = f"{full_load(one, design)}{one.test.rstrip('. ')}" if one.test else ""
+    words = "; ".join(filter(None, (*floats_in(one, design), test)))
+    if words:
         title = "Test when it has run in" if is_run_in(one, design) else "Test now"
         blocks.append(Notice(NoticeKind.NOTE, title, (words,)))
     last = tuple(locked(one, lines, design))
@@ -132,7 +133,7 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
             more.append((f"place: {place}",))
         if joint.entry.note:
             more.append((f"note: {joint.entry.note}",))
-        step = _said_done(joint, design) + own_holes(joint, design)
+        step = _said_done(joint, design) + tried_first(joint, design) + own_holes(joint, design)
         step += "in the same move: " if goes_with(joint, design) else ""
         step += put_on_first(joint, design) + fact.step
         step += beside(joint, one, design) + between_plates(joint, design)

@@ -4,22 +4,67 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Assembly, ChainFact, Design, exact, shown_length
-from binder_plugins.buildorder.closing import joints_closed_in
-from binder_solid.float_tried import float_tried
+from binder.api import Assembly, Design, Joint, JointFact, NumberOff, ShaftFact
+from binder_plugins.buildorder.closing import Insides, homes, housings, insides_of
+from binder_solid.float_tried import EndFloat, end_floats, float_wanted, shut_by
+
+_ROW = ": end float"
 
 
 def floats_in(one: Assembly, design: Design) -> Iterator[str]:
-    """`'saddle on screw' has 0.1 mm to 0.3 mm of end float`, where what closes it is put on here.
+    """`'saddle on screw' has 0.1 mm to 0.3 mm of end float`, where the last that stops it goes on.
 
-    A row without one joint that closes it is told on its own sheet alone.
+    For each float that inspection asks for: what an assembly closes is got at there for the last
+    time with nothing hung on it.
     """
-    closed = {joint.name for joint in joints_closed_in(one, design)}
-    for fact in design.facts.all(ChainFact):
-        if fact.closed_by in closed:
-            least, most = (
-                shown_length(exact(round(mm, 3)), design.units) for mm in (fact.least, fact.most)
-            )
-            joint = fact.subject.partition(": ")[0]
-            tried = float_tried(fact.least, fact.most, design)
-            yield f"'{joint}' has {least} to {most} of end float ({tried})"
+    insides = insides_of(design)
+    for wanted in end_floats(design):
+        if one.name in _closed_in(wanted, insides, design):
+            yield float_wanted(wanted, design)
+
+
+def tried_first(joint: Joint, design: Design) -> str:
+    """What stands before the step that shuts a float for good; '' for every other joint.
+
+    Common practice, no source.
+    """
+    found = list(shut_by(joint, design))
+    if not found:
+        return ""
+    told = "; ".join(
+        f"{float_wanted(one, design)}, too little: {one.little}, too much: {one.much}"
+        for one in found
+    )
+    return f"first put it together dry, each part pushed hard against its shoulder: {told}; then "
+
+
+def _closed_in(wanted: EndFloat, insides: Insides, design: Design) -> list[str]:
+    """The assemblies that close the last of the joints that stop a float."""
+    joints = [design.joints[name] for name in wanted.joints if name in design.joints]
+    joints += _carrying(wanted, design)
+    found = list(filter(None, (homes(one, insides, design) for one in joints)))
+    return [
+        name
+        for name in dict.fromkeys(name for names in found for name in names)
+        if all(name in names or insides[name] & set(names) for names in found)
+    ]
+
+
+def _carrying(wanted: EndFloat, design: Design) -> Iterator[Joint]:
+    """What holds the housings of a shaft apart, where they are several."""
+    shaft = design.facts.about(ShaftFact, wanted.subject.removesuffix(_ROW))
+    if shaft is None:
+        return
+    held = housings(shaft, design)
+    if len(held) < 2 and not any(_is_several(name, design) for name in held):
+        return
+    for joint in design.joints.values():
+        fact = design.facts.about(JointFact, joint.name)
+        is_fixing = fact is not None and fact.group == "fixing"
+        if is_fixing and set(held) & set(joint.items) and shaft.subject not in joint.items:
+            yield joint
+
+
+def _is_several(name: str, design: Design) -> bool:
+    number = design.facts.about(NumberOff, name)
+    return number is not None and number.count > 1

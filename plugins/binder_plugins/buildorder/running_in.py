@@ -8,6 +8,7 @@ from binder.api import Assembly, Before, CordFact, Design, Task, TaskKind
 
 _DRIVEN = frozenset({"turns", "feeds"})
 _LOADED = frozenset({"works", "winds", "trips", "cams", "cranks"})
+_SHARES = "under a quarter and half of the load; all of it comes last, with the test"
 _TRIED = "it is run in when it is together"
 _LOAD = "full load comes last, on bearings that have bedded in"
 _BEDDED = "it is tried when it has bedded in"
@@ -16,6 +17,13 @@ _BEDDED = "it is tried when it has bedded in"
 def is_loaded(design: Design) -> bool:
     """Whether the drive works against something."""
     return any(joint.kind in _LOADED for joint in design.joints.values())
+
+
+def full_load(one: Assembly, design: Design) -> str:
+    """What stands before the words of the test that is the first under the whole load."""
+    if not (is_run_in(one, design) and is_loaded(design)):
+        return ""
+    return "under all of the load, as told under 'First run': "
 
 
 def pass_min(design: Design) -> float:
@@ -37,7 +45,7 @@ def is_run_in(one: Assembly, design: Design) -> bool:
 def run_in_task(one: Assembly, design: Design) -> Iterator[Task]:
     """Running in as the page of the first run tells it, up to half of the load."""
     if is_run_in(one, design):
-        load = ", then under a quarter and half of the load" if is_loaded(design) else ""
+        load = f", then {_SHARES}" if is_loaded(design) else ""
         detail = f"as told under 'First run': by hand, slowly, without load{load}"
         yield Task(f"run {one.name}", f"run in the {one.title}", TaskKind.TEST, one.name,
                    detail, one.at)  # fmt: skip

@@ -23,7 +23,7 @@ from binder_plugins.buildorder.curing import begun, begun_befores
 from binder_plugins.buildorder.facts import TasksKnown
 from binder_plugins.buildorder.locking import lock_befores, lock_tasks
 from binder_plugins.buildorder.on_the_coat import stick_befores, stick_tasks
-from binder_plugins.buildorder.running_in import run_in_befores, run_in_task
+from binder_plugins.buildorder.running_in import full_load, run_in_befores, run_in_task
 from binder_plugins.buildorder.stripping import finish_befores, finish_tasks
 
 
@@ -58,7 +58,7 @@ def _tasks(design: Design) -> Iterator[Task]:
         yield from _join(fabrication)
     for assembly in design.assemblies.values():
         yield from begun(assembly, design)
-        yield from _assemble(assembly)
+        yield from _assemble(assembly, design)
         yield from run_in_task(assembly, design)
 
 
@@ -87,13 +87,14 @@ def _join(one: Fabrication) -> Iterator[Task]:
     )
 
 
-def _assemble(one: Assembly) -> Iterator[Task]:
+def _assemble(one: Assembly, design: Design) -> Iterator[Task]:
     yield Task(
         f"assemble {one.name}", f"assemble the {one.title}", TaskKind.ASSEMBLE, one.name, "", one.at
     )
     if one.test:
+        test = f"{full_load(one, design)}{one.test}"
         yield Task(
-            f"test {one.name}", f"test the {one.title}", TaskKind.TEST, one.name, one.test, one.at
+            f"test {one.name}", f"test the {one.title}", TaskKind.TEST, one.name, test, one.at
         )
 
 

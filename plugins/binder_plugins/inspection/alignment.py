@@ -10,7 +10,18 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from binder.api import Design, Feature, FitFact, Joint, PlaceFact, Role, ShaftFact, Span, ThreadFact
+from binder.api import (
+    Design,
+    Feature,
+    FitFact,
+    Joint,
+    NumberOff,
+    PlaceFact,
+    Role,
+    ShaftFact,
+    Span,
+    ThreadFact,
+)
 from binder_solid.facts import FormFact
 
 # A test bar stands out so far, mm; the longer it is, the more a tilt shows.
@@ -18,6 +29,13 @@ BAR_MM = 100.0
 # A screw beside its slide, over their whole length; grooves of a belt over 100 mm: mm.
 _SLIDE_MM = 0.05
 _GROOVES_MM = 0.5
+# A bar tilts by its own shake in a bore that is shorter than so many of its diameters, and tells
+# nothing of how the bore stands; common practice, no source.
+_SHORTEST = 1.0
+_SLACK = "slack the screws until it frees, set that one again; else ream in line"
+_REAM = "ease the rod where it binds; else ream through all of them again"
+_SCREWED = frozenset({"screwed", "bolted", "studded"})
+_FOR_GOOD = frozenset({"silver_soldered"})
 _STANDS = frozenset({"screwed", "bolted", "studded", "seated", "silver_soldered", "buttoned"})
 _INSET = ("pressed", "retained", "shrunk")
 _AXES = {"top": "z", "underside": "z", "front": "y", "back": "y", "left": "x", "right": "x",
@@ -67,16 +85,18 @@ def _in_line(design: Design) -> Iterator[Alignment]:
         if len(pieces) < 2 or not spare:
             continue
         joint, title = design.joints[pieces[0].joint], _title(shaft.subject, design)
+        is_screwed = _is_screwed(fits, design)
         yield Alignment(
             f"in line {shaft.subject}",
             f"the {len(pieces)} bores of the {title} in line",
             spare / 2,
             float(shaft.apart or 0),
-            "a straight bar of its size through all of them, screwed up; an indicator at the bar "
-            "beside each, the bar turned",
+            f"a straight bar of its size through all of them{', screwed up' if is_screwed else ''};"
+            " an indicator at the bar beside each, the bar turned",
             "run-out",
-            "with all screws tight it goes in by hand and turns by two fingers",
-            "slack the screws until it frees, set that one again; else ream in line",
+            f"{'with all screws tight ' if is_screwed else ''}it goes in by hand and turns by two "
+            "fingers",
+            _SLACK if is_screwed else _REAM,
             joint.at,
         )
 
@@ -88,18 +108,25 @@ def _standing(design: Design) -> Iterator[Alignment]:
         if joint is None or joint.kind != "runs_in" or not spare_mm(fit):
             continue
         for item, place in _walls(fit, design):
-            face = _stands_on(item, design)
+            stands = _stands_on(item, design)
             long = _length(fit.hole, design)
-            if face and long:
-                yield _stood(joint, fit, (item, place, face), long, design)
+            if stands and long:
+                told = _stood(joint, fit, (item, place, *stands), long, design)
+                yield from (told,) if told is not None else ()
                 break
 
 
 def _stood(
-    joint: Joint, fit: FitFact, stands: tuple[str, str, str], long: float, design: Design
-) -> Alignment:
-    item, place, face = stands
+    joint: Joint, fit: FitFact, stands: tuple[str, str, str, str], long: float, design: Design
+) -> Alignment | None:
+    item, place, face, kind = stands
     way = "square" if _axis(item, place, design) == _AXES.get(face, "z") else "parallel"
+    bar = "a bar of the bore's size in it"
+    if not _guides(f"{item}.{place}", design):
+        # Square to the face its rim may stand out of that: the face does not lie on the plate.
+        if way == "square" or f"{item}.{place}" == fit.hole or not _guides(fit.hole, design):
+            return None
+        bar = "a bar of its size in the bush"
     said = place.replace("_", " ")
     said = said if said in ("bore", "seat") else f"bore '{said}'"
     along = "up the bar, from two sides" if way == "square" else "along the bar, to and fro"
@@ -108,12 +135,21 @@ def _stood(
         f"{said} of the {_title(item, design)} {way} to its {face}",
         spare_mm(fit) / long * BAR_MM,
         BAR_MM,
-        f"the {face} down on a flat plate, a bar of the bore's size in it; an indicator {along}",
+        f"the {face} down on a flat plate, {bar}; an indicator {along}",
         "run-out",
         "",
-        f"scrape or shim the {face}; a bush can be bored again true",
+        _trued(face, kind, has_bush=f"{item}.{place}" != fit.hole),
         joint.at,
     )
+
+
+def _trued(face: str, kind: str, *, has_bush: bool) -> str:
+    """What is done to a face that is out; what is soldered on it is trued before that."""
+    can_part = kind not in _FOR_GOOD
+    first = (
+        f"scrape or shim the {face}" if can_part else f"face the {face} again before it is fixed"
+    )
+    return f"{first}; a bush can be bored again true" if has_bush else first
 
 
 def _walls(fit: FitFact, design: Design) -> list[tuple[str, str]]:
@@ -130,16 +166,27 @@ def _walls(fit: FitFact, design: Design) -> list[tuple[str, str]]:
     return found
 
 
-def _stands_on(item: str, design: Design) -> str:
-    """The face or step by which a part is fixed to what carries it, '' where none is named."""
+def _stands_on(item: str, design: Design) -> tuple[str, str] | None:
+    """The face or step by which a part is fixed to what carries it, and the kind of that joint."""
     form = design.facts.about(FormFact, item)
     is_turned = form is not None and bool(form.stretches)
     for joint in design.joints.values():
         if joint.kind in _STANDS:
             for end in joint.ends:
                 if end.item == item and end.place and (is_turned or end.place in _AXES):
-                    return end.place
-    return ""
+                    return end.place, joint.kind
+    return None
+
+
+def _is_screwed(fits: list[FitFact], design: Design) -> bool:
+    """Whether the bores are in parts that screws hold each by itself, so that one can be moved."""
+    held = {_walls(fit, design)[-1][0] for fit in fits}
+    counts = [design.facts.about(NumberOff, name) for name in held]
+    if len(held) == 1 and not any(one is not None and one.count > 1 for one in counts):
+        return False
+    return any(
+        joint.kind in _SCREWED and held & set(joint.items) for joint in design.joints.values()
+    )
 
 
 def _axis(item: str, place: str, design: Design) -> str:
@@ -157,6 +204,13 @@ def _length(hole: str, design: Design) -> float:
     place = design.facts.about(PlaceFact, hole)
     long = (place.depth or place.thickness) if place is not None else None
     return float(long) if long else 0.0
+
+
+def _guides(hole: str, design: Design) -> bool:
+    """Whether a bore is long enough for a bar in it to tell how it stands."""
+    place = design.facts.about(PlaceFact, hole)
+    across = float(place.diameter) if place is not None and place.diameter else 0.0
+    return _length(hole, design) >= _SHORTEST * across
 
 
 def _slides(design: Design) -> Iterator[Alignment]:

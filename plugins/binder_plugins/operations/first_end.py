@@ -44,7 +44,7 @@ def first(turning: Turning) -> None:
     acts += carried(turning, cut, free, turning.plan.first) if grip.support else cut
     acts += uncarried(floor_chamfers(turning, free, ("first-end",)), acts)
     acts = _knurls_first(acts)
-    acts += list(trials(work, acts))
+    acts += list(trials(work, acts, carried="centre" in grip.support))
     if turning.plan.is_parted:
         acts += list(parted(turning))
     turning.add(

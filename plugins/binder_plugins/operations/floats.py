@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import ChainFact, ChainLink
 from binder_plugins.operations.gauging import read_along
-from binder_solid.float_tried import float_tried
+from binder_solid.float_tried import RIVETED, float_tried
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -17,18 +17,26 @@ if TYPE_CHECKING:
 
 _KIND = "shoulders"
 _NEAR = 1e-6
+_CLEAR = "draw the tailstock centre back, and "
+_SHOULDER = "; too little: take the shoulder next to the chuck back"
 _BY_SCREWS = frozenset({"screwed", "bolted", "studded"})
 
 
-def trials(work: Work, acts: Sequence[Act]) -> Iterator[Act]:
-    """How a journal that is turned in these acts is tried before it leaves the grip."""
+def trials(work: Work, acts: Sequence[Act], *, carried: bool = False) -> Iterator[Act]:
+    """How a journal that is turned in these acts is tried before it leaves the grip.
+
+    What is `carried` by a centre is free of it for that; where a tail is spread later, what it
+    closes is on it, or nothing stops what turns.
+    """
     turned = {f"{work.name}.{act.feature} length": act.feature for act in acts if act.act == "turn"}
     for chain, closing, other in _closed(work):
         if closing.key in turned and closing.factor > 0:
             act = work.act(
                 "gauge",
-                f"try {_tried(work, chain, other)} on before it leaves the chuck: it turns freely, "
-                f"and has {work.mm(chain.least)} to {work.mm(chain.most)} of float",
+                f"{_CLEAR if carried else ''}try {_tried(work, chain, other)} on before it leaves "
+                f"the chuck{_stopped(work, chain)}: it turns freely, and has "
+                f"{work.mm(chain.least)} to {work.mm(chain.most)} of float"
+                f"{_SHOULDER if _is_riveted(work, chain) else ''}",
                 feature=turned[closing.key],
                 tags=("tried-on",),
             )
@@ -36,16 +44,35 @@ def trials(work: Work, acts: Sequence[Act]) -> Iterator[Act]:
 
 
 def _tried(work: Work, chain: ChainFact, other: ChainLink) -> str:
-    """`the saddle, the keeper and its screw`; what is closed for good is not tried."""
+    """`the saddle, the keeper and its screw`: what turns, and what stops it."""
     joint = work.design.joints.get(chain.closed_by)
     names = [_item(other)]
-    if joint is not None and joint.kind != "riveted":
+    if joint is not None:
         names += [name for name in joint.items if name not in (work.name, names[0])]
     items = [(name, work.design.item(name)) for name in names]
     said = [f"the {item.title if item is not None else name}" for name, item in items]
     if joint is not None and joint.kind in _BY_SCREWS:
         said.append("its screw")
     return said[0] if len(said) == 1 else f"{', '.join(said[:-1])} and {said[-1]}"
+
+
+def _stopped(work: Work, chain: ChainFact) -> str:
+    """`, the crank arm on the tail dry, hard against its shoulder`, where that is riveted later."""
+    joint = work.design.joints.get(chain.closed_by)
+    if joint is None or not _is_riveted(work, chain):
+        return ""
+    place = next((end.place for end in joint.ends if end.item == work.name), "")
+    tail = f"the {place.replace('_', ' ')}" if place else "it"
+    on = next((name for name in joint.items if name != work.name), "")
+    item = work.design.item(on)
+    return (
+        f", the {item.title if item is not None else on} dry on {tail}, hard against its shoulder"
+    )
+
+
+def _is_riveted(work: Work, chain: ChainFact) -> bool:
+    joint = work.design.joints.get(chain.closed_by)
+    return joint is not None and joint.kind == RIVETED
 
 
 def suited_hub(work: Work, length: float) -> str:

@@ -41,13 +41,13 @@ def second(turning: Turning) -> None:
     cut = edge_acts(work, turning.form, edges, turning.lathe, end, tags=("back",))
     acts += [_other_end(act) if _is_at_both(turning, act) else act for act in cut]
     acts += floor_chamfers(turning, end, ("back",))
-    acts += list(trials(work, acts))
     grip, is_firm = second_grip(turning)
     if acts[1:] and is_carried(turning, grip, bores, is_firm=is_firm):
         grip = replace(grip, support="tailstock centre")
         acts = [acts[0], turning.centre(end), *carried(turning, acts[1:], end, turning.plan.second)]
     elif not is_firm:
         grip = _steadied(turning, grip, end)
+    acts += list(trials(work, acts, carried="centre" in grip.support))
     if grip.kind == "mandrel" and grip.support:
         acts[0] = _past_centre(acts[0])
     acts += far_chamfers(turning)

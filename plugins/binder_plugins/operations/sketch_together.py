@@ -18,7 +18,9 @@ from binder.api import (
     text_width,
 )
 from binder_plugins.operations.sketch import HEIGHT, WIDTH
+from binder_plugins.operations.sketch_leaning import RIGHT, goes_up, leaning_shapes
 from binder_solid.facts import FormFact
+from binder_solid.leaning import leaning
 
 if TYPE_CHECKING:
     from binder_plugins.operations.facts import SetUp
@@ -33,6 +35,9 @@ Named = tuple[str, FormFact, tuple[float, float]]
 
 def sketch_together(setup: SetUp, fact: TogetherFact, design: Design) -> Drawing | None:
     """The sketch of a set-up in which two parts of known form are worked; None of all others."""
+    askew = _askew(setup, fact, design)
+    if askew is not None:
+        return askew
     pair = _pair(fact, design)
     if pair is None or setup.number > 1:
         return None
@@ -41,6 +46,21 @@ def sketch_together(setup: SetUp, fact: TogetherFact, design: Design) -> Drawing
     if fact.how != "drilled together":
         return None
     return _on_vee(*pair) if setup.grip.kind == "vee" else _in_vice(*pair)
+
+
+def _askew(setup: SetUp, fact: TogetherFact, design: Design) -> Drawing | None:
+    """A part that is drilled at a slant on a rod that carries something with a front."""
+    if fact.how != "drilled together" or setup.number > 1:
+        return None
+    lean = leaning(design.joints[fact.joints[0]], design)
+    is_up = goes_up(lean, fact, design) if lean is not None else None
+    if lean is None or is_up is None:
+        return None
+    shapes = leaning_shapes(lean, fact, design, is_up=is_up)
+    items = [design.item(name) for name in (lean.item, lean.base.item)]
+    names = [one.title if one is not None else "" for one in items]
+    upper, lower = names if is_up else names[::-1]
+    return Drawing(WIDTH, HEIGHT, (*shapes, *_labels(RIGHT, upper, lower))) if shapes else None
 
 
 def _pair(fact: TogetherFact, design: Design) -> tuple[Named, Named] | None:

@@ -9,7 +9,7 @@ from binder_making.operation import Operation
 from binder_plugins.operations import words
 from binder_plugins.operations.jobs import Piece
 from binder_solid.filled import SPIRIT, adhesive, is_degreased, locking
-from binder_solid.float_tried import end_floats, float_tool
+from binder_solid.float_tried import EndFloat, end_floats, float_tool, shut_by
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -84,12 +84,18 @@ def _oils(task: Task, time: TaskTime | None, design: Design) -> Iterator[str]:
 
 
 def float_tools(task: Task, design: Design) -> tuple[str, ...]:
-    """With what the end floats are told that a test finds in the joints that move there."""
+    """With what the end floats are told that a test finds in the joints that move there.
+
+    What a rivet shuts for good is tried as it is put together.
+    """
     time = design.facts.about(TaskTime, task.id)
-    if task.kind is not TaskKind.TEST or time is None:
-        return ()
-    tried = {line.what for line in time.lines}
-    floats = (one for one in end_floats(design) if one.joints & tried)
+    tried = {line.what for line in time.lines} if time is not None else set()
+    floats: list[EndFloat] = []
+    if task.kind is TaskKind.TEST:
+        floats = [one for one in end_floats(design) if one.joints & tried]
+    elif task.kind is TaskKind.ASSEMBLE:
+        joints = (design.joints[name] for name in tried if name in design.joints)
+        floats = [one for joint in joints for one in shut_by(joint, design)]
     return tuple(dict.fromkeys(float_tool(one.most, design) for one in floats))
 
 

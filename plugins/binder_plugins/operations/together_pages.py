@@ -10,6 +10,7 @@ from binder.api import (
     Design,
     Diagnostic,
     HalfFact,
+    Joint,
     Link,
     Paragraph,
     Place,
@@ -22,8 +23,9 @@ from binder_plugins.operations.facts import Route, leaf_id
 from binder_plugins.operations.joined import JOINED
 from binder_plugins.operations.leaf import operations
 from binder_plugins.operations.minutes import route_text
+from binder_plugins.operations.sketch_leaning import goes_up
 from binder_plugins.operations.sketch_together import sketch_together
-from binder_solid.leaning import leans_at
+from binder_solid.leaning import leaning, leans_at
 from binder_solid.set_there import set_there
 
 if TYPE_CHECKING:
@@ -76,12 +78,19 @@ def _told(fact: TogetherFact, design: Design) -> Iterator[Text]:
             continue
         place = set_there(joint, design) if joint.kind in _FIXED else ""
         leans = leans_at(joint, design)
-        place = place or (leans and f"{leans}; set with a protractor")
+        place = place or (leans and f"{leans}; set with a protractor{_seen(joint, fact, design)}")
         if place and place not in told:
             yield Strong("Place: "), f"{place}."
         told.add(place)
         if joint.entry.note:
             yield Strong("Note: "), f"{joint.entry.note}."
+
+
+def _seen(joint: Joint, fact: TogetherFact, design: Design) -> str:
+    """From where the sketch shows it, where there is one."""
+    lean = leaning(joint, design)
+    is_shown = lean is not None and goes_up(lean, fact, design) is not None
+    return "; the sketch shows it from above, as it lies under the drill" if is_shown else ""
 
 
 def _is_made_to_it(item: str, joint: str, fact: TogetherFact, design: Design) -> bool:

@@ -61,7 +61,8 @@ def first_run_pages(design: Design, findings: tuple[Diagnostic, ...] = ()) -> It
         return
     inner = {one.name for each in design.assemblies.values() for one in _members(each, design)}
     tests = [one for one in design.assemblies.values() if one.test]
-    before, *after = load_data(PACKAGE, "first_run.yaml")["stages"]
+    table = load_data(PACKAGE, "first_run.yaml")
+    before, *after = table["stages"]
     # Each assembly is tried by hand before it goes into the next; the whole at its work comes last.
     caution = CautionLines(design).at(("first run",))
     blocks: list[Block] = [Paragraph((_WORDS,))]
@@ -71,7 +72,8 @@ def first_run_pages(design: Design, findings: tuple[Diagnostic, ...] = ()) -> It
     blocks += _tests("Each by itself", [one for one in tests if one.name in inner])
     for stage in after:
         blocks += _stage(stage, found, design)
-    blocks += _tests("At its work", [one for one in tests if one.name not in inner])
+    load = _ticks("under load", table["under_load"], found, design)
+    blocks += _tests("At its work", [one for one in tests if one.name not in inner], load)
     blocks += _lock_last(design)
     blocks += _turns(design)
     yield Section(
@@ -84,14 +86,20 @@ def first_run_pages(design: Design, findings: tuple[Diagnostic, ...] = ()) -> It
 
 
 def _stage(stage: Mapping[str, Any], found: tuple[Moving, ...], design: Design) -> Iterator[Block]:
+    yield Subheading(stage["title"])
+    yield Checklist(_ticks(stage["title"], stage, found, design))
+
+
+def _ticks(
+    key: str, stage: Mapping[str, Any], found: tuple[Moving, ...], design: Design
+) -> tuple[Tick, ...]:
+    """The lines of a stage that apply."""
     has = _has(found, design)
     words = _words(design)
     lifted = lifts_out(design) if stage.get("lifted") else ""
     lines = [row["say"].format(**words) for row in stage["lines"] if _applies(row, has)]
     lines += [lifted] if lifted else []
-    yield Subheading(stage["title"])
-    key = f"first run {stage['title']}"
-    yield Checklist(tuple(Tick(f"{key} {n}", (line,)) for n, line in enumerate(lines, 1)))
+    return tuple(Tick(f"first run {key} {n}", (line,)) for n, line in enumerate(lines, 1))
 
 
 def _words(design: Design) -> dict[str, str]:
@@ -152,15 +160,14 @@ def _members(whole: Assembly, design: Design) -> Iterator[Assembly]:
             yield design.assemblies[member.item]
 
 
-def _tests(title: str, tests: Sequence[Assembly]) -> Iterator[Block]:
-    if tests:
+def _tests(title: str, tests: Sequence[Assembly], first: tuple[Tick, ...] = ()) -> Iterator[Block]:
+    """What is done before them, and the tests of the assemblies."""
+    ticks = (
+        Tick(f"first run {one.name}", (f"{one.title.capitalize()}: {one.test}.",)) for one in tests
+    )
+    if tests or first:
         yield Subheading(title)
-        yield Checklist(
-            tuple(
-                Tick(f"first run {one.name}", (f"{one.title.capitalize()}: {one.test}.",))
-                for one in tests
-            )
-        )
+        yield Checklist((*first, *ticks))
 
 
 def _locked(design: Design) -> list[Joint]:

@@ -13,7 +13,8 @@ from pathlib import Path
 import pytest
 
 from binder.api import Design
-from binder.compiler import Outcome, Phase
+from binder.compiler import Job, Outcome, Phase, compiled
+from binder.host import Host
 from binder.pages import Binder, Table, text_of
 from binder.parameters import Environment
 from binder.workshop import read_workshop
@@ -23,6 +24,7 @@ from tests.plugins.drive.marks import marked
 from tests.plugins.operations.conftest import without
 
 Compile = Callable[..., Outcome]
+CRANE = Path(__file__).parents[3] / "specs" / "wharf-crane" / "wharf-crane.yaml"
 
 
 def spec(*, on: str = "front", mark: str = "run", more: str = "") -> str:
@@ -89,6 +91,31 @@ def test_a_bore_may_lean_by_its_clearance_over_its_length(
     stands = found(spec(on=on), compile_text)["stands"]
     assert stands.allowed == pytest.approx(0.022 / 9 * 100)
     assert f"{way} to its underside" in stands.what
+
+
+@pytest.mark.parametrize(("wide", "is_asked"), [("9 mm", True), ("6 mm", True), ("5 mm", False)])
+def test_a_bar_tells_nothing_in_a_bore_shorter_than_it_is_thick(
+    compile_text: Compile, wide: str, *, is_asked: bool
+) -> None:
+    """A bar of 6 mm: with 22 µm round it in 5 mm it tilts 0.44 in 100 by itself."""
+    text = spec().replace("width: 9 mm", f"width: {wide}")
+    assert ("stands" in found(text, compile_text)) is is_asked
+
+
+def test_a_remedy_by_screws_is_told_where_there_are_screws(host: Host) -> None:
+    """The cheeks of the crane are screwed to their block; both bores of its jib are in one piece,
+    which is riveted. What is silver-soldered is faced before that. Common practice, no source."""
+    crane = compiled(Job(CRANE, None, ()), host, Phase.CHECK).design
+    assert crane is not None
+    by_key = {one.key: one for one in alignments(crane)}
+    screwed, riveted = by_key["in line crank_shaft"], by_key["in line head_pin"]
+    assert "screws" in screwed.if_out
+    assert "screws" in screwed.by_feel
+    assert "screw" not in f"{riveted.how} {riveted.by_feel} {riveted.if_out}"
+    (soldered,) = (one for one in by_key.values() if one.what.endswith("square to its spigot"))
+    assert "before it is fixed" in soldered.if_out
+    assert "shim" not in soldered.if_out
+    assert not any("winch cheek" in one.what for one in by_key.values())  # plates of 3 mm
 
 
 def test_an_indicator_of_a_hundredth_tells_a_lean_and_no_line(

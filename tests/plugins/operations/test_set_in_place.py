@@ -7,15 +7,25 @@ common practice, no source.
 from __future__ import annotations
 
 from pathlib import Path
+from shutil import copytree
 
 import pytest
 
-from binder.api import BuildSequence, Design, DrawnBox, Paragraph
+from binder.api import (
+    BuildSequence,
+    Design,
+    DrawnBox,
+    DrawnLabel,
+    Paragraph,
+    Polyline,
+    TogetherFact,
+)
 from binder.compiler import Job, Phase, compiled
 from binder.host import Host
 from binder.pages import text_of
 from binder_plugins.operations.facts import Act, Route
 from binder_plugins.operations.sketch import sketch
+from binder_plugins.operations.sketch_together import sketch_together
 from binder_plugins.operations.together_pages import together_pages
 from binder_solid.facts import FormFact
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
@@ -136,6 +146,49 @@ def test_a_hole_is_scribed_to_the_block_that_is_on_already(crane: Design) -> Non
     assert "right face of the winch block looks to" in first.what
     assert "across that line" in second.what
     assert "right face of the winch block up, level" in route.setups[0].datum
+
+
+@pytest.mark.parametrize(
+    ("turned", "said"),
+    [
+        ("50 deg", "over the back of the winch block, away from the side on which the winch cheek"),
+        ("130 deg", "over the front of the winch block, on the side on which the winch cheek"),
+    ],
+)
+def test_a_slant_is_told_to_one_side_of_what_is_on_already(
+    turned: str, said: str, host: Host, tmp_path: Path
+) -> None:
+    """The winch is behind the post, towards the left of the model; the jib leans to the right of
+    it at 50 degrees to the level, and to the left at 130."""
+    folder = copytree(SPECS / "wharf-crane", tmp_path / "crane")
+    main = folder / "wharf-crane.yaml"
+    text = main.read_text(encoding="utf-8")
+    assert text.count(" post, turned: 50 deg") == 2
+    main.write_text(text.replace(" post, turned: 50 deg", f" post, turned: {turned}"), "utf-8")
+    made = compiled(Job(main, None, ()), host, Phase.CHECK).design
+    assert made is not None
+    place = _place(made, "drill-jib-on-post")
+    assert said in place
+    assert "towards the right-hand end" in place
+    assert "the sketch shows it from above" in place
+    _is_drawn_there(made)
+
+
+def _is_drawn_there(design: Design) -> None:
+    """The far end of the jib is on the side of the post where the name of that side stands."""
+    (fact,) = (one for one in design.facts.all(TogetherFact) if one.subject == "drill jib on post")
+    drawn = sketch_together(_route(design, fact.subject).setups[0], fact, design)
+    assert drawn is not None
+    rod = min(
+        (one for one in drawn.shapes if isinstance(one, DrawnBox)), key=lambda one: one.height
+    )
+    axis = rod.y + rod.height / 2
+    (strip,) = (one for one in drawn.shapes if isinstance(one, Polyline))
+    (side,) = (one for one in drawn.shapes
+               if isinstance(one, DrawnLabel) and one.text in ("back", "front"))  # fmt: skip
+    assert (strip.points[0][1] > axis) is (side.y > axis)
+    assert min(y for _, y in strip.points) > 0
+    assert max(y for _, y in strip.points) < drawn.height
 
 
 def test_heads_and_stops_are_told_where_a_bond_is_made(crane: Design) -> None:

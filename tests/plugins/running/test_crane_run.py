@@ -13,6 +13,7 @@ from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
 from binder.pages import text_of
 from binder_making.times import hand_passes, running_in, under_load
+from binder_plugins.buildorder.running_in import full_load
 from binder_plugins.buildorder.stripping import opened
 from binder_plugins.operations.facts import Route
 from binder_plugins.running.conditions import has_of
@@ -95,6 +96,24 @@ def test_the_whole_is_run_in_before_its_full_load(design: Design) -> None:
     assert hand_passes(0.0) == {"few": 10, "many": 100, "each": 10}
     assert "run crane" in design.tasks
     assert "run winch" not in design.tasks
+
+
+def test_the_load_is_told_in_one_way(design: Design) -> None:
+    """A quarter and half in running in, all of it with the test of the whole: so say the build
+    order, the first run and the sheet of the assembly, and so the minutes are counted."""
+    said = lines(design)
+    shares = [n for n, one in enumerate(said) if one.startswith("A quarter of the load")]
+    whole = [n for n, one in enumerate(said) if one.startswith("All of the load of 1.5 kg")]
+    tests = [n for n, one in enumerate(said) if one.startswith("Crane: it lifts")]
+    assert [len(shares), len(whole), len(tests)] == [1, 1, 1]
+    assert shares < whole < tests
+    assert "then half; 5 times each" in said[shares[0]]
+    assert "under a quarter and half of the load; all of it comes last" in (
+        design.tasks["run crane"].detail
+    )
+    assert design.tasks["test crane"].detail.startswith("under all of the load")
+    assert full_load(design.assemblies["crane"], design).startswith("under all of the load")
+    assert not full_load(design.assemblies["winch"], design)
 
 
 def test_a_slow_crank_is_not_told_to_go_a_hundred_times(design: Design) -> None:
