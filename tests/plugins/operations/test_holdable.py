@@ -30,7 +30,7 @@ def act_of(route: Route, act: str, feature: str) -> Act:
 
 
 def test_a_pointed_screw_is_threaded_from_the_bar_before_its_point(route_of: RouteOf) -> None:
-    """The thread over 18 mm from the point's end and two turns of 0.7, then the point; the slot in a tapped ring."""
+    """The thread over 18 mm and two turns of 0.7, then the point; the slot in a tapped ring."""
     route = route_of(POINTED)
     assert place(route, "die") < place(route, "taper") < place(route, "part-off")
     assert place(route, "part-off") < place(route, "slit")
