@@ -64,15 +64,21 @@ def _notice(fact: CautionFact, design: Design) -> Notice:
 
 
 def _where(names: tuple[str, ...], design: Design) -> str:
-    """The titles of the items, the first few where they are many."""
+    """The titles of the items and tasks, the first few where they are many."""
     if not names:
         return "the whole model"
-    titles = []
-    for name in names[:MOST_NAMED]:
-        item = design.item(name)
-        titles.append(item.title if item is not None else name)
+    titles = [_title(name, design) for name in names[:MOST_NAMED]]
     more = len(names) - MOST_NAMED
     return "; ".join(titles) + (f" and {more} more" if more > 0 else "")
+
+
+def _title(name: str, design: Design) -> str:
+    """As the other pages call it: work on several parts together by its task."""
+    item = design.item(name)
+    if item is not None:
+        return item.title
+    task = design.tasks.get(name)
+    return f"'{task.title}'" if task is not None else name
 
 
 def _added(design: Design) -> Iterator[Block]:

@@ -24,6 +24,7 @@ from binder_drafting import Datum, Fields, Request, draft
 from binder_plugins.drawings.callouts import bare
 from binder_plugins.drawings.eased import eased_rows
 from binder_plugins.drawings.sizes import sizes_of
+from binder_plugins.drawings.two_sheets import drafted
 from binder_plugins.drawings.views import sheets_of
 from binder_solid.facts import FormFact, JoinedFact, SolidFact, ViewsFact
 
@@ -40,7 +41,7 @@ def drawing_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator
     for fact in (*design.facts.all(FormFact), *design.facts.all(JoinedFact)):
         found = design.facts.about(ViewsFact, fact.subject)
         if found is not None:
-            yield Inset(f"part-{fact.subject}", (_picture(fact, found, design),))
+            yield Inset(f"part-{fact.subject}", tuple(_pictures(fact, found, design)))
 
 
 def drawing_files(design: Design) -> Iterator[ExportFile]:
@@ -78,11 +79,13 @@ def _data(fact: FormFact) -> Iterator[Datum]:
         yield Datum(ids[0], one.caption, bare(one.text), ids[1:])
 
 
-def _picture(fact: FormFact, found: ViewsFact, design: Design) -> Picture:
-    sheet = draft(request_for(fact, found, design))
+def _pictures(fact: FormFact, found: ViewsFact, design: Design) -> Iterator[Picture]:
+    sheets = drafted(request_for(fact, found, design))
     item = design.item(fact.subject)
     title = item.title if item is not None else fact.subject
-    return Picture(sheet.drawing, f"drawing of the {title}, scale {sheet.scale}")
+    for number, sheet in enumerate(sheets, 1):
+        of = f", sheet {number} of {len(sheets)}" if len(sheets) > 1 else ""
+        yield Picture(sheet.drawing, f"drawing of the {title}{of}, scale {sheet.scale}")
 
 
 def _fields(fact: FormFact, design: Design) -> Fields:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from binder_plugins.drawings.flanks import flanks_of
 from binder_solid.facts import FormFact, Located
 from binder_solid.forms import Arc, Raised, Revolved, Straight, Vector
 from binder_solid.views import Projection, flat
@@ -44,6 +45,9 @@ def pointed_at(one: Located, fact: FormFact, views: tuple[str, ...]) -> Pointing
     if one.kind in EDGES and one.tools:
         return _turned_edge(one, fact) if fact.stretches else _edge(one, fact, views)
     view = view_of(one, fact, views)
+    flanks = tuple(flat(at, _named(view)) for at in flanks_of(one))
+    if flanks:
+        return Pointing(view, flanks[0], others=flanks[1:])
     u, v = flat(one.spots[0], _named(view))
     radius = (one.diameter or 0.0) / 2
     if fact.stretches and view == "front":

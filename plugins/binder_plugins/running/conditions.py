@@ -1,4 +1,4 @@
-"""A joint to what it has that a remedy speaks of: a spring, a gib, a grub screw, loose screws."""
+"""A joint to what it has that a remedy speaks of: a spring, a gib, points, loose screws."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ _SCREWED = frozenset({"screwed", "bolted", "clamped", "studded"})
 
 
 def has_of(joint: Joint, design: Design) -> frozenset[str]:
-    """The conditions of the tables that a joint meets: screws, spring, gib, grub."""
+    """The conditions of the tables that a joint meets: screws, spring, gib, grub, points, nut."""
     near = _words_near(joint, design)
     words = {word for word in ("spring", "gib") if re.search(rf"\b{word}", near)}
     if re.search(r"\b(grub|set) screw", _words(joint)):
@@ -20,7 +20,26 @@ def has_of(joint: Joint, design: Design) -> frozenset[str]:
     walls = set(walls_of(joint, design))
     if any(one.kind in _SCREWED and walls & set(one.items) for one in design.joints.values()):
         words.add("screws")
+    pointed = tuple(_pointed(joint, design))
+    if pointed:
+        words.add("points")
+    if any(_is_nipped(item, design) for item in pointed):
+        words.add("nut")
     return frozenset(words)
+
+
+def _pointed(joint: Joint, design: Design) -> Iterator[str]:
+    """The items whose points turn in centre holes: they have no pin, shoulder or bore to ease."""
+    for end in joint.ends:
+        owner = design.parts.get(end.item) or design.fabrications.get(end.item)
+        features = owner.features if owner is not None else ()
+        if any(one.kind == "centred" and str(end) == f"{end.item}.{one.name}" for one in features):
+            yield from (item for item in joint.items if item != end.item)
+
+
+def _is_nipped(item: str, design: Design) -> bool:
+    """Whether it is a screw that a nut of its own locks."""
+    return any(one.kind == "threaded" and one.held_by for one in design.joints_at(item))
 
 
 def _words_near(joint: Joint, design: Design) -> str:

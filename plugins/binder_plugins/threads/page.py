@@ -77,7 +77,7 @@ def thread_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[
             Table(_CUTTING, tuple(_cutting(outsides, design.units))),
         ]
     if facts:
-        yield Section("threads", "Threads", Place.THREADS, tuple(blocks))
+        yield Section("threads", "Threads", Place.THREADS, tuple(blocks), starts_page=False)
 
 
 def _grouped(facts: Iterable[ThreadFact]) -> list[list[ThreadFact]]:

@@ -6,10 +6,21 @@ from collections.abc import Callable
 
 import pytest
 
-from binder.api import Notice, NoticeKind, Paragraph, Section, Subheading
+from binder.api import (
+    CautionFact,
+    Contribution,
+    Notice,
+    NoticeKind,
+    Paragraph,
+    Section,
+    Subheading,
+    Task,
+    TaskKind,
+)
 from binder.compiler import Outcome
 from binder.pages import text_of
 from binder_plugins.cautions.kinds import MOST_ADDED
+from binder_plugins.cautions.page import caution_pages
 
 Page = Callable[..., Section]
 BRASS = "parts:\n  rod: {material: brass, cut: 20 mm, stock: 6 mm round bar}\n"
@@ -110,3 +121,15 @@ def test_the_section_is_a_list_of_words_and_nothing_else(
     found = [one for one in outcome.findings if one.code.name == code]
     assert found, outcome.findings
     assert found[0].span.line == head.count("\n") + BRASS.count("\n") + 1
+
+
+def test_work_on_several_parts_has_the_name_of_its_leaf(outcome_of: Callable[..., Outcome]) -> None:
+    design = outcome_of(BRASS).design
+    assert design is not None
+    task = Task("size rod in frame", "press in the rod", TaskKind.JOIN, "rod")
+    where = ("rod", task.id)
+    fact = CautionFact("pressing", "hands", "Pressing", "Stand aside.", "no source", where=where)
+    told = design.with_contribution(Contribution(facts=(fact,), tasks=(task,)))
+    (page,) = caution_pages(told, ())
+    (notice,) = (one for one in page.blocks if isinstance(one, Notice) and one.title == "Pressing")
+    assert text_of(notice.text).endswith("Applies to: rod; 'press in the rod'.")

@@ -431,3 +431,19 @@ def test_a_pin_that_clips_keep_is_no_slide(compile_text: Compile, *, is_clipped:
     assert outcome.design is not None
     told = [one.joint.name for one in moving(outcome.design)]
     assert told == ([] if is_clipped else ["pin in jib"])
+
+
+def test_a_trip_hammer_without_a_stop_is_told_of_none(compile_text: Compile) -> None:
+    outcome = compile_text(TRIP.replace("LIES", "{}"))
+    assert outcome.design is not None
+    joints = numbered(outcome.design)
+    said = [
+        cause.cure
+        for each in faults(joints, outcome.design)
+        if each.sign == "It knocks or rattles"
+        for cause in each.causes
+        if "helve" in {joints[n - 1].name for n in cause.numbers}
+    ]
+    assert len(said) == 1
+    assert "run slower" in said[0]
+    assert "stop" not in said[0]

@@ -20,7 +20,7 @@ def welded(belt: BeltFact, joint: Joint, design: Design) -> Iterator[SmallWork]:
     yield SmallWork(
         subject=f"belt, {joint.name}",
         count=1,
-        stock=f"the {thick} cord of the hardware list",
+        stock=f"the {thick} cord, see To buy and to find",
         steps=(
             f"cut the cord to {long}, both ends square, with a sharp knife",
             "weld an offcut first: both ends against a hot blade till a bead shows all round",
