@@ -31,7 +31,7 @@ def laid_on(base: str, face: str, mate: str, design: Design) -> str:
     own, other = found
     normal = _axis(face)
     here = facing(other, way_of(own, normal), positive=face == ENDS[normal][0])
-    edges = [_edge(own, other, n, design) for n in range(3) if n != normal]
+    edges = [edge_of(own, other, n, design) for n in range(3) if n != normal]
     if not here or not all(edges):
         return ""
     hand = "the one of the opposite hand, " if other.is_opposite else ""
@@ -129,7 +129,7 @@ def lies_on(own: PlacedFact, face: str, other: PlacedFact) -> bool:
     return all(beside) and abs(gap) < _TOUCHES
 
 
-def _edge(own: PlacedFact, other: PlacedFact, axis: int, design: Design) -> str:
+def edge_of(own: PlacedFact, other: PlacedFact, axis: int, design: Design) -> str:
     """Along an axis of the base: which side of the mate is level, or how far out or in it is."""
     low, high = span_on(own, other, axis)
     gaps = (own.corners[0][axis] - low, high - own.corners[1][axis])

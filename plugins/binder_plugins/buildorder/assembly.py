@@ -45,6 +45,7 @@ from binder_solid.filled import done_as
 from binder_solid.leaning import leans_at
 from binder_solid.set_there import set_there
 from binder_solid.stands_at import faces_at
+from binder_solid.tripped import trip_words
 
 
 def assembly_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
@@ -138,7 +139,7 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
         step += put_on_first(joint, design) + fact.step
         step += beside(joint, one, design) + between_plates(joint, design)
         step += led(joint, one, design) + tied_first(joint, one, design)
-        step += pawl_tried(joint, design) + dry(joint, design)
+        step += pawl_tried(joint, design) + trip_words(joint, design) + dry(joint, design)
         words = step[0].upper() + step[1:]
         yield Tick(f"{one.name} {joint.name}", (words,), tuple(filter(None, more)))
 

@@ -16,7 +16,7 @@ from binder.api import (
     TreatmentFact,
 )
 from binder_plugins.buildorder.closing import inside_of, is_lasting
-from binder_plugins.buildorder.led import passed
+from binder_plugins.buildorder.cords_across import across, is_cord, put_on, reached, taken_off
 
 _DRY = "it has gone together and run once: what is changed after painting is painted twice"
 _LOOSE = "a coat goes on the loose part"
@@ -35,22 +35,21 @@ def outermost(item: str, design: Design) -> Assembly | None:
 
 
 def opened(whole: Assembly, design: Design) -> list[Joint]:
-    """The joints that are undone so that the items with a coat come out of a whole."""
+    """The joints undone so that the items with a coat come out of a whole, in closing order.
+
+    Belts, chains and ropes are the last, also those that only join what comes apart.
+    """
     out = {item for item in coated(design) if outermost(item, design) is whole}
     out |= {piece for item in out for piece in _pieces(item, design)}
-    return [
+    found = [
         joint
         for joint in design.joints.values()
-        if out & set(reached := _reached(joint))
-        and not set(reached) <= out
+        if out & set(those := reached(joint))
+        and not set(those) <= out
         and not is_lasting(joint, design)
     ]
-
-
-def _reached(joint: Joint) -> tuple[str, ...]:
-    """Its items, and what a cord is led over and made fast to: it comes off that first."""
-    end = getattr(joint.entry, "dead_end", None)
-    return (*joint.items, *passed(joint), *([str(end)] if end is not None else []))
+    found += across(whole, found, design)
+    return sorted(found, key=is_cord)
 
 
 def _pieces(item: str, design: Design) -> Iterator[str]:
@@ -67,11 +66,11 @@ def finish_tasks(design: Design) -> Iterator[Task]:
         if found is not None:
             wholes.setdefault(found.name, []).append(_title(item, design))
     for name, titles in wholes.items():
-        yield _strip(design.assemblies[name], titles)
+        yield _strip(design.assemblies[name], titles, design)
     for item in coated(design):
         yield _finish(_made(item, design))
     for name in wholes:
-        yield _close(design.assemblies[name])
+        yield _close(design.assemblies[name], design)
 
 
 def finish_befores(design: Design) -> Iterator[Before]:
@@ -89,8 +88,9 @@ def finish_befores(design: Design) -> Iterator[Before]:
         yield Before(finish, close, _HARD, at=one.at)
 
 
-def _strip(whole: Assembly, titles: list[str]) -> Task:
-    detail = f"as far as it frees {' and '.join(f'the {one}' for one in titles)}"
+def _strip(whole: Assembly, titles: list[str], design: Design) -> Task:
+    far = f"as far as it frees {' and '.join(f'the {one}' for one in titles)}"
+    detail = "; ".join(filter(None, (far, taken_off(opened(whole, design), design))))
     title = f"take the {whole.title} apart again"
     return Task(f"strip {whole.name}", title, TaskKind.STRIP, whole.name, detail, whole.at)
 
@@ -100,13 +100,14 @@ def _finish(one: Part | Fabrication) -> Task:
     return Task(f"finish {one.name}", title, TaskKind.FINISH, one.name, one.finish, one.at)
 
 
-def _close(whole: Assembly) -> Task:
+def _close(whole: Assembly, design: Design) -> Task:
+    test = whole.test and f"then once more: {whole.test}"
     return Task(
         f"close {whole.name}",
         f"put the {whole.title} together for good",
         TaskKind.ASSEMBLE,
         whole.name,
-        whole.test and f"then once more: {whole.test}",
+        "; ".join(filter(None, (put_on(opened(whole, design), design), test))),
         whole.at,
     )
 

@@ -124,7 +124,7 @@ def _closing(fact: ChainFact, chain: Chain, units: str) -> Iterator[tuple[str, T
     elif fact.kind == "slide" and fact.is_set:
         yield "Set by the gib", ("nip its screws until it drags, then back an eighth of a turn",)
     elif fact.kind == "lap" and fact.is_set:
-        words = "left long, and filed back on the standing machine till it lifts as far as told"
+        words = "left long, and filed back on the standing machine till it is moved as far as told"
         yield "Set by the tail", (words,)
     elif target is not None:
         room = f"± {printed(target.half_mm, units)}"

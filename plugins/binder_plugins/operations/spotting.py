@@ -13,6 +13,7 @@ from binder_plugins.operations.hole_tools import drill_name
 from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.parallels import clear_of
 from binder_plugins.operations.sides import SAID
+from binder_solid.each_on import each_on
 from binder_solid.facts import FormFact
 from binder_solid.laid_on import laid_on, overhangs, reach_along, rods_through
 
@@ -26,6 +27,7 @@ if TYPE_CHECKING:
 # What a rod stands out beyond the bores that it lines up, over all, and the steps in which its
 # length is told, both in mm; common practice, no source.
 _OUT_MM, _ROUND_MM = 10.0, 5.0
+_SCRIBED = ("scriber", "square")
 _OWN_DRILL, _CLAMPS = "drill through the mate", "toolmaker's clamps"
 
 
@@ -42,19 +44,22 @@ def spotted(flat: Flat, face: str, one: Located) -> None:
     drilled = list(hole_acts(flat.work, one, where))
     place, up = place_of(flat.workshop, machine), f"{SAID[face]} up"
     vice, clear = clear_of(flat.vice(), flat.form.size, face, [one])
-    laid = f"on where it will stand{_placed(flat, face, item)}"
-    clamp, drill = f"clamp the {mate} {laid}", _own_drill(flat, one, item)
+    lines = _scribed(flat, item, mate)
+    laid = "on by those lines" if lines else f"on where it will stand{_placed(flat, face, item)}"
+    clamp, tools = f"{lines}clamp the {mate} {laid}", [_own_drill(flat, one, item)]
+    tools += _SCRIBED if lines else ()
     if not (bore or rods or overhangs(flat.work.name, face, item, flat.work.design)):
-        spot = _spot(flat, one, clamp, [drill], machine)
+        spot = _spot(flat, one, clamp, tools, machine)
         datum = f"{up}; the holes of the {mate}"
         flat.add(place, machine, vice, datum, [spot, *drilled], true=clear)
         return
-    tools, off = [drill, "hand drill", _CLAMPS], "it"
+    tools, off = [*tools, "hand drill", _CLAMPS], "it"
     if bore:
-        clamp = _on_bar(flat, bore, mate)
+        stands = "by those lines" if lines else "where they will stand"
+        clamp = lines + _on_bar(flat, bore, mate, stands)
         tools.append(_rod(flat, bore, _along(flat, bore)))
     elif rods:
-        clamp, off = _lined_up(flat, laid, mate, rods), "both"
+        clamp, off = lines + _lined_up(flat, laid, mate, rods), "both"
         tools += [_rod(flat, hole, _between(flat, one, item)) for hole in rods]
         tools.append("screwdriver or key")
     spot = _spot(flat, one, clamp, tools, off=off)
@@ -99,10 +104,10 @@ def _own_drill(flat: Flat, one: Located, item: str) -> str:
     return f"{drill_name(flat.work, min(sizes), fitted=False)}, led by the mate"
 
 
-def _on_bar(flat: Flat, bore: Located, mate: str) -> str:
+def _on_bar(flat: Flat, bore: Located, mate: str, stands: str) -> str:
     return (
         f"all {flat.work.count} on one straight rod through the {_said(bore)}, a close push in "
-        f"each, clamp the {mate} on them where they will stand, tried with a square"
+        f"each, clamp the {mate} on them {stands}, tried with a square"
     )
 
 
@@ -147,6 +152,16 @@ def _placed(flat: Flat, face: str, item: str) -> str:
         return ""  # Each of them has a place of its own.
     found = laid_on(flat.work.name, face, item, flat.work.design)
     return f": {found}" if found else ""
+
+
+def _scribed(flat: Flat, item: str, mate: str) -> str:
+    """Lines on the mate for copies that have a place each: it hides them once it lies on them."""
+    found = each_on(item, flat.work.name, flat.work.design) if flat.work.count > 1 else None
+    if found is None:
+        return ""
+    face = SAID.get(found.face, found.face)
+    of = f"on the {face} of the {mate} with a steel rule"
+    return f"scribe the edges of each {of}: {found.words}; then "
 
 
 def _rods(flat: Flat, one: Located, item: str) -> Sequence[Located]:

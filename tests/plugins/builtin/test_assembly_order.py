@@ -18,6 +18,7 @@ from binder.api import (
     DrawnLabel,
     Paragraph,
     Section,
+    TaskTime,
     text_width,
 )
 from binder.compiler import Job, Outcome, Phase, compiled
@@ -25,7 +26,10 @@ from binder.host import Host
 from binder.pages import text_of
 from binder_plugins.buildorder.assembly import assembly_pages
 from binder_plugins.buildorder.closing import joints_closed_in
+from binder_plugins.buildorder.cords_across import across
 from binder_plugins.buildorder.picture import picture
+from binder_plugins.buildorder.stripping import opened
+from binder_plugins.buildorder.timing import time_tasks
 from binder_plugins.operations.facts import Route
 from binder_plugins.operations.together_pages import together_pages
 
@@ -416,3 +420,33 @@ assemblies:
     assert outcome.design is not None
     place = _besides(outcome.design, "whole")["wheel on axle"]
     assert f"looking clockwise, seen from the {end}-hand end of the axle" in place
+
+
+def test_a_belt_across_what_comes_apart_is_off_first_and_on_last(models: dict[str, Design]) -> None:
+    """It joins a pulley on the bed to one on the hangers; common practice, no source."""
+    hammer = models["tilt-hammer"]
+    whole = hammer.assemblies["tilt_hammer"]
+    assert [one.name for one in opened(whole, hammer)][-1] == "pulleys"
+    off, on = hammer.tasks["strip tilt_hammer"].detail, hammer.tasks["close tilt_hammer"].detail
+    assert "first press the belt" in off
+    assert "slip it off" in off
+    assert on.startswith("last the belt")
+    assert "pulleys set in line, and its tension tried" in on
+    times = {one.subject: one for one in time_tasks(hammer).facts if isinstance(one, TaskTime)}
+    lines = [times[f"{verb} tilt_hammer"].lines for verb in ("strip", "close")]
+    assert (lines[0][0].what, lines[1][-1].what) == ("pulleys", "pulleys")
+
+
+def test_a_belt_between_what_stays_together_stays_on(models: dict[str, Design]) -> None:
+    hammer = models["tilt-hammer"]
+    joints = hammer.joints
+    whole = hammer.assemblies["tilt_hammer"]
+    assert not across(whole, [joints["plate on base"]], hammer)
+    # The hangers are still on the base, and the bed off it: the belt holds the two together.
+    assert across(whole, [joints["bed on base"]], hammer) == [joints["pulleys"]]
+
+
+def test_the_rope_comes_off_with_what_it_is_led_over(models: dict[str, Design]) -> None:
+    crane = models["wharf-crane"]
+    assert "let down what hangs on the rope" in crane.tasks["strip crane"].detail
+    assert "rope of the barrel on again" in crane.tasks["close crane"].detail

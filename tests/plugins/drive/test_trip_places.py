@@ -60,7 +60,7 @@ def test_the_angle_is_that_of_the_places(compile_text: Compile) -> None:
     assert outcome.design is not None
     duty = outcome.design.facts.about(DutyFact, "helve")
     assert duty is not None
-    assert dict(duty.rows)["Lift at the wheel"] == "6 mm, over 24.7° of it, as they stand"
+    assert dict(duty.rows)["Lift at the wheel"] == "6 mm up, over 24.7° of it, as they stand"
     assert OTHERWISE not in {one.code.name for one in outcome.findings}
 
 
@@ -85,7 +85,7 @@ def test_a_tail_that_is_left_long_is_reckoned_as_filed(compile_text: Compile) ->
     assert outcome.design is not None
     duty = outcome.design.facts.about(DutyFact, "helve")
     assert duty is not None
-    assert dict(duty.rows)["Lift at the wheel"] == "6 mm, over 24.7° of it, as they stand"
+    assert dict(duty.rows)["Lift at the wheel"] == "6 mm up, over 24.7° of it, as they stand"
     step = outcome.design.facts.about(JointFact, "helve")
     assert step is not None
     assert "left 1.5 mm long" in step.step

@@ -52,6 +52,26 @@ def _tools(model: str) -> ToolsFact:
         # The plate is spotted through and its pilot holes drilled when it is screwed on.
         (HAMMER, "assemble tilt_hammer", "1.2 mm drill", Whose.OWNED),
         (HAMMER, "assemble tilt_hammer", "hand drill", Whose.OWNED),
+        # The tail is filed back on the standing machine, its pivots are held by lock nuts.
+        (HAMMER, "assemble tilt_hammer", "files", Whose.OWNED),
+        (HAMMER, "assemble tilt_hammer", "spanner for M4 nuts", Whose.HAD),
+        (HAMMER, "assemble anvil_slide", "spanner for M2 nuts", Whose.HAD),
+        # What is screwed comes apart with what it went together with.
+        (HAMMER, "strip tilt_hammer", "screwdriver or key", Whose.OWNED),
+        (CRANE, "strip crane", "pin punch", Whose.OWNED),
+        (CRANE, "strip crane", "circlip pliers", Whose.HAD),
+        # By the words of the tests; a pair of parallels is on the list of what is owned.
+        (HAMMER, "test hammer", "second centre punch", Whose.HAD),
+        (HAMMER, "test hammer", "centre punch", Whose.OWNED),
+        (
+            HAMMER,
+            "test cam_line",
+            "two straight edges (a pair of parallels serves)",
+            Whose.OWNED,
+        ),
+        # The edges of the pedestals are scribed on the bed that they are spotted through.
+        (HAMMER, "pedestal 6", "rule", Whose.OWNED),
+        (HAMMER, "pedestal 6", "scriber", Whose.OWNED),
     ],
 )
 def test_what_closes_a_joint_is_listed(model: str, task: str, tool: str, whose: Whose) -> None:
@@ -66,6 +86,10 @@ def test_what_goes_back_into_its_own_holes_wants_no_drill() -> None:
     laid = _tools(HAMMER).by_piece
     assert "hand drill" in laid["assemble tilt_hammer"]
     assert "hand drill" not in laid["close tilt_hammer"]
+
+
+def test_screws_alone_want_no_spanner() -> None:
+    assert not [one for one in _tools(CRANE).by_piece["strip crane"] if "spanner" in one]
 
 
 @pytest.mark.parametrize("model", [CRANE, HAMMER])

@@ -70,6 +70,67 @@ def test_a_mate_that_is_spotted_is_told_its_edges(crane: Design) -> None:
     assert "lower" not in second.what  # not bored before the gears are set
 
 
+PEDESTALS = """\
+  bed: {material: mild steel, block: {length: 100 mm, width: 50 mm, height: 6 mm}}
+  post:
+    material: mild steel
+    quantity: 2
+    block: {length: 20 mm, width: 8 mm, height: 30 mm}
+    features: {hole: {drilled: 4 mm, on: front, depth: through, at: 20 mm from underside}}
+joints:
+  posts on bed:
+    screwed: [bed.top, post.underside]
+    fastener: M3 socket cap screw
+    pattern: 2 off, 12 mm apart
+    places: PLACES
+    made: spotted through
+stands: bed
+"""
+
+
+@pytest.mark.parametrize(
+    ("places", "told"),
+    [
+        # Posts of 20 x 8 with their middles 40 and 10 in: 40 - 10 = 30 and 10 - 4 = 6 mm in from
+        # the edges, and 50 - 2 x 6 - 2 x 8 = 22 mm between them.
+        (
+            '["40 mm from left, 10 mm from front", "40 mm from left, 10 mm from back"]',
+            (
+                "one with its left end 30 mm in from the left end and its front 6 mm in from the",
+                "another with its left end 30 mm in from the left end and its back 6 mm in from",
+                "so 22 mm between them",
+            ),
+        ),
+        # In the other row: 70 - 30 - 20 = 20 mm.
+        (
+            '["30 mm from left, 10 mm from front", "70 mm from left, 10 mm from front"]',
+            (
+                "one with its left end 20 mm in from the left end and its front 6 mm",
+                "another with its right end 20 mm in from the right end and its front 6 mm",
+                "so 20 mm between them",
+            ),
+        ),
+        # Askew to one another: no one room between them.
+        (
+            '["30 mm from left, 10 mm from front", "70 mm from left, 10 mm from back"]',
+            (
+                "one with its left end 20 mm in from the left end and its front 6 mm",
+                "another with its right end 20 mm in from the right end and its back 6 mm",
+            ),
+        ),
+    ],
+)
+def test_each_of_several_that_are_spotted_is_told_its_place(
+    plan: Plan, places: str, told: tuple[str, ...]
+) -> None:
+    (spot,) = _acts(
+        _route(plan(HEAD + PEDESTALS.replace("PLACES", places)).design, "post"), "spot-through"
+    )
+    assert "scribe the edges of each on the top of the bed" in spot.what
+    assert all(one in spot.what for one in told), spot.what
+    assert ("between them" in spot.what) == any("between" in one for one in told)
+
+
 def test_plates_are_spotted_on_the_bench_where_no_vice_holds_them(crane: Design) -> None:
     """Plates of 68 × 36 under and over a block of 24 × 14: jaws have nothing to close on."""
     setups = _route(crane, "winch_block").setups

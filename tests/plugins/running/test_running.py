@@ -15,6 +15,7 @@ from binder_plugins.running.moving import Moving, moving
 from binder_plugins.running.oiling import oil_for
 from binder_plugins.running.tracing import faults, figures, numbered, remarked
 from binder_plugins.running.ways import ways_round
+from binder_solid.tripped import trip_words
 from tests.plugins.drive.marks import marked
 
 Compile = Callable[..., Outcome]
@@ -385,6 +386,26 @@ def test_the_way_round_is_that_of_the_trip_wheel_as_it_stands(
     assert outcome.design is not None
     way = {"left": "anticlockwise, from the front", "right": "clockwise, from the front"}[at]
     assert list(ways_round(outcome.design).values()) == [way]
+
+
+@pytest.mark.parametrize(("lies", "down"), [("{}", False), ("{reversed: true}", True)])
+def test_a_tripped_lever_is_told_which_way_it_goes(
+    compile_text: Compile, lies: str, *, down: bool
+) -> None:
+    """Geometry: at the right of an axis, from the front, what turns clockwise goes down.
+
+    The lever begins 2 mm left of the wheel and lies 120 mm to the right: its far end is there.
+    """
+    text = TRIP.replace("LIES", lies).replace("2 mm left of wheel", "12 mm right of wheel")
+    design = compile_text(text).design
+    assert design is not None
+    words = trip_words(design.joints["helve"], design)
+    turns = "clockwise" if down else "anticlockwise"
+    how = "presses the lever down" if down else "lifts the lever"
+    assert words == (
+        f"; the wheel turns {turns}, from the front, and {how} where it takes it, "
+        "on the right of the wheel"
+    )
 
 
 @pytest.mark.parametrize("at", ["left", "right"])

@@ -10,6 +10,7 @@ from binder_plugins.drive.duties.duty import DutyFact, Told
 from binder_plugins.drive.duties.shown import size
 from binder_plugins.drive.judging.running import turning_of
 from binder_plugins.drive.motion.trips import lifting_rad, stood_trip
+from binder_solid.tripped import tripped
 from binder_trade.explained import NotDefined
 from binder_trade.mechanisms.tappets import Blows, Trip, blow_energy_nmm, blows
 
@@ -40,11 +41,9 @@ def tripping(joint: Joint, design: Design) -> Told:
         return Told(None, (codes.LIFT_IMPOSSIBLE.at(joint.at, refusal.reason,
                                                     help=refusal.way_out),))  # fmt: skip
     where = ", as they stand" if stood is not None else ""
+    lift = f"{size(joint.entry.lift.mm, design)}{_way(joint, design)}"  # type: ignore[attr-defined]
     rows = [
-        (
-            "Lift at the wheel",
-            f"{size(joint.entry.lift.mm, design)}, over {degrees(angle):.3g}° of it{where}",  # type: ignore[attr-defined]
-        ),
+        ("Lift at the wheel", f"{lift}, over {degrees(angle):.3g}° of it{where}"),
         ("Lift of the head", size(high, design)),
         ("Blows a minute", ", ".join(f"{one.blows_per_minute:.3g}" for one in made)),
         ("Time to fall", f"{made[0].fall_s:.3f} s; to the next lift {_free(made)} s"),
@@ -67,6 +66,12 @@ def tripping(joint: Joint, design: Design) -> Told:
         help=f"run it at {made[0].most_rpm:.0f} r/min at the most, or with fewer lifts a turn",
     )
     return Told(duty, (*otherwise, finding))
+
+
+def _way(joint: Joint, design: Design) -> str:
+    """` down` or ` up`: which way the wheel moves the lever where it takes it."""
+    found = tripped(joint, design)
+    return (" down" if found.is_down else " up") if found is not None else ""
 
 
 def _otherwise(joint: Joint, stood: Trip | None, design: Design) -> tuple[Diagnostic, ...]:

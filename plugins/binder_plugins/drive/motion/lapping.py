@@ -80,7 +80,7 @@ def _left(joint: Joint, design: Design) -> Iterator[HalfFact]:
         joint=joint.name,
         item=lever,
         place="tail",
-        what=f"the end that the wheel lifts is made {shown_length(long.exact, design.units)} "
+        what=f"the end that the wheel takes is made {shown_length(long.exact, design.units)} "
         "longer than it will be",
         mate=wheel,
         how="filed back to the lift on the standing machine",

@@ -145,8 +145,8 @@ class TripEntry(JointEntry):
         long, lift = (shown_length(one.exact, units) for one in (self.left_long, self.lift))
         return (
             f"turn {{a}} slowly by hand under {{b}}, and file back the end of the tail, left "
-            f"{long} long, a little at a time, till each tooth lifts it {lift} there and lets it "
-            "drop free; try every tooth"
+            f"{long} long, a little at a time, till each tooth moves it {lift} there and lets it "
+            "go free; try every tooth"
         )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -27,6 +28,10 @@ _BY_KIND = {
     "riveted": "hammer, a flat dolly",
     "clipped": "circlip pliers",
 }
+_TASKS = frozenset({TaskKind.ASSEMBLE, TaskKind.STRIP, TaskKind.TEST})
+# What a spanner turns, in the words of the hardware, and the thread that these begin with.
+_TURNED = re.compile(r"\b(nut|hexagon head)(?!s? made)")
+_THREAD = re.compile(r"M[\d.]+|[\d/]+ (?:BA|BSW|BSF|UNC|UNF|ME)")
 _PUSHED_ON = "e-clip"  # Its open side is pushed over the groove: no points go into it.
 
 
@@ -46,15 +51,31 @@ class TaskPlace(Place):
 
 
 def at_assembly(design: Design) -> Iterator[TaskPlace]:
-    """A place for each joint that a task of assembly closes; its act names the tools."""
+    """Places for what is put together, taken apart and tried: their acts name the tools."""
     for task in design.tasks.values():
         time = design.facts.about(TaskTime, task.id)
-        if time is None or task.kind is not TaskKind.ASSEMBLE:
+        if time is None or task.kind not in _TASKS:
             continue
-        for line in time.lines:
+        yield _told(task, design)
+        for line in time.lines if task.kind is not TaskKind.TEST else ():
             joint = design.joints.get(line.what)
-            if joint is not None:
+            if joint is not None and task.kind is TaskKind.STRIP:
+                yield _at(task, Act("", "strip", "", tool=_tool(joint, design)), design)
+            elif joint is not None:
                 yield _place(task, joint, design)
+
+
+def _told(task: Task, design: Design) -> TaskPlace:
+    """What the words of a task and the maker's own steps speak of, such as what a test needs."""
+    whole = design.assemblies.get(task.item)
+    is_first = task.kind is TaskKind.ASSEMBLE and not task.id.startswith("close ")
+    steps = whole.steps if whole is not None and is_first else ()
+    return _at(task, Act(task.id, "assemble", "; ".join((task.detail, *steps))), design)
+
+
+def _at(task: Task, act: Act, design: Design) -> TaskPlace:
+    setup = SetUp(1, "bench", "", Grip("", "bench", ""), "", (act,))
+    return TaskPlace(Route(task.id, task.title, (setup,)), setup, act, design)
 
 
 def _place(task: Task, joint: Joint, design: Design) -> TaskPlace:
@@ -62,6 +83,7 @@ def _place(task: Task, joint: Joint, design: Design) -> TaskPlace:
     # What was put together before goes back into its own holes.
     first = "" if task.id.startswith("close ") else _drilled_now(joint, design)
     step = f"{first}{said.step if said is not None else ''}"
+    step += f"; {joint.entry.note}" if joint.entry.note else ""
     drills = hand_drilled(step) if drills_told(step) else ""
     named = (_tool(joint, design), drills, distance_tube(joint.name, design))
     tools = ", ".join(filter(None, named))
@@ -72,8 +94,7 @@ def _place(task: Task, joint: Joint, design: Design) -> TaskPlace:
         tool=tools,
         joints=(joint.name,),
     )
-    setup = SetUp(1, "bench", "", Grip("", "bench", ""), "", (act,))
-    return TaskPlace(Route(task.id, task.title, (setup,)), setup, act, design)
+    return _at(task, act, design)
 
 
 def _drilled_now(joint: Joint, design: Design) -> str:
@@ -84,7 +105,18 @@ def _drilled_now(joint: Joint, design: Design) -> str:
 
 
 def _tool(joint: Joint, design: Design) -> str:
+    """What goes on its heads, pins and nuts."""
     held = [one.what for one in design.facts.all(HardwareFact) if one.joint == joint.name]
+    item = design.item(joint.held_by) if joint.held_by else None
+    held += [item.title] if item is not None else []
     if joint.kind == "clipped" and any(_PUSHED_ON in one.lower() for one in held):
         return "pliers"
-    return _BY_KIND.get(joint.kind, "")
+    return ", ".join(dict.fromkeys(filter(None, (_BY_KIND.get(joint.kind, ""), *_spanners(held)))))
+
+
+def _spanners(held: list[str]) -> Iterator[str]:
+    """A spanner for each size of nut and of hexagon head."""
+    for what in held:
+        size, kind = _THREAD.match(what), _TURNED.search(what)
+        if kind is not None:
+            yield f"spanner for {f'{size[0]} ' if size is not None else 'the '}{kind[1]}s"
