@@ -126,9 +126,10 @@ def _kept(work: Work, place: str, half: HalfFact, found: Eased) -> str:
         over = [span for span, one in found.passed if one.joint == other.joint]
         if over:
             passed[other.mate] = f"{_spans(work, over)}, which the {other.mate} is for"
-        lands = [one for one in lands if not any(_meets(one, own) for own in (*found.lands, *over))]
-        if lands:
-            left[other.mate] = f"{_spans(work, lands)}, which the {other.mate} is for"
+        mine = (*found.lands, *over)
+        free = [one for one in lands if not any(_meets(one, own) for own in mine)]
+        if free:
+            left[other.mate] = f"{_spans(work, free)}, which the {other.mate} is for"
     across, alone = " and ".join(passed.values()), "; nor ".join(left.values())
     words = f"; it slides over {across}: there no further than that" if across else ""
     return f"{words}; not {alone}" if alone else words
