@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from binder.api import BuildSequence, Design, DrawnBox, Paragraph
+from binder.api import BuildSequence, ChainFact, Design, DrawnBox, Paragraph
 from binder.compiler import Job, Phase, compiled
 from binder.host import Host
 from binder.pages import text_of
@@ -18,6 +18,7 @@ from binder_plugins.operations.facts import Act, Route
 from binder_plugins.operations.sketch import sketch
 from binder_plugins.operations.together_pages import together_pages
 from binder_solid.facts import FormFact
+from binder_solid.set_there import set_there
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
 
 SPECS = Path(__file__).parents[3] / "specs"
@@ -147,6 +148,20 @@ def test_heads_and_stops_are_told_where_a_bond_is_made(crane: Design) -> None:
     assert "distance tube 4.07 mm long" in axle
     # The flange of the barrel stops the wheel.
     assert "distance tube" not in _place(crane, "bond-wheel-on-barrel")
+
+
+def test_a_tube_that_sets_a_float_is_made_to_what_is_measured(crane: Design) -> None:
+    """Tail 5 + cheek 3 + washer 1.5 + the middle of 0.1 to 0.2 mm is 9.65 mm. General tolerances
+    let 5, 3, 1.5 and 9.65 mm stray by 0.1, 0.1, 0.1 and 0.2 mm (ISO 2768-1 m), so that 0.15 mm
+    as drawn may bind."""
+    place = set_there(crane.joints["pinion on crank"], crane)
+    assert "tail of the crank shaft, from its shoulder to the end + winch cheek" in place
+    assert "each as measured, + 0.15 mm = ______ long, 9.65 mm as drawn" in place
+    (chain,) = [
+        one for one in crane.facts.all(ChainFact) if one.subject == "crank_shaft: end float"
+    ]
+    assert sum(one.factor * one.nominal for one in chain.links) == pytest.approx(0.15)
+    assert chain.closing == "distance tube of the crank pinion"
 
 
 def test_a_micrometer_gets_into_a_neck_before_the_bar(crane: Design) -> None:
