@@ -205,3 +205,16 @@ def test_plate_stands_up_in_the_sketch_while_its_edge_is_milled(plan: Plan) -> N
         work = max(bare, key=lambda one: one.height)  # the jaws are tinted
         wide.append(work.height / work.width)
     assert wide == [pytest.approx(36 / 3), pytest.approx(36 / 6)]
+
+
+def test_a_bore_with_a_gap_over_its_shaft_is_told_by_two_plugs(crane: Design) -> None:
+    """The post runs 0.006 to 0.035 mm under the bore of its bush: a shaft that goes in says only
+    that the gap is over nothing."""
+    tools = [
+        act.measure
+        for route in crane.facts.all(Route)
+        for act in route.acts
+        if act.act == "bore" and "0.006 to 0.035 mm over the measured shaft" in act.what
+    ]
+    assert tools
+    assert set(tools) == {"two plugs turned to the shaft: + 0.006 goes in, + 0.035 does not"}
