@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from binder.api import ChainFact
 from binder_solid.facts import FormFact
 from binder_solid.laid_on import facing
 from binder_solid.placed import PlacedFact
@@ -112,10 +113,24 @@ def _stop(joint: Joint, design: Design) -> str:
     found = tube_for(joint, design)
     if found is None:
         return ""
+    long = _sum(joint, design) or f"{shown_mm(found.long, design)} long"
     return (
-        f"no shoulder stops it: a distance tube {shown_mm(found.long, design)} long, its far end "
+        f"no shoulder stops it: a distance tube {long}, its far end "
         f"level with the {found.end}-hand end, sets it; wipe off what would bond the tube"
     )
+
+
+def _sum(joint: Joint, design: Design) -> str:
+    """The length of a tube that sets an end float, by what is measured; '' where it sets none."""
+    for chain in design.facts.all(ChainFact):
+        tube = next((one for one in chain.links if one.name == chain.closing), None)
+        if chain.closed_by != joint.name or chain.kind != "end float" or tube is None:
+            continue
+        others = " + ".join(one.name for one in chain.links if one is not tube)
+        middle = shown_mm((chain.least + chain.most) / 2, design)
+        drawn = shown_mm(tube.nominal, design)
+        return f"faced to ({others}), each as measured, + {middle} = ______ long, {drawn} as drawn"
+    return ""
 
 
 def _is_stopped(steps: Sequence[Stretch], low: float, high: float) -> bool:

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from binder.api import HalfFact, exact, shown_length
 from binder_drafting import Datum
 from binder_plugins.drawings.callouts import bare, fine
-from binder_solid.stands_at import spans_on
+from binder_solid.eased_along import eased_along
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -27,9 +27,7 @@ def eased_rows(item: str, design: Design) -> Iterator[Datum]:
 
 def _where(half: HalfFact, design: Design) -> Iterator[str]:
     """`43 to 51 from left`, two in a row; the mate where nobody knows where it sits."""
-    joint = design.joints[half.joint]
-    other = next((name for name in joint.items if name != half.item), "")
-    spans = spans_on(half.item, other, design)
+    spans = eased_along(half, design).own
     for n in range(0, len(spans), 2):
         told = ", ".join(_from_to(one, design.units) for one in spans[n : n + 2])
         yield f"{told} from left"

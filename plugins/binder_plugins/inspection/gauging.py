@@ -55,8 +55,12 @@ def _read(mm: float, units: str) -> str:
 
 
 def _over_mate(half: HalfFact, *, by_mate: bool) -> str:
-    """What tells a half whose mate may be of any size within a bar's own limits."""
-    if by_mate:
+    """What tells a half whose mate may be of any size within a bar's own limits.
+
+    A shaft in its bore tells neither the least gap nor the greatest: two plugs do.
+    """
+    is_bored = half.what.startswith("bore") and half.suits is not None and half.suits[0] > 0
+    if by_mate and not is_bored:
         return "its own mate"
     return "two plugs turned to the mate" if is_hole(half) else "a micrometer, against its mate"
 

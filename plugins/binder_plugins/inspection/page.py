@@ -25,8 +25,8 @@ from binder.api import (
 from binder_making.measuring import is_tried
 from binder_plugins.inspection.gauging import if_out, said_of, tool_for
 from binder_plugins.inspection.truing import alignment_blocks
+from binder_solid.eased_along import eased_along
 from binder_solid.float_tried import EndFloat, end_floats, float_tried
-from binder_solid.stands_at import spans_on
 
 _COLUMNS = (
     Column("Item", 1.4, is_figure=True),
@@ -82,10 +82,8 @@ def _is_tried(half: HalfFact, design: Design) -> bool:
 
 
 def _where(half: HalfFact, design: Design) -> str:
-    """The stretch that one of several mates sits on, of a rod that is eased to each."""
-    joint = design.joints.get(half.joint)
-    other = next((one for one in joint.items if one != half.item), "") if joint else ""
-    spans = spans_on(half.item, other, design) if half.is_eased else ()
+    """The stretch that is eased to one of several mates, of a rod that is eased to each."""
+    spans = eased_along(half, design).own if half.is_eased else ()
     told = [
         " to ".join(shown_length(exact(round(one, 2)), design.units) for one in span)
         for span in spans

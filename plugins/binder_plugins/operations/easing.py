@@ -2,20 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import lathe_for, place_of, round_holder
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.words import holding_min
-from binder_solid.stands_at import spans_on
+from binder_solid.eased_along import eased_along
 from binder_trade.explained import NotDefined
 from binder_trade.fits.gaps import gap
 
 if TYPE_CHECKING:
     from binder.api import HalfFact
     from binder_plugins.operations.work import Work
+    from binder_solid.eased_along import Eased
 
 # What is polished off with a stick and abrasive, on diameter in mm: common practice, no source.
 _POLISHED_MM = 0.05
@@ -86,16 +87,9 @@ def _land(work: Work, place: str, half: HalfFact) -> bool:
     )
     if step is None:
         return True
-    spans = _spans(work, half) or ((step.start, step.end),)
+    spans = eased_along(half, work.design).own or ((step.start, step.end),)
     free = [max(low - step.start, step.end - high) for low, high in spans]
     return max(free) >= _LAND_MM or (step.end - step.start) >= _LONG * step.across
-
-
-def _spans(work: Work, half: HalfFact) -> tuple[tuple[float, float], ...]:
-    """Where the mates of a half sit along the work, in mm off its left-hand end."""
-    joint = work.design.joints[half.joint]
-    other = next((name for name in joint.items if name != work.name), "")
-    return spans_on(work.name, other, work.design)
 
 
 def _polish(work: Work, place: str, half: HalfFact, in_bar: float = 0.0) -> Act:
@@ -107,35 +101,42 @@ def _polish(work: Work, place: str, half: HalfFact, in_bar: float = 0.0) -> Act:
             f"{work.mm(in_bar)} {if_tight}"
         )
         return _act(work, place, words, half.upper or 1.0)
-    where = _where(work, _spans(work, half))
-    words = f"try the {_said(place)} in the {half.mate}; polish it {where} {if_tight}"
-    kept = _kept(work, place, half) if where != "there" else ""
-    return _act(work, place, f"{words}{kept}", half.upper or 1.0)
+    found = eased_along(half, work.design)
+    words = f"try the {_said(place)} in the {half.mate}; polish it {_where(work, found)} {if_tight}"
+    return _act(work, place, f"{words}{_kept(work, place, half, found)}", half.upper or 1.0)
 
 
-def _where(work: Work, spans: tuple[tuple[float, float], ...]) -> str:
-    told = " and ".join(_from_to(work, one) for one in spans)
-    return f"from {told} off its left-hand end" if told else "there"
+def _where(work: Work, found: Eased) -> str:
+    """From the end that goes in first, since all that its mate slides over is in the way."""
+    if not found.own:
+        return "from the end that goes in first to where it sits"
+    return f"from {_spans(work, found.own)} off its left-hand end"
 
 
-def _from_to(work: Work, span: tuple[float, float]) -> str:
-    return f"{work.mm(span[0])} to {work.mm(span[1])}"
+def _spans(work: Work, spans: Iterable[tuple[float, float]]) -> str:
+    return " and ".join(f"{work.mm(low)} to {work.mm(high)}" for low, high in spans)
 
 
-def _kept(work: Work, place: str, half: HalfFact) -> str:
-    """The stretches that belong to other mates, which this polishing must leave alone."""
-    own = _spans(work, half)
-    found: dict[str, str] = {}
+def _kept(work: Work, place: str, half: HalfFact, found: Eased) -> str:
+    """The stretches of other mates: those that this one must pass over, and those left alone."""
+    passed: dict[str, str] = {}
+    left: dict[str, str] = {}
     for other in work.halves.get(place, ()):
-        spans = [one for one in _spans(work, other) if not _meets(one, own)]
-        if other.joint != half.joint and spans:
-            told = " and ".join(_from_to(work, one) for one in spans)
-            found[other.mate] = f"{told}, which the {other.mate} is for"
-    return f"; not {'; nor '.join(found.values())}" if found else ""
+        lands = () if other.joint == half.joint else eased_along(other, work.design).lands
+        over = [span for span, one in found.passed if one.joint == other.joint]
+        if over:
+            passed[other.mate] = f"{_spans(work, over)}, which the {other.mate} is for"
+        mine = (*found.lands, *over)
+        free = [one for one in lands if not any(_meets(one, own) for own in mine)]
+        if free:
+            left[other.mate] = f"{_spans(work, free)}, which the {other.mate} is for"
+    across, alone = " and ".join(passed.values()), "; nor ".join(left.values())
+    words = f"; it slides over {across}: there no further than that" if across else ""
+    return f"{words}; not {alone}" if alone else words
 
 
-def _meets(span: tuple[float, float], spans: tuple[tuple[float, float], ...]) -> bool:
-    return any(low < span[1] and high > span[0] for low, high in spans)
+def _meets(one: tuple[float, float], other: tuple[float, float]) -> bool:
+    return one[0] < other[1] and one[1] > other[0]
 
 
 def _to_bought(work: Work) -> Iterator[tuple[str, HalfFact, float]]:

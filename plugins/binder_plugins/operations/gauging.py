@@ -35,11 +35,14 @@ def _second(work: Work, half: HalfFact) -> str:
 
 
 def _plugs(work: Work, half: HalfFact, act: str) -> str:
-    """What tells a bore that is bored for a gap over its measured shaft."""
+    """What tells a bore that is bored for a gap over its measured shaft.
+
+    The shaft itself tells neither the least gap nor the greatest.
+    """
     over = _OVER_SHAFT.search(half.what)
     if act != "bore" or over is None:
         return ""
-    if is_tried(work.design.joints[half.joint].kind, 0.0, 0.0):
+    if not float(over[1]):
         return "its shaft, tried in it"
     return f"two plugs turned to the shaft: + {over[1]} goes in, + {over[2]} does not"
 

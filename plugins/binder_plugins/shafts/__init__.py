@@ -18,7 +18,7 @@ from binder.api import (
     ShaftFact,
     hookimpl,
 )
-from binder_plugins.shafts.chaining import chain_of
+from binder_plugins.shafts.chaining import chain_of, tube_chain
 from binder_plugins.shafts.checks import check_shafts
 from binder_plugins.shafts.codes import CODES
 from binder_plugins.shafts.kinds import section_kinds
@@ -26,6 +26,8 @@ from binder_plugins.shafts.lying import check_lying
 from binder_plugins.shafts.page import shaft_pages
 from binder_plugins.shafts.seated import check_seated
 from binder_plugins.shafts.stacking import stack_shafts
+from binder_solid.facts import FormFact
+from binder_solid.placed import PlacedFact
 
 
 @hookimpl
@@ -51,12 +53,20 @@ def binder_steps() -> Sequence[PlanStep]:
             after=(FitFact,),
             gives=(ShaftFact,),
         ),
-        PlanStep("chain the shafts", _chain, needs=(ShaftFact,), gives=(ChainFact,)),
+        PlanStep(
+            "chain the shafts",
+            _chain,
+            needs=(ShaftFact,),
+            after=(FormFact, PlacedFact),
+            gives=(ChainFact,),
+        ),
     ]
 
 
 def _chain(design: Design) -> Contribution:
-    found = (chain_of(fact, design) for fact in design.facts.all(ShaftFact))
+    found = (
+        chain_of(fact, design) or tube_chain(fact, design) for fact in design.facts.all(ShaftFact)
+    )
     return Contribution(facts=[one for one in found if one is not None])
 
 

@@ -5,11 +5,15 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 
-from binder.api import Bought, ChainFact, ChainLink, Design, Piece, ShaftFact
+from binder.api import Bought, ChainFact, ChainLink, Design, Located, Piece, ShaftFact
 from binder_plugins.shafts.stacking import bearings
+from binder_solid.facts import FormFact, Stretch
+from binder_solid.set_there import Tube, tube_for
 from binder_trade.limits import stray_mm
 
 _GENERAL = "ISO 2768-1 m"
+# What two sums may differ by and be one, in mm.
+_NEAR = 0.02
 
 
 def chain_of(fact: ShaftFact, design: Design) -> ChainFact | None:
@@ -32,6 +36,88 @@ def chain_of(fact: ShaftFact, design: Design) -> ChainFact | None:
         way_out=f"write `to_suit: {_offered(fact)}`, and turn that last",
         at=fact.at,
     )
+
+
+def tube_chain(fact: ShaftFact, design: Design) -> ChainFact | None:
+    """The chain of a row that a stop closes which a distance tube sets, where no shoulder does.
+
+    The tube stands level with the end of the shaft, so that what is turned down beyond the other
+    stop adds to it.
+    """
+    found = _set_by_tube(fact, design)
+    if found is None:
+        return None
+    number, tube, ends = found
+    piece, shaft = fact.pieces[number], design.parts[fact.subject]
+    low, high = sorted((number, fact.stops[0] if number != fact.stops[0] else fact.stops[-1]))
+    alike = Counter(one.title for one in fact.pieces)
+    between = [
+        _link(n, _named(fact, n, alike), fact.pieces[n], fact.subject, design)
+        for n in range(low + 1, high)
+    ]
+    own = [_turned_down(one, shaft.title, fact.subject) for one in ends]
+    closing = f"distance tube of the {piece.title}"
+    half = stray_mm(tube.long)
+    key = f"{fact.subject} tube"
+    return ChainFact(
+        subject=f"{fact.subject}: end float",
+        kind="end float",
+        title=f"End float of the {shaft.title}",
+        items=tuple(dict.fromkeys([fact.subject, *(one.item for one in fact.pieces)])),
+        links=(ChainLink(closing, tube.long, half, -half, 1.0, key, _GENERAL), *own, *between),
+        least=float(fact.least),
+        most=float(fact.most),
+        jams=0.0,
+        closing=closing,
+        closed_by=piece.joint,
+        at=fact.at,
+    )
+
+
+def _set_by_tube(fact: ShaftFact, design: Design) -> tuple[int, Tube, list[Stretch]] | None:
+    """The stop that a tube sets, the tube, and the steps of the shaft between it and its end.
+
+    None where the tube as drawn does not leave the middle of the float: nobody knows its sum.
+    """
+    form = design.facts.about(FormFact, fact.subject)
+    if fact.located is not Located.ONE or fact.span is None or len(fact.stops) != 2 or form is None:
+        return None
+    for number in fact.stops:
+        joint = design.joints.get(fact.pieces[number].joint)
+        tube = tube_for(joint, design) if joint is not None else None
+        toward = "right" if number == min(fact.stops) else "left"
+        if tube is None or tube.end != toward:
+            continue
+        ends = _thinner(form.stretches, tube.across, toward)
+        row = float(fact.span + (fact.least + fact.most) / 2) + sum(_long(one) for one in ends)
+        if abs(row - tube.long) < _NEAR:
+            return number, tube, ends
+    return None
+
+
+def _thinner(steps: Sequence[Stretch], across: float, end: str) -> list[Stretch]:
+    """The steps at an end that are thinner than the seat of the tube."""
+    found = []
+    for one in reversed(steps) if end == "right" else steps:
+        if one.across >= across - _NEAR:
+            break
+        found.append(one)
+    return found
+
+
+def _long(step: Stretch) -> float:
+    return step.end - step.start
+
+
+def _turned_down(step: Stretch, title: str, shaft: str) -> ChainLink:
+    name = f"{step.name.replace('_', ' ')} of the {title}, from its shoulder to the end"
+    half = stray_mm(_long(step))
+    return ChainLink(name, _long(step), half, -half, -1.0, f"{shaft} {step.name}", _GENERAL)
+
+
+def _named(fact: ShaftFact, n: int, alike: Counter[str]) -> str:
+    title = fact.pieces[n].title
+    return f"{title} (no. {n + 1} on the shaft)" if alike[title] > 1 else title
 
 
 def _gap(apart: float, shaft: str) -> ChainLink:

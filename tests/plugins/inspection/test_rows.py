@@ -50,7 +50,8 @@ def rows_of(compile_text: Compile) -> dict[str, list[str]]:
 
 def test_an_eased_journal_says_where_and_both_its_limits(compile_text: Compile) -> None:
     row = rows_of(compile_text)["journal"]
-    assert row[2] == "journal, 10 mm to 20 mm from left"
+    # The hub stands from 10 mm to 20 mm; it slides there from the end.
+    assert row[2] == "journal, 0 mm to 20 mm from left"
     # A 6 mm bar of h8 (ISO 286-2).
     assert "5.982 to 6.000, as bought" in row[3]
     assert "0.020 to 0.050 mm under" in row[3]

@@ -13,6 +13,7 @@ import pytest
 
 from binder.api import (
     BuildSequence,
+    ChainFact,
     Design,
     DrawnBox,
     DrawnLabel,
@@ -28,6 +29,7 @@ from binder_plugins.operations.sketch import sketch
 from binder_plugins.operations.sketch_together import sketch_together
 from binder_plugins.operations.together_pages import together_pages
 from binder_solid.facts import FormFact
+from binder_solid.set_there import set_there
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
 
 SPECS = Path(__file__).parents[3] / "specs"
@@ -263,6 +265,20 @@ def test_heads_and_stops_are_told_where_a_bond_is_made(crane: Design) -> None:
     assert "distance tube" not in _place(crane, "bond-wheel-on-barrel")
 
 
+def test_a_tube_that_sets_a_float_is_made_to_what_is_measured(crane: Design) -> None:
+    """Tail 5 + cheek 3 + washer 1.5 + the middle of 0.1 to 0.2 mm is 9.65 mm. General tolerances
+    let 5, 3, 1.5 and 9.65 mm stray by 0.1, 0.1, 0.1 and 0.2 mm (ISO 2768-1 m), so that 0.15 mm
+    as drawn may bind."""
+    place = set_there(crane.joints["pinion on crank"], crane)
+    assert "tail of the crank shaft, from its shoulder to the end + winch cheek" in place
+    assert "each as measured, + 0.15 mm = ______ long, 9.65 mm as drawn" in place
+    (chain,) = [
+        one for one in crane.facts.all(ChainFact) if one.subject == "crank_shaft: end float"
+    ]
+    assert sum(one.factor * one.nominal for one in chain.links) == pytest.approx(0.15)
+    assert chain.closing == "distance tube of the crank pinion"
+
+
 def test_a_micrometer_gets_into_a_neck_before_the_bar(crane: Design) -> None:
     """Anvils are 6.5 mm across (from memory): a spigot of 3.25 mm wants 3.75 mm of waste for 7."""
     route = _route(crane, "barrel")
@@ -304,3 +320,16 @@ def test_plate_stands_up_in_the_sketch_while_its_edge_is_milled(plan: Plan) -> N
         work = max(bare, key=lambda one: one.height)  # the jaws are tinted
         wide.append(work.height / work.width)
     assert wide == [pytest.approx(36 / 3), pytest.approx(36 / 6)]
+
+
+def test_a_bore_with_a_gap_over_its_shaft_is_told_by_two_plugs(crane: Design) -> None:
+    """The post runs 0.006 to 0.035 mm under the bore of its bush: a shaft that goes in says only
+    that the gap is over nothing."""
+    tools = [
+        act.measure
+        for route in crane.facts.all(Route)
+        for act in route.acts
+        if act.act == "bore" and "0.006 to 0.035 mm over the measured shaft" in act.what
+    ]
+    assert tools
+    assert set(tools) == {"two plugs turned to the shaft: + 0.006 goes in, + 0.035 does not"}
