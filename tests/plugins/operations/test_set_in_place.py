@@ -134,6 +134,9 @@ def test_a_hole_is_scribed_to_the_block_that_is_on_already(crane: Design) -> Non
     route = _route(crane, "drill jib on post")
     first, second = _acts(route, "mark-out")
     assert "right face of the winch block looks to" in first.what
+    # The block is 24 x 24 with the post through its middle: the axis is half of that up.
+    assert "the height gauge at 12 mm over it the line is as high as the axis" in first.what
+    assert first.tool.startswith("height gauge")
     assert "across that line" in second.what
     assert "right face of the winch block up, level" in route.setups[0].datum
 
