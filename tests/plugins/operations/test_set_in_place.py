@@ -193,3 +193,12 @@ def test_plate_stands_up_in_the_sketch_while_its_edge_is_milled(plan: Plan) -> N
         work = max(bare, key=lambda one: one.height)  # the jaws are tinted
         wide.append(work.height / work.width)
     assert wide == [pytest.approx(36 / 3), pytest.approx(36 / 6)]
+
+
+def test_a_finished_fit_is_kept_from_alloy_and_measured_again_cold(crane: Design) -> None:
+    """The tenon is turned to the cap before the block is soldered on beside it."""
+    route = _route(crane, "solder winch block on post")
+    (up,) = _acts(route, "clamp-stack")
+    assert "blacken the journal of the slewing post and the tenon" in up.what
+    again = [act.feature for act in _acts(route, "measure")]
+    assert sorted(again) == ["journal", "tenon"]
