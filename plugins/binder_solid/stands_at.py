@@ -215,6 +215,22 @@ def face_over(joint: Joint, cut: str, design: Design) -> tuple[str, str, float]:
     return "", "", 0.0
 
 
+def axis_heights(joint: Joint, face: str, design: Design) -> tuple[tuple[str, float], ...]:
+    """How high in mm the axis of turned work stands over each face beside `face` of its mate."""
+    pair = fixed_pair(joint, design)
+    if pair is None:
+        return ()
+    rod, other = pair
+    axes = {"x": other.frame.x, "y": frame_y(other.frame), "z": other.frame.z}
+    sides = {"x": ("left", "right"), "y": ("front", "back"), "z": ("underside", "top")}
+    found: list[tuple[str, float]] = []
+    for name, axis in axes.items():
+        if face not in sides[name] and abs(dot(axis, rod.frame.x)) < _NEAR:
+            off = [dot(minus(one, rod.frame.origin), axis) for one in corners_of(other)]
+            found += zip(sides[name], (round(-min(off), 3), round(max(off), 3)), strict=True)
+    return tuple(found)
+
+
 def _angle(one: Vector, other: Vector, axis: Vector) -> float:
     """From one direction to the line of another about an axis, in degrees, -90 to 90."""
     flat = plus(one, axis, -dot(one, axis))

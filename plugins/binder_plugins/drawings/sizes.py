@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 
 from binder.api import ChainFact, Design, HalfFact, exact, shown_length
 from binder_drafting import Across, Along, Note, Size
@@ -12,7 +13,8 @@ from binder_plugins.drawings.filed import filed_notes
 from binder_plugins.drawings.pointing import view_of
 from binder_plugins.drawings.sunk import sunk_lines
 from binder_plugins.drawings.thickness import thickness_note
-from binder_solid.facts import FormFact, Stretch, Told
+from binder_solid.clip_walls import holds_clip, outer_wall
+from binder_solid.facts import FormFact, Located, Stretch, Told
 from binder_solid.views import flat
 
 # Which views show a length along an axis, the better one first.
@@ -33,11 +35,23 @@ def sizes_of(fact: FormFact, views: tuple[str, ...], design: Design) -> tuple[Si
     found = [*_turned(fact, views, halves, suited, units), *_sides(fact, views)]
     for one in fact.located:
         view = view_of(one, fact, views)
-        for told in one.told:
+        for told in _to_wall(one, fact, design):
             found += _along(told, views, one.spots[0], fact.size, first=view)
     found += notes_of(fact, views, halves, units, sunk_lines(fact, halves, design))
     found += filed_notes(fact, views, design)
     return tuple(_once({size.id: size for size in found}.values()))
+
+
+def _to_wall(one: Located, fact: FormFact, design: Design) -> Iterator[Told]:
+    """The sizes that place a feature; of a groove for a clip to the wall that the clip bears on."""
+    is_clip = holds_clip(fact.subject, one, design)
+    for told in one.told:
+        if not is_clip or told.along != "x":
+            yield told
+            continue
+        wall = outer_wall(one, told.end, fact.size[0])
+        text = shown_length(exact(round(abs(wall - told.start), 3)), design.units)
+        yield replace(told, end=wall, text=text)
 
 
 def _halves(item: str, design: Design) -> dict[str, HalfFact]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from binder.api import PlaceFact, made_size
+from binder.api import PlaceFact, Position, exact, made_size, shown_length
 from binder_plugins.fasteners import codes, shaft_codes
 from binder_plugins.fasteners.choosing import wanted
 from binder_plugins.fasteners.clip_grooves import Ring, listed_ring
@@ -142,7 +142,15 @@ def _cut(seen: Seen, holder: Half, place: PlaceFact, ring: Ring, nominal: float)
     values |= {"on": place.place, **({"at": at} if at is not None else {})}
     groove = made_here(seen, holder, "groove", "grooved", values)
     yield groove
-    yield _groove_fact(seen, holder, ring, f", middle {at.text}" if at is not None else "")
+    yield _groove_fact(seen, holder, ring, _wall(at, ring))
+
+
+def _wall(at: Position | None, ring: Ring) -> str:
+    """Where the wall lies that the clip bears on: a wider groove grows inwards from it."""
+    if at is None or at.distance is None:
+        return ""
+    wall = exact(at.distance.mm) - exact(ring.wide_mm) / 2
+    return f", outer wall {shown_length(wall)} {at.rest}"
 
 
 def _groove_fact(seen: Seen, holder: Half, ring: Ring, where: str) -> Said:

@@ -13,6 +13,7 @@ from binder_plugins.operations.mouths import mouths_of
 from binder_plugins.operations.recesses import recess_acts
 from binder_plugins.operations.relieved import relief_of, relieved_acts
 from binder_plugins.operations.shoulders import begins, to_shoulder
+from binder_solid.clip_walls import holds_clip, outer_wall
 from binder_solid.forms import Revolved
 
 if TYPE_CHECKING:
@@ -271,10 +272,24 @@ def _deep(work: Work, one: Located, what: str) -> str:
 
 
 def _from_end(work: Work, form: FormFact, one: Located, end: str, cuts: int) -> str:
-    """Where the grooves of a grip lie, from the end that is worked to the middle of each."""
+    """Where the grooves of a grip lie, from the end that is worked: the middle of each.
+
+    Of a groove for a clip the wall is told that the clip bears on.
+    """
+    if holds_clip(work.name, one, work.design):
+        return _walls(work, form, one, end, cuts)
     places = sorted(form.size[0] - x if end == "right" else x for x, *_ in one.spots)
     told = " and ".join(work.mm(place) for place in places[:cuts])
     return f"{'its middle' if cuts == 1 else 'their middles'} {told} from this end"
+
+
+def _walls(work: Work, form: FormFact, one: Located, end: str, cuts: int) -> str:
+    """The outer walls of grooves for clips, from the end that is worked."""
+    walls = (outer_wall(one, x, form.size[0]) for x, *_ in one.spots)
+    places = sorted(form.size[0] - wall if end == "right" else wall for wall in walls)
+    told = " and ".join(work.mm(round(place, 3)) for place in places[:cuts])
+    its = "its outer wall" if cuts == 1 else "their outer walls"
+    return f"{its} {told} from this end, any more width inwards of that: the clip bears there"
 
 
 def _cuts(work: Work, form: FormFact, one: Located) -> int:

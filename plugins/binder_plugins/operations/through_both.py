@@ -15,12 +15,12 @@ from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.plain import in_pieces
 from binder_plugins.operations.rows import Hole, holes_of
 from binder_plugins.operations.words import holding_min
-from binder_solid.stands_at import face_over
+from binder_solid.stands_at import axis_heights, face_over
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from binder.api import TogetherFact
+    from binder.api import Joint, TogetherFact
     from binder_plugins.operations.work import Work
 
 
@@ -103,6 +103,7 @@ def _marked(holes: Sequence[Hole], told: set[str]) -> Iterator[Act]:
         over = _on_it(hole)
         line = over.line if over is not None else ""
         way = "that line" if line and line in told else f"a line along its axis{line}"
+        tool = _BY_HEIGHT if line and line not in told else ""
         told.add(line)
         yield hole.work.act(
             "mark-out",
@@ -110,7 +111,11 @@ def _marked(holes: Sequence[Hole], told: set[str]) -> Iterator[Act]:
             "where they cross",
             feature=f"marks {hole.one.name}",
             amount=1.0,
+            tool=tool,
         )
+
+
+_BY_HEIGHT = "height gauge, flat plate, square and centre punch"
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,15 +125,21 @@ class _Over:
     title: str
     face: str
     turned: float
+    high: str
 
     @property
     def line(self) -> str:
         """Where along the round work the line is scribed."""
-        turned = f", turned {abs(self.turned):.3g}° about the axis" if self.turned else ""
+        side = f" on the side that the {self.face} face of the {self.title} looks to"
+        if self.turned:
+            return (
+                f"{side}, turned {abs(self.turned):.3g}° about the axis; with the {self.title} set "
+                "over by that from flat on the plate, by a protractor, the line is as high as the "
+                "axis"
+            )
         return (
-            f" on the side that the {self.face} face of the {self.title} looks to{turned}; with "
-            f"the {self.title} flat on the plate on a face beside that one the line is as high as "
-            "the axis"
+            f"{side}; with the {self.title} flat on the plate on {self.high} the line is as high "
+            "as the axis"
         )
 
 
@@ -142,8 +153,18 @@ def _on_it(hole: Hole) -> _Over | None:
         other, face, turned = face_over(joint, hole.one.name, design)
         item = design.item(other) if other and other != hole.work.name else None
         if item is not None:
-            return _Over(item.title, face, turned)
+            return _Over(item.title, face, turned, _high(joint, face, hole.work))
     return None
+
+
+def _high(joint: Joint, face: str, work: Work) -> str:
+    """On what the block lies, and how high its axis stands then: `its back face, 12 mm up:`."""
+    found = axis_heights(joint, face, work.design)
+    if not found:
+        return "a face beside that one"
+    heights = {high for _, high in found}
+    on = "a face beside that one" if len(heights) == 1 else f"its {found[0][0]} face"
+    return f"{on} and the height gauge at {work.mm(found[0][1])} over it"
 
 
 def _levelled(holes: Sequence[Hole]) -> str:

@@ -11,6 +11,7 @@ from binder_making.measuring import noted
 from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.distance_tubes import distance_tube
 from binder_plugins.operations.facts import Act, Grip, Route, SetUp
+from binder_plugins.operations.fits_in_flame import fits_after_flame, kept_bare
 from binder_plugins.operations.gauging import measured_with
 from binder_plugins.operations.in_flame import HEARTH, placed, prepared
 from binder_plugins.operations.in_line import lined
@@ -75,6 +76,7 @@ def _joined(fact: TogetherFact, works: Works, item: str) -> Iterator[SetUp]:
     again = _measured_cold(fact.joints[0], works) if said.is_hot else ()
     if act in FLAMES:
         set_up = placed(work.design.joints[fact.joints[0]], works, work)
+        set_up = replace(set_up, what=f"{set_up.what}{kept_bare(fact.joints[0], works)}")
         clean, rest = prepared(said.step, fact.joints[0], work)
         flame = replace(work.act(act, rest), joints=fact.joints)
         acts = (*([clean] if clean is not None else []), set_up, flame, *again)
@@ -102,3 +104,4 @@ def _measured_cold(joint: str, works: Works) -> Iterator[Act]:
                 it = f"the {place.replace('_', ' ')} of the {work.item.title} again"
                 words = f"cold and clean, {noted(it, tool)}"
                 yield work.act("measure", words, feature=place, tool=tool)
+    yield from fits_after_flame(joint, works)

@@ -115,8 +115,20 @@ def _facts(fact: ShaftFact, design: Design) -> Iterator[tuple[str, Text]]:
         if play is not None:
             why = "outer walls of the grooves − both clips − what lies between them"
             yield "End float as drawn", (Reckoned(shown_length(play, units), why),)
+            yield "Outer walls of the grooves apart", (_walls(fact, play, design),)
     if fact.to_suit is not None:
         yield "Made to suit", (_suit(fact, units),)
+
+
+def _walls(fact: ShaftFact, play: Fraction, design: Design) -> Reckoned:
+    """How far apart the walls may lie on which the clips bear; the grooves' width is no matter."""
+    units, span = design.units, fact.span or Fraction(0)
+    rings = (ring_of(fact.pieces[n], fact, design) for n in (fact.stops[0], fact.stops[-1]))
+    clips = sum((exact(round(one.thick, 3)) for one in rings if one is not None), Fraction(0))
+    low, high = (shown_length(span + clips + one, units) for one in (fact.least, fact.most))
+    drawn = shown_length(span + clips + play, units)
+    said = f"{low} to {high}, {drawn} as drawn; a wider groove grows inwards"
+    return Reckoned(said, "what lies between them as measured, both clips, the float")
 
 
 def _suit(fact: ShaftFact, units: str) -> str:

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from binder.api import exact, shown_length
+from binder_solid.clip_walls import holds_clip, outer_wall
 from binder_solid.facts import FormFact
 
 if TYPE_CHECKING:
     from binder.api import Design, Feature
+    from binder_solid.facts import Located
 
 _SAME = 1e-6
 
@@ -15,6 +18,9 @@ _SAME = 1e-6
 def along(owner: str, feature: Feature, design: Design) -> str:
     """`3 mm from the right-hand end`, as the drawing shows it; nothing where `at` tells it."""
     form = design.facts.about(FormFact, owner)
+    for one in form.located if form is not None else ():
+        if form is not None and one.name == feature.name and holds_clip(owner, one, design):
+            return _to_wall(one, form, design)
     at = getattr(feature.entry, "at", None)
     if form is None or any(one.distance is not None for one in (at.all if at is not None else ())):
         return ""
@@ -24,3 +30,11 @@ def along(owner: str, feature: Feature, design: Design) -> str:
                 end = "left" if abs(told.start) < _SAME else "right"
                 return f"{told.text} from the {end}-hand end"
     return ""
+
+
+def _to_wall(one: Located, form: FormFact, design: Design) -> str:
+    """`its outer wall 0.7 mm from the left-hand end`: there its clip bears."""
+    x, whole = one.spots[0][0], form.size[0]
+    wall, end = outer_wall(one, x, whole), "left" if x <= whole / 2 else "right"
+    away = exact(round(wall if end == "left" else whole - wall, 3))
+    return f"its outer wall {shown_length(away, design.units)} from the {end}-hand end"

@@ -207,6 +207,9 @@ def test_a_hole_is_scribed_to_the_block_that_is_on_already(crane: Design) -> Non
     route = _route(crane, "drill jib on post")
     first, second = _acts(route, "mark-out")
     assert "right face of the winch block looks to" in first.what
+    # The block is 24 x 24 with the post through its middle: the axis is half of that up.
+    assert "the height gauge at 12 mm over it the line is as high as the axis" in first.what
+    assert first.tool.startswith("height gauge")
     assert "across that line" in second.what
     assert "right face of the winch block up, level" in route.setups[0].datum
 
@@ -333,3 +336,12 @@ def test_a_bore_with_a_gap_over_its_shaft_is_told_by_two_plugs(crane: Design) ->
     ]
     assert tools
     assert set(tools) == {"two plugs turned to the shaft: + 0.006 goes in, + 0.035 does not"}
+
+
+def test_a_finished_fit_is_kept_from_alloy_and_measured_again_cold(crane: Design) -> None:
+    """The tenon is turned to the cap before the block is soldered on beside it."""
+    route = _route(crane, "solder winch block on post")
+    (up,) = _acts(route, "clamp-stack")
+    assert "blacken the journal of the slewing post and the tenon" in up.what
+    again = [act.feature for act in _acts(route, "measure")]
+    assert sorted(again) == ["journal", "tenon"]

@@ -386,7 +386,7 @@ def test_a_size_that_a_flame_moves_is_measured_cold_before_its_mate_is_fitted(
     order = [step.task for step in sequence.steps]
     assert order.index("solder housing on foot plate") < order.index("make post_bush")
     assert order.index("solder winch block on post") < order.index("size bush in housing")
-    (again,) = _acts(_route(crane, "solder winch block on post"), "measure")
+    again, _ = _acts(_route(crane, "solder winch block on post"), "measure")
     assert "journal" in again.what
     assert "again" in again.what
 
@@ -464,12 +464,11 @@ def test_after_the_flame_the_same_gauge_measures_again(crane: Design) -> None:
     for task in tasks:
         for again in _acts(task, "measure"):
             owner = again.id.rpartition(" ")[0]
-            first = [
-                act
-                for act in _acts(_route(crane, owner), "measure")
-                if act.feature == again.feature
-            ]
-            assert [act.tool for act in first] == [again.tool], again.what
+            made = [act for act in _route(crane, owner).acts if act.feature == again.feature]
+            first = {act.tool for act in made if act.act == "measure"}
+            # What no other part is made to is judged in the step that finishes it.
+            first = first or {act.measure for act in made if act.measure}
+            assert again.tool in first, again.what
             found += 1
     assert found >= 3
 

@@ -16,7 +16,11 @@ from binder.api import BuildSequence, DrawnBox, Located, Picture, ShaftFact, Tab
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
 from binder.pages import Facts, Place, text_of
+from binder_drafting import Along
+from binder_plugins.drawings.sizes import sizes_of
+from binder_plugins.operations.facts import Route
 from binder_plugins.shafts.page import shaft_pages
+from binder_solid.facts import FormFact
 
 PARTS = """\
 format: 1
@@ -247,3 +251,29 @@ def test_a_clip_is_drawn_as_the_thin_ring_that_it_is(host: Host) -> None:
     assert clip.width == pytest.approx(sheave.width / 10)
     assert other.width == pytest.approx(clip.width)
     assert [text_of(row[3]) for row in rows.rows][::6] == ["0.4 mm", "0.4 mm"]
+
+
+def test_the_walls_that_clips_bear_on_hold_the_float_however_wide_the_grooves(host: Host) -> None:
+    """14.438 between the clips, two rings of 0.4 (DIN 471), float 0.1 to 0.2: by hand.
+
+    The walls stand 0.95 - 0.5 / 2 = 0.7 from either end of the pin of 16.8: 15.4 apart as drawn,
+    and no groove of 0.64 (H13) moves them, as its width grows inwards.
+    """
+    spec = Path(__file__).parents[3] / "specs" / "wharf-crane" / "wharf-crane.yaml"
+    design = compiled(Job(spec), host, Phase.CHECK).design
+    assert design is not None
+    (section,) = shaft_pages(design, ())
+    (sheet,) = [one for one in section.sections if one.id == "shaft-head_pin"]
+    facts = next(one for one in sheet.blocks if isinstance(one, Facts))
+    told = {name: text_of(text) for name, text in facts.pairs}
+    walls = told["Outer walls of the grooves apart"]
+    assert walls.startswith("15.338 mm to 15.438 mm, 15.4 mm as drawn")
+    leaf = {act.what for route in design.facts.all(Route) if route.subject == "head_pin"
+            for act in route.acts if act.act == "groove"}  # fmt: skip
+    assert all("its outer wall 0.7 mm from this end" in what for what in leaf)
+    assert leaf
+    form = design.facts.about(FormFact, "head_pin")
+    assert form is not None
+    assert "0.7" in [
+        one.text for one in sizes_of(form, ("front",), design) if isinstance(one, Along)
+    ]

@@ -1,0 +1,58 @@
+"""Finished fits of parts that go through a flame: no alloy on them, and measured again cold.
+
+Scale and alloy move a size that was finished before: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from typing import TYPE_CHECKING
+
+from binder_plugins.operations.gauging import measured_with
+
+if TYPE_CHECKING:
+    from binder.api import HalfFact
+    from binder_plugins.operations.facts import Act
+    from binder_plugins.operations.work import Work
+
+
+def kept_bare(joint: str, works: Mapping[str, Work]) -> str:
+    """What is blackened before the flame, '' where none of its parts has a finished fit."""
+    places = dict.fromkeys(_named(work, place) for work, place, _ in _finished(joint, works))
+    if not places:
+        return ""
+    return (
+        f"; blacken {' and '.join(places)} with a soft pencil, and the shoulder beside, so that no "
+        "alloy takes there: no flux on it"
+    )
+
+
+def fits_after_flame(joint: str, works: Mapping[str, Work]) -> Iterator[Act]:
+    """Each finished fit measured again cold against its limits; what others are made to is not."""
+    for work, place, half in _finished(joint, works):
+        if any(one.is_master for one in work.halves[place]):
+            continue
+        low, high = (f"{limit:.3f}" for limit in (half.lower or 0.0, half.upper or 0.0))
+        yield work.act(
+            "measure",
+            f"cold and clean, scale and alloy scraped off {_named(work, place)} and what it seats "
+            f"on, measure it again: {low} to {high} mm, or it does not go on its mate",
+            feature=place,
+            tool=measured_with(work, half),
+        )
+
+
+def _finished(joint: str, works: Mapping[str, Work]) -> Iterator[tuple[Work, str, HalfFact]]:
+    """The fits with limits on the parts of a joint that are finished before its flame."""
+    items = next(iter(works.values())).design.joints[joint].items
+    for work in (works[name] for name in items if name in works):
+        for place, halves in work.halves.items():
+            fit = next((one for one in halves if one.lower is not None), None)
+            is_here = any(one.joint == joint for one in halves)
+            if fit is not None and not is_here and work.waits(place) is None:
+                yield work, place, fit
+
+
+def _named(work: Work, place: str) -> str:
+    where = place.replace("_", " ")
+    return f"the {where} of the {work.item.title}" if where else f"the {work.item.title}"
