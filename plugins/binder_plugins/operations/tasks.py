@@ -21,6 +21,8 @@ _ACTS = {
     TaskKind.STRIP: "strip",
     TaskKind.JOIN: "press",
 }
+# What is locked was nipped dry before: it is undone first.
+_KEY = "screwdriver or key"
 _LAID_OUT = frozenset({"silver-solder", "soft-solder", "press", "ream"})
 _UNTIMED = 10.0
 _MOST_LINES = 4
@@ -64,7 +66,8 @@ def _tools(act: str, time: TaskTime | None, design: Design) -> tuple[str, ...]:
         is_glued = any(one.kind == "glued" for one in joints)
         is_wiped = any(is_degreased(one, design) for one in joints)
         wiped = (SPIRIT,) if is_locked or is_wiped else ()
-        return (*sticking, *wiped, *(("clamps",) if is_glued else ()))
+        keys = (_KEY,) if is_locked else ()
+        return (*keys, *sticking, *wiped, *(("clamps",) if is_glued else ()))
     tool = words.table()["acts"].get(act, {}).get("tool", "")
     return (tool,) if tool and act in _LAID_OUT else ()
 
