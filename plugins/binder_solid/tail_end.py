@@ -4,21 +4,13 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from binder_solid.opposite import BEHIND
 from binder_solid.placed import PlacedFact
 from binder_solid.space import dot, minus, placed
 
 if TYPE_CHECKING:
     from binder.api import Design
     from binder_solid.facts import Located
-
-_BEHIND = {
-    "top": "underside",
-    "underside": "top",
-    "front": "back",
-    "back": "front",
-    "left": "right",
-    "right": "left",
-}
 
 
 def tail_end(item: str, hole: Located, other: str, design: Design) -> str:
@@ -28,13 +20,13 @@ def tail_end(item: str, hole: Located, other: str, design: Design) -> str:
     """
     own, mate = _only(item, design), _only(other, design)
     mouth = _mouth(hole)
-    if own is None or mate is None or mouth not in _BEHIND:
+    if own is None or mate is None or mouth not in BEHIND:
         return ""
     middle = tuple((a + b) / 2 for a, b in zip(*mate.corners, strict=True))
     there = placed((middle[0], middle[1], middle[2]), mate.frame)
     away = minus(there, placed(hole.spots[0], own.frame))
     normal = minus(placed(hole.frame.z, own.frame), own.frame.origin)
-    return mouth if dot(away, normal) < 0 else _BEHIND[mouth]
+    return mouth if dot(away, normal) < 0 else BEHIND[mouth]
 
 
 def _mouth(hole: Located) -> str:

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from binder_plugins.drawings.flanks import flanks_of
 from binder_solid.facts import FormFact, Located
 from binder_solid.forms import Arc, Raised, Revolved, Straight, Vector
+from binder_solid.opposite import BEHIND
 from binder_solid.views import Projection, flat
 
 _FACES: dict[str, Projection] = {
@@ -17,14 +18,6 @@ _FACES: dict[str, Projection] = {
     "back": "back",
     "left": "left",
     "right": "right",
-}
-_BEHIND = {
-    "top": "underside",
-    "underside": "top",
-    "front": "back",
-    "back": "front",
-    "left": "right",
-    "right": "left",
 }
 EDGES = ("chamfered", "rounded")
 _INTO = 1.0 - math.sqrt(0.5)
@@ -88,7 +81,7 @@ def view_of(one: Located, fact: FormFact, views: tuple[str, ...]) -> str:
     wanted = _FACES.get(one.face, "front")
     if wanted in views:
         return wanted
-    behind = _BEHIND[wanted]
+    behind = BEHIND[wanted]
     return behind if behind in views else views[0]
 
 

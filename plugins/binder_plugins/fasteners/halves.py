@@ -12,14 +12,6 @@ from binder_trade.threads import Thread
 
 WOODS = ("hardwood", "softwood", "plywood")
 HOLES = ("drilled", "reamed", "bored", "tapped")
-OPPOSITE = {
-    "top": "underside",
-    "underside": "top",
-    "front": "back",
-    "back": "front",
-    "left": "right",
-    "right": "left",
-}
 # A plain hole passes a screw where it is no wider than this over it.
 _WIDEST = 1.25
 _SLACK_MM = 0.3

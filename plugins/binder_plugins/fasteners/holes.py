@@ -6,8 +6,9 @@ import math
 from collections.abc import Mapping
 
 from binder.api import Fabrication, Feature, Part, PlaceFact, implied_feature, made_size
-from binder_plugins.fasteners.halves import OPPOSITE, Half
+from binder_plugins.fasteners.halves import Half
 from binder_plugins.fasteners.seen import Seen
+from binder_solid.opposite import BEHIND
 from binder_trade.explained import NotDefined
 from binder_trade.fastening import positions
 
@@ -115,7 +116,7 @@ def seat_feature(
     """The counterbore, countersink or spotface, on the side away from the other half."""
     if not half.is_made or half.is_radial:
         return None
-    away = OPPOSITE.get(half.face)
+    away = BEHIND.get(half.face)
     if away is None:
         return None
     if kind == "countersunk":

@@ -7,13 +7,14 @@ from dataclasses import dataclass
 
 from binder.api import Diagnostic
 from binder_plugins.fasteners import hole_codes
-from binder_plugins.fasteners.halves import OPPOSITE, Half
+from binder_plugins.fasteners.halves import Half
 from binder_plugins.fasteners.holes import seat_feature
 from binder_plugins.fasteners.lengths_sold import usual_head
 from binder_plugins.fasteners.passing import hole_mm
 from binder_plugins.fasteners.said import Said
 from binder_plugins.fasteners.seen import Seen
 from binder_plugins.fasteners.spotfaces import spotface_deep, spotface_wide
+from binder_solid.opposite import BEHIND
 from binder_trade.explained import NotDefined
 from binder_trade.fastening import countersink_in_plate, land_under_head, same_angle
 from binder_trade.hardware import (
@@ -59,7 +60,7 @@ def seat_of(seen: Seen, under: Half) -> Seat:
 
 def seat_words(seen: Seen, under: Half, seat: Seat) -> str:
     """`, counterbore ⌀6.5 × 3.4 mm deep on underside`: the seat, for the half's own line."""
-    away = OPPOSITE.get(under.face, "")
+    away = BEHIND.get(under.face, "")
     there = f" on {away}" if away and not under.is_radial else ""
     if seat.how == "countersunk":
         cone = _cone(seat)

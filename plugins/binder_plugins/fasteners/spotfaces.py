@@ -5,8 +5,9 @@ from __future__ import annotations
 from math import sqrt
 
 from binder.api import Fabrication, Part, PlaceFact, Size
-from binder_plugins.fasteners.halves import OPPOSITE, Half
+from binder_plugins.fasteners.halves import Half
 from binder_plugins.fasteners.seen import Seen
+from binder_solid.opposite import BEHIND
 from binder_trade.hardware import Head, NotListed, counterbore, spotface
 
 _CLEANS_MM = 0.5  # as deep as a flat face needs; common practice, no source
@@ -38,7 +39,7 @@ def _rise(seen: Seen, under: Half, half_mm: float) -> float:
     if under.is_radial:
         across = under.thick if under.hole is not None else _diameter(under.place)
         return _sagitta((across or 0.0) / 2, half_mm)
-    away = OPPOSITE.get(under.face, "")
+    away = BEHIND.get(under.face, "")
     face = seen.design.facts.about(PlaceFact, f"{under.end.item}.{away}")
     across, edge = _diameter(face), _rounding(seen, under, away)
     if across is None or edge <= 0:

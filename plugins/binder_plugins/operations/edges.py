@@ -12,7 +12,7 @@ from binder_plugins.operations.lengthwise import is_turned
 from binder_plugins.operations.mouths import mouths_of
 from binder_plugins.operations.recesses import recess_acts
 from binder_plugins.operations.relieved import relief_of, relieved_acts
-from binder_plugins.operations.shoulders import begins, to_shoulder
+from binder_plugins.operations.shoulders import begins, thickness, to_shoulder
 from binder_solid.clip_walls import holds_clip, outer_wall
 from binder_solid.forms import Revolved
 
@@ -118,12 +118,6 @@ def edge_acts(
             yield _edge(work, form, one, lathe, end, tags)
 
 
-def _across(form: FormFact, one: Located) -> float:
-    x = one.frame.origin[0]
-    found = (s.across for s in form.stretches if s.start - 1e-6 <= x <= s.end + 1e-6)
-    return next(found, form.size[1])
-
-
 def _step_of(form: FormFact, one: Located) -> str:
     return next(_beside(form, one), form.stretches[0].name or "step 1")
 
@@ -146,8 +140,8 @@ def _thread(
             f"turn to ⌀{to} × {work.mm(long)}{begins(work, form, one)} for the thread",
             machine=lathe,
             feature=one.name,
-            size=_across(form, one),
-            start=_across(form, one) + 0.3,
+            size=thickness(form, one.frame.origin[0]),
+            start=thickness(form, one.frame.origin[0]) + 0.3,
             deep=long,
             end=end,
             tags=(*tags, "outside", "for-thread"),
@@ -158,7 +152,7 @@ def _thread(
         "chamfer the end to the core of the thread",
         machine=lathe,
         feature=one.name,
-        size=_across(form, one),
+        size=thickness(form, one.frame.origin[0]),
         end=end,
         tags=tags,
     )
@@ -213,7 +207,7 @@ def _neighbours(form: FormFact, one: Located) -> Iterator[str]:
 def _knurl(
     work: Work, form: FormFact, one: Located, lathe: str, end: str, tags: tuple[str, ...]
 ) -> Act:
-    across = _across(form, one)
+    across = thickness(form, one.frame.origin[0])
     wrong: tuple[tuple[str, str], ...] = ()
     if across < 4.0:
         words = (
@@ -256,7 +250,7 @@ def _groove(
         machine=lathe,
         feature=one.name,
         tool="grooving tool, its nose round" if "round at its bottom" in what else "",
-        size=_across(form, one),
+        size=thickness(form, one.frame.origin[0]),
         end=end,
         tags=tags,
         meets=(_step_of(form, one),),
@@ -308,7 +302,7 @@ def _edge(
         one.note,
         machine=lathe,
         feature=one.name,
-        size=_across(form, one),
+        size=thickness(form, one.frame.origin[0]),
         end=end,
         tags=tags,
         meets=tuple(_beside(form, one)),

@@ -215,21 +215,37 @@ def _neck(
     turning: Turning, place: int, free: str, tags: tuple[str, ...], there: float
 ) -> Iterator[Act]:
     """The neck in which such a taper begins, cut while the slide stands square; `there` in mm."""
-    behind, step, work = _necked(turning, place, free), turning.steps[place], turning.work
+    behind, step = _necked(turning, place, free), turning.steps[place]
     if not behind:
         return
     ends = (step.end_across, step.across) if free == "right" else (step.across, step.end_across)
     to = neck_across(turning, step, *ends)
     off = _ends_at(turning, place, free)[0]
-    yield work.act(
+    said = f"behind the {behind} to ⌀{turning.work.mm(to)} with the {parting(turning)}, beginning"
+    words = f"{said} {turning.work.mm(off)} from the end"
+    yield neck(turning, place, (free, tags), (there, to), words)
+
+
+def neck(
+    turning: Turning,
+    place: int,
+    end: tuple[str, tuple[str, ...]],
+    cut: tuple[float, float],
+    words: str,
+) -> Act:
+    """A neck plunged at an end of a taper, `cut` from and to so many mm across.
+
+    `end` is the free end, with the tags of the set-up.
+    """
+    free, tags = end
+    return turning.work.act(
         "groove",
-        f"neck in behind the {behind} to ⌀{work.mm(to)} with the {parting(turning)}, beginning "
-        f"{work.mm(off)} from the end",
+        f"neck in {words}",
         machine=turning.lathe,
         feature=step_name(turning, place),
         tool="parting tool",
-        size=to,
-        start=there,
+        size=cut[1],
+        start=cut[0],
         end=free,
         tags=(*tags, "outside", "neck"),
         spoils="a tool that is not square or at centre height digs in",

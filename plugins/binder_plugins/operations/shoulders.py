@@ -65,7 +65,7 @@ def _tip_to(form: FormFact, thread: Located) -> tuple[float, float]:
     That is the end with nothing thicker than the thread before it; of two such the nearer.
     """
     half, x = (thread.length or 0.0) / 2, thread.spots[0][0]
-    steps, thick = form.stretches, _thickness(form, x)
+    steps, thick = form.stretches, thickness(form, x)
     ends = [
         (x - half - steps[0].start, [one.across for one in steps if one.end <= x]),
         (steps[-1].end - x - half, [one.across for one in steps if one.start >= x]),
@@ -74,7 +74,7 @@ def _tip_to(form: FormFact, thread: Located) -> tuple[float, float]:
     return max(near, 0.0), max(near, 0.0) + 2 * half
 
 
-def _thickness(form: FormFact, x: float) -> float:
+def thickness(form: FormFact, x: float) -> float:
     """Of the step that a thread is on, in mm."""
     found = (s.across for s in form.stretches if s.start - _SAME <= x <= s.end + _SAME)
     return next(found, form.size[1])

@@ -12,6 +12,7 @@ from binder_plugins.operations.outsides import (
     is_ball,
     is_shaped,
     max_across,
+    neck,
     neck_across,
     parting,
     step_name,
@@ -37,21 +38,12 @@ def far_neck(
     behind = _behind(turning, place, free)
     if not behind or near < far:
         return
-    work = turning.work
-    to = neck_across(turning, turning.steps[place], far, near)
-    yield work.act(
-        "groove",
-        f"neck in before the {_title(turning, place, free)} to ⌀{work.mm(to)} with the "
-        f"{parting(turning)}, ending {work.mm(_from_end(turning, place, free))} from the end",
-        machine=turning.lathe,
-        feature=step_name(turning, place),
-        tool="parting tool",
-        size=to,
-        start=there,
-        end=free,
-        tags=(*tags, "outside", "neck"),
-        spoils="a tool that is not square or at centre height digs in",
+    to, mm = neck_across(turning, turning.steps[place], far, near), turning.work.mm
+    words = (
+        f"before the {_title(turning, place, free)} to ⌀{mm(to)} with the {parting(turning)}, "
+        f"ending {mm(_from_end(turning, place, free))} from the end"
     )
+    yield neck(turning, place, (free, tags), (there, to), words)
 
 
 def squared(turning: Turning, place: int, free: str, tags: tuple[str, ...]) -> Iterator[Act]:

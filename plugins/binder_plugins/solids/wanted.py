@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from binder_solid.facts import FormFact, Located
 from binder_solid.forms import Form, Raised
+from binder_solid.opposite import BEHIND
 from binder_solid.views import Cutting, Projection
 
 _HOLES = ("drilled", "reamed", "bored", "tapped", "counterbored", "countersunk", "recessed")
@@ -13,14 +14,6 @@ _PICTURE: Projection = "isometric"
 _FLAT = ("plate",)
 _EDGES = ("chamfered", "rounded")
 _THROUGH = ("drilled", "reamed", "bored", "tapped", "slotted")
-_BEHIND = {
-    "top": "underside",
-    "underside": "top",
-    "front": "back",
-    "back": "front",
-    "left": "right",
-    "right": "left",
-}
 _USUAL = {"underside": "top", "back": "front", "left": "right"}
 _ORDER: tuple[Projection, ...] = ("top", "right", "left", "back", "underside")
 
@@ -60,7 +53,7 @@ def _sides(fact: FormFact) -> Iterator[Projection]:
     cut = [one for one in fact.located if one.kind not in _EDGES]
     needed = {one.face for one in cut if not _is_through(one)}
     for one in cut:
-        if _is_through(one) and not needed & {one.face, _BEHIND.get(one.face, "")}:
+        if _is_through(one) and not needed & {one.face, BEHIND.get(one.face, "")}:
             needed.add(_USUAL.get(one.face, one.face))
     if not needed & {"top", "underside", "left", "right"}:
         needed.add("top")
