@@ -7,11 +7,12 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from binder.api import JointFact
-from binder_plugins.operations.bench import bench_vice, drill_for, place_of, vice_for
+from binder_plugins.operations.bench import bench_vice, drill_for, place_of
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import Where
 from binder_plugins.operations.hole_tools import drill_name
 from binder_plugins.operations.holes import hole_acts
+from binder_plugins.operations.lying import lying
 from binder_plugins.operations.plain import in_pieces
 from binder_plugins.operations.rows import Hole, holes_of
 from binder_plugins.operations.words import holding_min
@@ -50,8 +51,11 @@ def _through(
     first = led[1] if led is not None else 0.0
     where = Where(machine, deep, tags=("stacked",), is_together=True, first=first)
     pin = "a pin in the hole before, " if is_pinned else ""
-    up = f"{pin}{fact.up}; tried with a square or a protractor"
-    clamp = work.act("clamp-stack", up, feature=lead.one.name)
+    lies = lying(holes)
+    grip = lies.grip
+    packed = lies.again if is_pinned else lies.packed
+    up = f"{pin}{fact.up}{packed}; tried with a square or a protractor"
+    clamp = work.act("clamp-stack", up, feature=lead.one.name, tool=_CLAMPS if packed else "")
     acts = [*marks, clamp]
     if led is not None:
         acts.append(_led(lead, *led, machine, deep))
@@ -60,12 +64,12 @@ def _through(
         1,
         place_of(workshop, machine),
         machine,
-        _grip(holes),
+        grip,
         f"where they will stand{_levelled(holes)}",
         tuple(replace(act, joints=fact.joints) for act in acts),
         "the holes to one another: one drill through both",
         "all are through",
-        holding_min("vee"),
+        holding_min(grip.kind),
     )
 
 
@@ -115,6 +119,7 @@ def _marked(holes: Sequence[Hole], told: set[str]) -> Iterator[Act]:
         )
 
 
+_CLAMPS = "toolmaker's clamps, packing, height gauge"
 _BY_HEIGHT = "height gauge, flat plate, square and centre punch"
 
 
@@ -186,17 +191,6 @@ def _lead(holes: Sequence[Hole]) -> Hole:
             one.one.diameter or 0.0,
         ),
     )
-
-
-def _grip(holes: Sequence[Hole]) -> Grip:
-    """On a V-block where one of the parts is round, else in the vice."""
-    work = holes[0].work
-    vice = vice_for(work.design.workshop)
-    round_one = next((one for one in holes if one.work.form and one.work.form.stretches), None)
-    if round_one is None:
-        return Grip(vice or "clamps on the table", "vice", "both, with packing under the drill")
-    holder = f"V-block in the {vice}" if vice else "V-block, clamped"
-    return Grip(holder, "vee", f"the {round_one.work.item.title}, the other clamped to it")
 
 
 _BOTH = "mark both for the way round, then take them apart"
