@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from binder.api import ChainFact, Located, Role, ShaftFact, TogetherFact
+from binder.api import ChainFact, Located, Role, ShaftFact, TogetherFact, exact
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -34,35 +34,52 @@ def suited_length(work: Work, length: float) -> str:
     return ""
 
 
-def gaps_measured(fact: TogetherFact, work: Work) -> Iterator[Act]:
-    """The gap of each piece made to suit, taken while its bearings stand; they part after.
+@dataclass(frozen=True, slots=True)
+class Gap:
+    """What lies between the bearings of a shaft, `wide` mm as drawn; `closing` is made to it."""
 
-    Between the bearings a blank tells it better than jaws that do not go in beside a shaft:
-    common practice, no source.
-    """
+    bearing: str
+    closing: str
+    wide: float
+    is_inside: bool
+
+
+def gaps_of(fact: TogetherFact, work: Work) -> tuple[Gap, ...]:
+    """The gaps that pieces made to suit close, between the bearings that this work finishes."""
+    found = []
     for shaft in work.design.facts.all(ShaftFact):
         bearings = [one for one in shaft.pieces if one.role is Role.BEARING]
         if shaft.to_suit is None or not {one.joint for one in bearings} & set(fact.joints):
             continue
-        closing = shaft.pieces[shaft.to_suit].title
-        wide = shaft.apart if shaft.located is Located.INSIDE else shaft.span
-        if wide is None:
-            continue
-        between = (
-            "between the inner faces" if shaft.located is Located.INSIDE else "over the outer faces"
-        )
-        found = work.design.workshop.finest(wide, wide, "outside")
+        is_inside = shaft.located is Located.INSIDE
+        wide = shaft.apart if is_inside else shaft.span
+        if wide is not None:
+            closing = shaft.pieces[shaft.to_suit].title
+            found.append(Gap(bearings[0].title, closing, float(wide), is_inside))
+    return tuple(found)
+
+
+def gaps_measured(fact: TogetherFact, work: Work, *, has_stub: bool) -> Iterator[Act]:
+    """The gap of each piece made to suit, taken while its bearings stand; they part after.
+
+    Between the bearings a blank tells it better than jaws that do not go in beside a shaft:
+    common practice, no source. `has_stub` says that one was faced to it.
+    """
+    for gap in gaps_of(fact, work):
+        between = "between the inner faces" if gap.is_inside else "over the outer faces"
+        found = work.design.workshop.finest(exact(gap.wide), exact(gap.wide), "outside")
         reads = found.name if found is not None else "a borrowed instrument"
-        way = (
-            "face a stub of rod, its ends square, until it just goes in, and measure the stub"
-            if shaft.located is Located.INSIDE
-            else "measure it straight across"
-        )
+        way = "measure it straight across"
+        if gap.is_inside:
+            way = "over the ends of the stub that just goes in"
+            if not has_stub:
+                way += ", rubbed down square on fine abrasive cloth on a flat plate"
+                reads += ", fine abrasive cloth, flat plate"
         act = work.act(
             "measure",
-            f"with all down, measure {between} of the {bearings[0].title} at either "
-            f"end: {way}; write it down, ______ ({work.mm(float(wide))} as drawn): the "
-            f"{closing} is made to it",
+            f"with all down, measure {between} of the {gap.bearing} at either "
+            f"end: {way}; write it down, ______ ({work.mm(gap.wide)} as drawn): the "
+            f"{gap.closing} is made to it",
             feature="gap",
             tool=reads,
             tags=("in-line",),

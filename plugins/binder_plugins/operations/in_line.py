@@ -12,6 +12,7 @@ from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.closing_piece import gaps_measured
 from binder_plugins.operations.drilled import left_at
 from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.gap_stubs import stubs_faced
 from binder_plugins.operations.hole_kinds import Where
 from binder_plugins.operations.hole_tools import hand_drilled
 from binder_plugins.operations.line_reamers import by_hand, guided, short_of
@@ -31,10 +32,14 @@ _LEFT_MM = 0.2
 # Each spotted alone, two bearings lie out of line by what each was held askew.
 _ON_ROD = "with one straight rod through all the bores, clamped level and square; "
 _UNTIL = "every row is through and marked"
+_TILL_MEASURED = "every row is through, its gap measured and all marked"
 
 
 def lined(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
-    """One set-up at the bench, all screws down, with a tool through each row of bores."""
+    """At the bench, all screws down, with a tool through each row of bores.
+
+    A gap inside is told by a stub that a lathe faces meanwhile: all stays up for it.
+    """
     rows = [found for line in fact.lines if (found := list(holes_of(line, works)))]
     if not rows:
         return
@@ -53,11 +58,18 @@ def lined(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
     asked = longest(works) if fact.how == "reamed in line" else {}
     for found in rows:
         acts += _row(fact, found, asked)
-    acts += gaps_measured(fact, work)
-    acts += _ended(work, fact)
     vice = bench_vice(work.design.workshop)
     grip = Grip(vice or "by hand", "bench", "what carries the bearings")
-    yield SetUp(1, "bench", "", grip, "the first bore of each row", tuple(acts), _TRUE, _UNTIL)
+    stubs = stubs_faced(fact, work, rows)
+    last = [*gaps_measured(fact, work, has_stub=stubs is not None), *_ended(work, fact)]
+    if stubs is None:
+        acts += last
+    datum = "the first bore of each row"
+    until = _UNTIL if stubs is None else _TILL_MEASURED
+    yield SetUp(1, "bench", "", grip, datum, tuple(acts), _TRUE, until)
+    if stubs is not None:
+        yield stubs
+        yield SetUp(3, "bench", "", grip, "all as it stood", tuple(last))
 
 
 def _rod(fact: TogetherFact, rows: Sequence[Sequence[Hole]]) -> str:

@@ -81,13 +81,28 @@ def test_one_putting_up_serves_both_rows_of_bores(crane: Design) -> None:
     assert {act.feature for act in _acts(route, "ream")} == {"bore", "lower"}
     *rows, gap = _acts(route, "measure")
     assert len(rows) == 2
-    assert len(route.setups) == 1
+    assert len([one for one in route.setups if any(act.act == "ream" for act in one.acts)]) == 1
     # The cheeks stand 24 mm apart, each bush has a rim of 1 mm: 22 mm between them.
     assert "22 mm as drawn" in gap.what
     assert "barrel is made to it" in gap.what
     acts = [act.id for act in route.acts]
     (apart,) = _acts(route, "separate")
     assert acts.index(gap.id) < acts.index(apart.id)
+
+
+def test_the_stub_that_tells_a_gap_is_made_and_faced_while_all_stands(crane: Design) -> None:
+    # A blank that goes in tells a gap where no jaws reach: common practice, no source.
+    route = _route(crane, "line up axle in cheeks")
+    lathe = next(one for one in route.setups if one.place == "lathe")
+    ids = [act.id for act in route.acts]
+    (face,), gap, (apart,) = lathe.acts, _acts(route, "measure")[-1], _acts(route, "separate")
+    assert ids.index(face.id) < ids.index(gap.id) < ids.index(apart.id)
+    made = [one for one in collect_tools(crane).facts if isinstance(one, SmallWork)]
+    (stub,) = [one for one in made if "gauge stub" in one.subject]
+    # 22 mm between the rims, and wider than the bores of 4 mm between which it stands.
+    assert stub.length > 22
+    assert stub.section is not None
+    assert stub.section[0] > 4
 
 
 def test_the_second_bore_is_put_where_the_gears_run(crane: Design) -> None:
