@@ -14,11 +14,12 @@ from binder_plugins.operations.bench import (
     lathe_for,
     place_of,
 )
+from binder_plugins.operations.bolted import bolt_holes, in_jaws, on_plate
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, narrows_to, through
 from binder_plugins.operations.holes import hole_acts
-from binder_plugins.operations.out_of_balance import HELD, SWING, most_rpm, off_middle, swept
-from binder_plugins.operations.paired import is_paired, pair_by, pair_held
+from binder_plugins.operations.out_of_balance import SWING, most_rpm, off_middle, swept
+from binder_plugins.operations.paired import cut_by_now, is_paired, pair_by, pair_held
 from binder_plugins.operations.parallels import clear_of
 from binder_plugins.operations.plugged import plugged
 from binder_plugins.operations.several import (
@@ -206,13 +207,7 @@ def _about_its_pop(flat: Flat, face: str, one: Located, lathe: str, grip: Grip) 
         alike = f"; the {work.count} at one height: the same packing under each" if many else ""
         flat.add("lathe", lathe, grip, "the centre pop, clocked true", acts, true=f"{true}{alike}")
         return
-    by, held = "their made edges level, pegged where a hole is there", HELD
-    if is_pair and not flat.is_sheet():
-        by, held = pair_by(flat, one), pair_held(flat, one)
-    clamp = replace(clamped(flat, [one], by), tool=held)
-    if held == HELD and grip.kind == "four-jaw" and not _has_holes(flat):
-        said = f"{clamp.what}; no hole goes through yet: the four jaws alone hold them"
-        clamp = replace(clamp, what=said, tool="flat plate, superglue")
+    clamp = _as_one(flat, one, grip, is_block=is_pair and not flat.is_sheet())
     acts = [clamp, *acts, taken_apart(flat)]
     flat.add(
         "lathe",
@@ -225,7 +220,24 @@ def _about_its_pop(flat: Flat, face: str, one: Located, lathe: str, grip: Grip) 
     )
 
 
+def _as_one(flat: Flat, one: Located, grip: Grip, *, is_block: bool) -> Act:
+    """The stack put together, and held so that it turns as one."""
+    if is_block:
+        return replace(clamped(flat, [one], pair_by(flat, one)), tool=pair_held(flat, one))
+    level = "their made edges level"
+    if grip.kind == "four-jaw" and not _has_holes(flat):
+        clamp = clamped(flat, [one], level)
+        said = f"{clamp.what}; no hole goes through yet: the four jaws alone hold them"
+        return replace(clamp, what=said, tool="flat plate, superglue")
+    clamp = clamped(flat, [one], f"{level}, pegged where a hole is there")
+    bolts = bolt_holes(flat.work, one, cut_by_now(flat))
+    if grip.kind == "four-jaw":
+        return replace(clamp, tool=in_jaws(bolts))
+    held = on_plate(flat.work, one, bolts)
+    return replace(clamp, what=f"{clamp.what}{held.where}", tool=held.tool)
+
+
 def _has_holes(flat: Flat) -> bool:
     """Whether a hole goes through by then: a bolt or a peg holds the pieces together there."""
-    cut = {act.feature for setup in flat.setups for act in setup.acts if act.act == "drill"}
+    cut = cut_by_now(flat)
     return any(one.name in cut and one.depth is None for one in flat.form.located)

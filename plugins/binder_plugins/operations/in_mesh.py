@@ -19,12 +19,13 @@ from binder_plugins.operations.bench import (
     place_of,
     vice_for,
 )
+from binder_plugins.operations.bolted import Fastened, bolt_holes, in_jaws, on_plate
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import Where
 from binder_plugins.operations.hole_tools import drill_name
 from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.on_the_line import line_words
-from binder_plugins.operations.out_of_balance import HELD, SWING, most_rpm, off_middle, swept
+from binder_plugins.operations.out_of_balance import SWING, most_rpm, off_middle, swept
 from binder_plugins.operations.rows import Hole, holes_of
 from binder_plugins.operations.sized import finished, ream
 from binder_plugins.operations.through_both import parted
@@ -41,7 +42,6 @@ if TYPE_CHECKING:
 _FOR_REAMER, _TO_BORE, _SMALL = 0.2, 0.4, 0.8
 _CLOCKED_MM = 0.02
 _CENTRE_MM = 3.0
-_BOLTED = "bolts to the plate through the holes that are there, a block against its heavy side"
 _ON_PLATE = "its face, clamped and balanced, packed off the plate by the drill's run-out"
 
 
@@ -102,10 +102,15 @@ def _bored(fact: TogetherFact, first: Hole, second: Hole) -> SetUp:
     acts = setup.acts
     if work.count > 1:
         pegs = f"a peg through the {first.one.name.replace('_', ' ')} of all"
-        if beside := _second_peg(first, second):
-            pegs += f", another through {beside}: one alone lets them turn"
-        tool = {"four-jaw": HELD, "faceplate": _BOLTED}.get(setup.grip.kind, "")
-        clamp = work.act("clamp-stack", f"clamp {work.count} together, {pegs}", tool=tool)
+        beside = _second_peg(first, second)
+        if beside:
+            pegs += (
+                f", another through the ⌀{work.mm(beside)} hole farthest from it: one alone lets "
+                "them turn"
+            )
+        held = _fastened(first, second, beside, setup.grip.kind)
+        words = f"clamp {work.count} together, {pegs}{held.where}"
+        clamp = work.act("clamp-stack", words, tool=held.tool)
         acts = (clamp, *acts)
     true = "bores at one distance in all of them" if work.count > 1 else ""
     return replace(
@@ -115,17 +120,35 @@ def _bored(fact: TogetherFact, first: Hole, second: Hole) -> SetUp:
     )
 
 
-def _second_peg(first: Hole, second: Hole) -> str:
-    """A further hole of all of them for a peg, the one farthest from the first; '' for none."""
-    work, here = second.work, first.one.frame.origin
-    found = [
-        (math.dist(here, spot), one.diameter or 0.0)
+def _fastened(first: Hole, second: Hole, peg: float, kind: str) -> Fastened:
+    """What holds them all to the faceplate or in the jaws, with a peg of `peg` mm in one hole."""
+    there = {one.name for one in _there(first, second)}
+    bolts = bolt_holes(second.work, second.one, there, [peg])
+    if kind == "faceplate":
+        return on_plate(second.work, second.one, bolts)
+    return Fastened(in_jaws(bolts) if kind == "four-jaw" else "")
+
+
+def _there(first: Hole, second: Hole) -> list[Located]:
+    """The further holes that go through all of them by then."""
+    work = second.work
+    return [
+        one
         for one in (work.form.located if work.form is not None else ())
         if one.kind in {"drilled", "reamed"} and one.depth is None and one.face == first.one.face
         and one.name not in {first.one.name, second.one.name} and not work.is_wholly_left(one.name)
-        for spot in one.spots
     ]  # fmt: skip
-    return f"the ⌀{work.mm(max(found)[1])} hole farthest from it" if found else ""
+
+
+def _second_peg(first: Hole, second: Hole) -> float:
+    """The size in mm of the hole farthest from the first, for a peg through all; 0 for none."""
+    here = first.one.frame.origin
+    found = [
+        (math.dist(here, spot), one.diameter or 0.0)
+        for one in _there(first, second)
+        for spot in one.spots
+    ]
+    return max(found)[1] if found else 0.0
 
 
 def _clocked(second: Hole, *, is_later: bool) -> SetUp | None:

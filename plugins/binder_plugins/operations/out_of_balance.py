@@ -21,8 +21,6 @@ _PULL_N = 5.0
 _DENSE = 8.8e-6
 _BESIDE_MM = 1.0
 SWING = "; swung round by hand before the motor: nothing strikes"
-# A clamp that flies off a spindle hits who stands there.
-HELD = "bolts through the holes that are there, or pegs and the jaws: no clamp hangs on a spindle"
 
 
 def swept(size: Sequence[float], one: Located) -> float:

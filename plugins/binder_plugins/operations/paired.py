@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from binder_plugins.operations.hole_kinds import HOLES, narrows_to, through
-from binder_plugins.operations.out_of_balance import HELD
+from binder_plugins.operations.bolted import bolt_holes, in_jaws
+from binder_plugins.operations.hole_kinds import narrows_to, through
 from binder_plugins.operations.several import DEEP
 from binder_solid.placed import PlacedFact
 from binder_solid.space import cross, dot, length, minus, placed, unit
@@ -73,13 +73,18 @@ def pair_by(flat: Flat, one: Located) -> str:
 
 def pair_held(flat: Flat, one: Located) -> str:
     """What holds the two as they turn: bolts or pegs only where holes lie along the bore."""
+    cut = cut_by_now(flat)
     along = (
         other
         for other in flat.form.located
         if other.name != one.name
-        and other.kind in HOLES
+        and other.name in cut
         and other.depth is None
         and abs(dot(other.frame.z, one.frame.z)) > 1 - _LEAN
-        and not flat.work.is_wholly_left(other.name)
     )
-    return HELD if any(along) else _JAWS
+    return in_jaws(bolt_holes(flat.work, one, cut)) if any(along) else _JAWS
+
+
+def cut_by_now(flat: Flat) -> set[str]:
+    """The holes that are drilled in the set-ups so far."""
+    return {act.feature for setup in flat.setups for act in setup.acts if act.act == "drill"}
