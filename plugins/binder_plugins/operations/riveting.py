@@ -16,7 +16,6 @@ if TYPE_CHECKING:
 # Minutes for each rivet: put in, cut, set, closed, tried. Common practice, no source.
 _EACH_MIN = 3.0
 _SUNK = ("countersunk", "flush")
-_LAYERS = 3
 
 
 def riveted(work: Work, item: Fabrication) -> SetUp:
@@ -41,14 +40,6 @@ def riveted(work: Work, item: Fabrication) -> SetUp:
     on = "the dolly, upright; the pieces pegged through holes not yet riveted"
     grip = Grip(vice or "on an anvil", "bench", on)
     return SetUp(1, "bench", "", grip, "", (replace(act, run=_EACH_MIN * max(count, 1)),))
-
-
-def held_apart(item: Fabrication, grip: Grip) -> Grip:
-    """A riveted frame whose plates lie apart: packed between, its rivet heads out of the jaws."""
-    if len(item.stack) < _LAYERS or not item.joined.startswith("riveted"):
-        return grip
-    on = "its faces, the plates packed apart beside the hole, the rivet heads clear of jaws and bed"
-    return replace(grip, on=on)
 
 
 def _rivets(work: Work, item: Fabrication) -> tuple[Bought | None, int]:

@@ -13,13 +13,14 @@ from binder_plugins.operations.easing import eased, eased_in_the_bar
 from binder_plugins.operations.facts import Act, Left, Route, SetUp, leaf_id
 from binder_plugins.operations.flat import Flat
 from binder_plugins.operations.gathering import works
+from binder_plugins.operations.held_fabrication import held_for_holes
 from binder_plugins.operations.in_flame import HEARTH
 from binder_plugins.operations.joined import FLAMES, JOINED
 from binder_plugins.operations.oil_ways import oil_way_of
 from binder_plugins.operations.ordered import ordered
 from binder_plugins.operations.pawl_noses import nose_words
 from binder_plugins.operations.plain import at_bench, drilled
-from binder_plugins.operations.riveting import held_apart, riveted
+from binder_plugins.operations.riveting import riveted
 from binder_plugins.operations.rows import hole_in_words
 from binder_plugins.operations.set_over import swung_back
 from binder_plugins.operations.several import in_a_stick
@@ -204,8 +205,7 @@ def _joined(work: Work, one: Fabrication) -> list[SetUp]:
     ]
     holes = [one for one in holes if not work.is_wholly_left(one.name)]
     if holes:
-        setup = drilled(work, holes)
-        setups.append(replace(setup, grip=held_apart(one, setup.grip)))
+        setups.append(held_for_holes(work, one, holes, drilled(work, holes)))
     return setups
 
 
