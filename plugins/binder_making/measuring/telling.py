@@ -9,6 +9,7 @@ from binder_making.measuring.judging import Grade, Instrument, judge
 
 PLUG: Final = "a plug turned to size"
 MATE: Final = "its own mate"
+KNOWN: Final = "against a known piece"
 BORROWED: Final = "a borrowed instrument"
 # What is felt when one half is tried in the other: it moves, and is not plainly loose, in µm.
 # Common practice, no source.
@@ -82,8 +83,8 @@ def told_by(
 
     `shanks` are the drills at hand by name and size in mm: they tell a hole that no jaws go into.
     What no owned instrument tells is tried with its mate, where that tells it; what is made first
-    has none yet and is read as near as can be; all else is compared with a plug. Raises
-    NotDefined where the limits cross.
+    has none yet and is read as near as can be; all else is compared with a piece whose size is
+    known. Raises NotDefined where the limits cross.
     """
     tools = tuple(owned)
     if way == "inside" and limits_mm[0] < _SMALL_MM:
@@ -105,4 +106,4 @@ def told_by(
         return MATE if finest is None else f"{finest.name}, then {MATE}"
     if finest is None:
         return BORROWED
-    return f"{finest.name}, as near as it reads" if is_master else f"{finest.name}, against a plug"
+    return f"{finest.name}, {'as near as it reads' if is_master else KNOWN}"

@@ -9,6 +9,7 @@ _ANY = Meeting("meets", "fixing", "put {a} and {b} together")
 _CHOSEN = "measured first, the other half is made to it"
 _EASED = "bore first; the rod as bought is polished to it"
 _AS_BOUGHT = "bore first; the rod goes into it as bought"
+_OWN_SIZES = "each to its own size; the other is tried with it"
 _ROD = "the rod stays as bought: measure it, then the bore"
 
 
@@ -78,11 +79,17 @@ def is_rod(halves: list[HalfFact]) -> bool:
     return any(one.is_master and "as bought" in one.what for one in halves)
 
 
-def why_first(joint: Joint, first: End, halves: list[HalfFact]) -> str:
-    """Why a half is made first, at most ten words: the trade's reason, or another's choice."""
+def why_first(joint: Joint, first: End, halves: list[HalfFact], fit: FitFact | None) -> str:
+    """Why a half is made first, at most ten words: the trade's reason, or another's choice.
+
+    Where neither half of a `fit` is made to the other as measured, no reason says so.
+    """
     row = meeting_of(joint)
     if is_rod(halves):
         return _ROD
+    is_bought = any("as bought" in one.what for one in halves)
+    if fit is not None and not fit.suit and not is_bought:
+        return _OWN_SIZES
     usual = joint.ends[row.first - 1] if row.first else None
     if usual is None or str(first) != str(usual):
         return _CHOSEN

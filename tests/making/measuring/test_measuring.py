@@ -77,7 +77,7 @@ def test_a_mate_judges_only_what_is_felt(kind: str, least: int, most: int, tried
         ((9.8, 10.2), "outside", False, True, "caliper"),
         ((9.975, 10.0), "outside", False, True, "micrometer, read twice"),
         ((9.99, 10.0), "outside", False, True, "micrometer, then its own mate"),
-        ((9.99, 10.0), "outside", False, False, "micrometer, against a plug"),
+        ((9.99, 10.0), "outside", False, False, "micrometer, against a known piece"),
         ((9.99, 10.0), "outside", True, True, "micrometer, as near as it reads"),
         ((400.0, 400.01), "outside", False, False, "a borrowed instrument"),
         ((10.0, 10.015), "inside", False, False, "a plug turned to size"),

@@ -14,7 +14,7 @@ import pytest
 from binder.api import BuildSequence, CutSize, Design, FitFact, HalfFact
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
-from binder_plugins.joints.first import first_half, fitted_in, halves_of
+from binder_plugins.joints.first import first_half, fitted_in, halves_of, why_first
 
 Compile = Callable[..., Outcome]
 SPECS = Path(__file__).parents[3] / "specs"
@@ -104,3 +104,20 @@ def test_a_bar_that_is_turned_to_a_fit_is_the_next_one_up(compile_text: Compile)
         cut = design.facts.about(CutSize, "pin")
         assert cut is not None
         assert (float(cut.section[0]) > 6.1) is over
+
+
+def test_no_reason_says_fitted_where_each_half_has_its_own_size(host: Host) -> None:
+    """The handle is drilled 2.6 mm, its pin turned 2.5 mm: neither is made to the other."""
+    design = _design("wharf-crane", host)
+    joint, halves = design.joints["handle on arm"], halves_of(design)["handle on arm"]
+    fit = design.facts.about(FitFact, joint.name)
+    assert fit is not None
+    first = first_half(joint, design, fitted_in(design), halves)
+    assert first is not None
+    assert "its own size" in why_first(joint, first, halves, fit)
+    # Of one that is made to its measured mate the reason says so: common practice, no source.
+    journal = design.joints["post in bush"]
+    mine, its = halves_of(design)["post in bush"], design.facts.about(FitFact, "post in bush")
+    first = first_half(journal, design, fitted_in(design), mine)
+    assert first is not None
+    assert "its own size" not in why_first(journal, first, mine, its)

@@ -71,7 +71,8 @@ def test_what_is_made_to_its_mate_is_judged_by_what_it_differs_from_it(workshop:
     bush = replace(half("turn ⌀10", 10.034, 10.049), suits=(0.008, 0.074))
     assert tool_for(bush, workshop, by_mate=False) == "micrometer, read twice"
     assert (
-        tool_for(replace(bush, suits=None), workshop, by_mate=False) == "micrometer, against a plug"
+        tool_for(replace(bush, suits=None), workshop, by_mate=False)
+        == "micrometer, against a known piece"
     )
 
 

@@ -260,3 +260,12 @@ def test_a_fixture_is_owned_when_the_workshop_says_so(
     assert design is not None
     (tool,) = [one for one in tools_of(design).tools if one.name == "V-block"]
     assert tool.whose is whose
+
+
+def test_a_piece_to_set_the_micrometer_by_is_had_in_the_size_that_it_reads() -> None:
+    """A pin of 2.5 mm, turned to 25 µm, is compared: the piece for that is on the list by size."""
+    crane = design_of("wharf-crane/wharf-crane")
+    fact = next(one for one in collect_tools(crane).facts if isinstance(one, ToolsFact))
+    (known,) = [one for one in fact.tools if one.name.startswith("known piece of 2.5 mm")]
+    assert known.whose is Whose.HAD
+    assert [piece for piece, _ in known.uses] == ["handle_pin 1"]

@@ -33,6 +33,8 @@ _TO_SIZE = frozenset({"turn", "face", "bore", "taper", "groove", "mill", "step",
 _BONDS = frozenset({"bond", "glue"})
 # What stands before a tool that is bought only in the place of the one before it.
 _INSTEAD = "; or "
+# In the name of a tool: the size that it reads, where it is not owned.
+_AT = " of {at}"
 # What is had in a width, or in the size of a thread, where it is not made.
 _BY_WIDTH = frozenset({"grooving tool", "undercut tool"})
 _BY_THREAD = frozenset({"fitted gauge", "tapped ring", "screwed stub"})
@@ -88,7 +90,8 @@ class _Found:
             return
         shop = self.design.workshop
         if owns(said, shop):
-            self.note(owned_name(said, shop, self.design.units), Whose.OWNED, place)
+            name = owned_name(said, shop, self.design.units).replace(_AT, "")
+            self.note(name, Whose.OWNED, place)
             return
         if said.row.is_used_up:
             self.supplies[place.title] = SupplyFact(place.title, said.name)
@@ -98,7 +101,8 @@ class _Found:
         if work is None:
             size = place.thread if said.row.make in _BY_THREAD else ""
             size = place.wide(said.words) if said.row.make in _BY_WIDTH else size
-            self.note(f"{said.name} {size}".strip(), Whose.HAD, place)
+            at = f" of {place.about}" if place.about else ""
+            self.note(f"{said.name.replace(_AT, at)} {size}".strip(), Whose.HAD, place)
             return
         known = self.work.get(work.subject)
         self.work[work.subject] = _both(known, work) if known is not None else work

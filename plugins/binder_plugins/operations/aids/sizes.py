@@ -84,6 +84,14 @@ class Place:
         return self.act.size or (float(found[1]) if found else 0.0) or self._diameter
 
     @property
+    def about(self) -> str:
+        """The nominal size that is read here, to a tenth of a millimetre; '' for none."""
+        limits = self.limits
+        found = self.act.size if self.act is not None else 0.0
+        found = found or (sum(limits) / 2 if limits is not None else 0.0)
+        return self.mm(round(found, 1)) if found else ""
+
+    @property
     def _bore(self) -> float:
         """The finest through hole of the part, on which it is put."""
         form = self.design.facts.about(FormFact, self.route.subject)
