@@ -37,10 +37,10 @@ _SAME_SHARE = 0.005
 _USUAL_RATE = 10
 _DRAWS = ("screwed", "bolted", "threaded", "studded", "keyed", "pinned", "clipped")
 _BORES = ("bored", "reamed", "drilled")
-# The halves are cut in set-ups of their own, with square tools between them: no one setting
-# stands for both. Common practice, no source.
-_FIRST = "how the slide reads written down: it is set back before the other half is cut"
-_AGAIN = "set again by what was written down for the other half, then by blue"
+# Where one lathe cuts both halves the leaf says that the slide stays; it may be moved all the same.
+# Common practice, no source.
+_FIRST = "how the slide reads written down for the other half"
+_AGAIN = "as it was left, or set again by what was written down for the other half, then by blue"
 _BY_BLUE = "then set by blue"
 _MARKS = "it marks all round, over three quarters"
 

@@ -15,6 +15,7 @@ if TYPE_CHECKING:
 
     from binder_plugins.operations.facts import Route, SetUp
     from binder_plugins.operations.jobs import Piece
+    from binder_plugins.operations.one_setting import Pair
 
 
 def clamped_on(setups: Sequence[SetUp]) -> Iterator[tuple[SetUp, ...]]:
@@ -30,9 +31,18 @@ def clamped_on(setups: Sequence[SetUp]) -> Iterator[tuple[SetUp, ...]]:
                 start = None
 
 
-def held(pieces: Mapping[str, Piece], routes: Iterable[Route]) -> dict[str, Piece]:
-    """The pieces, each that leaves a stack clamped with the one that follows it at once."""
+def held(
+    pieces: Mapping[str, Piece], routes: Iterable[Route], tapers: Iterable[Pair]
+) -> dict[str, Piece]:
+    """The pieces, each that leaves a stack clamped with the one that follows it at once.
+
+    So does one that leaves the top-slide set for the other half of a taper.
+    """
     found = dict(pieces)
+    for pair in tapers:
+        first, second = pair.first.piece, pair.second.piece
+        if first in found and second in found:
+            found[first] = replace(found[first], then=second)
     for route in routes:
         for run in clamped_on(route.setups):
             names = [f"{route.subject} {setup.number}" for setup in run]

@@ -27,6 +27,8 @@ from binder_plugins.operations.facts import Route, SetUp
 from binder_plugins.operations.jobs import Piece, jobs_of
 from binder_plugins.operations.kept_together import held
 from binder_plugins.operations.minutes import route_estimate
+from binder_plugins.operations.one_setting import pairs
+from binder_plugins.operations.one_setting_order import at_the_taper
 from binder_plugins.operations.ordered import operation
 from binder_plugins.operations.tasks import task_pieces
 from binder_plugins.operations.whole import Whole
@@ -78,8 +80,11 @@ def whole(design: Design) -> Whole:
             for earlier, why in step.after
             if earlier in ends
         ]
-    pieces = held(pieces, design.facts.all(Route))
-    return Whole(tuple(operations), (*reasons, *edges(operations)), pieces, piece_of)
+    routes = list(design.facts.all(Route))
+    tapers = list(pairs(routes, design))
+    reasons = [*at_the_taper([*reasons, *edges(operations)], tapers, operations, piece_of)]
+    pieces = held(pieces, routes, tapers)
+    return Whole(tuple(operations), tuple(reasons), pieces, piece_of)
 
 
 def _of_task(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operation]]]:

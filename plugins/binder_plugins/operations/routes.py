@@ -17,6 +17,7 @@ from binder_plugins.operations.held_fabrication import held_for_holes
 from binder_plugins.operations.in_flame import HEARTH
 from binder_plugins.operations.joined import FLAMES, JOINED
 from binder_plugins.operations.oil_ways import oil_way_of
+from binder_plugins.operations.one_setting import at_one_setting
 from binder_plugins.operations.ordered import ordered
 from binder_plugins.operations.pawl_noses import nose_words
 from binder_plugins.operations.plain import at_bench, drilled
@@ -46,7 +47,7 @@ _SAWN = frozenset({"cut", "tube"})
 def plan_routes(design: Design) -> Contribution:
     """A route for each part and fabrication that is made, and for what is done on them together."""
     items = list(works(design))
-    routes = [route_of(work) for work in items]
+    routes = at_one_setting([route_of(work) for work in items], design)
     uses = [work.use for work in items if work.use is not None and work.use.length > 0]
     together = plan_together({work.name: work for work in items}, design)
     return Contribution(facts=[*routes, *uses, *together])

@@ -1,12 +1,13 @@
 """A taper and its mate: which is made first, how far they go together, what the other is tried by.
 
-The plan cuts the halves in set-ups of their own, with square tools between: the slide is set back,
-so that it does not stand for both. How it read for the first is written down, and the second is
-tried with marking blue. Common practice, no source.
+How the slide read for the first is written down, and the second is tried with marking blue: where
+one lathe cuts both, one setting serves (`one_setting`), and that is for a slide that was moved.
+Common practice, no source.
 """
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -21,6 +22,7 @@ BLUE = "marking blue"
 # Common practice, no source.
 _FIRST_TRIAL_MM = 0.2
 _TENTH_IN = 2.54
+WRITE = "; write down how the slide reads"
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,6 +73,28 @@ def mate_of(work: Work, place: str) -> Mate | None:
     )
 
 
+def writing(mate: str) -> str:
+    """The words by which a setting is written down for a mate."""
+    return f"{WRITE}: the {mate} is set by it"
+
+
+def setting(mate: str) -> str:
+    """The words by which the slide is set as it read for a mate."""
+    return f"the slide set by what was written down for the {mate}, on this side of 0°; "
+
+
+def written_for(what: str) -> str:
+    """The mate for which the words of an act write a setting down; '' for none."""
+    found = re.search(writing("([^;]*)"), what)
+    return found[1] if found else ""
+
+
+def set_from(what: str) -> str:
+    """The mate by whose setting the words of an act set the slide; '' for none."""
+    found = re.search(setting("([^;]*)"), what)
+    return found[1] if found else ""
+
+
 def tried(work: Work, mate: Mate | None) -> str:
     """How a half is tried on its mate, or what is written down for it; nothing without one.
 
@@ -79,12 +103,12 @@ def tried(work: Work, mate: Mate | None) -> str:
     if mate is None:
         return ""
     if not mate.is_first:
-        return f"; write down how the slide reads: the {mate.title} is set by it"
+        return writing(mate.title)
     mm, more, less = work.mm, "farther", "less"
     each = 1.0 if work.design.units == "mm" else _TENTH_IN
     early, off = mm(round(mate.early_mm, 2)), mm(round(mate.off_mm, 2))
     at_mouth, at_small = (more, less) if mate.is_inside else (less, more)
-    read = f"the slide set by what was written down for the {mate.title}, on this side of 0°; "
+    read = setting(mate.title)
     return (
         f"; {read if mate.is_written else ''}try it on the {mate.title} in {BLUE}, the lathe "
         f"stopped and the tool drawn back, first when the mouth stands {early} from the large "

@@ -11,6 +11,7 @@ from binder.api import Design
 from binder.compiler import Phase
 from binder_plugins.operations.aids.facts import ToolsFact
 from binder_plugins.operations.facts import Act, Route
+from binder_plugins.operations.planning import WorkPlan
 from tests.plugins.operations.conftest import BUILT_IN, HEAD, Plan, RouteOf
 
 SQUARE = {"face", "bore", "turn", "groove", "part-off", "chamfer", "undercut", "nick"}
@@ -96,10 +97,21 @@ def test_the_bore_is_made_from_its_mouth(end: str, route_of: RouteOf) -> None:
     assert f"swung {handle(12, 10)}, the tool on the near wall" in cut.what
 
 
-def test_a_hub_and_its_nose_swing_the_slide_to_either_side(plan: Plan) -> None:
-    bore, nose = both(plan, "part.bore, arbor.nose")
-    assert f"swung {handle(12, 10)}" in bore.what
+@pytest.mark.parametrize("ends", ["part.bore, arbor.nose", "arbor.nose, part.bore"])
+def test_a_hub_and_its_nose_are_cut_at_one_setting(plan: Plan, ends: str) -> None:
+    """One setting makes both angles alike, whatever it is: common practice, no source.
+
+    At the far wall y is minus half of the diameter: on its way to the chuck the tool comes nearer
+    to the maker there, as it does on the near side of the nose. Geometry.
+    """
+    bore, nose = both(plan, ends)
+    assert handle(-12, -10) == handle(10, 12)
     assert f"swung {handle(10, 12)}" in nose.what
+    assert f"swung {handle(-12, -10)}" in bore.what
+    assert "upside down on the far wall" in bore.what
+    first, second = (nose, bore) if ends.startswith("part") else (bore, nose)
+    assert "lock it and leave it so" in first.what
+    assert "its angle not touched" in second.what
     told = f"top-slide at {INCLUDED[10] / 2:.3f}°"
     assert told in bore.what
     assert told in nose.what
@@ -160,7 +172,8 @@ def test_the_second_half_is_tried_on_the_first(plan: Plan) -> None:
     bore, nose = both(plan, "part.bore, arbor.nose")
     assert "write down how the slide reads" in nose.what
     assert "blue" not in nose.what
-    assert "written down for the nose of the arbor" in bore.what
+    assert "as it was left for the nose of the arbor" in bore.what
+    assert "set by what was written down" in bore.what  # where it was moved all the same
     assert bore.measure == "its mate, tried in marking blue"
     assert "marking blue" in bore.tool
     away = [float(one) for one in re.findall(r"stands ([\d.]+) mm from", bore.what)]
@@ -196,6 +209,32 @@ def test_a_bore_made_first_is_what_the_nose_is_tried_in(plan: Plan) -> None:
     assert "write down how the slide reads" in bore.what
     assert "blue" not in bore.what + bore.tool
     assert "try it on the bore of the part in marking blue" in nose.what
+
+
+@pytest.mark.parametrize("ends", ["part.bore, arbor.nose", "arbor.nose, part.bore"])
+def test_nothing_comes_between_the_two_tapers(plan: Plan, ends: str) -> None:
+    """What is set for the one half must stand for the other: common practice, no source."""
+    text = f"{HEAD}  part: {hub(TO_SUIT)}\n{JOINED.replace('ENDS', ends)}"
+    design = plan(text, upto=Phase.COMPOSE).design
+    assert design is not None
+    work = design.facts.about(WorkPlan, "")
+    assert work is not None
+    jobs = [job for evening in work.evenings for job in evening.jobs]
+    cut = [n for n, job in enumerate(jobs) if (setup := work.pieces[job].setup) is not None
+           and any(act.act == "taper" for act in setup.acts)]  # fmt: skip
+    assert len(cut) == 2
+    assert cut[1] == cut[0] + 1
+
+
+def test_the_slide_stays_locked_between_the_two(plan: Plan) -> None:
+    design = plan(
+        f"{HEAD}  part: {hub(TO_SUIT)}\n{JOINED.replace('ENDS', 'part.bore, arbor.nose')}"
+    ).design
+    assert design is not None
+    routes = [design.facts.about(Route, name) for name in ("arbor", "part")]
+    first, second = ([a for a in one.acts if a.act == "set-back"] for one in routes if one)
+    assert ["stays locked" in act.what for act in first] == [True]
+    assert ["back to 0°" in act.what for act in second] == [True]
 
 
 def test_no_mill_bores_a_taper(plan: Plan) -> None:
