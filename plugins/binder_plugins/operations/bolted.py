@@ -7,7 +7,7 @@ Else straps bear on the metal beside the cut. Common practice, no source.
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from binder_solid.space import dot
@@ -15,6 +15,7 @@ from binder_solid.space import dot
 if TYPE_CHECKING:
     from collections.abc import Collection, Sequence
 
+    from binder_plugins.operations.facts import Act, Grip
     from binder_plugins.operations.work import Work
     from binder_solid.facts import Located
 
@@ -84,6 +85,18 @@ def on_plate(work: Work, along: Located, bolts: Bolts) -> Fastened:
         return Fastened(f"bolts to the plate through {bolts.words}, {weight}", _NOTHING_ELSE)
     where = f"; straps hold it to the plate, {_beside(work, along)}{_NOTHING_ELSE}"
     return Fastened(f"straps, bolts to the plate, {weight}", where)
+
+
+def alone(grip: Grip, acts: Sequence[Act], held: Fastened) -> tuple[Grip, list[Act]]:
+    """The grip of one piece on a faceplate with what holds it, which lies ready for its first act.
+
+    It has no clamping of a stack that would tell it.
+    """
+    how = held.where.removeprefix("; ").removesuffix(_NOTHING_ELSE)
+    told = how if "straps" in held.tool else held.tool.partition(", ")[0]
+    first, *rest = acts
+    tools = f"{first.tool}, {held.tool}".removeprefix(", ")
+    return replace(grip, on=f"{grip.on}; {told}"), [replace(first, tool=tools), *rest]
 
 
 def _beside(work: Work, cut: Located) -> str:

@@ -14,7 +14,7 @@ from binder_plugins.operations.bench import (
     lathe_for,
     place_of,
 )
-from binder_plugins.operations.bolted import bolt_holes, in_jaws, on_plate
+from binder_plugins.operations.bolted import alone, bolt_holes, in_jaws, on_plate
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, narrows_to, through
 from binder_plugins.operations.holes import hole_acts
@@ -203,6 +203,9 @@ def _about_its_pop(flat: Flat, face: str, one: Located, lathe: str, grip: Grip) 
     swing = SWING if math.isfinite(most) else ""
     true = f"the pop mark within 0.05 mm, the face square{swing}"
     if not is_stack:
+        if grip.kind == "faceplate" and acts:
+            held = on_plate(work, one, bolt_holes(work, one, cut_by_now(flat)))
+            grip, acts = alone(grip, acts, held)
         many = work.count > 1
         alike = f"; the {work.count} at one height: the same packing under each" if many else ""
         flat.add("lathe", lathe, grip, "the centre pop, clocked true", acts, true=f"{true}{alike}")

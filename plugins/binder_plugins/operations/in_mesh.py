@@ -19,7 +19,7 @@ from binder_plugins.operations.bench import (
     place_of,
     vice_for,
 )
-from binder_plugins.operations.bolted import Fastened, bolt_holes, in_jaws, on_plate
+from binder_plugins.operations.bolted import Fastened, alone, bolt_holes, in_jaws, on_plate
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import Where
 from binder_plugins.operations.hole_tools import drill_name
@@ -112,6 +112,9 @@ def _bored(fact: TogetherFact, first: Hole, second: Hole) -> SetUp:
         words = f"clamp {work.count} together, {pegs}{held.where}"
         clamp = work.act("clamp-stack", words, tool=held.tool)
         acts = (clamp, *acts)
+    elif setup.grip.kind == "faceplate":
+        grip, alone_acts = alone(setup.grip, acts, _fastened(first, second, 0.0, "faceplate"))
+        setup, acts = replace(setup, grip=grip), tuple(alone_acts)
     true = "bores at one distance in all of them" if work.count > 1 else ""
     return replace(
         setup,

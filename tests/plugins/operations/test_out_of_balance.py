@@ -52,6 +52,15 @@ def test_bolts_go_through_holes_that_are_there_by_then(route_of: RouteOf) -> Non
     assert "through the 2 ⌀3.4 mm holes" in clamp.tool
 
 
+def test_one_piece_on_the_plate_says_what_holds_it(route_of: RouteOf) -> None:
+    """Straps clear of the cut, where no hole is there for a bolt: common practice, no source."""
+    part = (CHEEK % "10 mm from right").replace(", quantity: 2", "")
+    setup = next(one for one in route_of(part).setups if one.place == "lathe")
+    assert setup.grip.kind == "faceplate"
+    assert "straps hold it to the plate, one on either side" in setup.grip.on
+    assert "straps" in setup.acts[0].tool
+
+
 def test_a_pair_bored_in_its_middle_needs_no_brake(route_of: RouteOf) -> None:
     setup = _turned(route_of, "middle")
     assert _fastest(setup) > 500
