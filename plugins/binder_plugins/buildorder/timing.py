@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 
 from binder.api import (
     Assembly,
@@ -30,6 +31,7 @@ from binder_plugins.buildorder.closing import done_after, done_before, joints_cl
 from binder_plugins.buildorder.curing import joints_of
 from binder_plugins.buildorder.locking import locked_in
 from binder_plugins.buildorder.running_in import is_loaded, is_run_in, pass_min
+from binder_plugins.buildorder.step_words import step_words
 from binder_plugins.buildorder.stripping import opened
 
 _MOVES = frozenset({"runs_in", "swivels", "hinged", "slides", "dovetailed", "leads"})
@@ -56,7 +58,8 @@ def _timed(task: Task, design: Design) -> Iterator[TaskTime]:
     elif verb in ("assemble", "begin", "go_on"):
         closed = joints_of(task, design)
         here = [one for one in closed if not (done_before(one, design) or done_after(one, design))]
-        yield _together(task, here, design)
+        made = _together(task, here, design)
+        yield replace(made, lines=tuple(_said(made.lines, task, design)))
     elif task.kind is TaskKind.STRIP:
         yield _apart(task, design.assemblies[task.item], design)
     elif verb == "close":
@@ -79,6 +82,13 @@ def _together(task: Task, joints: Iterable[Joint], design: Design) -> TaskTime:
     minutes = joining_table()["lay_out"] + sum(line.minutes for line in lines)
     why = _CURE if waits else ""
     return TaskTime(task.id, float(minutes), tuple(lines), "assemble", waits, why)
+
+
+def _said(lines: Iterable[TimeLine], task: Task, design: Design) -> Iterator[TimeLine]:
+    """Each with the words of its step, as the sheet of the assembly has them."""
+    whole = design.assemblies[task.item]
+    for line in lines:
+        yield replace(line, said=step_words(design.joints[line.what], whole, design))
 
 
 def _apart(task: Task, whole: Assembly, design: Design) -> TaskTime:
