@@ -40,14 +40,14 @@ def fits_after_flame(joint: str, works: Mapping[str, Work]) -> Iterator[Act]:
         yield work.act(
             "measure",
             f"cold and clean, scale and alloy scraped off {_named(work, place)} and what it seats "
-            f"on, measure it again: {_wanted(work, half)}",
+            f"on, measure it again: {wanted(half, work.design.units)}",
             feature=place,
             tool=measured_with(work, half),
         )
 
 
-def _wanted(work: Work, half: HalfFact) -> str:
-    units = work.design.units
+def wanted(half: HalfFact, units: str) -> str:
+    """What a size must still be: its limits, or what lay between it and its mate as measured."""
     unit = "in" if units == "inch" else "mm"
     if half.suits is None:
         low, high = (_fine(limit or 0.0, units) for limit in (half.lower, half.upper))

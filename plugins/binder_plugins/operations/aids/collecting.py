@@ -71,7 +71,7 @@ class _Found:
         for name in own:
             if name in work.tools:
                 self.used(name, Whose.OWNED, (f"{PREFIX}{work.subject}", work.subject))
-        for said in _with_also(said_in(work.tools)):
+        for said in _with_also((*said_in(work.tools), *_spoken_of(work))):
             is_owned = owns(said, shop)
             name = owned_name(said, shop, self.design.units) if is_owned else said.name
             whose = Whose.OWNED if is_owned else Whose.HAD
@@ -119,6 +119,13 @@ class _Found:
                 if any(one in self.work[name].tools for one in _TURNING):
                     _chucked(self.work[name].tools, place, self)
                 _read(self.work[name].tools, place, self, own, is_holder=True)
+                for said in _spoken_of(self.work[name]):
+                    self.named(said, place)
+
+
+def _spoken_of(work: SmallWork) -> tuple[Said, ...]:
+    """What the steps of a making speak of; what is made itself is told with its tools."""
+    return tuple(said for said in spoken_in("; ".join(work.steps)) if not said.row.make)
 
 
 def _with_also(said: tuple[Said, ...]) -> Iterator[Said]:
