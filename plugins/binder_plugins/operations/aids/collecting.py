@@ -33,7 +33,7 @@ _TO_SIZE = frozenset({"turn", "face", "bore", "taper", "groove", "mill", "step",
 _BONDS = frozenset({"bond", "glue"})
 # By these a tool is made in the lathe; what drills there is held in this.
 _TURNING = ("knife tool", "parting tool", "boring tool")
-_DRILL_CHUCK = "drill chuck for the tailstock"
+_DRILL_CHUCK = "drill chuck"
 # What stands before a tool that is bought only in the place of the one before it.
 _INSTEAD = "; or "
 # What is had in a width, or in the size of a thread, where it is not made.
