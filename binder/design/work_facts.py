@@ -44,11 +44,15 @@ class TreatmentFact(Fact):
 
 @dataclass(frozen=True, slots=True)
 class TimeLine:
-    """What a task spends on one thing: `count` times of it take so many `minutes` together."""
+    """What a task spends on one thing: `count` times of it take so many `minutes` together.
+
+    `said` are the words of its step, where it has some.
+    """
 
     what: str
     count: int
     minutes: float
+    said: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,9 +85,13 @@ class TraceFact(Fact):
 
 @dataclass(frozen=True, slots=True)
 class SupplyFact(Fact):
-    """What work or running uses up, and is not owned: `what` is bought for the subject."""
+    """What work or running uses up, and is not owned: `what` is bought for the subject.
+
+    Where a piece of work uses up several things, `of` is its title and the subject says which.
+    """
 
     what: str
+    of: str = ""
 
 
 @dataclass(frozen=True, slots=True)

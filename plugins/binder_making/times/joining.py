@@ -100,6 +100,6 @@ def reading(sizes: int) -> float:
 
 
 def in_place(what: str) -> float:
-    """Minutes of work on bores that are in place: `in_line` or `sizing`."""
+    """Minutes of work on what is in place: `in_line`, `sizing` or a `pawl`."""
     row = joining_table()[what]
     return float(row["set"] + row["run"])

@@ -20,6 +20,7 @@ from binder.api import (
     TaskTime,
     TogetherFact,
     TreatmentFact,
+    TurningFact,
     hookimpl,
     late,
 )
@@ -64,7 +65,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "time the tasks",
             late(f"{_HERE}.timing", "time_tasks"),
             needs=(BuildSequence,),
-            after=(CordFact, HardwareFact, NumberOff),
+            after=(CordFact, HardwareFact, NumberOff, PlacedFact, TogetherFact, TurningFact),
             gives=(TaskTime,),
             for_pages=True,
         ),

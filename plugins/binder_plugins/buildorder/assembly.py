@@ -27,25 +27,18 @@ from binder.api import (
     Text,
     Tick,
 )
-from binder_plugins.buildorder.closing import done_after, done_before, inside_of, joints_closed_in
+from binder_plugins.buildorder.closing import inside_of, joints_closed_in
 from binder_plugins.buildorder.curing import left_alone, parts_of
 from binder_plugins.buildorder.filed_seats import seated_at
-from binder_plugins.buildorder.floating import floats_in, tried_first
-from binder_plugins.buildorder.led import led
-from binder_plugins.buildorder.locking import dry, locked, when
-from binder_plugins.buildorder.on_the_coat import HOW
-from binder_plugins.buildorder.own_holes import own_holes
-from binder_plugins.buildorder.pawl_tried import pawl_tried
-from binder_plugins.buildorder.riding import beside, put_on_first
+from binder_plugins.buildorder.floating import floats_in
+from binder_plugins.buildorder.locking import locked, when
 from binder_plugins.buildorder.running_in import full_load, is_run_in
+from binder_plugins.buildorder.step_words import step_words
 from binder_plugins.buildorder.stops import stop_at
-from binder_plugins.buildorder.straddled import between_plates, goes_with
-from binder_plugins.buildorder.tied import tied_first
 from binder_solid.filled import done_as
 from binder_solid.leaning import leans_at
 from binder_solid.set_there import set_there
 from binder_solid.stands_at import faces_at
-from binder_solid.tripped import trip_words
 
 
 def assembly_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
@@ -134,19 +127,6 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
             more.append((f"place: {place}",))
         if joint.entry.note:
             more.append((f"note: {joint.entry.note}",))
-        step = _said_done(joint, design) + tried_first(joint, design) + own_holes(joint, design)
-        step += "in the same move: " if goes_with(joint, design) else ""
-        step += put_on_first(joint, design) + fact.step
-        step += beside(joint, one, design) + between_plates(joint, design)
-        step += led(joint, one, design) + tied_first(joint, one, design)
-        step += pawl_tried(joint, design) + trip_words(joint, design) + dry(joint, design)
+        step = step_words(joint, one, design)
         words = step[0].upper() + step[1:]
         yield Tick(f"{one.name} {joint.name}", (words,), tuple(filter(None, more)))
-
-
-def _said_done(joint: Joint, design: Design) -> str:
-    later = done_after(joint, design)
-    if later is not None:
-        return f"last of all, the finish dry ({later.title}): {HOW}"
-    task = done_before(joint, design)
-    return f"done before ({task.title}): " if task is not None else ""

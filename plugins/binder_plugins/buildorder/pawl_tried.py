@@ -27,9 +27,9 @@ def pawl_tried(joint: Joint, design: Design) -> str:
         side = _side(mate, wheel, design)
         return (
             f"{side}; first on the loose pin: stand {_title(wheel, design)} with its shaft in its "
-            f"own bearing beside it, and file the end of {_title(pawl, design)}, its angle kept, "
-            "until it falls to the bottom of every tooth and its end lies on the whole face, "
-            "blackened and tried; take the wheel out again, and only then close the pin"
+            f"own bearing beside it, and file the end of {_title(pawl, design)} in the vice, its "
+            "angle kept, until it falls to the bottom of every tooth and its end lies on the whole "
+            "face, tried with marking blue; take the wheel out again, and only then close the pin"
         )
     return ""
 

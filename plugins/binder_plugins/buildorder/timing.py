@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 
 from binder.api import (
     Assembly,
@@ -29,7 +30,9 @@ from binder_making.times import (
 from binder_plugins.buildorder.closing import done_after, done_before, joints_closed_in
 from binder_plugins.buildorder.curing import joints_of
 from binder_plugins.buildorder.locking import locked_in
+from binder_plugins.buildorder.pawl_tried import pawl_tried
 from binder_plugins.buildorder.running_in import is_loaded, is_run_in, pass_min
+from binder_plugins.buildorder.step_words import step_words
 from binder_plugins.buildorder.stripping import opened
 
 _MOVES = frozenset({"runs_in", "swivels", "hinged", "slides", "dovetailed", "leads"})
@@ -56,7 +59,10 @@ def _timed(task: Task, design: Design) -> Iterator[TaskTime]:
     elif verb in ("assemble", "begin", "go_on"):
         closed = joints_of(task, design)
         here = [one for one in closed if not (done_before(one, design) or done_after(one, design))]
-        yield _together(task, here, design)
+        made = _together(task, here, design)
+        lines = tuple(_said(made.lines, task, design))
+        more = sum(one.minutes for one in lines) - sum(one.minutes for one in made.lines)
+        yield replace(made, minutes=made.minutes + more, lines=lines)
     elif task.kind is TaskKind.STRIP:
         yield _apart(task, design.assemblies[task.item], design)
     elif verb == "close":
@@ -79,6 +85,16 @@ def _together(task: Task, joints: Iterable[Joint], design: Design) -> TaskTime:
     minutes = joining_table()["lay_out"] + sum(line.minutes for line in lines)
     why = _CURE if waits else ""
     return TaskTime(task.id, float(minutes), tuple(lines), "assemble", waits, why)
+
+
+def _said(lines: Iterable[TimeLine], task: Task, design: Design) -> Iterator[TimeLine]:
+    """Each with the words of its step, as the sheet has them, and what is filed in it."""
+    whole = design.assemblies[task.item]
+    for line in lines:
+        joint = design.joints[line.what]
+        filed = in_place("pawl") if pawl_tried(joint, design) else 0.0
+        said = step_words(joint, whole, design)
+        yield replace(line, said=said, minutes=line.minutes + filed)
 
 
 def _apart(task: Task, whole: Assembly, design: Design) -> TaskTime:

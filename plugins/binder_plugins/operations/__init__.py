@@ -12,6 +12,7 @@ from binder.api import (
     ChainFact,
     Check,
     Code,
+    CordFact,
     FitFact,
     HalfFact,
     HardwareFact,
@@ -113,6 +114,7 @@ def binder_steps() -> Sequence[PlanStep]:
             needs=(Route,),
             after=(
                 ChainFact,
+                CordFact,
                 HalfFact,
                 HardwareFact,
                 JointFact,

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import lathe_for, place_of, round_holder
+from binder_plugins.operations.eased_held import ENDS, holds_of
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.words import holding_min
 from binder_solid.eased_along import eased_along
@@ -14,7 +14,10 @@ from binder_trade.explained import NotDefined
 from binder_trade.fits.gaps import gap
 
 if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator, Sequence
+
     from binder.api import HalfFact
+    from binder_plugins.operations.eased_held import Span, Stretched
     from binder_plugins.operations.work import Work
     from binder_solid.eased_along import Eased
 
@@ -23,51 +26,67 @@ _POLISHED_MM = 0.05
 # By how much the steps of a plug grow that tells a bore to polish to, on diameter in mm: common
 # practice, no source.
 _STEP_MM = 0.02
-# A land shorter than this holds nothing; a journal so many times its thickness long is turned end
-# for end and gripped by its other half; what the parting tool takes, and what stays clear of the
-# jaws, in mm: common practice, no source.
-_LAND_MM, _LONG = 3.0, 4.0
+# What the parting tool takes, and what stays clear of the jaws, in mm: common practice, no source.
 _PARTED_MM, _CLEAR_MM = 3.0, 3.0
 
 
 def eased(work: Work) -> Iterator[SetUp]:
-    """One set-up for all places that are tried in their measured bores, gripped beside them."""
-    found = [(place, half) for place, half in _tight(work) if _land(work, place, half)]
-    sized = [(place, half.upper or 1.0) for place, half in found]
-    acts = [_polish(work, place, half) for place, half in found]
-    for place, half, across in _to_bought(work):
-        sized.append((place, across))
-        acts.append(_to_measured(work, place, half, across))
-    if acts:
-        across = max(size for _, size in sized)
+    """The set-ups for all places that are tried in their measured bores, gripped beside them."""
+    found: dict[str, list[tuple[Stretched, HalfFact]]] = {end: [] for end in ("", *ENDS)}
+    for place, half in _tight(work):
+        for hold in holds_of(work, place) or ():
+            if hold.takes(eased_along(half, work.design).own):
+                found[hold.end].append((hold, half))
+    bought = list(_to_bought(work))
+    if found[""] or bought:
+        acts = [_polish(work, hold, half) for hold, half in found[""]]
+        acts += [_to_measured(work, place, half, across) for place, half, across in bought]
+        sized = [half.upper or 1.0 for _, half in found[""]] + [across for *_, across in bought]
+        across = max(sized)
         on = f"⌀{work.mm(round(across, 1))}, beside the place"
-        yield _setup(work, across, on, acts)
+        yield _setup(work, across, on, acts, [hold for hold, _ in found[""]])
+    for end in ENDS:
+        if found[end]:
+            acts = [_polish(work, hold, half) for hold, half in found[end]]
+            across = max(half.upper or 1.0 for _, half in found[end])
+            again = "" if end == ENDS[0] or not found[ENDS[0]] else "turned round, "
+            on = f"⌀{work.mm(round(across, 1))}, {again}the half away from the {end}-hand end"
+            yield _setup(work, across, on, acts, [hold for hold, _ in found[end]])
 
 
 def eased_in_the_bar(work: Work) -> Iterator[SetUp]:
     """The first set-up of a piece that has no land left beside the place once it is turned."""
-    found = [(place, half) for place, half in _tight(work) if not _land(work, place, half)]
+    found = [(place, half) for place, half in _tight(work) if holds_of(work, place) is None]
     if not found:
         return
     long = work.form.size[0] if work.form is not None else 0.0
     reach = long + _PARTED_MM
-    acts = [_polish(work, place, half, reach) for place, half in found]
+    acts = [_polish_bar(work, place, half, reach) for place, half in found]
     across = max(half.upper or 1.0 for _, half in found)
-    setup = _setup(work, across, "the bar", acts)
+    setup = _setup(work, across, "the bar", acts, [])
     out = replace(setup.grip, across=across, stand_out=reach + _CLEAR_MM)
     datum = f"{setup.datum}; in the bar, since no land is left beside the place later"
     yield replace(setup, grip=out, datum=datum)
 
 
-def _setup(work: Work, across: float, on: str, acts: list[Act]) -> SetUp:
+def _setup(
+    work: Work, across: float, on: str, acts: list[Act], holds: Sequence[Stretched]
+) -> SetUp:
     workshop = work.design.workshop
     machine = lathe_for(workshop, across)
     holder, kind = round_holder(workshop, across, true=True)
+    held = [one for one in holds if one.jaws[1] > one.jaws[0]]
+    # Jaws leave their print on what is polished to a fit; a collet does not.
+    soft = ", paper under the jaws" if kind != "collet" and "half away" in on else ""
+    grip = Grip(holder or "by hand", kind, f"{on}{soft}")
+    if held:
+        least = min(held, key=lambda one: one.long)
+        grip = replace(grip, across=across, long=least.long, jaws=least.jaws)
     return SetUp(
         1,
         place_of(workshop, machine),
         machine,
-        Grip(holder or "by hand", kind, on),
+        grip,
         "the mate, as it was measured",
         tuple(acts),
         minutes=holding_min(kind),
@@ -80,62 +99,56 @@ def _tight(work: Work) -> Iterator[tuple[str, HalfFact]]:
         yield from ((place, one) for one in halves if one.is_eased and one.upper is not None)
 
 
-def _land(work: Work, place: str, half: HalfFact) -> bool:
-    """Whether enough of the rod's own thickness is left to grip beside what is polished."""
-    step = (
-        next((one for one in work.form.stretches if one.name == place), None) if work.form else None
-    )
-    if step is None:
-        return True
-    spans = eased_along(half, work.design).own or ((step.start, step.end),)
-    free = [max(low - step.start, step.end - high) for low, high in spans]
-    return max(free) >= _LAND_MM or (step.end - step.start) >= _LONG * step.across
-
-
-def _polish(work: Work, place: str, half: HalfFact, in_bar: float = 0.0) -> Act:
-    """Tried in its mate, polished where that sits, or for `in_bar` mm of the bar's end."""
-    if_tight = half.how.removeprefix("eased ")
-    if in_bar:
-        words = (
-            f"burr off the bar's end, try it in the {half.mate}; polish the last "
-            f"{work.mm(in_bar)} {if_tight}"
-        )
-        return _act(work, place, words, half.upper or 1.0)
+def _polish(work: Work, hold: Stretched, half: HalfFact) -> Act:
+    """Tried in its mate, polished where that sits, as far as the grip leaves it bare."""
     found = eased_along(half, work.design)
-    words = f"try the {_said(place)} in the {half.mate}; polish it {_where(work, found)} {if_tight}"
-    return _act(work, place, f"{words}{_kept(work, place, half, found)}", half.upper or 1.0)
+    place, if_tight = half.place, half.how.removeprefix("eased ")
+    where = _where(work, found, hold)
+    words = f"try the {_said(place)} in the {half.mate}; polish it {where} {if_tight}"
+    act = _act(work, place, f"{words}{_kept(work, half, found, hold)}", half.upper or 1.0)
+    # A half of the length is half of the work.
+    return replace(act, run=act.run / 2) if hold.end else act
 
 
-def _where(work: Work, found: Eased) -> str:
+def _polish_bar(work: Work, place: str, half: HalfFact, reach: float) -> Act:
+    """The end of the bar tried in its mate and polished for `reach` mm."""
+    words = (
+        f"burr off the bar's end, try it in the {half.mate}; polish the last "
+        f"{work.mm(reach)} {half.how.removeprefix('eased ')}"
+    )
+    return _act(work, place, words, half.upper or 1.0)
+
+
+def _where(work: Work, found: Eased, hold: Stretched) -> str:
     """From the end that goes in first, since all that its mate slides over is in the way."""
     if not found.own:
         return "from the end that goes in first to where it sits"
-    return f"from {_spans(work, found.own)} off its left-hand end"
+    return f"from {_spans(work, hold.told(found.own))} off its {hold.end or 'left'}-hand end"
 
 
-def _spans(work: Work, spans: Iterable[tuple[float, float]]) -> str:
+def _spans(work: Work, spans: Iterable[Span]) -> str:
     return " and ".join(f"{work.mm(low)} to {work.mm(high)}" for low, high in spans)
 
 
-def _kept(work: Work, place: str, half: HalfFact, found: Eased) -> str:
+def _kept(work: Work, half: HalfFact, found: Eased, hold: Stretched) -> str:
     """The stretches of other mates: those that this one must pass over, and those left alone."""
     passed: dict[str, str] = {}
     left: dict[str, str] = {}
-    for other in work.halves.get(place, ()):
+    for other in work.halves.get(half.place, ()):
         lands = () if other.joint == half.joint else eased_along(other, work.design).lands
         over = [span for span, one in found.passed if one.joint == other.joint]
-        if over:
-            passed[other.mate] = f"{_spans(work, over)}, which the {other.mate} is for"
+        if hold.told(over):
+            passed[other.mate] = f"{_spans(work, hold.told(over))}, which the {other.mate} is for"
         mine = (*found.lands, *over)
         free = [one for one in lands if not any(_meets(one, own) for own in mine)]
-        if free:
-            left[other.mate] = f"{_spans(work, free)}, which the {other.mate} is for"
+        if hold.told(free):
+            left[other.mate] = f"{_spans(work, hold.told(free))}, which the {other.mate} is for"
     across, alone = " and ".join(passed.values()), "; nor ".join(left.values())
     words = f"; it slides over {across}: there no further than that" if across else ""
     return f"{words}; not {alone}" if alone else words
 
 
-def _meets(one: tuple[float, float], other: tuple[float, float]) -> bool:
+def _meets(one: Span, other: Span) -> bool:
     return one[0] < other[1] and one[1] > other[0]
 
 

@@ -15,6 +15,8 @@ if TYPE_CHECKING:
     from binder_plugins.operations.facts import Act
     from binder_plugins.operations.work import Work
 
+_MM_PER_INCH = 25.4
+
 
 def kept_bare(joint: str, works: Mapping[str, Work]) -> str:
     """What is blackened before the flame, '' where none of its parts has a finished fit."""
@@ -28,18 +30,42 @@ def kept_bare(joint: str, works: Mapping[str, Work]) -> str:
 
 
 def fits_after_flame(joint: str, works: Mapping[str, Work]) -> Iterator[Act]:
-    """Each finished fit measured again cold against its limits; what others are made to is not."""
+    """Each finished fit measured again cold; what others are made to is not.
+
+    What has limits is held against these, what was made to its mate against that as measured.
+    """
     for work, place, half in _finished(joint, works):
         if any(one.is_master for one in work.halves[place]):
             continue
-        low, high = (f"{limit:.3f}" for limit in (half.lower or 0.0, half.upper or 0.0))
         yield work.act(
             "measure",
             f"cold and clean, scale and alloy scraped off {_named(work, place)} and what it seats "
-            f"on, measure it again: {low} to {high} mm, or it does not go on its mate",
+            f"on, measure it again: {wanted(half, work.design.units)}",
             feature=place,
             tool=measured_with(work, half),
         )
+
+
+def wanted(half: HalfFact, units: str) -> str:
+    """What a size must still be: its limits, or what lay between it and its mate as measured."""
+    unit = "in" if units == "inch" else "mm"
+    if half.suits is None:
+        low, high = (_fine(limit or 0.0, units) for limit in (half.lower, half.upper))
+        return f"{low} to {high} {unit}, or it does not go on its mate"
+    near, far = sorted(half.suits, key=abs)
+    mate = f"the {half.mate} as you measured it"
+    if half.is_eased:
+        return f"no nearer than {_fine(abs(near), units)} {unit} to {mate}, or ease it there again"
+    first, last = (_fine(abs(one), units) for one in (near, far))
+    here, there = ("over" if one > 0 else "under" for one in (near, far))
+    # A size that may be the mate's own has no side.
+    side = "" if here == there or not near else f" {unit} {here}"
+    return f"still {first}{side} to {last} {unit} {there} {mate}"
+
+
+def _fine(mm: float, units: str) -> str:
+    """To a thousandth of a millimetre, or to a tenth of a thou."""
+    return f"{mm / _MM_PER_INCH:.4f}" if units == "inch" else f"{mm:.3f}"
 
 
 def _finished(joint: str, works: Mapping[str, Work]) -> Iterator[tuple[Work, str, HalfFact]]:
@@ -47,7 +73,8 @@ def _finished(joint: str, works: Mapping[str, Work]) -> Iterator[tuple[Work, str
     items = next(iter(works.values())).design.joints[joint].items
     for work in (works[name] for name in items if name in works):
         for place, halves in work.halves.items():
-            fit = next((one for one in halves if one.lower is not None), None)
+            known = (one for one in halves if one.lower is not None or one.suits is not None)
+            fit = next(known, None)
             is_here = any(one.joint == joint for one in halves)
             if fit is not None and not is_here and work.waits(place) is None:
                 yield work, place, fit

@@ -19,6 +19,7 @@ _KIND = "shoulders"
 _NEAR = 1e-6
 _CLEAR = "draw the tailstock centre back, and "
 _SHOULDER = "; too little: take the shoulder next to the chuck back"
+_DRIVER = "screwdriver or key"
 _BY_SCREWS = frozenset({"screwed", "bolted", "studded"})
 
 
@@ -38,6 +39,7 @@ def trials(work: Work, acts: Sequence[Act], *, carried: bool = False) -> Iterato
                 f"{work.mm(chain.least)} to {work.mm(chain.most)} of float"
                 f"{_SHOULDER if _is_riveted(work, chain) else ''}",
                 feature=turned[closing.key],
+                tool=_DRIVER if _is_screwed(work, chain) else "",
                 tags=("tried-on",),
             )
             yield replace(act, measure=float_tried(chain.least, chain.most, work.design))
@@ -51,7 +53,7 @@ def _tried(work: Work, chain: ChainFact, other: ChainLink) -> str:
         names += [name for name in joint.items if name not in (work.name, names[0])]
     items = [(name, work.design.item(name)) for name in names]
     said = [f"the {item.title if item is not None else name}" for name, item in items]
-    if joint is not None and joint.kind in _BY_SCREWS:
+    if _is_screwed(work, chain):
         said.append("its screw")
     return said[0] if len(said) == 1 else f"{', '.join(said[:-1])} and {said[-1]}"
 
@@ -68,6 +70,11 @@ def _stopped(work: Work, chain: ChainFact) -> str:
     return (
         f", the {item.title if item is not None else on} dry on {tail}, hard against its shoulder"
     )
+
+
+def _is_screwed(work: Work, chain: ChainFact) -> bool:
+    joint = work.design.joints.get(chain.closed_by)
+    return joint is not None and joint.kind in _BY_SCREWS
 
 
 def _is_riveted(work: Work, chain: ChainFact) -> bool:

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.closing_piece import closing_journal
 from binder_plugins.operations.lengthwise import has_limits
 from binder_plugins.operations.set_over import swung
-from binder_plugins.operations.taper_mates import BLUE, mate_of, tried
+from binder_plugins.operations.taper_mates import BLUE, mate_of, tried, tried_min
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -59,7 +60,7 @@ def rough_turn(
     is_thin = any(_is_thin(turning.steps[i]) for i in (place, *behind))
     slender = ("slender",) if is_last and is_thin else ()
     yield from _neck(turning, place, free, (*tags, *slender), start)
-    yield work.act(
+    turned = work.act(
         act,
         words,
         machine=turning.lathe,
@@ -71,6 +72,8 @@ def rough_turn(
         end=free,
         tags=(*tags, "outside", *(("rough",) if act == "turn" else ()), *slender),
     )
+    mate = mate_of(work, step_name(turning, place)) if act == "taper" else None
+    yield replace(turned, run=turned.run + tried_min(mate))
 
 
 def room_in_waste(turning: Turning) -> float:

@@ -11,7 +11,7 @@ from binder_plugins.operations.hole_kinds import many_of, narrows_to
 from binder_plugins.operations.hole_tools import bar_name
 from binder_plugins.operations.in_the_bar import is_past
 from binder_plugins.operations.set_over import swung
-from binder_plugins.operations.taper_mates import BLUE, mate_of, tried
+from binder_plugins.operations.taper_mates import BLUE, mate_of, tried, tried_min
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -86,6 +86,7 @@ def _tapered(work: Work, one: Located, where: Where, start: float) -> Act:
     ready, cuts, run = bored.ready + _SWING_MIN, bored.cuts, bored.run
     if cuts:  # And a light one to the size, once the angle is tried.
         cuts, run = cuts + 1, run * (cuts + 1) / cuts
+    run += tried_min(mate)
     gauge = _gauge(work, one, mate)
     return replace(bored, act="taper", ready=ready, cuts=cuts, run=run, measure=gauge)
 

@@ -23,6 +23,9 @@ BLUE = "marking blue"
 _FIRST_TRIAL_MM = 0.2
 _TENTH_IN = 2.54
 WRITE = "; write down how the slide reads"
+# How often a taper is tried in blue till it marks all round, and what each trial takes in min:
+# stopped, wiped, blued, turned in its mate, looked at, the slide swung. Common practice, no source.
+_TRIALS, _TRIAL_MIN = 3, 4.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,6 +119,11 @@ def tried(work: Work, mate: Mate | None) -> str:
         f"{at_small}, till it marks all round, over three quarters; done when the mouth stands "
         f"{off} from the large end ({mm(each)} more is {mm(each / mate.one_in)} of ⌀ still to take)"
     )
+
+
+def tried_min(mate: Mate | None) -> float:
+    """Minutes that the trials of a half in blue take; 0 where none is tried."""
+    return _TRIALS * _TRIAL_MIN if mate is not None and mate.is_first else 0.0
 
 
 def _shaft(joint: Joint, design: Design) -> tuple[float, float, float] | None:

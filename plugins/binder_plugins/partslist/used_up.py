@@ -33,7 +33,7 @@ _METALS = ("brass", "bronze", "stainless")
 def used_up(design: Design) -> dict[str, list[str]]:
     """Each thing with what it is for, in the order of the spec and of the work."""
     found: dict[str, list[str]] = {}
-    supplies = ((one.what, one.subject) for one in design.facts.all(SupplyFact))
+    supplies = ((one.what, one.of or one.subject) for one in design.facts.all(SupplyFact))
     sources = (
         *_of_notes(design),
         *_of_heat(design),

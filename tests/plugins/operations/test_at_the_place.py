@@ -5,6 +5,7 @@ All common practice, no source, where nothing else is said.
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
@@ -14,6 +15,7 @@ from binder.compiler import Job, Phase, compiled
 from binder.host import Host
 from binder_plugins.operations.early_corners import slips
 from binder_plugins.operations.facts import Act, Grip, Route
+from binder_solid.facts import FormFact
 from tests.plugins.operations.conftest import RouteOf
 
 SPECS = Path(__file__).parents[3] / "specs"
@@ -43,24 +45,66 @@ def _acts(design: Design, name: str, kind: str) -> list[Act]:
 
 def test_the_stretch_that_may_be_polished_is_told(crane: Design) -> None:
     """The axle of 24 + 6 = 30 mm ends flush with the bushes of 3 + 1 = 4 mm at its ends; the
-    barrel is between them."""
-    bushes, barrel = _acts(crane, "barrel_axle", "polish")
-    assert "from 0 mm to 4 mm and 26 mm to 30 mm off its left-hand end" in bushes.what
+    barrel is between them, so that each half of 15 mm is polished while the other is held."""
+    bush, barrel, other_bush, rest = _acts(crane, "barrel_axle", "polish")
+    assert "from 0 mm to 4 mm off its left-hand end" in bush.what
+    assert "from 0 mm to 4 mm off its right-hand end" in other_bush.what
     # It comes on over one of the two bushes' places, and never meets the other.
     assert "it slides over 0 mm to 4 mm, which the bore of the cheek bush is for" in barrel.what
-    assert barrel.what.endswith("not 26 mm to 30 mm, which the bore of the cheek bush is for")
+    assert "to 15 mm off its right-hand end" in rest.what
+    assert rest.what.endswith("not 0 mm to 4 mm, which the bore of the cheek bush is for")
 
 
 def test_a_rod_is_eased_from_the_end_that_goes_in(crane: Design) -> None:
-    """A shaft of 24 + 10 = 34 mm in cheeks of 3 mm, its pinion 4 mm wide beside the right one: each
-    mate must slide from the end to the far edge of its land. Common practice, no source."""
-    cheeks, pinion = _acts(crane, "crank_shaft", "polish")
-    assert "from 0 mm to 5.5 mm and 29.5 mm to 34 mm off" in cheeks.what
-    assert "from 25.35 mm to 29.5 mm off" in pinion.what
-    assert "it slides over 29.5 mm to 34 mm, which the lower of the winch cheek is" in pinion.what
-    # A pin of 16.8 mm through plates of 18 gauge (1.219 mm) 12 mm apart goes through both of them.
-    _, jib = _acts(crane, "head_pin", "polish")
-    assert "from 0 mm to 15.62 mm off" in jib.what
+    """A shaft of 24 + 10 = 34 mm and a tail of 5 mm in cheeks of 3 mm, its pinion 4 mm wide beside
+    the right one: each mate must slide from the end to the far edge of its land. Common practice,
+    no source."""
+    left, right, pinion = _acts(crane, "crank_shaft", "polish")
+    assert "from 0 mm to 5.5 mm off its left-hand end" in left.what
+    assert "from 5 mm to 9.5 mm off its right-hand end" in right.what
+    assert "from 9.5 mm to 13.65 mm off its right-hand end" in pinion.what
+    assert "it slides over 5 mm to 9.5 mm, which the lower of the winch cheek is" in pinion.what
+
+
+def test_a_pin_eased_nearly_to_its_end_is_turned_round(crane: Design) -> None:
+    """A pin of 16.8 mm through plates of 18 gauge (1.219 mm) 12 mm apart goes through both of them:
+    15.62 mm of it are eased, and 1.18 mm is no grip."""
+    found = crane.facts.about(Route, "head_pin")
+    assert found is not None
+    first, second = (one for one in found.setups if one.acts[0].act == "polish")
+    assert "from 0 mm to 8.4 mm off its left-hand end" in first.acts[-1].what
+    assert "from 1.18 mm to 8.4 mm off its right-hand end" in second.acts[-1].what
+    assert "turned round" in second.grip.on
+    # The groove at 0.95 mm, 0.5 mm wide, is no grip either.
+    assert second.grip.jaws == pytest.approx((1.2, 8.4))
+
+
+@pytest.mark.parametrize("spec", ["wharf-crane", "tilt-hammer"])
+def test_what_is_eased_lies_clear_of_a_grip_of_a_diameter(host: Host, spec: str) -> None:
+    """Or it is polished in the bar. Common practice, no source."""
+    design = compiled(Job(SPECS / spec / f"{spec}.yaml"), host, Phase.CHECK).design
+    assert design is not None
+    judged = 0
+    for route in design.facts.all(Route):
+        form = design.facts.about(FormFact, route.subject)
+        for setup in route.setups:
+            told = [
+                (float(low), float(high), side)
+                for act in setup.acts
+                if act.act == "polish" and " off its " in act.what
+                for part in [act.what.partition(" off its ")]
+                for low, high in re.findall(r"([\d.]+) mm to ([\d.]+) mm", part[0])
+                for side in [part[2].partition("-")[0]]
+            ]
+            if not told or form is None:
+                continue
+            judged += 1
+            assert setup.grip.long >= setup.grip.across > 0
+            for low, high, side in told:
+                long = form.size[0]
+                start, end = (low, high) if side == "left" else (long - high, long - low)
+                assert end <= setup.grip.jaws[0] + 0.01 or start >= setup.grip.jaws[1] - 0.01
+    assert judged
 
 
 def test_a_journal_without_a_land_beside_it_is_eased_in_the_bar(crane: Design) -> None:

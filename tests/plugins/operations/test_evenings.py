@@ -316,3 +316,19 @@ def test_the_parts_of_a_long_piece_add_up_to_it(minutes: int, count: int) -> Non
     parts = [share_of(piece("a", minutes), number, count) for number in range(1, count + 1)]
     assert sum(parts) == minutes
     assert max(parts) - min(parts) <= 1
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_sawing_waits_for_nothing(model: str) -> None:
+    """Stock is sawn off long, whatever its part is made to: common practice, no source."""
+    plan = plan_of(model)
+    sawn = [
+        name
+        for name, piece in plan.pieces.items()
+        if piece.setup is not None
+        and piece.setup.number == 1
+        and {act.act for act in piece.setup.acts} == {"saw"}
+    ]
+    assert sawn
+    assert not [name for name in sawn if plan.waits[name]]
+    assert any(plan.waits[f"{name.removesuffix(' 1')} 2"] != (name,) for name in sawn)

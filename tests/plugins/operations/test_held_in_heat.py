@@ -9,10 +9,11 @@ from pathlib import Path
 
 import pytest
 
-from binder.api import Design
+from binder.api import Design, HalfFact
 from binder.compiler import Job, Phase, compiled
 from binder.host import Host
 from binder_plugins.operations.facts import Act, Route
+from binder_plugins.operations.fits_in_flame import wanted
 from tests.plugins.operations.conftest import HEAD, Plan
 
 SPECS = Path(__file__).parents[3] / "specs"
@@ -79,6 +80,44 @@ def test_a_bore_for_solder_is_told_by_two_plugs(crane: Design) -> None:
     """Silver solder wants 0.04 to 0.08 mm on diameter (makers' sheets, from memory)."""
     (bore,) = _acts(_route(crane, "winch_block"), "bore")
     assert "+ 0.040 goes in, + 0.080 does not" in bore.measure
+
+
+def test_what_suits_its_mate_is_held_against_it_when_cold(crane: Design) -> None:
+    """The tenon of the post was turned to the seat of its cap as that measured: no limits are."""
+    (_, tenon) = _acts(_route(crane, "solder winch block on post"), "measure")
+    (half,) = (
+        one
+        for one in crane.facts.all(HalfFact)
+        if (one.item, one.joint) == ("post", "cap over post")
+    )
+    assert half.suits is not None
+    most = -min(half.suits)
+    assert tenon.what.endswith(
+        f"still 0.000 to {most:.3f} mm under the seat of the post cap as you measured it"
+    )
+
+
+@pytest.mark.parametrize(
+    ("suits", "units", "said"),
+    [
+        ((-0.034, -0.010), "mm", "still 0.010 to 0.034 mm under the bore"),
+        ((0.040, 0.080), "mm", "still 0.040 to 0.080 mm over the bore"),
+        ((-0.005, 0.020), "mm", "still 0.005 mm under to 0.020 mm over the bore"),
+        # An inch is 25.4 mm (ISO 80000-3): 0.0254 and 0.0508 mm are one and two thou.
+        ((-0.0508, -0.0254), "inch", "still 0.0010 to 0.0020 in under the bore"),
+    ],
+)
+def test_a_cold_size_is_told_in_the_units_of_the_sheet(
+    suits: tuple[float, float], units: str, said: str
+) -> None:
+    half = HalfFact("it", "it", "part", "step", "turn", "bore", "to suit", suits=suits)
+    assert wanted(half, units) == f"{said} as you measured it"
+
+
+def test_a_cold_size_with_limits_has_them_in_the_units_of_the_sheet() -> None:
+    """25.4 mm is 1 in (ISO 80000-3)."""
+    half = HalfFact("it", "it", "part", "step", "turn", "bore", "", lower=25.3746, upper=25.4)
+    assert wanted(half, "inch").startswith("0.9990 to 1.0000 in, or")
 
 
 @pytest.mark.parametrize("count", [2, 8])

@@ -80,7 +80,7 @@ def test_the_oil_lies_ready_where_the_joint_is_put_together(plan: Plan) -> None:
 
 def test_the_fingers_of_a_steady_have_their_oil() -> None:
     design = supplied(design_of("screw-jack/screw-jack"))
-    (steady,) = (one for one in design.facts.all(SupplyFact) if one.subject == "body, set-up 3")
+    (steady,) = (one for one in design.facts.all(SupplyFact) if one.of == "body, set-up 3")
     assert steady.what == "machine oil, ISO VG 32"
     assert "body, set-up 3" in used_up(design)[steady.what]
 

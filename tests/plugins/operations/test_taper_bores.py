@@ -23,6 +23,7 @@ JOINED = (
     " {name: nose, taper: 12 mm to 10 mm, length: 20 mm}]}\n"
     "joints: {cone: {tapered: [ENDS]}}\n"
 )
+ENDS_OF = ("part.bore, arbor.nose", "arbor.nose, part.bore")
 STRAIGHT = "bored: 14 mm, narrows_to: 12 mm"
 TO_SUIT = "bored: to suit, on: right, depth: through"
 
@@ -275,3 +276,12 @@ def test_the_bar_must_go_in_at_the_small_end(enters: str, plan: Plan, *, is_deep
     codes = {one.code.name for one in plan(f"{HEAD}  part: {hub(bore, 40)}\n", shop).findings}
     assert ("bore-too-deep" in codes) == is_deep
     assert "cutter-cannot-reach" not in codes
+
+
+def test_the_trials_in_blue_take_their_minutes(plan: Plan) -> None:
+    """Three trials of four minutes, on the half that is cut last: common practice, no source."""
+    pairs = zip(*(both(plan, ends) for ends in ENDS_OF), strict=True)
+    for halves in pairs:
+        (tried,) = (one for one in halves if "marking blue" in one.tool)
+        (other,) = (one for one in halves if one is not tried)
+        assert tried.run == pytest.approx(other.run + 12)

@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from binder.api import HardwareFact, JointFact, TaskKind, TaskTime, TogetherFact
+from binder.api import CordFact, HardwareFact, JointFact, TaskKind, TaskTime, TogetherFact
 from binder_plugins.operations.aids.sizes import Place
 from binder_plugins.operations.distance_tubes import distance_tube
 from binder_plugins.operations.facts import Act, Grip, Route, SetUp
@@ -62,7 +62,7 @@ def at_assembly(design: Design) -> Iterator[TaskPlace]:
             if joint is not None and task.kind is TaskKind.STRIP:
                 yield _at(task, Act("", "strip", "", tool=_tool(joint, design)), design)
             elif joint is not None:
-                yield _place(task, joint, design)
+                yield _place(task, joint, line.said, design)
 
 
 def _told(task: Task, design: Design) -> TaskPlace:
@@ -78,11 +78,13 @@ def _at(task: Task, act: Act, design: Design) -> TaskPlace:
     return TaskPlace(Route(task.id, task.title, (setup,)), setup, act, design)
 
 
-def _place(task: Task, joint: Joint, design: Design) -> TaskPlace:
+def _place(task: Task, joint: Joint, told: str, design: Design) -> TaskPlace:
+    """Where a joint is closed: by the words of its step, or by its own where it goes back."""
     said = design.facts.about(JointFact, joint.name)
+    own = said.step if said is not None else ""
     # What was put together before goes back into its own holes.
     first = "" if task.id.startswith("close ") else _drilled_now(joint, design)
-    step = f"{first}{said.step if said is not None else ''}"
+    step = f"{first}{told or own}"
     step += f"; {joint.entry.note}" if joint.entry.note else ""
     drills = hand_drilled(step) if drills_told(step) else ""
     named = (_tool(joint, design), drills, distance_tube(joint.name, design))
@@ -95,6 +97,15 @@ def _place(task: Task, joint: Joint, design: Design) -> TaskPlace:
         joints=(joint.name,),
     )
     return _at(task, act, design)
+
+
+def cut_for(act: Act, design: Design) -> Iterator[str]:
+    """The cord that a step cuts to its length, as it was bought."""
+    for fact in design.facts.all(CordFact):
+        joint = design.joints.get(fact.subject)
+        cord = design.item(joint.ends[-1].item) if joint is not None else None
+        if cord is not None and fact.cut and f"{cord.title}, cut {fact.cut} long" in act.what:
+            yield cord.title
 
 
 def _drilled_now(joint: Joint, design: Design) -> str:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from binder.api import Contribution, Design, SmallWork, SupplyFact
-from binder_plugins.operations.aids.at_assembly import at_assembly
+from binder_plugins.operations.aids.at_assembly import at_assembly, cut_for
 from binder_plugins.operations.aids.facts import PREFIX, Tool, ToolsFact, Whose
 from binder_plugins.operations.aids.making import made
 from binder_plugins.operations.aids.owning import in_plain_words, owned_name, owns
@@ -31,6 +31,9 @@ _MELTS = {
 # Acts whose size is read even where no limit asks for a gauge.
 _TO_SIZE = frozenset({"turn", "face", "bore", "taper", "groove", "mill", "step", "file"})
 _BONDS = frozenset({"bond", "glue"})
+# By these a tool is made in the lathe; what drills there is held in this.
+_TURNING = ("knife tool", "parting tool", "boring tool")
+_DRILL_CHUCK = "drill chuck"
 # What stands before a tool that is bought only in the place of the one before it.
 _INSTEAD = "; or "
 # In the name of a tool: the size that it reads, where it is not owned.
@@ -48,7 +51,7 @@ class _Found:
     tools: dict[str, Tool] = field(default_factory=dict)
     work: dict[str, SmallWork] = field(default_factory=dict)
     places: dict[str, Place] = field(default_factory=dict)
-    supplies: dict[str, SupplyFact] = field(default_factory=dict)
+    supplies: dict[tuple[str, str], SupplyFact] = field(default_factory=dict)
     by_piece: dict[str, list[str]] = field(default_factory=lambda: defaultdict(list))
 
     def note(self, name: str, whose: Whose, place: Place) -> None:
@@ -70,7 +73,7 @@ class _Found:
         for name in own:
             if name in work.tools:
                 self.used(name, Whose.OWNED, (f"{PREFIX}{work.subject}", work.subject))
-        for said in _with_also(said_in(work.tools)):
+        for said in _with_also((*said_in(work.tools), *_spoken_of(work))):
             is_owned = owns(said, shop)
             name = owned_name(said, shop, self.design.units) if is_owned else said.name
             whose = Whose.OWNED if is_owned else Whose.HAD
@@ -94,7 +97,8 @@ class _Found:
             self.note(name, Whose.OWNED, place)
             return
         if said.row.is_used_up:
-            self.supplies[place.title] = SupplyFact(place.title, said.name)
+            key = (said.name, place.title)
+            self.supplies[key] = SupplyFact(" for ".join(key), said.name, place.title)
             self.lies_ready(said.name, place)
             return
         work = made(said.row.make, said.words, place, said.name) if said.row.make else None
@@ -116,7 +120,16 @@ class _Found:
             for name in left:
                 done.add(name)
                 place = replace(self.places[name], making=name)
+                if any(one in self.work[name].tools for one in _TURNING):
+                    _chucked(self.work[name].tools, place, self)
                 _read(self.work[name].tools, place, self, own, is_holder=True)
+                for said in _spoken_of(self.work[name]):
+                    self.named(said, place)
+
+
+def _spoken_of(work: SmallWork) -> tuple[Said, ...]:
+    """What the steps of a making speak of; what is made itself is told with its tools."""
+    return tuple(said for said in spoken_in("; ".join(work.steps)) if not said.row.make)
 
 
 def _with_also(said: tuple[Said, ...]) -> Iterator[Said]:
@@ -161,6 +174,9 @@ def _of_setup(route: Route, setup: SetUp, found: _Found, own: list[str]) -> None
     reader = _reader(setup, design)
     if reader:
         found.note(reader, Whose.OWNED, held)
+    if setup.place == "lathe":
+        for act in setup.acts:
+            _chucked(act.tool, held, found)
     for act in setup.acts:
         place = Place(route, setup, act, design)
         _read(act.tool, place, found, own, is_holder=True)
@@ -171,6 +187,13 @@ def _of_setup(route: Route, setup: SetUp, found: _Found, own: list[str]) -> None
         is_wiped = act.act in _BONDS and any(is_degreased(one, design) for one in joints)
         for what in (*_MELTS.get(act.act, ()), *((SPIRIT,) if is_wiped else ())):
             found.lies_ready(what, place)
+
+
+def _chucked(text: str, place: Place, found: _Found) -> None:
+    """The drill chuck in the tailstock, where a tool of the text goes into it."""
+    if any(one.row.is_chucked for one in said_in(text)):
+        owned = next(iter(place.workshop.entry.holding.drill_chucks), "")
+        found.note(owned or _DRILL_CHUCK, Whose.OWNED if owned else Whose.HAD, place)
 
 
 def _reader(setup: SetUp, design: Design) -> str:
@@ -187,6 +210,8 @@ def _of_assembly(found: _Found, own: list[str]) -> None:
     for closing in at_assembly(design):
         if closing.act is not None:
             _read(closing.act.tool, closing, found, own, is_holder=True)
+            for what in cut_for(closing.act, design):
+                found.lies_ready(what, closing)
             for said in spoken_in(closing.act.what):
                 found.named(said, closing)
     for task in design.tasks.values():

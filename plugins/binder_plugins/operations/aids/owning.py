@@ -52,7 +52,7 @@ def _is_too_wide(owned: str, asked: str) -> bool:
 
 def owned_name(said: Said, workshop: Workshop, units: str) -> str:
     """One name for one tool, whatever the words: what it is called here, or with its width."""
-    if said.row.own in {"indicators", "rules", "heights"}:
+    if said.row.own in {"indicators", "rules", "heights", "drill_chucks"}:
         return _LISTS[said.row.own](workshop)[0]
     if said.row.own == "vices":
         return bench_vice(workshop) or said.name

@@ -32,6 +32,7 @@ class Row:
     spoken: re.Pattern[str] | None
     is_used_up: bool = False
     also: str = ""
+    is_chucked: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +73,8 @@ def _row(one: dict[str, Any]) -> Row:
     spoken = re.compile(one["spoken"]) if "spoken" in one else None
     name, make = one.get("name", ""), one.get("make", "")
     also = one.get("also", "")
-    return Row(name, says, one["own"], has, make, spoken, bool(one.get("used_up")), also)
+    used_up, chucked = bool(one.get("used_up")), bool(one.get("chucked"))
+    return Row(name, says, one["own"], has, make, spoken, used_up, also, chucked)
 
 
 @cache
