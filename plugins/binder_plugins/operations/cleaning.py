@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
 def cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
     """Burrs off, heat and polish, and, where another part is made to it, the size written down."""
-    acts = [work.act("deburr", "take off all burrs, break sharp edges 0.2 mm", amount=1.0)]
+    acts = [_edges(work)]
     heat = list(hardened(work))
     if heat:
         yield at_bench(work, "by hand", "", acts)
@@ -29,6 +29,13 @@ def cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
         acts = []
     acts += brightened(work)
     yield at_bench(work, "by hand", "", [*acts, *_gates(work, setups), *lengths_measured(work)])
+
+
+def _edges(work: Work) -> Act:
+    if work.group is not None and work.group.name == "wood":
+        said = "rub it smooth with the grain, take the sharp edges off"
+        return work.act("deburr", said, tool="abrasive paper on a block", amount=1.0)
+    return work.act("deburr", "take off all burrs, break sharp edges 0.2 mm", amount=1.0)
 
 
 def _gates(work: Work, setups: Sequence[SetUp]) -> Iterator[Act]:
