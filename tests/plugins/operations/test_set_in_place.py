@@ -72,6 +72,24 @@ def test_a_mate_that_is_spotted_is_told_its_edges(crane: Design) -> None:
     assert "lower" not in second.what  # not bored before the gears are set
 
 
+def test_what_is_not_the_same_both_ways_is_told_which_end_goes_where(crane: Design) -> None:
+    """The floor of the bush carries the post: it stands at the foot plate, whose spigot is there.
+
+    The cheeks were spotted to the block as it lay; silver solder leaves no way back. A wheel
+    alike on both sides goes on either way. Common practice, no source.
+    """
+    bush = _place(crane, "size-bush-in-housing")
+    assert "(the spigot) towards the left-hand end" in bush
+    assert "the closed end of its bore" in bush
+    block = set_there(crane.joints["winch block on post"], crane)
+    assert "its top towards the right-hand end of the slewing post (the tenon)" in block
+    (mark,) = _acts(_route(crane, "winch_block"), "mark")
+    assert "the top" in mark.what
+    assert "right-hand end of the slewing post" in mark.what
+    assert "its " not in set_there(crane.joints["wheel on barrel"], crane).partition("barrel")[2]
+    assert not _acts(_route(crane, "foot_plate"), "mark")
+
+
 PEDESTALS = """\
   bed: {material: mild steel, block: {length: 100 mm, width: 50 mm, height: 6 mm}}
   post:
