@@ -30,7 +30,7 @@ from binder.api import (
 from binder_plugins.buildorder.closing import done_after, done_before, inside_of, joints_closed_in
 from binder_plugins.buildorder.curing import left_alone, parts_of
 from binder_plugins.buildorder.filed_seats import seated_at
-from binder_plugins.buildorder.floating import floats_in, tried_first
+from binder_plugins.buildorder.floating import floats_in, for_now, tried_first
 from binder_plugins.buildorder.led import led
 from binder_plugins.buildorder.locking import dry, locked, when
 from binder_plugins.buildorder.on_the_coat import HOW
@@ -136,7 +136,7 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
             more.append((f"note: {joint.entry.note}",))
         step = _said_done(joint, design) + tried_first(joint, design) + own_holes(joint, design)
         step += "in the same move: " if goes_with(joint, design) else ""
-        step += put_on_first(joint, design) + fact.step
+        step += put_on_first(joint, design) + for_now(joint, fact.step, design)
         step += beside(joint, one, design) + between_plates(joint, design)
         step += led(joint, one, design) + tied_first(joint, one, design)
         step += pawl_tried(joint, design) + trip_words(joint, design) + dry(joint, design)
