@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from binder_solid.facts import FormFact
 from binder_solid.laid_on import ENDS, facing, said_side
+from binder_solid.opposite import BEHIND
 from binder_solid.space import dot
 from binder_solid.stands_at import fixed_pair, standing
 
@@ -67,6 +68,27 @@ def way_round(joint: Joint, design: Design) -> WayRound | None:
     title = f"the {item.title if item is not None else rod.item}"
     seen, there = _at(own, side), _at(mine, found.end)
     return WayRound(other.item, side, seen, title, found.end, there, not own.stretches)
+
+
+def entering(joint: Joint, bush: str, design: Design) -> str:
+    """`from the right end (the body) of the housing, the closed end of its bore first`.
+
+    How turned work that has no head goes into what it is pressed in; '' where it is the same
+    both ways, or lies another way.
+    """
+    found, pair = way_round(joint, design), fixed_pair(joint, design)
+    if found is None or pair is None or bush not in joint.items:
+        return ""
+    outer = next(one for one in pair if one.item != bush)
+    form = design.facts.about(FormFact, outer.item)
+    item = design.item(outer.item)
+    if form is None or item is None:
+        return ""
+    is_other = found.item == bush
+    far, first = (found.end, found.side) if is_other else (found.side, found.end)
+    seen = (found.at_side if is_other else found.at_end) or f"its {said_side(first)}"
+    near = BEHIND[far]
+    return f"from the {said_side(near)}{_seen(_at(form, near))} of the {item.title}, {seen} first"
 
 
 def _is_spotted(item: str, design: Design) -> bool:

@@ -30,6 +30,7 @@ from binder_plugins.operations.sketch_together import sketch_together
 from binder_plugins.operations.together_pages import together_pages
 from binder_solid.facts import FormFact
 from binder_solid.set_there import set_there
+from binder_solid.way_round import entering
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
 
 SPECS = Path(__file__).parents[3] / "specs"
@@ -81,6 +82,9 @@ def test_what_is_not_the_same_both_ways_is_told_which_end_goes_where(crane: Desi
     bush = _place(crane, "size-bush-in-housing")
     assert "(the spigot) towards the left-hand end" in bush
     assert "the closed end of its bore" in bush
+    into = entering(crane.joints["bush in housing"], "post_bush", crane)
+    assert into.startswith("from the right end (the body) of the housing of the post bush")
+    assert into.endswith("the closed end of its bore first")
     block = set_there(crane.joints["winch block on post"], crane)
     assert "its top towards the right-hand end of the slewing post (the tenon)" in block
     (mark,) = _acts(_route(crane, "winch_block"), "mark")
