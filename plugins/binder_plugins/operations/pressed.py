@@ -125,7 +125,7 @@ def _press(fact: TogetherFact, hole: Hole) -> Act:
     said = work.design.facts.about(JointFact, fact.joints[0])
     words = said.step if said is not None else "press it in, square"
     way = entering(work.design.joints[fact.joints[0]], work.name, work.design)
-    words += f"; {way}" if way else ""
+    words = f"{way}: {words}" if way else words
     act = work.act("press", words, tags=("bush",), spoils=_SPOILS)
     return replace(act, joints=fact.joints)
 

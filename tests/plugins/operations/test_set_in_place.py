@@ -281,11 +281,11 @@ def _is_drawn_there(design: Design) -> None:
 
 def test_heads_and_stops_are_told_where_a_bond_is_made(crane: Design) -> None:
     """22 mm between rims on cheeks 24 mm apart: both rims, of 1 mm, are on the inside. The axle of
-    30 mm carries a barrel of 21.85 between bearings 3 + 1 mm deep, with 0.15 mm of float: it begins
-    (30 - 21.85) / 2 = 4.075 mm from the end, on plain rod."""
+    30 mm carries a barrel of 22.05 between bearings 3.9 mm deep, with 0.15 mm of float: it begins
+    (30 - 22.05) / 2 = 3.975 mm from the end, on plain rod."""
     assert "the two rims face one another" in _place(crane, "bond-bushes-in-cheeks")
     axle = _place(crane, "bond-barrel-on-axle")
-    assert "distance tube 4.07 mm long" in axle
+    assert "distance tube 3.97 mm long" in axle
     # The flange of the barrel stops the wheel.
     assert "distance tube" not in _place(crane, "bond-wheel-on-barrel")
 
@@ -311,8 +311,8 @@ def test_a_micrometer_gets_into_a_neck_before_the_bar(crane: Design) -> None:
     assert "× 7 mm" in rough.what
     assert "3.75 mm of it is waste" in rough.what
     lathe = route.setups[0].grip
-    # The end of the neck: 21.85 long, 3.75 beyond, and the end that is faced off.
-    assert lathe.stand_out > 21.85 + 3.75 + 1
+    # The end of the neck: 22.05 long, 3.75 beyond, and the end that is faced off.
+    assert lathe.stand_out > 22.05 + 3.75 + 1
 
 
 def test_a_disc_is_drilled_before_it_is_sawn_out(route_of: RouteOf) -> None:
