@@ -66,3 +66,15 @@ def test_a_doubtful_pick_in_a_part_is_remarked(compile_text: Callable[..., Outco
         "        cut: 'nearest(picture(28 px), [6 mm, 6.5 mm, 7 mm])'}\n"
     )
     assert [(one.code.name, one.span.line) for one in outcome.findings] == [("pick-in-doubt", 6)]
+
+
+def test_a_misspelt_word_that_stands_for_a_size_is_offered(
+    compile_text: Callable[..., Outcome],
+) -> None:
+    outcome = compile_text(
+        "format: 1\nmodel: {title: One, issue: A, units: mm}\nparts:\n  pin: {material: brass,"
+        " stock: 6 mm wire, cut: 9 mm, features: {eye: {drilled: 2 mm, depth: trough}}}\n"
+    )
+    assert ("name-unknown", "did you mean 'through'?") in {
+        (one.code.name, one.help) for one in outcome.findings
+    }

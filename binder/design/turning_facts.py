@@ -124,7 +124,9 @@ class CordFact(Fact):
     weight holds it down with; None where the load hangs within the edge or is not told.
     `pass_min` is what winding the whole height up and down again takes in minutes, 0 where no
     speed or height tells it; `load` is what hangs in it, as it is written, and
-    `cut` how long the cord is cut.
+    `cut` how long the cord is cut. `travel_mm` is how far the load goes, 0 where that is not
+    written, `room_mm` how far it can go over the bench, None where the places are not known, and
+    `edge` the edge of what stands that it hangs past, '' where it hangs within.
     """
 
     leaves: str = ""
@@ -135,3 +137,6 @@ class CordFact(Fact):
     pass_min: float = 0.0
     load: str = ""
     cut: str = ""
+    travel_mm: float = 0.0
+    room_mm: float | None = None
+    edge: str = ""

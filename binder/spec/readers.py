@@ -8,6 +8,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from pydantic import ValidationInfo
+from pydantic_core import PydanticCustomError
 
 from binder.parameters.near import did_you_mean
 from binder.source import Written
@@ -15,7 +16,7 @@ from binder.spec import codes
 from binder.spec.forms import FORMS
 from binder.spec.pieces import Piece, read_piece, split_at
 from binder.spec.reading import LEAST_LENGTH, MOST_LENGTH, size_reader, written
-from binder.spec.refusal import refused
+from binder.spec.refusal import refused, with_help
 from binder.spec.values import SUIT, Member, Position, Reference, Size, Stock, Taper
 from binder.units import LENGTH, Misread, Quantity, ThreadName, read_thread
 
@@ -167,7 +168,13 @@ def read_length_or(word: str) -> Callable[[object, ValidationInfo], Size | Writt
     read = size_reader(LENGTH, LEAST_LENGTH, MOST_LENGTH)
 
     def read_either(value: object, info: ValidationInfo) -> Size | Written:
-        return value if isinstance(value, Written) and value == word else read(value, info)
+        if isinstance(value, Written) and value == word:
+            return value
+        try:
+            return read(value, info)
+        except PydanticCustomError as error:
+            near = did_you_mean(str(value), (word,)) if isinstance(value, Written) else ""
+            raise (with_help(error, near) if near else error) from None
 
     return read_either
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from pydantic_core import PydanticCustomError
 
@@ -31,3 +31,9 @@ def refused(
 def refusal_error(refusal: Refusal) -> PydanticCustomError:
     """The error that carries a refusal through pydantic."""
     return PydanticCustomError("refused", "refused", {"refusal": refusal})
+
+
+def with_help(error: PydanticCustomError, help: str) -> PydanticCustomError:
+    """The same refusal with another way out."""
+    refusal: Refusal = (error.context or {})["refusal"]
+    return refusal_error(replace(refusal, help=help))

@@ -189,9 +189,9 @@ class Workshop:
 
     def _collets(self, diameter: Fraction) -> Iterator[Holder]:
         for name, collets in self.entry.holding.collets.items():
-            closes = collets.closes.exact if collets.closes else NOTHING
-            sizes = [one.mm for run in collets.sizes for one in run.members]
-            if any(size - closes <= diameter <= size for size in sizes):
+            most = diameter + (collets.closes.exact if collets.closes else NOTHING)
+            sizes = (one.mm for run in collets.sizes for one in run.members)
+            if any(diameter <= size <= most for size in sizes):
                 run_out = collets.run_out.exact if collets.run_out else None
                 yield Holder(name, "collets", run_out, collets.sizes[0].span)
 

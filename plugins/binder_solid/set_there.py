@@ -11,6 +11,7 @@ from binder_solid.laid_on import facing
 from binder_solid.placed import PlacedFact
 from binder_solid.space import dot, minus, plus
 from binder_solid.stands_at import along_rod, fixed_pair, shown_mm, stands_at
+from binder_solid.way_round import way_round
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -18,6 +19,7 @@ if TYPE_CHECKING:
     from binder.api import Design, Joint
     from binder_solid.facts import Stretch
     from binder_solid.forms import Vector
+    from binder_solid.way_round import WayRound
 
 # What counts as one place and as one thickness, in mm.
 _NEAR = 0.05
@@ -29,13 +31,20 @@ _PARALLEL = 0.999
 def set_there(joint: Joint, design: Design) -> str:
     """Where the one part of a joint stands on the other, its head, and its stop; '' if not known.
 
-    As `stands_at`, with the side on which the head of turned work lies, and, where no shoulder is
-    met, the distance tube in mm that it is set by. Common practice, no source.
+    As `stands_at`, with the side on which the head of turned work lies, or else which end of it
+    goes where, and, where no shoulder is met, the distance tube in mm that it is set by. Common
+    practice, no source.
     """
     place = stands_at(joint, design)
     if not place:
         return ""
-    return "; ".join(filter(None, (place, _head(joint, design), _stop(joint, design))))
+    turned = str(turned_round(joint, design) or "")
+    return "; ".join(filter(None, (place, _head(joint, design), turned, _stop(joint, design))))
+
+
+def turned_round(joint: Joint, design: Design) -> WayRound | None:
+    """As `way_round`; None as well where the head of turned work tells it by itself."""
+    return None if _head(joint, design) else way_round(joint, design)
 
 
 def _head(joint: Joint, design: Design) -> str:

@@ -27,14 +27,27 @@ Pair = tuple[str, str]
 
 def joints_closed_in(one: Assembly, design: Design) -> list[Joint]:
     """The joints closed in an assembly, in the order of the hand."""
-    insides = insides_of(design)
-    closed = [
-        joint for joint in design.joints.values() if one.name in homes(joint, insides, design)
-    ]
+    inside = inside_of(one, design)
+    near = [joint for joint in design.joints.values() if inside.issuperset(joint.items)]
+    inner = {
+        name: inside_of(design.assemblies[name], design)
+        for name in (one.name, *sorted(inside & design.assemblies.keys()))
+    }
+    closed = [joint for joint in near if _is_closed_in(one.name, joint, inner, design)]
     turns = [[joint for joint in closed if _turn(joint, design) == turn] for turn in range(4)]
     hot, lasting, loose, drives = turns
     groups = (hot, [*lasting, *loose], drives)
     return [joint for group in groups for joint in _by_hand(group, design)]
+
+
+def _is_closed_in(name: str, joint: Joint, inner: Insides, design: Design) -> bool:
+    """Whether an assembly is among the homes of a joint whose halves are all in it.
+
+    `inner` is what goes into it and into those inside it. Where it holds all that the joint waits
+    for as well, no other assembly can be a nearer home.
+    """
+    is_all_here = inner[name].issuperset(_waits_for(joint, design))
+    return name in homes(joint, inner if is_all_here else insides_of(design), design)
 
 
 def _by_hand(closed: list[Joint], design: Design) -> Iterator[Joint]:

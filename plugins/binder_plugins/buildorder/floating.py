@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from binder.api import Assembly, Design, Joint, JointFact, NumberOff, ShaftFact
@@ -9,6 +10,7 @@ from binder_plugins.buildorder.closing import Insides, homes, housings, insides_
 from binder_solid.float_tried import EndFloat, end_floats, float_wanted, shut_by
 
 _ROW = ": end float"
+_OILED = re.compile(r"oil (?P<part>.+?) and slide (?:(?P<it>it)|(?P<mate>.+?) over it)(?P<rest>.*)")
 
 
 def floats_in(one: Assembly, design: Design) -> Iterator[str]:
@@ -35,7 +37,36 @@ def tried_first(joint: Joint, design: Design) -> str:
         f"{float_wanted(one, design)}, too little: {one.little}, too much: {one.much}"
         for one in found
     )
-    return f"first put it together dry, each part pushed hard against its shoulder: {told}; then "
+    freed = {name: None for one in found for name in sorted(one.joints) if name != joint.name}
+    oiled = [match["part"] for name in freed if (match := _oiled(name, design)) is not None]
+    oil = f"take it apart, wash it, oil {' and '.join(oiled)}; " if oiled else ""
+    return (
+        f"first put it together dry, each part pushed hard against its shoulder: {told}; then {oil}"
+    )
+
+
+def for_now(joint: Joint, step: str, design: Design) -> str:
+    """The step of a joint, without its oil where another one is to be tried dry before it closes.
+
+    What was wrong is mended on dry parts. Common practice, no source.
+    """
+    found = _OILED.fullmatch(step)
+    is_tried = any(
+        joint.name in one.joints
+        for other in design.joints.values()
+        if other.name != joint.name
+        for one in shut_by(other, design)
+    )
+    if found is None or not is_tried:
+        return step
+    part, mate, rest = found["part"], found["mate"], found["rest"]
+    slid = f"slide {part}{rest}" if mate is None else f"slide {mate} over {part}{rest}"
+    return f"{slid}, dry for now"
+
+
+def _oiled(name: str, design: Design) -> re.Match[str] | None:
+    fact = design.facts.about(JointFact, name)
+    return _OILED.fullmatch(fact.step) if fact is not None else None
 
 
 def _closed_in(wanted: EndFloat, insides: Insides, design: Design) -> list[str]:

@@ -61,6 +61,16 @@ LOAD_TIPS_MODEL = Code(
     "Clamp or screw it to the bench and write that as `because:`; or a wider, heavier base.",
 )
 
+KNOT_HAS_NO_ROOM = Code(
+    "knot-has-no-room",
+    W,
+    "A cord that is knotted behind a flange, where the knot is thicker than the room there.",
+    "The knot rubs on the wheel beside it, or on the pawl, and wears through.",
+    "parts:\n  barrel: {turned: [..., {name: flange, ...}, {name: neck, length: 1 mm}, ...],"
+    " features: {tie: {drilled: 1 mm, on: flange, depth: 1 mm}}}   # and a cord of 0.8 mm",
+    "Lengthen the step behind the flange to three cords' thickness.",
+)
+
 CODES = (
     CORD_IN_THE_WAY,
     PAWL_LETS_GO,
@@ -68,4 +78,5 @@ CODES = (
     PAWL_DOES_NOT_SEAT,
     PAWL_WITHOUT_TAIL,
     LOAD_TIPS_MODEL,
+    KNOT_HAS_NO_ROOM,
 )

@@ -127,22 +127,22 @@ def _which(design: Design) -> list[Diagnostic]:
 
 def _idle(train: _Train, design: Design) -> list[Diagnostic]:
     """A mover that stands, or whose body nothing else of the drive names."""
+    others = [
+        joint
+        for name in design.spec.written.drive
+        if (joint := design.joints[name]).kind not in _MOVERS
+    ]
+    used = {
+        train.of[end.item].name for joint in others for end in joint.ends if end.item in train.of
+    }
     found = []
     for mover in train.movers:
         if mover.joint is None:
             continue
-        others = (design.joints[name] for name in design.spec.written.drive)
-        used = {
-            train.of[end.item].name
-            for joint in others
-            if joint.kind not in _MOVERS
-            for end in joint.ends
-            if end.item in train.of
-        }
         if not any(mover.speeds):
             why = f"'{mover.joint.name}' turns at nothing"
-        elif mover.body not in used:
-            why = f"'{mover.joint.ends[0].item}' turns, and no drive names it"
+        elif mover.body not in used and (others or not _carries(mover, train)):
+            why = f"'{mover.joint.ends[0].item}' turns, and no other drive names it"
         else:
             continue
         found.append(
@@ -151,6 +151,11 @@ def _idle(train: _Train, design: Design) -> list[Diagnostic]:
             )
         )
     return found
+
+
+def _carries(mover: Mover, train: _Train) -> bool:
+    """Whether what it turns has something fixed to it: a stone on its axle is a whole machine."""
+    return any(body.name == mover.body and len(body.items) > 1 for body in train.of.values())
 
 
 def _still(train: _Train) -> list[Diagnostic]:

@@ -5,13 +5,15 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import HalfFact, ThreadFact
+from binder.api import HalfFact, JointFact, ThreadFact
 from binder_making.measuring import noted
 from binder_plugins.operations.facts import Act, SetUp
 from binder_plugins.operations.floats import lengths_measured
 from binder_plugins.operations.gauging import read_with
 from binder_plugins.operations.plain import at_bench
 from binder_plugins.operations.treating import brightened, hardened
+from binder_solid.laid_on import said_side
+from binder_solid.set_there import turned_round
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -21,14 +23,36 @@ if TYPE_CHECKING:
 
 def cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
     """Burrs off, heat and polish, and, where another part is made to it, the size written down."""
-    acts = [work.act("deburr", "take off all burrs, break sharp edges 0.2 mm", amount=1.0)]
+    acts = [_edges(work)]
     heat = list(hardened(work))
     if heat:
         yield at_bench(work, "by hand", "", acts)
         yield from heat
         acts = []
     acts += brightened(work)
+    acts += _marks(work)
     yield at_bench(work, "by hand", "", [*acts, *_gates(work, setups), *lengths_measured(work)])
+
+
+def _marks(work: Work) -> Iterator[Act]:
+    """The side of a flat part that the eye does not know again, where it goes one way for good."""
+    for joint in work.design.joints.values():
+        fact = work.design.facts.about(JointFact, joint.name)
+        if fact is None or not fact.is_lasting or work.name not in joint.items:
+            continue
+        found = turned_round(joint, work.design)
+        if found is not None and found.is_flat and found.item == work.name:
+            words = (
+                f"pop the {said_side(found.side)} lightly, to know it by: it goes {found.towards}"
+            )
+            yield replace(work.act("mark", words), joints=(joint.name,))
+
+
+def _edges(work: Work) -> Act:
+    if work.group is not None and work.group.name == "wood":
+        said = "rub it smooth with the grain, take the sharp edges off"
+        return work.act("deburr", said, tool="abrasive paper on a block", amount=1.0)
+    return work.act("deburr", "take off all burrs, break sharp edges 0.2 mm", amount=1.0)
 
 
 def _gates(work: Work, setups: Sequence[SetUp]) -> Iterator[Act]:

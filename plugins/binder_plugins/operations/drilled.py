@@ -44,7 +44,13 @@ _TOO_SLOW = 4.0
 # In sheet thinner than this part of its diameter a twist drill breaks out before it is led, and
 # tears a hole with corners; from this diameter on, in mm. Common practice, no source.
 _SHEET, _TEARS_MM = 0.5, 5.0
-_TEARS = "; clamped between two flat pieces of wood, drilled through both: bare sheet tears"
+_PILOT_ON = ", on into the flat piece of wood under it"
+_TORN = "bare sheet tears"
+_LED = f"; turned over with that wood on top, whose holes lead it, another piece under: {_TORN}"
+_UNLED = (
+    "; clamped between two flat pieces of wood, the upper one drilled first and set over the pop "
+    f"by the drill in it: {_TORN}"
+)
 # The mouth of a centre hole of form A in pilots; from memory of ISO 6411.
 _CENTRE_MOUTH = 2.12
 
@@ -139,11 +145,19 @@ def drills(work: Work, one: Located, where: Where, to: float) -> Iterator[Act]:
     if work.group is not None and work.group.name != "wood":
         found = drills_in_order(to, owned, work.group)
         sizes, caution = found.sizes_mm, found.caution
+    is_led = False
     for number, size in enumerate(sizes):
         is_pilot = number < len(sizes) - 1
         if size <= where.first or (is_pilot and _snaps(work, size, where.machine)):
             continue
-        yield _drill(work, one, where, size, is_pilot=is_pilot, caution="" if is_pilot else caution)
+        done = _drill(
+            work, one, where, size, is_pilot=is_pilot, caution="" if is_pilot else caution
+        )
+        if _is_torn(sizes[-1], where):
+            more = _PILOT_ON if is_pilot else _LED if is_led else _UNLED
+            done = replace(done, what=f"{done.what}{more}")
+        is_led = True
+        yield done
 
 
 def _snaps(work: Work, size: float, machine: str) -> bool:
@@ -170,7 +184,7 @@ def _drill(
     act = work.act(
         "drill",
         f"{many_of(one)}drill {_what(work, one, size, where, half, is_last=is_last)}"
-        f"{_remark(work, one) if is_last else ''}{_in_sheet(size, where)}",
+        f"{_remark(work, one) if is_last else ''}",
         machine=where.machine,
         feature=one.name,
         tool=drill_name(work, size, fitted=half is not None and half.lower is not None),
@@ -187,10 +201,10 @@ def _drill(
     return _with_reach(act, one, size, where.deep)
 
 
-def _in_sheet(size: float, where: Where) -> str:
-    """How thin sheet is held while a wide drill goes through it."""
+def _is_torn(size: float, where: Where) -> bool:
+    """Whether a drill of `size` mm tears the sheet that it goes through, held bare."""
     is_thin = "sheet" in where.tags and where.deep < _SHEET * size
-    return _TEARS if is_thin and size >= _TEARS_MM else ""
+    return is_thin and size >= _TEARS_MM
 
 
 def _remark(work: Work, one: Located) -> str:

@@ -12,6 +12,8 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.facts import Act, Grip
+from binder_solid.laid_on import said_side
+from binder_solid.set_there import turned_round
 from binder_solid.stands_at import shown_mm, standing
 
 if TYPE_CHECKING:
@@ -52,7 +54,10 @@ def placed(joint: Joint, works: Mapping[str, Work], work: Work) -> Act:
     """The parts set up for the flame: what stands on what, the stop, and what holds them."""
     design = work.design
     found = standing(joint, design)
-    words = f"{_stood(found, design)}{_turned(found, works, design)}; {_HELD}" if found else ""
+    down = _down(joint, design)
+    words = (
+        f"{_stood(found, down, design)}{_turned(found, works, design)}; {_HELD}" if found else ""
+    )
     act = work.act(
         "clamp-stack",
         words or f"put the parts together as they will stand; {_HELD}",
@@ -62,22 +67,28 @@ def placed(joint: Joint, works: Mapping[str, Work], work: Work) -> Act:
     return replace(act, joints=(joint.name,))
 
 
-def _stood(found: Standing, design: Design) -> str:
+def _down(joint: Joint, design: Design) -> str:
+    """`, its top down`, where the part that stands round the other is not the same both ways."""
+    found = turned_round(joint, design)
+    return f", its {said_side(found.side)} down" if found is not None else ""
+
+
+def _stood(found: Standing, down: str, design: Design) -> str:
     """The rod on the nearer of its ends, the other on that flat or on pieces of one height."""
     rod, other = _title(found.rod, design), _title(found.other, design)
     if found.low < -_FLUSH_MM:
         below = shown_mm(-found.low, design)
         return (
-            f"stand {other} on a flat brick, {rod} in it with its {found.end}-hand end down, on a "
-            f"distance piece {below} high"
+            f"stand {other} on a flat brick{down}, {rod} in it with its {found.end}-hand end down, "
+            f"on a distance piece {below} high"
         )
     stood = f"stand {rod} on its {found.end}-hand end on a flat brick, square to it"
     if found.low <= _FLUSH_MM:
-        return f"{stood}, and {other} round it on the same flat: that is the stop"
+        return f"{stood}, and {other} round it on the same flat{down}: that is the stop"
     high = shown_mm(found.low, design)
     return (
-        f"{stood}, and {other} round it on two distance pieces of {high}, blackened with a soft "
-        "pencil so that no alloy takes: they are the stop"
+        f"{stood}, and {other} round it{down}{',' if down else ''} on two distance pieces of "
+        f"{high}, blackened with a soft pencil so that no alloy takes: they are the stop"
     )
 
 

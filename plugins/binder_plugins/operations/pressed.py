@@ -20,6 +20,7 @@ from binder_plugins.operations.words import holding_min
 from binder_solid.placed import PlacedFact
 from binder_solid.space import dot, minus, placed
 from binder_solid.stands_at import standing
+from binder_solid.way_round import entering
 
 if TYPE_CHECKING:
     from binder.api import Design, TogetherFact
@@ -123,6 +124,8 @@ def _press(fact: TogetherFact, hole: Hole) -> Act:
     work = hole.work
     said = work.design.facts.about(JointFact, fact.joints[0])
     words = said.step if said is not None else "press it in, square"
+    way = entering(work.design.joints[fact.joints[0]], work.name, work.design)
+    words = f"{way}: {words}" if way else words
     act = work.act("press", words, tags=("bush",), spoils=_SPOILS)
     return replace(act, joints=fact.joints)
 

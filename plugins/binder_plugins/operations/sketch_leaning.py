@@ -62,6 +62,23 @@ def leaning_shapes(
     )
 
 
+def marked(
+    lean: Lean, fact: TogetherFact, design: Design, letters: tuple[str, str], *, is_up: bool
+) -> tuple[DrawnLabel, ...]:
+    """The letters of the rod, over its left-hand end, and of what leans, at its far end."""
+    form = design.facts.about(FormFact, lean.base.item)
+    found = [one for one in form.located if one.name == _hole(lean, fact)] if form else []
+    if not found:
+        return ()
+    scale = _LONG / (lean.base.corners[1][0] - lean.base.corners[0][0])
+    strip = _strip(lean, _LEFT + found[0].frame.origin[0] * scale, is_up=is_up)
+    x, y = strip[0]
+    return (
+        DrawnLabel(_LEFT + 0.4, _AXIS - _ROD - _GAP, letters[0], _LETTERS),
+        DrawnLabel(x + _GAP + 0.6, y + (_LETTERS if is_up else 0.0), letters[1], _LETTERS),
+    )
+
+
 def _hole(lean: Lean, fact: TogetherFact) -> str:
     """The name of the first hole in the rod."""
     places = (place.partition(".") for line in fact.lines for place in line)

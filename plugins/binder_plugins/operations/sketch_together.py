@@ -18,7 +18,7 @@ from binder.api import (
     text_width,
 )
 from binder_plugins.operations.sketch import HEIGHT, WIDTH
-from binder_plugins.operations.sketch_leaning import RIGHT, goes_up, leaning_shapes
+from binder_plugins.operations.sketch_leaning import RIGHT, goes_up, leaning_shapes, marked
 from binder_solid.facts import FormFact
 from binder_solid.leaning import leaning
 
@@ -26,7 +26,8 @@ if TYPE_CHECKING:
     from binder_plugins.operations.facts import SetUp
 
 _TINT, _JAW, _LETTERS, _FLOOR = 0.14, 6.0, 2.5, 1.0
-_PITCH = 1.15  # from line to line, in heights of letters
+_PITCH = 1.35  # from line to line, in heights of letters
+_UPPER, _LOWER, _MARK = "a", "b", 2.0  # the letters that say which of the two is which, and theirs
 _PRESSED = ("pressed", "sized in place")
 # Room in mm for the two parts one over the other, and side by side.
 _TALL, _WIDE = 7.5, 16.0
@@ -60,7 +61,9 @@ def _askew(setup: SetUp, fact: TogetherFact, design: Design) -> Drawing | None:
     items = [design.item(name) for name in (lean.item, lean.base.item)]
     names = [one.title if one is not None else "" for one in items]
     upper, lower = names if is_up else names[::-1]
-    return Drawing(WIDTH, HEIGHT, (*shapes, *_labels(RIGHT, upper, lower))) if shapes else None
+    marks = marked(lean, fact, design, (_LOWER, _UPPER) if is_up else (_UPPER, _LOWER), is_up=is_up)
+    drawn = (*shapes, *marks, *_labels(RIGHT, upper, lower))
+    return Drawing(WIDTH, HEIGHT, drawn) if shapes else None
 
 
 def _pair(fact: TogetherFact, design: Design) -> tuple[Named, Named] | None:
@@ -100,7 +103,11 @@ def _in_vice(upper: Named, lower: Named) -> Drawing:
         Line(middle, 0.3, middle, floor - h - above, Stroke.ARROW),
     )
     right = middle + max(w / 2 + _JAW, top / 2) + 1
-    return Drawing(WIDTH, HEIGHT, (*shapes, *_labels(right, upper[0], lower[0])))
+    marks = (
+        _mark(middle - top / 2, floor - h - above / 2, above, _UPPER),
+        _mark(middle - w / 2, floor - h / 2, h, _LOWER),
+    )
+    return Drawing(WIDTH, HEIGHT, (*shapes, *marks, *_labels(right, upper[0], lower[0])))
 
 
 def _on_vee(one: Named, other: Named) -> Drawing:
@@ -123,7 +130,11 @@ def _on_vee(one: Named, other: Named) -> Drawing:
         Line(middle, 0.2, middle, seat, Stroke.ARROW),
     )
     right = middle + max(7.0, wide / 2) + 1
-    return Drawing(WIDTH, HEIGHT, (*shapes, *_labels(right, flat_one[0], round_one[0])))
+    marks = (
+        _mark(middle - wide / 2, seat + high / 2, 0.0, _UPPER),
+        DrawnLabel(middle - 0.6, centre + 0.7, _LOWER, _MARK),
+    )
+    return Drawing(WIDTH, HEIGHT, (*shapes, *marks, *_labels(right, flat_one[0], round_one[0])))
 
 
 def _pressed(inner: Named, outer: Named) -> Drawing:
@@ -143,12 +154,23 @@ def _pressed(inner: Named, outer: Named) -> Drawing:
         DrawnBox(pad + 1.0, middle - tall / 2, 5, tall, _TINT),
         Line(pad + 11.0, middle, pad + 6.0, middle, Stroke.ARROW),
     )
-    return Drawing(WIDTH, HEIGHT, (*shapes, *_labels(pad + 12.0, inner[0], outer[0])))
+    marks = (
+        DrawnLabel(left + a + b / 2 - 0.6, middle + 0.7, _UPPER, _MARK),
+        DrawnLabel(left + a / 2 - 0.6, middle + 0.7, _LOWER, _MARK),
+    )
+    return Drawing(WIDTH, HEIGHT, (*shapes, *marks, *_labels(pad + 12.0, inner[0], outer[0])))
+
+
+def _mark(left: float, middle: float, high: float, letter: str) -> DrawnLabel:
+    """The letter of a box in it, by its left edge, or before that where it is too low for it."""
+    x = left + 0.5 if high >= _MARK else left - _MARK
+    return DrawnLabel(x, middle + 0.35 * _MARK, letter, _MARK)
 
 
 def _labels(x: float, upper: str, lower: str) -> tuple[DrawnLabel, ...]:
-    """What moves or lies above is told above what is held, all within the sketch."""
-    above, below = (_lines(one, WIDTH - x) for one in (upper, lower))
+    """What moves or lies above is told above what is held, each with its letter."""
+    named = (f"{_UPPER}: {upper}", f"{_LOWER}: {lower}")
+    above, below = (_lines(one, WIDTH - x) for one in named)
     half = (HEIGHT / 2 - 1.2) / _PITCH / max(len(above), len(below))
     letters = min(half, *(_fitting(one, WIDTH - x) for one in (*above, *below)))
     high = letters * _PITCH

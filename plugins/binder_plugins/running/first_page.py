@@ -33,6 +33,7 @@ from binder.api import (
 from binder_making.times import hand_passes, joining_table
 from binder_plugins.running.fault_page import fault_sections
 from binder_plugins.running.moving import Moving, moving
+from binder_plugins.running.over_the_edge import stood_for
 from binder_plugins.running.upright import lifts_out
 from binder_plugins.running.ways import ways_round
 from binder_solid.filled import locking
@@ -98,7 +99,8 @@ def _ticks(
     words = _words(design)
     lifted = lifts_out(design) if stage.get("lifted") else ""
     lines = [row["say"].format(**words) for row in stage["lines"] if _applies(row, has)]
-    lines += [lifted] if lifted else []
+    stood = stood_for(design) if stage.get("lifted") else ""
+    lines += filter(None, (lifted, stood))
     return tuple(Tick(f"first run {key} {n}", (line,)) for n, line in enumerate(lines, 1))
 
 

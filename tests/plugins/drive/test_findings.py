@@ -117,5 +117,16 @@ def test_the_mended_spec_has_not_that_finding(code: str, compile_text: Compile) 
     assert code not in names(compile_text(CASES[code][1]))
 
 
+def test_a_crank_on_a_shaft_with_a_wheel_is_a_whole_machine(compile_text: Compile) -> None:
+    """A grindstone or a fan has one shaft and no drive beside the hand."""
+    joints = "joints:\n  on: {glued: [b.top, a.underside]}\n"
+    alone, beside = (
+        spec("a b", HAND, more=joints),
+        spec("a b c d", HAND, GEARS.replace("a, b", "c, d"), more=joints),
+    )
+    assert "turns-nothing" not in names(compile_text(alone))
+    assert "turns-nothing" in names(compile_text(beside))
+
+
 def test_every_code_has_a_case() -> None:
     assert {one.name for one in CODES} == set(CASES)

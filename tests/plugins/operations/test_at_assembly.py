@@ -36,8 +36,8 @@ def _tools(model: str) -> ToolsFact:
 @pytest.mark.parametrize(
     ("model", "task", "tool", "whose"),
     [
-        # A barrel of 21.85 mm in the middle of an axle of 30 mm: 4.075 mm of rod before it.
-        (CRANE, "bond barrel on axle 1", "distance tube ⌀4 mm × 4.07 mm", Whose.MADE),
+        # A barrel of 22.05 mm in the middle of an axle of 30 mm: 3.975 mm of rod before it.
+        (CRANE, "bond barrel on axle 1", "distance tube ⌀4 mm × 3.97 mm", Whose.MADE),
         (CRANE, "begin winch", "distance tube ⌀4 mm × 9.65 mm", Whose.MADE),
         (HAMMER, "begin cam_line", "distance tube ⌀6 mm × 34 mm", Whose.MADE),
         # Two pedestals of 9 mm, 24 mm apart, and 5 mm out at either end, to the next 5 mm.

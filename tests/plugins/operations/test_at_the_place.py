@@ -152,8 +152,11 @@ def test_a_centre_drill_spots_no_hole_that_it_would_spoil(
 
 @pytest.mark.parametrize(("thick", "is_torn"), [(1.2, True), (5, False)])
 def test_sheet_is_drilled_between_wood(route_of: RouteOf, *, thick: float, is_torn: bool) -> None:
+    """Wood laid over the pop would hide it: the pilot's hole in wood leads the wide drill."""
     drills = [act for act in route_of(SHEET % (thick, 8)).acts if act.act == "drill"]
-    assert ("between two flat pieces of wood" in drills[-1].what) == is_torn
+    assert ("bare sheet tears" in drills[-1].what) == is_torn
+    assert ("into the flat piece of wood under it" in drills[0].what) == is_torn
+    assert ("whose holes lead it" in drills[-1].what) == is_torn
 
 
 def test_no_pilot_crawls_at_the_speed_of_heavy_work(crane: Design) -> None:

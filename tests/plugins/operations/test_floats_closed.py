@@ -9,10 +9,10 @@ from pathlib import Path
 
 import pytest
 
-from binder.api import Design
+from binder.api import Design, JointFact
 from binder.compiler import Job, Phase, compiled
 from binder.host import Host
-from binder_plugins.buildorder.floating import floats_in, tried_first
+from binder_plugins.buildorder.floating import floats_in, for_now, tried_first
 from binder_plugins.operations.facts import Route
 from binder_solid.float_tried import end_floats
 
@@ -69,6 +69,22 @@ def test_a_float_is_tried_before_a_tail_is_spread(name: str, crane: Design) -> N
     assert said.startswith("first put it together dry")
     assert "0.1 mm to 0.3 mm" in said
     assert "too little: shorten" in said
+
+
+def test_what_is_tried_dry_is_oiled_after_the_trial(crane: Design) -> None:
+    """Oil on parts that may go back into the chuck holds the swarf. Common practice, no source."""
+    running = crane.joints["block sheave on pin"]
+    fact = crane.facts.about(JointFact, running.name)
+    assert fact is not None
+    assert fact.step.startswith("oil the journal of the block pin and")
+    now = for_now(running, fact.step, crane)
+    assert "oil" not in now
+    assert "over the journal of the block pin" in now
+    assert now.endswith("dry for now")
+    after = tried_first(crane.joints["block pin in cheeks"], crane)
+    assert after.index("0.3 mm") < after.index("oil the journal of the block pin")
+    kept = crane.joints["axle in cheeks"]
+    assert for_now(kept, "oil it and slide it into that", crane).startswith("oil")
 
 
 def test_nothing_is_tried_first_where_it_comes_apart_again(crane: Design) -> None:

@@ -1,4 +1,4 @@
-"""What is said of bar that stays as bought, and of a thread that ends at a shoulder."""
+"""What is said of bar as bought, of wood, and of a thread that ends at a shoulder."""
 
 from __future__ import annotations
 
@@ -52,3 +52,17 @@ def test_teeth_on_bar_as_bought_want_it_run_true(route_of: RouteOf) -> None:
         " features: {bore: {reamed: 4 mm, on: outside, depth: through}}}"
     )
     assert any("run it true" in act.what for act in route_of(part).acts)
+
+
+@pytest.mark.parametrize(
+    ("material", "stock", "is_sanded"),
+    [("beech", "10 mm x 10 mm board", True), ("brass", "10 mm round bar", False)],
+)
+def test_wood_has_no_burrs(material: str, stock: str, is_sanded: bool, route_of: RouteOf) -> None:
+    """Wood is smoothed with the grain by abrasive paper. Common practice, no source."""
+    part = (
+        f"{{material: {material}, stock: {stock}, turned: [{{name: grip, diameter:"
+        " 9 mm, length: 15 mm}]}"
+    )
+    act = next(act for act in route_of(part).acts if act.act == "deburr")
+    assert ("abrasive paper" in act.tool) == is_sanded == ("burr" not in act.what)

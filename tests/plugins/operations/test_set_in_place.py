@@ -30,6 +30,7 @@ from binder_plugins.operations.sketch_together import sketch_together
 from binder_plugins.operations.together_pages import together_pages
 from binder_solid.facts import FormFact
 from binder_solid.set_there import set_there
+from binder_solid.way_round import entering
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
 
 SPECS = Path(__file__).parents[3] / "specs"
@@ -70,6 +71,27 @@ def test_a_mate_that_is_spotted_is_told_its_edges(crane: Design) -> None:
     assert "rod" not in first.what
     assert "⌀7 mm rod through the upper" in second.what
     assert "lower" not in second.what  # not bored before the gears are set
+
+
+def test_what_is_not_the_same_both_ways_is_told_which_end_goes_where(crane: Design) -> None:
+    """The floor of the bush carries the post: it stands at the foot plate, whose spigot is there.
+
+    The cheeks were spotted to the block as it lay; silver solder leaves no way back. A wheel
+    alike on both sides goes on either way. Common practice, no source.
+    """
+    bush = _place(crane, "size-bush-in-housing")
+    assert "(the spigot) towards the left-hand end" in bush
+    assert "the closed end of its bore" in bush
+    into = entering(crane.joints["bush in housing"], "post_bush", crane)
+    assert into.startswith("from the right end (the body) of the housing of the post bush")
+    assert into.endswith("the closed end of its bore first")
+    block = set_there(crane.joints["winch block on post"], crane)
+    assert "its top towards the right-hand end of the slewing post (the tenon)" in block
+    (mark,) = _acts(_route(crane, "winch_block"), "mark")
+    assert "the top" in mark.what
+    assert "right-hand end of the slewing post" in mark.what
+    assert "its " not in set_there(crane.joints["wheel on barrel"], crane).partition("barrel")[2]
+    assert not _acts(_route(crane, "foot_plate"), "mark")
 
 
 PEDESTALS = """\
@@ -259,11 +281,11 @@ def _is_drawn_there(design: Design) -> None:
 
 def test_heads_and_stops_are_told_where_a_bond_is_made(crane: Design) -> None:
     """22 mm between rims on cheeks 24 mm apart: both rims, of 1 mm, are on the inside. The axle of
-    30 mm carries a barrel of 21.85 between bearings 3 + 1 mm deep, with 0.15 mm of float: it begins
-    (30 - 21.85) / 2 = 4.075 mm from the end, on plain rod."""
+    30 mm carries a barrel of 22.05 between bearings 3.9 mm deep, with 0.15 mm of float: it begins
+    (30 - 22.05) / 2 = 3.975 mm from the end, on plain rod."""
     assert "the two rims face one another" in _place(crane, "bond-bushes-in-cheeks")
     axle = _place(crane, "bond-barrel-on-axle")
-    assert "distance tube 4.07 mm long" in axle
+    assert "distance tube 3.97 mm long" in axle
     # The flange of the barrel stops the wheel.
     assert "distance tube" not in _place(crane, "bond-wheel-on-barrel")
 
@@ -289,8 +311,8 @@ def test_a_micrometer_gets_into_a_neck_before_the_bar(crane: Design) -> None:
     assert "× 7 mm" in rough.what
     assert "3.75 mm of it is waste" in rough.what
     lathe = route.setups[0].grip
-    # The end of the neck: 21.85 long, 3.75 beyond, and the end that is faced off.
-    assert lathe.stand_out > 21.85 + 3.75 + 1
+    # The end of the neck: 22.05 long, 3.75 beyond, and the end that is faced off.
+    assert lathe.stand_out > 22.05 + 3.75 + 1
 
 
 def test_a_disc_is_drilled_before_it_is_sawn_out(route_of: RouteOf) -> None:

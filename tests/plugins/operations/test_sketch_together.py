@@ -73,7 +73,10 @@ def test_two_blocks_stand_one_over_the_other_under_the_drill(plan: Plan) -> None
     upper = min(boxes[2:], key=lambda one: one.y)
     (arrow,) = [one for one in shapes if isinstance(one, Line) and one.stroke is Stroke.ARROW]
     assert arrow.y2 == pytest.approx(upper.y)
-    assert sorted(_told(shapes)) == ["base", "lid"]
+    assert sorted(_told(shapes)) == ["a", "a: base", "b", "b: lid"]
+    for letter, box in (("a", upper), ("b", max(boxes[2:], key=lambda one: one.y))):
+        mark = next(one for one in shapes if isinstance(one, DrawnLabel) and one.text == letter)
+        assert box.y < mark.y <= box.y + box.height + 0.7
 
 
 def test_a_round_one_lies_in_the_v_block(plan: Plan) -> None:
@@ -81,7 +84,7 @@ def test_a_round_one_lies_in_the_v_block(plan: Plan) -> None:
     (disc,) = [one for one in shapes if isinstance(one, DrawnDisc)]
     (box,) = [one for one in shapes if isinstance(one, DrawnBox)]
     assert box.y + box.height == pytest.approx(disc.y - disc.radius)
-    assert _told(shapes)[-1] == "lid"
+    assert _told(shapes)[-1] == "b: lid"
 
 
 def test_a_bush_is_pushed_into_its_housing_between_the_jaws(plan: Plan) -> None:
@@ -91,7 +94,7 @@ def test_a_bush_is_pushed_into_its_housing_between_the_jaws(plan: Plan) -> None:
     assert housing.width == pytest.approx(bush.width)
     assert housing.height == pytest.approx(2 * bush.height)
     assert bush.x == pytest.approx(housing.x + housing.width)
-    assert _told(shapes) == ["bush", "arm"]
+    assert _told(shapes) == ["a", "b", "a: bush", "b: arm"]
 
 
 @pytest.mark.parametrize("title", ["housing of the post bush", "counterbalancingweighthousing"])
@@ -99,8 +102,8 @@ def test_a_long_title_stays_within_the_sketch(title: str, plan: Plan) -> None:
     """Both lie in the 52 mm of its width and one line does not run over the other."""
     text = PRESSED.replace("  arm: {", f"  arm: {{title: {title}, ")
     shapes, _ = _drawn(plan, text, "sized in place")
-    labels = [one for one in shapes if isinstance(one, DrawnLabel)]
-    assert " ".join(one.text for one in labels) == f"bush {title}"
+    labels = [one for one in shapes if isinstance(one, DrawnLabel) and len(one.text) > 1]
+    assert " ".join(one.text for one in labels) == f"a: bush b: {title}"
     assert all(one.x + text_width(one.text, one.height) <= WIDTH + 1e-6 for one in labels)
     lines = [one.y for one in labels]
     assert all(b - a >= labels[0].height for a, b in pairwise(lines))

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+from shutil import copytree
+
 import pytest
 
 from binder.api import BarPlan, Design, SmallWork
@@ -16,6 +19,7 @@ from binder_plugins.operations.aids.facts import ToolsFact
 from binder_plugins.operations.facts import Route
 from binder_plugins.partslist.adhesives import adhesives
 from binder_plugins.partslist.used_up import for_tools, used_up
+from binder_plugins.running.over_the_edge import stood_for
 from tests.plugins.running.test_crane_run import CRANE
 
 
@@ -35,6 +39,32 @@ def test_the_cord_is_knotted_before_the_bearings_close_it_in(design: Design) -> 
     later = led(joints["rope"], design.assemblies["crane"], design)
     assert "knotted in the tie hole of the barrel already" in later
     assert "jib cross bar that is nearest to" in later
+
+
+def test_a_load_that_goes_below_the_bench_hangs_past_its_edge(design: Design) -> None:
+    """By hand: the head pin stands 150.3 mm over the bench, the sheaves touch at 14 mm between
+    their pins, what hangs lowest is 37 mm under the lower: 99 mm are left of the 160 to be gone."""
+    said = stood_for(design)
+    assert "160 mm" in said
+    assert "leaves it 99 mm" in said
+    assert "right-hand edge of the piece of quay at the edge of the bench" in said
+    assert "before it is slewed" in said
+
+
+@pytest.mark.parametrize(("neck", "is_found"), [("2.5 mm", False), ("1.75 mm", True)])
+def test_a_knot_wants_three_cords_behind_its_flange(
+    neck: str, host: Host, tmp_path: Path, *, is_found: bool
+) -> None:
+    """3 x 0.8 mm = 2.4 mm for a figure of eight drawn tight; common practice, no source."""
+    copytree(CRANE, tmp_path / "crane")
+    winch = tmp_path / "crane" / "winch.yaml"
+    text = winch.read_text(encoding="utf-8")
+    assert "diameter: 8 mm, length: 2.5 mm}" in text
+    text = text.replace("diameter: 8 mm, length: 2.5 mm}", f"diameter: 8 mm, length: {neck}}}")
+    winch.write_text(text, encoding="utf-8")
+    job = Job(tmp_path / "crane" / "wharf-crane.yaml", None, ())
+    found = {one.code.name for one in compiled(job, host, Phase.CHECK).findings}
+    assert ("knot-has-no-room" in found) == is_found
 
 
 def test_a_pawl_is_tried_before_its_pin_is_closed(design: Design) -> None:

@@ -10,6 +10,7 @@ from binder.api import CordFact, Design, Diagnostic, Joint, Size
 from binder_plugins.drive import cord_codes as codes
 from binder_plugins.drive.carrying.weights import weigh
 from binder_plugins.drive.cords.passing import pass_min
+from binder_plugins.drive.cords.room import room_mm, travel_mm
 from binder_plugins.drive.cords.runs import runs_of
 from binder_plugins.drive.duties.shown import figure, size
 from binder_plugins.drive.train.strength import load_of, tackle_of
@@ -129,6 +130,9 @@ def cord_fact(
         pass_min(joint, design),
         " ".join(str(load.text).split()) if isinstance(load, Size) else "",
         cut,
+        travel_mm(joint),
+        room_mm(joint, design),
+        found.edge if found is not None else "",
     )
 
 
