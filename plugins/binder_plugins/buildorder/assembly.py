@@ -29,6 +29,7 @@ from binder.api import (
 )
 from binder_plugins.buildorder.closing import done_after, done_before, inside_of, joints_closed_in
 from binder_plugins.buildorder.curing import left_alone, parts_of
+from binder_plugins.buildorder.driven_home import past
 from binder_plugins.buildorder.filed_seats import seated_at
 from binder_plugins.buildorder.floating import floats_in, tried_first
 from binder_plugins.buildorder.led import led
@@ -137,6 +138,7 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
         step = _said_done(joint, design) + tried_first(joint, design) + own_holes(joint, design)
         step += "in the same move: " if goes_with(joint, design) else ""
         step += put_on_first(joint, design) + fact.step
+        step += past(joint, one, design)
         step += beside(joint, one, design) + between_plates(joint, design)
         step += led(joint, one, design) + tied_first(joint, one, design)
         step += pawl_tried(joint, design) + trip_words(joint, design) + dry(joint, design)
