@@ -11,6 +11,7 @@ from binder.api import (
     Contribution,
     Design,
     FitFact,
+    HardwareFact,
     Kind,
     Page,
     PlaceFact,
@@ -20,6 +21,7 @@ from binder.api import (
 )
 from binder_plugins.shafts.chaining import chain_of, tube_chain
 from binder_plugins.shafts.checks import check_shafts
+from binder_plugins.shafts.clip_chaining import clip_chain
 from binder_plugins.shafts.codes import CODES
 from binder_plugins.shafts.kinds import section_kinds
 from binder_plugins.shafts.lying import check_lying
@@ -57,7 +59,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "chain the shafts",
             _chain,
             needs=(ShaftFact,),
-            after=(FormFact, PlacedFact),
+            after=(FormFact, PlacedFact, HardwareFact),
             gives=(ChainFact,),
         ),
     ]
@@ -65,7 +67,8 @@ def binder_steps() -> Sequence[PlanStep]:
 
 def _chain(design: Design) -> Contribution:
     found = (
-        chain_of(fact, design) or tube_chain(fact, design) for fact in design.facts.all(ShaftFact)
+        chain_of(fact, design) or clip_chain(fact, design) or tube_chain(fact, design)
+        for fact in design.facts.all(ShaftFact)
     )
     return Contribution(facts=[one for one in found if one is not None])
 
