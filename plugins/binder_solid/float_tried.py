@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from binder.api import ChainFact, Design, Joint, Located, ShaftFact, exact, shown_length
+from binder_solid.float_mended import remedies
 
 FEELERS = "feeler gauges"
 RIVETED = "riveted"
@@ -102,15 +103,13 @@ def _between(chain: ChainFact, design: Design) -> EndFloat:
 
 def _along(shaft: ShaftFact, design: Design) -> EndFloat:
     item = design.item(shaft.subject)
-    last = shaft.pieces[shaft.to_suit].title if shaft.to_suit is not None else ""
-    is_stopped = shaft.located is not Located.INSIDE
+    little, much = remedies(shaft, design)
     return EndFloat(
         f"{shaft.subject}: end float",
         item.title if item is not None else shaft.subject,
         float(shaft.least),
         float(shaft.most),
         frozenset(piece.joint for piece in shaft.pieces if piece.joint),
-        f"face {f'the {last}' if last else 'a hub'}{', or move a stop out' if is_stopped else ''}",
-        f"a washer beside {f'the {last}' if last else 'a hub'}"
-        f"{', or move a stop in' if is_stopped else ''}",
+        little,
+        much,
     )

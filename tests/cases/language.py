@@ -132,6 +132,23 @@ CASES = {
         "  ⟪shaft⟫: {of: [rod, 2 off stand], test: it spins}\n"
         "  all: {of: [shaft, bed]}\n"
     ),
+    "head-out-of-reach": parts(
+        "  base: {material: oak, board: {length: 90 mm, width: 60 mm, thickness: 20 mm}}\n"
+        "  foot: {material: brass, plate: {length: 50 mm, width: 40 mm, thickness: 3 mm},"
+        " features: {seat: {bored: 8 mm, on: top, depth: through}}}\n"
+        "  post: {material: brass, turned: [{name: spigot, diameter: 8 mm, length: 3 mm},"
+        " {name: mast, diameter: 12 mm, length: 20 mm},"
+        " {name: deck, diameter: 46 mm, length: 3 mm}]}\n"
+        "joints:\n"
+        "  a: {pressed: [post.spigot, foot.seat]}\n"
+        "  ⟪b⟫: {screwed: [foot.underside, base.top], pattern: 4 off at the corners 6 mm in,"
+        " fastener: no. 4 x 1/2 in brass wood screw}\n"
+        "stands: base\n"
+        "positions: {foot: {at: middle of base}}\n"
+        "assemblies:\n"
+        "  mast: {of: [post, foot]}\n"
+        "  all: {of: [mast, base]}\n"
+    ),
     "put-on-by-no-step": joined(
         "a: {slides: [pin, arm.bore]}",
         'bought:\n  ring: {what: "6 mm washer"}\nassemblies:\n  ⟪all⟫: {of: [pin, arm, ring]}\n',

@@ -26,6 +26,7 @@ from binder.api import (
 )
 from binder_plugins.buildorder.assembly import assembly_pages
 from binder_plugins.buildorder.codes import CODES
+from binder_plugins.buildorder.driven_home import check_heads
 from binder_plugins.buildorder.facts import TasksKnown
 from binder_plugins.buildorder.pages import order_pages
 from binder_plugins.buildorder.sequence import put_in_order
@@ -74,10 +75,11 @@ def binder_steps() -> Sequence[PlanStep]:
 
 @hookimpl
 def binder_checks() -> Sequence[Check]:
-    """Whether a test comes when what carries the motion stands."""
+    """Whether a test comes when what carries the motion stands, and a screw while it is reached."""
     return [
         Check("tests wait for what carries the motion", check_tests),
         Check("every piece has its step", check_unput),
+        Check("every head is reached by a driver", check_heads),
     ]
 
 

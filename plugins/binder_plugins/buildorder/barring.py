@@ -1,8 +1,9 @@
-"""Heads that are riveted from between plates, to what would shut them in."""
+"""Heads that are riveted from between plates, or driven home, to what would shut them in."""
 
 from __future__ import annotations
 
 from binder.api import Design, HardwareFact, Joint, JointFact, NumberOff
+from binder_solid.driver_way import beside_heads
 from binder_solid.straddling import sits_in_one
 
 
@@ -25,6 +26,14 @@ def closes_plates(fixing: Joint, hinge: Joint, design: Design) -> bool:
     others = [one for one in fixing.items if one not in plates]
     is_put_up = any(_off(one, design) < _off(plate, design) for one in others for plate in plates)
     return is_fixing and bool(plates) and is_put_up
+
+
+def barred_by(screwed: Joint, other: Joint, design: Design) -> bool:
+    """Whether another joint puts a part over a head of a screwed one, where no driver gets by."""
+    brought = set(other.items) - set(screwed.items)
+    if screwed.kind != "screwed" or not brought or not set(other.items) & set(screwed.items):
+        return False
+    return any(each.bars and each.item in brought for each in beside_heads(screwed, design))
 
 
 def _off(item: str, design: Design) -> int:

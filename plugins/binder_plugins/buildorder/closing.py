@@ -16,7 +16,7 @@ from binder.api import (
     ShaftFact,
     Task,
 )
-from binder_plugins.buildorder.barring import closes_plates, is_riveted_inside
+from binder_plugins.buildorder.barring import barred_by, closes_plates, is_riveted_inside
 from binder_plugins.buildorder.brackets import lined_up
 from binder_plugins.buildorder.ranking import ordered
 from binder_plugins.buildorder.straddled import MOVING, riders
@@ -120,7 +120,7 @@ def _pairs(closed: list[Joint], design: Design) -> Iterator[Pair]:
         if is_riveted_inside(one, design) and closes_plates(other, one, design):
             yield one.name, other.name
     for one, other in permutations(closed, 2):
-        if _is_covered_by(one, other):
+        if _is_covered_by(one, other) or barred_by(one, other, design):
             yield one.name, other.name
     yield from lined_up(closed)
 

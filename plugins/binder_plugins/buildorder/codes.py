@@ -38,5 +38,21 @@ PUT_ON_BY_NO_STEP = Code(
     "Put it in a joint, in the row along its shaft, or say in `steps:` of the assembly where it "
     "goes.",
 )
+HEAD_OUT_OF_REACH = Code(
+    "head-out-of-reach",
+    Severity.WARNING,
+    "Something stands over the head of a screw by the time that it is driven.",
+    "No blade gets to it: the screw stays slack, or all has to come apart again.",
+    "assemblies:\n  mast: {of: [foot, post, deck]}   # the deck over the screws of the foot\n"
+    "  whole: {of: [mast, base]}",
+    "Put the two that it holds together in an assembly before the other goes on, or give that one "
+    "a hole for the driver.",
+)
 
-CODES = (ORDER_LOOPS, WAITS_FOR_UNMEASURED, TESTED_TOO_SOON, PUT_ON_BY_NO_STEP)
+CODES = (
+    ORDER_LOOPS,
+    WAITS_FOR_UNMEASURED,
+    TESTED_TOO_SOON,
+    PUT_ON_BY_NO_STEP,
+    HEAD_OUT_OF_REACH,
+)

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from binder.api import Assembly, Design, Joint, JointFact
 from binder_plugins.buildorder.closing import done_after, done_before
+from binder_plugins.buildorder.driven_home import past
 from binder_plugins.buildorder.floating import for_now, tried_first
 from binder_plugins.buildorder.led import led
 from binder_plugins.buildorder.locking import dry
@@ -27,6 +28,7 @@ def step_words(joint: Joint, one: Assembly, design: Design) -> str:
     step = _said_done(joint, design) + tried_first(joint, design) + own_holes(joint, design)
     step += "in the same move: " if goes_with(joint, design) else ""
     step += put_on_first(joint, design) + for_now(joint, fact.step, design)
+    step += past(joint, one, design)
     step += beside(joint, one, design) + between_plates(joint, design)
     step += led(joint, one, design) + tied_first(joint, one, design)
     step += pawl_tried(joint, design) + trip_words(joint, design) + dry(joint, design)

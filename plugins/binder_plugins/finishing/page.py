@@ -20,9 +20,10 @@ from binder.api import (
     Tick,
 )
 from binder_making.times import joining
+from binder_plugins.finishing.bare import bare_places
 from binder_plugins.finishing.heat_page import heat_section
 from binder_plugins.finishing.processes import Process, finish_source
-from binder_plugins.finishing.treated import Treated, bare_places, treated
+from binder_plugins.finishing.treated import Treated, treated
 from binder_solid.filled import locking
 from binder_trade.fits.finish import lost_clearance_um
 

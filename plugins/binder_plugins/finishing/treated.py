@@ -6,12 +6,9 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from binder.api import Design, Fabrication, FitFact, HalfFact, MaterialFact, Part, Span, ThreadFact
+from binder.api import Design, Fabrication, MaterialFact, Part, Span
 from binder_plugins.finishing.heat import Heat, heat_for
 from binder_plugins.finishing.processes import Process, processes_in
-
-# Joints that are made after the coat, with a hole that locates and faces that bear.
-_BEARING = frozenset({"pinned", "screwed", "bolted", "dowelled", "hinged"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,43 +70,6 @@ def material_of(item: Part | Fabrication, design: Design) -> MaterialFact | None
         if (fact := design.facts.about(MaterialFact, piece.item)) is not None
     ]
     return found[0] if len({fact.id for fact in found}) == 1 else None
-
-
-def bare_places(item: str, design: Design) -> tuple[str, ...]:
-    """Fits, threads and seats of an item that no coat may reach, each with what it meets or is."""
-    return (*_fits(item, design), *_threads(item, design), *_seats(item, design))
-
-
-def _fits(item: str, design: Design) -> Iterator[str]:
-    for fit in design.facts.all(FitFact):
-        for place in (fit.hole, fit.shaft):
-            owner, _, name = place.partition(".")
-            if owner == item:
-                clear = f"{max(fit.clearance_min_um, 0) / 1000:.3f} mm"
-                yield f"{name or owner}: fit of '{fit.subject}', least clearance {clear}"
-
-
-def _threads(item: str, design: Design) -> Iterator[str]:
-    for thread in design.facts.all(ThreadFact):
-        if thread.item == item:
-            yield f"{thread.place}: thread {thread.designation}"
-
-
-def _seats(item: str, design: Design) -> Iterator[str]:
-    """Holes that locate, and faces that bear: paint between them opens what was drilled together.
-
-    What is fixed before the coat, in a flame or by a filler, has its face covered already.
-    """
-    fits = {fit.subject for fit in design.facts.all(FitFact)}
-    for half in design.facts.all(HalfFact):
-        joint = design.joints.get(half.joint)
-        if half.item != item or joint is None or half.joint in fits:
-            continue
-        mates = {end.item for end in joint.ends} - {item}
-        if joint.kind in _BEARING and mates:
-            named = [found.title for name in sorted(mates) if (found := design.item(name))]
-            where = half.place.replace("_", " ")
-            yield f"{where}: hole, and the face round it against the {' and the '.join(named)}"
 
 
 def _place(item: Part | Fabrication, design: Design) -> Span:

@@ -19,8 +19,9 @@ from binder.api import (
     shown_length,
 )
 from binder_plugins.inspection import codes
-from binder_plugins.inspection.alignment import Alignment, alignments
+from binder_plugins.inspection.alignment import alignments
 from binder_plugins.inspection.gauging import BEST, LEAST
+from binder_plugins.inspection.trueness import Alignment
 
 _COLUMNS = (
     Column("What", 3.2),

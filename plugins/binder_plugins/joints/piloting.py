@@ -10,7 +10,7 @@ from binder_solid.glued_in import FILLED, fills
 
 PILOTED = "pilot holes drilled"
 _PILOT = "pilot hole "
-_BEFORE = "a drill and a driver stand upright in its holes only while nothing stands beside them"
+_BEFORE = "the chuck of a drill has room over its holes only while nothing stands beside them"
 _THERE = "one is held on the other to be spotted through"
 
 

@@ -5,15 +5,15 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import ThreadFact
 from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, through
 from binder_plugins.operations.holes import hole_acts
-from binder_plugins.operations.lengthwise import is_turned
 from binder_plugins.operations.mouths import mouths_of
+from binder_plugins.operations.on_steps import beside, step_of
+from binder_plugins.operations.outside_threads import thread_acts
 from binder_plugins.operations.recesses import recess_acts
 from binder_plugins.operations.relieved import relief_of, relieved_acts
-from binder_plugins.operations.shoulders import begins, thickness, to_shoulder
-from binder_solid.clip_walls import holds_clip, outer_wall
+from binder_plugins.operations.round_grooves import groove_act
+from binder_plugins.operations.shoulders import thickness
 from binder_solid.forms import Revolved
 
 if TYPE_CHECKING:
@@ -25,10 +25,6 @@ if TYPE_CHECKING:
 
 _BROKEN = frozenset({"chamfered", "rounded"})
 _SAME_MM = 1e-6
-# How the half of a thread that is fitted with the die begins.
-_OPENED = "open the die"
-# What the length of a thread is taken as where it is not told, in mm.
-_UNTOLD_MM = 5.0
 _TURNED = frozenset(
     {"chamfered", "rounded", "bevelled", "knurled", "grooved", "undercut", "screwed", "recessed"}
 )
@@ -109,99 +105,13 @@ def edge_acts(
     mine = [one for one in around if one.kind in _TURNED and one.face != "axis"]
     for one in sorted(mine, key=lambda one: turn.get(one.kind, 5)):
         if one.kind == "screwed":
-            yield from _thread(work, form, one, lathe, end, tags)
+            yield from thread_acts(work, form, one, lathe, end, tags)
         elif one.kind == "knurled":
             yield _knurl(work, form, one, lathe, end, tags)
         elif one.kind in {"undercut", "grooved"}:
-            yield _groove(work, form, one, lathe, end, tags)
+            yield groove_act(work, form, one, lathe, end, tags)
         else:
             yield _edge(work, form, one, lathe, end, tags)
-
-
-def _step_of(form: FormFact, one: Located) -> str:
-    return next(_beside(form, one), form.stretches[0].name or "step 1")
-
-
-def _beside(form: FormFact, one: Located) -> Iterator[str]:
-    """The steps on either side of an edge, or the one that a feature lies on."""
-    x = one.frame.origin[0]
-    for n, step in enumerate(form.stretches):
-        if step.start - _SAME_MM <= x <= step.end + _SAME_MM:
-            yield step.name or f"step {n + 1}"
-
-
-def _thread(
-    work: Work, form: FormFact, one: Located, lathe: str, end: str, tags: tuple[str, ...]
-) -> Iterator[Act]:
-    long, to = one.length or _UNTOLD_MM, _turned_to(work, one)
-    if to:
-        yield work.act(
-            "turn",
-            f"turn to ⌀{to} × {work.mm(long)}{begins(work, form, one)} for the thread",
-            machine=lathe,
-            feature=one.name,
-            size=thickness(form, one.frame.origin[0]),
-            start=thickness(form, one.frame.origin[0]) + 0.3,
-            deep=long,
-            end=end,
-            tags=(*tags, "outside", "for-thread"),
-            meets=(_step_of(form, one), *_neighbours(form, one)),
-        )
-    yield work.act(
-        "chamfer",
-        "chamfer the end to the core of the thread",
-        machine=lathe,
-        feature=one.name,
-        size=thickness(form, one.frame.origin[0]),
-        end=end,
-        tags=tags,
-    )
-    yield _die(work, form, one, end, tags)
-
-
-def _die(work: Work, form: FormFact, one: Located, end: str, tags: tuple[str, ...]) -> Act:
-    """The die over a thread, in the tailstock holder where it is owned."""
-    thread = one.note.split(",")[0].split("×")[-1].strip().removeprefix("thread ")
-    dies = work.design.workshop.owns_die(thread)
-    ending = f", {work.mm(one.length)} long" if one.length else ""
-    return work.act(
-        "die",
-        f"cut the thread {thread}{ending}{_fitted(work, one)}{to_shoulder(work, form, one)}",
-        feature=one.name,
-        tool=f"{thread} die in the tailstock holder" if dies else f"{thread} die",
-        amount=one.length or _UNTOLD_MM,
-        end=end,
-        tags=tags,
-        meets=(_step_of(form, one), *_neighbours(form, one)),
-        times=1,
-    )
-
-
-def _fitted(work: Work, one: Located) -> str:
-    """How the die is set for the mate, as the half says it after its sizes."""
-    half = work.half(one.name)
-    how = half.how if half is not None else ""
-    return f": {how}" if how.startswith(_OPENED) else ""
-
-
-def _turned_to(work: Work, one: Located) -> str:
-    """The size under a die, as `2.95 mm`: a little less than the thread's outside."""
-    for half in work.halves.get(one.name, ()):
-        if "turn to " in half.what:
-            return half.what.split("turn to ")[1]
-    fact = work.design.facts.about(ThreadFact, f"{work.name}.{one.name}")
-    return work.mm(fact.turn_to) if fact is not None and fact.turn_to else ""
-
-
-def _neighbours(form: FormFact, one: Located) -> Iterator[str]:
-    """Undercuts and cross cuts on the step that carries a thread."""
-    for other in form.located:
-        if (
-            other.name != one.name
-            and other.face != "axis"
-            and _step_of(form, other) == _step_of(form, one)
-        ):
-            yield other.name
 
 
 def _knurl(
@@ -224,7 +134,7 @@ def _knurl(
         size=across,
         end=end,
         tags=(*tags, *stiff),
-        meets=(_step_of(form, one),),
+        meets=(step_of(form, one),),
     )
     return replace(act, trouble=(*act.trouble, *wrong))
 
@@ -232,65 +142,6 @@ def _knurl(
 def _knurls(work: Work, pitch: float) -> str:
     owned = any(abs(k.pitch.mm - pitch) < 1e-6 for k in work.design.workshop.entry.cutters.knurls)
     return f"{work.mm(pitch)} knurls" if owned else f"{work.mm(pitch)} knurls, not owned"
-
-
-def _groove(
-    work: Work, form: FormFact, one: Located, lathe: str, end: str, tags: tuple[str, ...]
-) -> Act:
-    name = "undercut" if one.kind == "undercut" else "groove"
-    half = work.half(one.name)
-    what = half.what if half is not None else one.note
-    cuts = _cuts(work, form, one)
-    if cuts < len(one.spots):
-        what = what.replace(f", {len(one.spots)} off", "")
-    what += f"{_deep(work, one, what)}, {_from_end(work, form, one, end, cuts)}"
-    return work.act(
-        name,
-        what,
-        machine=lathe,
-        feature=one.name,
-        tool="grooving tool, its nose round" if "round at its bottom" in what else "",
-        size=thickness(form, one.frame.origin[0]),
-        end=end,
-        tags=tags,
-        meets=(_step_of(form, one),),
-        times=cuts,
-    )
-
-
-def _deep(work: Work, one: Located, what: str) -> str:
-    """How deep a groove is where its words tell neither depth nor floor; as it is drawn."""
-    if "deep" in what or "⌀" in what or one.diameter is None:
-        return ""
-    return f", {work.mm(one.depth if one.depth is not None else one.diameter / 2)} deep"
-
-
-def _from_end(work: Work, form: FormFact, one: Located, end: str, cuts: int) -> str:
-    """Where the grooves of a grip lie, from the end that is worked: the middle of each.
-
-    Of a groove for a clip the wall is told that the clip bears on.
-    """
-    if holds_clip(work.name, one, work.design):
-        return _walls(work, form, one, end, cuts)
-    places = sorted(form.size[0] - x if end == "right" else x for x, *_ in one.spots)
-    told = " and ".join(work.mm(place) for place in places[:cuts])
-    return f"{'its middle' if cuts == 1 else 'their middles'} {told} from this end"
-
-
-def _walls(work: Work, form: FormFact, one: Located, end: str, cuts: int) -> str:
-    """The outer walls of grooves for clips, from the end that is worked."""
-    walls = (outer_wall(one, x, form.size[0]) for x, *_ in one.spots)
-    places = sorted(form.size[0] - wall if end == "right" else wall for wall in walls)
-    told = " and ".join(work.mm(round(place, 3)) for place in places[:cuts])
-    its = "its outer wall" if cuts == 1 else "their outer walls"
-    return f"{its} {told} from this end, any more width inwards of that: the clip bears there"
-
-
-def _cuts(work: Work, form: FormFact, one: Located) -> int:
-    """How many grooves are cut in one grip: one at each end of a bar that stays as bought."""
-    step = next((s for s in form.stretches if s.name == _step_of(form, one)), None)
-    is_bar = step is not None and not is_turned(step, work)
-    return 1 if is_bar else len(one.spots)
 
 
 def _edge(
@@ -305,5 +156,5 @@ def _edge(
         size=thickness(form, one.frame.origin[0]),
         end=end,
         tags=tags,
-        meets=tuple(_beside(form, one)),
+        meets=tuple(beside(form, one)),
     )

@@ -16,6 +16,8 @@ from binder_plugins.operations.lying import lying
 from binder_plugins.operations.plain import in_pieces
 from binder_plugins.operations.rows import Hole, holes_of
 from binder_plugins.operations.words import holding_min
+from binder_solid.float_tried import FEELERS
+from binder_solid.pinned_stop import pinned_stop
 from binder_solid.stands_at import axis_heights, face_over
 
 if TYPE_CHECKING:
@@ -31,7 +33,7 @@ def drilled(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
     rows = [(joint, holes) for joint, holes in found if holes]
     # All lines are scribed before the first clamping: the parts are apart only then.
     told: set[str] = set()
-    marks = [act for _, holes in rows for act in _marked(holes, told)]
+    marks = [act for joint, holes in rows for act in _marked(joint, holes, told)]
     for number, (joint, holes) in enumerate(rows):
         one = replace(fact, joints=(joint,))
         yield _through(one, holes, marks if number == 0 else (), is_pinned=number > 0)
@@ -95,9 +97,18 @@ def _led(lead: Hole, by: Hole, size: float, machine: str, deep: float) -> Act:
     )
 
 
-def _marked(holes: Sequence[Hole], told: set[str]) -> Iterator[Act]:
-    """Where the hole comes on round work: from the nearer end, on a line that is told once."""
+def _marked(joint: str, holes: Sequence[Hole], told: set[str]) -> Iterator[Act]:
+    """Where the hole comes on round work: from the nearer end, on a line that is told once.
+
+    On a shaft whose float it fixes it comes where the stop stands, as the row was measured.
+    """
+    stop = pinned_stop(holes[0].work.design.joints[joint], holes[0].work.design)
     for hole in holes:
+        if stop is not None and hole.work.name == stop.shaft.subject:
+            design = hole.work.design
+            words, name = stop.said(design), f"marks {hole.one.name}"
+            yield hole.work.act("mark-out", words, feature=name, amount=1.0, tool=_BY_FEELER)
+            continue
         form = hole.work.form
         if form is None or not form.stretches or hole.one.face != "across":
             continue
@@ -120,6 +131,7 @@ def _marked(holes: Sequence[Hole], told: set[str]) -> Iterator[Act]:
 
 
 _CLAMPS = "toolmaker's clamps, packing, height gauge"
+_BY_FEELER = f"{FEELERS}, scriber"
 _BY_HEIGHT = "height gauge, flat plate, square and centre punch"
 
 

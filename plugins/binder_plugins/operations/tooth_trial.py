@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from binder_plugins.operations.facts import Act
-    from binder_plugins.operations.teeth import Toothing
+    from binder_plugins.operations.toothings import Toothing
     from binder_plugins.operations.work import Work
 
 # How much short of its depth a gear is tried, in modules; common practice, no source.

@@ -11,15 +11,19 @@ from binder.api import (
     Contribution,
     Design,
     FitFact,
+    HardwareFact,
     Kind,
     Page,
     PlaceFact,
     PlanStep,
     ShaftFact,
+    TogetherFact,
     hookimpl,
 )
 from binder_plugins.shafts.chaining import chain_of, tube_chain
 from binder_plugins.shafts.checks import check_shafts
+from binder_plugins.shafts.clip_chaining import clip_chain
+from binder_plugins.shafts.closing import set_last
 from binder_plugins.shafts.codes import CODES
 from binder_plugins.shafts.kinds import section_kinds
 from binder_plugins.shafts.lying import check_lying
@@ -57,7 +61,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "chain the shafts",
             _chain,
             needs=(ShaftFact,),
-            after=(FormFact, PlacedFact),
+            after=(FormFact, PlacedFact, HardwareFact, TogetherFact),
             gives=(ChainFact,),
         ),
     ]
@@ -65,9 +69,11 @@ def binder_steps() -> Sequence[PlanStep]:
 
 def _chain(design: Design) -> Contribution:
     found = (
-        chain_of(fact, design) or tube_chain(fact, design) for fact in design.facts.all(ShaftFact)
+        chain_of(fact, design) or clip_chain(fact, design) or tube_chain(fact, design)
+        for fact in design.facts.all(ShaftFact)
     )
-    return Contribution(facts=[one for one in found if one is not None])
+    befores = [one for fact in design.facts.all(ShaftFact) for one in set_last(fact, design)]
+    return Contribution(facts=[one for one in found if one is not None], befores=befores)
 
 
 @hookimpl

@@ -11,7 +11,7 @@ from binder_solid.facts import FormFact, Stretch
 from binder_solid.set_there import Tube, tube_for
 from binder_trade.limits import stray_mm
 
-_GENERAL = "ISO 2768-1 m"
+GENERAL = "ISO 2768-1 m"
 # What two sums may differ by and be one, in mm.
 _NEAR = 0.02
 
@@ -20,7 +20,7 @@ def chain_of(fact: ShaftFact, design: Design) -> ChainFact | None:
     """The chain of a row that stands between two bearings, where all its lengths are told."""
     if fact.play is None or fact.apart is None:
         return None
-    links = [_gap(float(fact.apart), fact.subject), *_pieces(fact, design)]
+    links = [gap_of(float(fact.apart), fact.subject), *_pieces(fact, design)]
     title = design.parts[fact.subject].title
     closing = _closing(fact, links)
     return ChainFact(
@@ -52,7 +52,7 @@ def tube_chain(fact: ShaftFact, design: Design) -> ChainFact | None:
     low, high = sorted((number, fact.stops[0] if number != fact.stops[0] else fact.stops[-1]))
     alike = Counter(one.title for one in fact.pieces)
     between = [
-        _link(n, _named(fact, n, alike), fact.pieces[n], fact.subject, design)
+        link_of(n, named(fact, n, alike), fact.pieces[n], fact.subject, design)
         for n in range(low + 1, high)
     ]
     own = [_turned_down(one, shaft.title, fact.subject) for one in ends]
@@ -64,7 +64,7 @@ def tube_chain(fact: ShaftFact, design: Design) -> ChainFact | None:
         kind="end float",
         title=f"End float of the {shaft.title}",
         items=tuple(dict.fromkeys([fact.subject, *(one.item for one in fact.pieces)])),
-        links=(ChainLink(closing, tube.long, half, -half, 1.0, key, _GENERAL), *own, *between),
+        links=(ChainLink(closing, tube.long, half, -half, 1.0, key, GENERAL), *own, *between),
         least=float(fact.least),
         most=float(fact.most),
         jams=0.0,
@@ -112,17 +112,21 @@ def _long(step: Stretch) -> float:
 def _turned_down(step: Stretch, title: str, shaft: str) -> ChainLink:
     name = f"{step.name.replace('_', ' ')} of the {title}, from its shoulder to the end"
     half = stray_mm(_long(step))
-    return ChainLink(name, _long(step), half, -half, -1.0, f"{shaft} {step.name}", _GENERAL)
+    return ChainLink(name, _long(step), half, -half, -1.0, f"{shaft} {step.name}", GENERAL)
 
 
-def _named(fact: ShaftFact, n: int, alike: Counter[str]) -> str:
+def named(fact: ShaftFact, n: int, alike: Counter[str]) -> str:
+    """The title of a piece; alike ones are told apart by their number."""
     title = fact.pieces[n].title
     return f"{title} (no. {n + 1} on the shaft)" if alike[title] > 1 else title
 
 
-def _gap(apart: float, shaft: str) -> ChainLink:
+def gap_of(apart: float, shaft: str, factor: float = 1.0) -> ChainLink:
+    """The gap between two bearings: it opens what lies in it, and closes what grips round them."""
     half = stray_mm(apart)
-    return ChainLink("gap between the bearings", apart, half, -half, 1.0, f"{shaft} gap", _GENERAL)
+    return ChainLink(
+        "gap between the bearings", apart, half, -half, factor, f"{shaft} gap", GENERAL
+    )
 
 
 def _pieces(fact: ShaftFact, design: Design) -> Iterator[ChainLink]:
@@ -133,15 +137,16 @@ def _pieces(fact: ShaftFact, design: Design) -> Iterator[ChainLink]:
     for n in inside:
         piece = fact.pieces[n]
         name = f"{piece.title} (no. {n + 1})" if alike[piece.title] > 1 else piece.title
-        yield _link(n, name, piece, fact.subject, design)
+        yield link_of(n, name, piece, fact.subject, design)
 
 
-def _link(n: int, name: str, piece: Piece, shaft: str, design: Design) -> ChainLink:
+def link_of(n: int, name: str, piece: Piece, shaft: str, design: Design) -> ChainLink:
+    """The length of a piece of a row, which closes what is left; a bought one as measured."""
     length = float(piece.length or 0)
     item = design.item(piece.item)
     is_measured = isinstance(item, Bought) and bool(item.measured)
     half = 0.0 if is_measured else stray_mm(length)
-    why = "measured first" if is_measured else _GENERAL
+    why = "measured first" if is_measured else GENERAL
     return ChainLink(name, length, half, -half, -1.0, f"{shaft} {n + 1}", why)
 
 

@@ -16,12 +16,16 @@ if TYPE_CHECKING:
 _SAME = 1e-6
 
 
-def clipped_play(fact: ShaftFact, design: Design) -> Fraction | None:
-    """The end float in mm between two clips on the shaft itself; None where no two hold it.
+@dataclass(frozen=True, slots=True)
+class Clips:
+    """Two clips of a shaft: how far apart the outer walls of their grooves lie, and how thick."""
 
-    Under load each clip lies on the outer wall of its groove, so its inner face stands one
-    thickness inside of that wall.
-    """
+    walls: float
+    thick: tuple[float, float]
+
+
+def clips_of(fact: ShaftFact, design: Design) -> Clips | None:
+    """The clips on the shaft itself that stop it both ways, in mm; None where no two hold it."""
     if fact.located not in (Located.OUTSIDE, Located.ONE) or fact.span is None:
         return None
     stops = [fact.pieces[n] for n in (fact.stops[0], fact.stops[-1])]
@@ -39,7 +43,19 @@ def clipped_play(fact: ShaftFact, design: Design) -> Fraction | None:
     if len(thick) < len(rings):
         return None
     walls = right - left + ((first.diameter or 0.0) + (last.diameter or 0.0)) / 2
-    return exact(round(walls - sum(thick), 3)) - fact.span
+    return Clips(walls, (thick[0], thick[-1]))
+
+
+def clipped_play(fact: ShaftFact, design: Design) -> Fraction | None:
+    """The end float in mm between two clips on the shaft itself; None where no two hold it.
+
+    Under load each clip lies on the outer wall of its groove, so its inner face stands one
+    thickness inside of that wall.
+    """
+    clips = clips_of(fact, design)
+    if clips is None or fact.span is None:
+        return None
+    return exact(round(clips.walls - sum(clips.thick), 3)) - fact.span
 
 
 def _across(form: FormFact, x: float) -> float:

@@ -55,7 +55,10 @@ def _piece(shaft: Part, reference: Reference, design: Design) -> Piece:
 
 
 def _joint_with(shaft: Part, reference: Reference, design: Design) -> Joint | None:
-    """The joint between the shaft and a piece; of several the one that names its place."""
+    """The joint between the shaft and a piece; of several the one that names its place.
+
+    Of those that name none what fixes it counts before what it slides or is set on by.
+    """
     found = [
         joint
         for joint in design.joints.values()
@@ -66,7 +69,7 @@ def _joint_with(shaft: Part, reference: Reference, design: Design) -> Joint | No
         for joint in found
         if any(end.item == reference.item and end.place == reference.place for end in joint.ends)
     ]
-    return next(iter(named or found), None)
+    return next(iter(named or sorted(found, key=lambda one: one.kind not in FILLING)), None)
 
 
 def _role(shaft: Part, reference: Reference, joint: Joint | None, design: Design) -> Role:

@@ -18,7 +18,8 @@ from binder.host import Host
 from binder.pages import Binder, Table, text_of
 from binder.parameters import Environment
 from binder.workshop import read_workshop
-from binder_plugins.inspection.alignment import Alignment, alignments
+from binder_plugins.inspection.alignment import alignments
+from binder_plugins.inspection.trueness import Alignment
 from binder_plugins.inspection.truing import check_alignment, judged_by
 from tests.plugins.drive.marks import marked
 from tests.plugins.operations.conftest import without

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from binder.api import Design, Joint, Size, TrainFact, TurningFact
 from binder_plugins.drive.carrying.camming import cam_push
+from binder_plugins.drive.carrying.cranking import crank_push
 from binder_plugins.drive.carrying.line import Line, Reach
 from binder_plugins.drive.carrying.passing import Passing, ratio_at, step_at
 from binder_plugins.drive.carrying.planes import plane_of
@@ -24,6 +25,8 @@ from binder_trade.shafting.influence import Push
 _NEAR = 0.2  # of the radius told: what sits there is what the hand holds
 
 _NOT_RECKONED = ("trips", "cams", "cranks", "rocks", "indexes", "racks")
+# There the slide stands still, and what is pushed with is what the fly of the shaft gives.
+_DEAD = "what comes near the dead points"
 # A load that comes on all at once strains a shaft twice as much as one laid on gently:
 # strength of materials, from memory.
 _SUDDEN = 2.0
@@ -156,13 +159,19 @@ def _alone(bearer: Bearer, number: int, design: Design) -> Iterator[Found]:
         elif joint.kind == "trips" and (push := lifted(joint)) is not None:
             where = plane_of(joint, item, 0, line, design)
             yield Pull(joint.name, item, _SUDDEN * push, left="the speed of the pick-up"), where
-        elif joint.kind == "cams" and (
-            push := cam_push(joint, bearer.torque(body.subject, number))
-        ):
+        elif push := _moved(joint, bearer.torque(body.subject, number)):
+            left = _DEAD if joint.kind == "cranks" else ""
             where = plane_of(joint, item, 0, line, design)
-            yield Pull(joint.name, item, push), where
+            yield Pull(joint.name, item, push, left=left), where
         elif joint.kind in _NOT_RECKONED:
             yield f"the push of '{joint.name}'", None
+
+
+def _moved(joint: Joint, torque: float) -> float | None:
+    """The push of what a cam or a crank moves to and fro, in N; None for every other drive."""
+    if joint.kind == "cams":
+        return cam_push(joint, torque)
+    return crank_push(joint, torque) if joint.kind == "cranks" else None
 
 
 def lifted(joint: Joint) -> float | None:

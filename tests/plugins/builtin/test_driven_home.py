@@ -1,0 +1,87 @@
+"""Screws driven while their heads are reached; where what stands is reckoned by hand.
+
+A blade needs 3 mm round its axis and a handle 14 mm: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+
+from binder.api import Design
+from binder.compiler import Outcome
+from binder_plugins.buildorder.closing import joints_closed_in
+from binder_plugins.buildorder.driven_home import past
+from binder_solid.driver_way import beside_heads
+
+Compile = Callable[..., Outcome]
+
+# The heads lie 6 mm in from the corners of 50 mm x 40 mm: 19 mm and 14 mm from the post's axis,
+# and the deck begins 20 mm over them.
+MAST = """\
+format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  base: {material: oak, board: {length: 90 mm, width: 60 mm, thickness: 20 mm}}
+  foot: {material: brass, plate: {length: 50 mm, width: 40 mm, thickness: 3 mm}, features: {seat: {bored: 8 mm, on: top, depth: through}}}
+  post: {material: brass, turned: [{name: spigot, diameter: 8 mm, length: 3 mm}, {name: mast, diameter: 12 mm, length: HIGH}, {name: deck, diameter: WIDE, length: 3 mm}]}
+joints:
+  post on foot: {pressed: [post.spigot, foot.seat]}
+  foot on base: {screwed: [foot.underside, base.top], pattern: "4 off at the corners, 6 mm in", fastener: no. 4 x 1/2 in brass wood screw}
+stands: base
+positions: {foot: {at: middle of base}}
+assemblies:
+"""  # noqa: E501
+BUILT_FIRST = "  mast: {of: [post, foot]}\n  all: {of: [mast, base]}\n"
+AT_ONCE = "  all: {of: [post, foot, base]}\n"
+
+
+def _design(outcome: Outcome) -> Design:
+    assert outcome.design is not None
+    return outcome.design
+
+
+def _mast(compile_text: Compile, wide: str, high: str, assemblies: str) -> Outcome:
+    return compile_text(MAST.replace("WIDE", wide).replace("HIGH", high) + assemblies)
+
+
+@pytest.mark.parametrize(
+    ("wide", "assemblies", "found"),
+    [
+        ("46 mm", BUILT_FIRST, True),  # 23 mm out: over heads 19 mm and 14 mm out
+        ("20 mm", BUILT_FIRST, False),  # 10 mm out: 4 mm short of every head
+        ("46 mm", AT_ONCE, False),
+    ],
+)
+def test_a_deck_over_the_heads_is_found(
+    compile_text: Compile, wide: str, assemblies: str, found: bool
+) -> None:
+    outcome = _mast(compile_text, wide, "20 mm", assemblies)
+    assert ("head-out-of-reach" in [one.code.name for one in outcome.findings]) is found
+
+
+def test_what_stands_over_the_heads_goes_on_after_them(compile_text: Compile) -> None:
+    text = MAST.replace("pressed: [post.spigot", "slides: [post.spigot")
+    text = text.replace("WIDE", "46 mm").replace("HIGH", "20 mm") + AT_ONCE
+    design = _design(compile_text(text))
+    order = [one.name for one in joints_closed_in(design.assemblies["all"], design)]
+    assert order == ["foot on base", "post on foot"]
+
+
+def test_a_blade_is_as_long_as_what_stands_beside_it(compile_text: Compile) -> None:
+    """80 mm of mast and 3 mm of deck, 4 mm from the axis: 83 mm, told as 90 mm."""
+    design = _design(_mast(compile_text, "20 mm", "80 mm", BUILT_FIRST))
+    words = past(design.joints["foot on base"], design.assemblies["all"], design)
+    assert words == "; a driver with a blade of 90 mm or more, past the post"
+
+
+def test_how_far_off_and_how_high_is_reckoned_from_the_axis(compile_text: Compile) -> None:
+    """The deck's box is 10 mm out to either side, the heads 19 mm and 14 mm: 9.85 mm apart."""
+    design = _design(_mast(compile_text, "20 mm", "80 mm", BUILT_FIRST))
+    found = list(beside_heads(design.joints["foot on base"], design))
+    assert len(found) == 4
+    for one in found:
+        assert one.item == "post"
+        assert one.gap == pytest.approx((9**2 + 4**2) ** 0.5, abs=1e-3)
+        assert one.top == pytest.approx(83.0, abs=1.0)
