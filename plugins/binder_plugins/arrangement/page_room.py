@@ -28,18 +28,21 @@ _WHEN, _LOCK, _CURES = 110, 130, 92
 # What is said where an evening ends for what has to cure.
 _LEFT_ALONE = 130
 _LEAST, _MOST = 85.0, 190.0
+# A long first step, which keeps the rows on the page of the picture if it begins there.
+_FIRST = 40.0
 
 
 def picture_height(name: str, owners: dict[str, str], design: Design) -> float:
     """All that the rows, steps and test leave of a page.
 
     `owners` names for each item the member in which it stands. Where too little is left the
-    steps go on to the next page.
+    steps go on to the next page, but for the first.
     """
     one = design.assemblies[name]
     above = _PAGE - _ROW * len(one.members)
     below = sum(_steps(name, owners, design)) + (_test(owners, design) if one.test else 0.0)
-    return min(_MOST, above - below if above - below > _LEAST else max(above, _LEAST))
+    left = above - below
+    return min(_MOST, left if left > _LEAST else max(above - _FIRST, _LEAST))
 
 
 def _steps(name: str, owners: dict[str, str], design: Design) -> Iterator[float]:
