@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from binder_drafting.angles import draw_opening
-from binder_drafting.balloons import Pointing, draw_balloons
+from binder_drafting.balloons import draw_balloons
 from binder_drafting.breaks import shortened
 from binder_drafting.callouts import Callout, draw_callout
 from binder_drafting.choosing import Ways, ways_of
@@ -17,6 +17,7 @@ from binder_drafting.flaws import flaws_of
 from binder_drafting.lines import draw_lines, on_paper, outline_of
 from binder_drafting.paper import Paper
 from binder_drafting.plane import Rectangle
+from binder_drafting.rings import Pointing
 from binder_drafting.running import draw_running
 from binder_drafting.sides import ABOVE, BELOW, LEFT, RIGHT, Side
 from binder_drafting.sizes import Balloon, Size

@@ -16,7 +16,7 @@ class Style:
 
     at_ends: int = 4
     growth: float = 0.8
-    on_part: float = 14.0
+    on_part: float = 40.0
     stack: int = 99
 
 

@@ -142,7 +142,21 @@ def test_a_note_under_a_checklist_goes_with_its_last_line(tmp_path: Path) -> Non
         blocks += [*filler(n), Checklist(lines), note]
     pages = lines_of(binder_of(chapter("One", *blocks, starts=False)), tmp_path)
     for n in PLACES:
-        assert page_with(pages, f"Test {n}") == page_with(pages, f"Long {n} line 4")
+        last = page_with(pages, f"Long {n} line 4")
+        assert page_with(pages, f"Test {n}") == last
+        # Nor is the last line torn off with it.
+        assert page_with(pages, f"Long {n} line 3") == last
+
+
+def test_what_is_said_of_a_table_goes_with_its_last_row(tmp_path: Path) -> None:
+    # So small a block comes to lie at the edge of a page seldom: more places are tried.
+    blocks: list[Block] = []
+    for n in range(1, 46):
+        said = Paragraph((f"Said of {n}: its rows.",))
+        blocks += [*filler(n % 11), Table(COLUMNS, rows(f"Told {n}:", 7)), said]
+    pages = lines_of(binder_of(chapter("One", *blocks, starts=False)), tmp_path)
+    for n in range(1, 46):
+        assert page_with(pages, f"Said of {n}: its rows.") == page_with(pages, f"Told {n}: row 7")
 
 
 def test_a_whole_table_is_not_parted_and_takes_its_heading_along(tmp_path: Path) -> None:

@@ -2,20 +2,20 @@
 
 from __future__ import annotations
 
-from binder.api import Anchor, Drawing, DrawnBox, DrawnLabel, Line, Stroke
+from binder.api import Anchor, Drawing, DrawnBox, DrawnLabel, Line, Stroke, text_width
 from binder_plugins.fits.facts import Half, MadeFit
 from binder_plugins.fits.figures import size
 
-_WIDTH = 72.0
 _TALL = 26.0
 _LETTER = 2.5
 _TOP = 4.0
-_HOLE_X, _SHAFT_X, _ZONE = 27.0, 45.0, 13.0
+_ZONE, _BETWEEN = 13.0, 5.0
+_EDGE, _GAP, _ASIDE = 0.5, 1.0, 1.5
 _LEAST_UM = 5.0
 _THIN = 0.4
-# Digits stand so far over their baseline, as a share of the letter's height; and clear of a line.
-_DIGIT = 0.75
-_CLEAR = 0.6
+# How far a figure stays clear of the zero line, the overshoot of a round digit included.
+_CLEAR = 0.8
+_APART = 0.5
 
 
 def zones(fit: MadeFit, units: str) -> Drawing:
@@ -24,13 +24,23 @@ def zones(fit: MadeFit, units: str) -> Drawing:
     high, low = max(marks), min(marks)
     scale = _TALL / max(high - low, _LEAST_UM)
     zero = _TOP + high * scale
+    nominal = size(fit.mm, units)
+    start = _EDGE + text_width(nominal, _LETTER) + _GAP
+    hole_x = start + _GAP + _figures(fit.hole, units) + _ASIDE
+    shaft_x = hole_x + _ZONE + _BETWEEN
+    width = shaft_x + _ZONE + _ASIDE + _figures(fit.shaft, units) + _EDGE
     shapes = (
-        Line(12.0, zero, _WIDTH - 2, zero, Stroke.CENTRE),
-        DrawnLabel(11.0, zero + _LETTER / 2, size(fit.mm, units), _LETTER, Anchor.END),
-        *_zone(fit.hole, _HOLE_X, "hole", 0.1, zero, scale, units),
-        *_zone(fit.shaft, _SHAFT_X, "shaft", 0.35, zero, scale, units),
+        Line(start, zero, width, zero, Stroke.CENTRE),
+        DrawnLabel(start - _GAP, zero + _LETTER / 2, nominal, _LETTER, Anchor.END),
+        *_zone(fit.hole, hole_x, "hole", 0.1, zero, scale, units),
+        *_zone(fit.shaft, shaft_x, "shaft", 0.35, zero, scale, units),
     )
-    return Drawing(_WIDTH, _TOP + _TALL + 9.0, shapes)
+    return Drawing(width, _TOP + _TALL + 9.0, shapes)
+
+
+def _figures(half: Half, units: str) -> float:
+    """How wide the wider of a half's two deviations is written."""
+    return max(text_width(_dev(um, units), _LETTER) for um in (half.upper_um, half.lower_um))
 
 
 def _zone(
@@ -38,9 +48,13 @@ def _zone(
 ) -> tuple[DrawnBox | DrawnLabel, ...]:
     top = zero - half.upper_um * scale
     tall = max((half.upper_um - half.lower_um) * scale, _THIN)
-    side, anchor = (x - 1.5, Anchor.END) if name == "hole" else (x + _ZONE + 1.5, Anchor.START)
+    side, anchor = (
+        (x - _ASIDE, Anchor.END) if name == "hole" else (x + _ZONE + _ASIDE, Anchor.START)
+    )
     word = f"{name} {half.cls}".strip()
-    over, under = _off_line(top + 1.0, zero), _off_line(top + tall + _LETTER, zero, below=True)
+    high = top + 1.0
+    low = max(top + tall, high + _APART) + _LETTER
+    over, under = _off_line(high, zero), _off_line(low, zero, below=True)
     upper = DrawnLabel(side, over, _dev(half.upper_um, units), _LETTER, anchor)
     lower = DrawnLabel(side, under, _dev(half.lower_um, units), _LETTER, anchor)
     label = DrawnLabel(x + _ZONE / 2, _TOP + _TALL + 7.5, word, _LETTER, Anchor.MIDDLE)
@@ -49,10 +63,10 @@ def _zone(
 
 def _off_line(baseline: float, zero: float, *, below: bool = False) -> float:
     """The baseline of a figure, moved so far that the zero line does not run through it."""
-    is_clear = baseline + _CLEAR <= zero or baseline - _DIGIT * _LETTER >= zero + _CLEAR
+    is_clear = baseline + _CLEAR <= zero or baseline - _LETTER >= zero + _CLEAR
     if is_clear:
         return baseline
-    return zero + _CLEAR + _DIGIT * _LETTER if below else zero - _CLEAR
+    return zero + _CLEAR + _LETTER if below else zero - _CLEAR
 
 
 def _dev(um: float, units: str) -> str:

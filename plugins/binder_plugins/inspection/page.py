@@ -29,13 +29,13 @@ from binder_solid.eased_along import eased_along
 from binder_solid.float_tried import EndFloat, end_floats, float_tried
 
 _COLUMNS = (
-    Column("Item", 1.4, is_figure=True),
-    Column("Part", 2.6),
+    Column("Item", 1.2, is_figure=True),
+    Column("Part", 2.5),
     Column("Place", 2.2),
-    Column("Size and limits", 4),
-    Column("With", 2.6),
+    Column("Size and limits", 3.8),
+    Column("With", 3.6),
     Column("Measured", 3.2),
-    Column("If it is out", 4),
+    Column("If it is out", 3.5),
 )
 # What is bought has a bore that a stepped plug told: no inside jaws are as near.
 _AGAINST_PLUG = "a micrometer, against the step of the plug that goes in"

@@ -44,11 +44,11 @@ _WHOLE = 0.05
 _SHORT_GRIP_MM = 5.0
 _COLUMNS = (
     Column("", 0.5),
-    Column("Do", 7),
-    Column("With", 3.6),
+    Column("Do", 6.8),
+    Column("With", 3.4),
     Column("r/min", 1.1, is_figure=True),
     Column("Feed", 1.3, is_figure=True),
-    Column("Gauge", 2.2),
+    Column("Gauge", 2.6),
 )
 
 

@@ -23,6 +23,7 @@ from binder_solid.lines import whole_circle
 PAD = 5.5
 _ARM = 2.0
 _ARROW = 12.0
+_BEYOND = 2.5
 _ASIDE = 3.2
 STROKES = {
     OUTLINE: Stroke.THIN,
@@ -116,8 +117,14 @@ def _arrows(flat: Flat) -> Iterator[Edge]:
     if _is_from_corner(flat):
         (x, y), (across, up) = flat.datum.at, flat.datum.ways
         low, left = y - _ASIDE * up, x - _ASIDE * across
-        yield Chain(((x, low), (x + _ARROW * across, low)), "arrow")
-        yield Chain(((left, y), (left, y + _ARROW * up)), "arrow")
+        long, high = _arms(flat)
+        yield Chain(((x, low), (x + long * across, low)), "arrow")
+        yield Chain(((left, y), (left, y + high * up)), "arrow")
+
+
+def _arms(flat: Flat) -> Point:
+    """How long the arrows are: none reaches past the face, for its letter stands beyond it."""
+    return (min(_ARROW, flat.size[0]), min(_ARROW, flat.size[1]))
 
 
 def _is_from_corner(flat: Flat) -> bool:
@@ -149,9 +156,9 @@ def _grain(flat: Flat, ground: Ground) -> tuple[tuple[Edge, ...], tuple[Letters,
 def _words(flat: Flat) -> Iterator[Letters]:
     if _is_from_corner(flat):
         (x, y), (across, up) = flat.datum.at, flat.datum.ways
-        far = _ARROW + 2.5
-        yield Letters((x + far * across - 1.0, y - _ASIDE * up - SMALL / 2), "X")
-        yield Letters((x - _ASIDE * across - 1.0, y + far * up - SMALL / 2), "Y")
+        long, high = (arm + _BEYOND for arm in _arms(flat))
+        yield Letters((x + long * across - 1.0, y - _ASIDE * up - SMALL / 2), "X")
+        yield Letters((x - _ASIDE * across - 1.0, y + high * up - SMALL / 2), "Y")
     for bend in flat.bends:
         if text_width(bend.words, SMALL) < flat.size[1]:
             yield Letters((bend.middle - 0.8, 1.0), bend.words, is_upright=True)

@@ -35,12 +35,13 @@ _NARROWEST = 80.0
 
 @dataclass(frozen=True, slots=True)
 class Slip:
-    """A piece with its words above it, or the part of it that is on one sheet."""
+    """A piece with its words above or right of it, or the part of it that is on one sheet."""
 
     piece: Piece
     title: str
     lines: tuple[str, ...]
     tile: Tile | None = None
+    is_beside: bool = False
 
     @property
     def head(self) -> float:
@@ -56,16 +57,20 @@ class Slip:
     def size(self) -> Point:
         """With its words."""
         wide, high = (self.window.width, self.window.height) if self.window else self.piece.size
-        words = [text_width(line, SMALL) for line in self.lines]
-        return (max(wide, text_width(self.title, LARGE), *words, 0.0), high + self.head)
+        lines = [text_width(line, SMALL) for line in self.lines]
+        words = max(text_width(self.title, LARGE), *lines, 0.0)
+        if self.is_beside:
+            return (wide + _GAP + words, max(high, self.head))
+        return (max(wide, words), high + self.head)
 
     def drawn(self, at: Point) -> Iterator[DrawnShape]:
         """The shapes, the upper left corner at a point of the paper."""
         x, y = at
-        yield DrawnLabel(x, y + LARGE, self.title, LARGE)
+        left = x + self.piece.size[0] + _GAP if self.is_beside else x
+        yield DrawnLabel(left, y + LARGE, self.title, LARGE)
         for n, line in enumerate(self.lines, 1):
-            yield DrawnLabel(x, y + LARGE + n * _LINE, line, SMALL)
-        corner = (x, y + self.head)
+            yield DrawnLabel(left, y + LARGE + n * _LINE, line, SMALL)
+        corner = at if self.is_beside else (x, y + self.head)
         yield from drawn_piece(self.piece, corner, self.window)
         if self.tile:
             yield from join_marks(self.tile, corner)
@@ -84,11 +89,16 @@ def slips_of(one: Template, design: Design) -> tuple[Slip, ...]:
 def _slips(one: Template, design: Design, *, is_turned: bool) -> Iterator[Slip]:
     title = title_of(one, design)
     piece = piece_of(one.flat, one.edges, is_turned=is_turned)
-    room = min(max(_NARROWEST, piece.size[0]), ROOM[0])
-    slip = Slip(piece, title, tuple(_lines(one, design, room)))
-    if slip.size[0] <= ROOM[0] and slip.size[1] <= ROOM[1]:
-        yield slip
-        return
+    narrow = min(max(_NARROWEST, piece.size[0]), ROOM[0])
+    beside = ROOM[0] - piece.size[0] - _GAP
+    # One sheet is truer than two that are joined: words give way before the face is cut.
+    for room, is_beside in ((narrow, False), (ROOM[0], False), (beside, True)):
+        if room < min(_NARROWEST, ROOM[0]):
+            continue
+        slip = Slip(piece, title, tuple(_lines(one, design, room)), is_beside=is_beside)
+        if slip.size[0] <= ROOM[0] and slip.size[1] <= ROOM[1]:
+            yield slip
+            return
     lines = tuple(_lines(one, design, ROOM[0]))
     head = Slip(piece, title, (*lines, "")).head
     window = worked_end(piece, (ROOM[0], ROOM[1] - head))

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from dataclasses import replace
+from fractions import Fraction
+from itertools import combinations
 
 import pytest
 
@@ -20,6 +22,7 @@ from binder.pages import (
     Section,
     text_of,
 )
+from binder.pages.font_metrics import text_width
 from binder_plugins.fits.facts import MadeFit
 from binder_plugins.fits.zones import zones
 
@@ -106,6 +109,31 @@ def test_no_figure_of_the_zones_is_struck_by_the_zero_line(
     ]
     assert len(figures) == 4
     for one in figures:
-        assert not one.y - 0.72 * one.height < zero.y1 < one.y, one.text
+        # A label's height is that of its capitals, and figures are as high (ISO 3098-1); a
+        # round one swells over both ends of it.
+        swell = 0.03 * one.height
+        assert not one.y - one.height - swell < zero.y1 < one.y + swell, one.text
     for over, under in zip(figures[::2], figures[1::2], strict=True):
-        assert over.y <= under.y - 0.72 * under.height, over.text
+        assert over.y <= under.y - under.height, over.text
+
+
+@pytest.mark.parametrize("nominal", [0.8, 6.0, 10.0, 38.0, 125.0])
+@pytest.mark.parametrize("units", ["mm", "inch"])
+def test_no_word_of_the_zones_is_cut_off_or_covers_another(
+    compile_text: Compile, nominal: float, units: str
+) -> None:
+    design = compile_text(TEXT + JOINT, Phase.CHECK).design
+    assert design is not None
+    (fit,) = design.facts.all(MadeFit)
+    drawing = zones(replace(fit, nominal=Fraction(str(nominal))), units)
+    spans = []
+    for shape in drawing.shapes:
+        if isinstance(shape, Label):
+            wide = text_width(shape.text, shape.height)
+            left = shape.x - wide * {"start": 0.0, "middle": 0.5, "end": 1.0}[shape.anchor.value]
+            assert left >= 0.0, shape.text
+            assert left + wide <= drawing.width, shape.text
+            spans.append((left, left + wide, shape.y - shape.height, shape.y))
+    for one, two in combinations(spans, 2):
+        is_apart = one[1] <= two[0] or two[1] <= one[0] or one[3] <= two[2] or two[3] <= one[2]
+        assert is_apart, (one, two)

@@ -29,6 +29,16 @@ from binder_plugins.templates.sheets import HEIGHT, ROOM, WIDTH, sheets_of, slip
 from binder_plugins.templates.wanted import Template, templates_of
 from tests.plugins.templates.models import BED, BRACKET, COVER, FRAME, HEAD, LEVER
 
+LONG_STRIP = """  strip:
+    material: brass
+    stock: 3 mm plate
+    plate: {length: 180 mm, width: 6 mm, thickness: 3 mm}
+    features:
+      ends: {drilled: 1.6 mm, depth: through, at: 20 mm from left}
+      rest: {drilled: 1.5 mm, depth: through, at: 160 mm from left}
+      middle: {drilled: 1.4 mm, depth: through, at: 90 mm from left}
+      more: {drilled: 1.3 mm, depth: through, at: 100 mm from left}
+"""
 ALL = BED + BRACKET + COVER + FRAME + LEVER
 Designed = Callable[[str], Design]
 Laid = Callable[[str], list[Template]]
@@ -272,3 +282,40 @@ def test_there_is_no_section_without_flat_parts(compile_text: Callable[..., Outc
     assert outcome.binder is not None
     sections: tuple[Section, ...] = outcome.binder.sections
     assert "templates" not in [one.id for one in sections]
+
+
+def test_a_face_goes_on_one_sheet_before_it_is_cut(designed: Designed) -> None:
+    """One as long as the sheet is turned, and its words are made to leave it room."""
+    design = designed(LONG_STRIP)
+    (one,) = templates_of(design)
+    (slip,) = slips_of(one, design)
+    assert slip.tile is None
+    assert slip.size[0] <= ROOM[0]
+    assert slip.size[1] <= ROOM[1]
+    (sheet,) = sheets_of([one], design)
+    left = max(
+        x
+        for shape in slip.drawn((0.0, 0.0))
+        if isinstance(shape, Polyline)
+        for x, _ in shape.points
+    )
+    words = [
+        shape
+        for shape in sheet.shapes
+        if isinstance(shape, DrawnLabel) and "over all" in shape.text
+    ]
+    assert all(shape.x > left for shape in words)
+
+
+@pytest.mark.parametrize("wide", [4, 6, 9, 30])
+def test_the_ways_of_the_datum_keep_within_a_strip(wide: int, designed: Designed) -> None:
+    (one,) = templates_of(designed(LONG_STRIP.replace("width: 6 mm", f"width: {wide} mm")))
+    piece = piece_of(one.flat, one.edges)
+    ways = [letters for letters in piece.letters if letters.text in ("X", "Y")]
+    assert len(ways) == 2
+    for letters in ways:
+        x, y = letters.at
+        assert x >= 0
+        assert y >= 0
+        assert x + text_width(letters.text, 2.5) <= piece.size[0]
+        assert y + 2.5 <= piece.size[1]
