@@ -9,6 +9,9 @@ _ANY = Meeting("meets", "fixing", "put {a} and {b} together")
 _CHOSEN = "measured first, the other half is made to it"
 _EASED = "bore first; the rod as bought is polished to it"
 _AS_BOUGHT = "bore first; the rod goes into it as bought"
+# The same of a bore that nobody cuts here: it is bought or salvaged.
+_EASED_TO = "measure the bore; the rod as bought is polished to it"
+_INTO = "measure the bore; the rod goes into it as bought"
 _ROD = "the rod stays as bought: measure it, then the bore"
 
 
@@ -78,7 +81,7 @@ def is_rod(halves: list[HalfFact]) -> bool:
     return any(one.is_master and "as bought" in one.what for one in halves)
 
 
-def why_first(joint: Joint, first: End, halves: list[HalfFact]) -> str:
+def why_first(joint: Joint, first: End, halves: list[HalfFact], design: Design) -> str:
     """Why a half is made first, at most ten words: the trade's reason, or another's choice."""
     row = meeting_of(joint)
     if is_rod(halves):
@@ -88,6 +91,10 @@ def why_first(joint: Joint, first: End, halves: list[HalfFact]) -> str:
         return _CHOSEN
     # No journal is turned to its bore where it is the rod itself.
     rods = [one for one in halves if not one.is_master and "as bought" in one.what]
+    is_bought = first.item in design.bought
     if rods:
-        return _EASED if any(one.is_eased for one in rods) else _AS_BOUGHT
-    return row.why
+        is_eased = any(one.is_eased for one in rods)
+        if is_bought:
+            return _EASED_TO if is_eased else _INTO
+        return _EASED if is_eased else _AS_BOUGHT
+    return (row.why_bought or row.why) if is_bought else row.why

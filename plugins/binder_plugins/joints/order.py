@@ -60,7 +60,7 @@ def state_joints(design: Design) -> Contribution:
         mine = halves.get(joint.name, [])
         first = first_half(joint, design, fitted, mine)
         if first is not None and joint.made != TOGETHER:
-            reason = _reason(joint, first, mine)
+            reason = _reason(joint, first, mine, design)
             befores += _befores(joint, first, reason, design, is_must=not is_rod(mine))
             befores += [*_bare_jigs(joint, first, design), *_bare_bores(joint, first, design)]
             workings.append(_working(joint, first, reason, design))
@@ -206,8 +206,9 @@ def _bare_bores(joint: Joint, jig: End, design: Design) -> Iterator[Before]:
                              at=joint.at)  # fmt: skip
 
 
-def _reason(joint: Joint, first: End, halves: list[HalfFact]) -> str:
-    return f"{joint.name}: {_TOGETHER.get(joint.made) or why_first(joint, first, halves)}"
+def _reason(joint: Joint, first: End, halves: list[HalfFact], design: Design) -> str:
+    why = _TOGETHER.get(joint.made) or why_first(joint, first, halves, design)
+    return f"{joint.name}: {why}"
 
 
 def _working(joint: Joint, first: End, reason: str, design: Design) -> Working:

@@ -14,7 +14,7 @@ import pytest
 from binder.api import BuildSequence, CutSize, Design, FitFact, HalfFact
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.host import Host
-from binder_plugins.joints.first import first_half, fitted_in, halves_of
+from binder_plugins.joints.first import first_half, fitted_in, halves_of, why_first
 
 Compile = Callable[..., Outcome]
 SPECS = Path(__file__).parents[3] / "specs"
@@ -104,3 +104,49 @@ def test_a_bar_that_is_turned_to_a_fit_is_the_next_one_up(compile_text: Compile)
         cut = design.facts.about(CutSize, "pin")
         assert cut is not None
         assert (float(cut.section[0]) > 6.1) is over
+
+
+WHEEL = """\
+format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  pin:
+    material: mild steel
+    stock: round bar
+    turned: [{name: rod, diameter: SIZE, length: 40 mm}]
+MADEscrap_box:
+  OTHER: {what: brass wheel, measure_first: [bore], note: from a broken clock}
+joints:
+  wheel on pin: {retained: [wheelPLACE, pin.rod]}
+"""
+MADE = """\
+  wheel:
+    material: brass
+    stock: round bar
+    turned: [{name: rim, diameter: 20 mm, length: 4 mm}]
+    features: {bore: {reamed: 6 mm, on: rim, depth: through}}
+"""
+
+
+@pytest.mark.parametrize(
+    ("made", "other", "place", "cuts", "why"),
+    [
+        (MADE, "spare", ".bore", "ream", "ream the bore"),
+        ("", "wheel", "", "", "measure the bore, then bring the seat to it"),
+    ],
+)
+def test_nobody_reams_what_lay_in_the_scrap_box(
+    compile_text: Compile, made: str, other: str, place: str, cuts: str, why: str
+) -> None:
+    """A salvaged wheel keeps its bore, which is measured; common practice, no source."""
+    text = WHEEL.replace("MADE", made).replace("OTHER", other).replace("PLACE", place)
+    design = compile_text(text.replace("SIZE", "to suit" if made else "6 mm")).design
+    assert design is not None
+    joint = design.joints["wheel on pin"]
+    halves = halves_of(design).get(joint.name, [])
+    first = first_half(joint, design, fitted_in(design), halves)
+    assert first is not None
+    assert first.item == "wheel"
+    said = why_first(joint, first, halves, design)
+    assert said.startswith(why)
+    assert ("ream" in said) == bool(cuts)
