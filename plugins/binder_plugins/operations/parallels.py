@@ -35,6 +35,8 @@ OVER = _THICK + _WANDERS
 ON_PARALLELS, ON_WOOD = "on parallels", "on wood packing"
 CLEAR = "the parallels clear of the holes that go through"
 CLEAR_OF_CUT = "the parallels clear of what is milled through"
+_PACKED = "the packing clear of what is milled through"
+_ON_TABLE = ("plate", "bench")
 _STRIPS = "on packing at both ends of the cut"
 _AXIS = {"left": 0, "right": 0, "front": 1, "back": 1, "top": 2, "underside": 2}
 _ENDS = ("its two ends", "its front and back", "its top and underside")
@@ -106,10 +108,10 @@ def clear_of_cuts(
     if not any(one.kind in _MILLED and one.depth is None for one in found):
         return grip, ""
     if not grip.holder.endswith(ON_PARALLELS):
-        return (
-            grip,
-            "the packing clear of what is milled through" if "packing" in grip.holder else "",
-        )
+        if grip.kind not in _ON_TABLE:
+            return grip, ""
+        more = "" if "packing" in grip.holder else ", on packing"
+        return replace(grip, holder=f"{grip.holder}{more}"), _PACKED
     first = gripped_axis("", face, size)
     other = next(axis for axis in range(3) if axis not in (first, _AXIS.get(face, 2)))
     opens = work.design.workshop.entry.holding.vices[vice_for(work.design.workshop)].opens.mm
