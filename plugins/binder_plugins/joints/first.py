@@ -10,6 +10,9 @@ _CHOSEN = "measured first, the other half is made to it"
 _EASED = "bore first; the rod as bought is polished to it"
 _AS_BOUGHT = "bore first; the rod goes into it as bought"
 _OWN_SIZES = "each to its own size; the other is tried with it"
+# The same of a bore that nobody cuts here: it is bought or salvaged.
+_EASED_TO = "measure the bore; the rod as bought is polished to it"
+_INTO = "measure the bore; the rod goes into it as bought"
 _ROD = "the rod stays as bought: measure it, then the bore"
 
 
@@ -79,22 +82,27 @@ def is_rod(halves: list[HalfFact]) -> bool:
     return any(one.is_master and "as bought" in one.what for one in halves)
 
 
-def why_first(joint: Joint, first: End, halves: list[HalfFact], fit: FitFact | None) -> str:
+def why_first(joint: Joint, first: End, halves: list[HalfFact], design: Design) -> str:
     """Why a half is made first, at most ten words: the trade's reason, or another's choice.
 
-    Where neither half of a `fit` is made to the other as measured, no reason says so.
+    Where neither half of a fit is made to the other as measured, no reason says so.
     """
+    fit = design.facts.about(FitFact, joint.name)
     row = meeting_of(joint)
     if is_rod(halves):
         return _ROD
-    is_bought = any("as bought" in one.what for one in halves)
-    if fit is not None and not fit.suit and not is_bought:
+    has_rod = any("as bought" in one.what for one in halves)
+    if fit is not None and not fit.suit and not has_rod:
         return _OWN_SIZES
     usual = joint.ends[row.first - 1] if row.first else None
     if usual is None or str(first) != str(usual):
         return _CHOSEN
     # No journal is turned to its bore where it is the rod itself.
     rods = [one for one in halves if not one.is_master and "as bought" in one.what]
+    is_bought = first.item in design.bought
     if rods:
-        return _EASED if any(one.is_eased for one in rods) else _AS_BOUGHT
-    return row.why
+        is_eased = any(one.is_eased for one in rods)
+        if is_bought:
+            return _EASED_TO if is_eased else _INTO
+        return _EASED if is_eased else _AS_BOUGHT
+    return (row.why_bought or row.why) if is_bought else row.why

@@ -207,8 +207,8 @@ def _bare_bores(joint: Joint, jig: End, design: Design) -> Iterator[Before]:
 
 
 def _reason(joint: Joint, first: End, halves: list[HalfFact], design: Design) -> str:
-    fit = design.facts.about(FitFact, joint.name)
-    return f"{joint.name}: {_TOGETHER.get(joint.made) or why_first(joint, first, halves, fit)}"
+    why = _TOGETHER.get(joint.made) or why_first(joint, first, halves, design)
+    return f"{joint.name}: {why}"
 
 
 def _working(joint: Joint, first: End, reason: str, design: Design) -> Working:

@@ -10,7 +10,6 @@ from binder.api import (
     Design,
     Diagnostic,
     End,
-    FitFact,
     HalfFact,
     Joint,
     JointFact,
@@ -72,8 +71,7 @@ def _row(joint: Joint, fitted: Fitted, halves: list[HalfFact], design: Design) -
     first = first_half(joint, design, fitted, halves)
     master: Text = ("both at once" if joint.made == TOGETHER else "either",)
     if first is not None:
-        fit = design.facts.about(FitFact, joint.name)
-        master = (Reckoned(title_of(first, design), why_first(joint, first, halves, fit)),)
+        master = (Reckoned(title_of(first, design), why_first(joint, first, halves, design)),)
     blank: Text = ("",)
     if first is not None and meeting_of(joint).group == "fit" and not _is_thread(first, design):
         blank = (Blank(f"joint {joint.name} {first.place}", design.units),)

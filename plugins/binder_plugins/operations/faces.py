@@ -9,6 +9,7 @@ from binder.api import Size, exact
 from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.hole_kinds import through
+from binder_plugins.operations.parallels import clear_of_cuts
 from binder_plugins.operations.sides import SAME_MM, datum
 
 if TYPE_CHECKING:
@@ -41,7 +42,8 @@ def milled(flat: Flat, face: str, found: Sequence[Located]) -> None:
         cuts = _dovetailed(flat, one) if one.kind == "dovetailed" else _milled(flat, one)
         acts += _let_go(flat, one, list(cuts))
     _travel(flat)
-    flat.add("mill", flat.mill, flat.vice(), datum(face), acts)
+    grip, clear = clear_of_cuts(flat.vice(), flat.form.size, face, found, flat.work)
+    flat.add("mill", flat.mill, grip, datum(face), acts, true=clear)
     filed = [act for one in found for act in _filed_after(flat, one)]
     if filed:
         flat.add("bench", "", _in_vice(flat), datum(face), filed)

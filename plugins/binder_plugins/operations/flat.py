@@ -14,6 +14,7 @@ from binder_plugins.operations.hole_kinds import HOLES, SINKS
 from binder_plugins.operations.plugged import fine_first
 from binder_plugins.operations.sides import OPPOSITE, SAID, SAME_MM, SHEET_MM, SHEETS
 from binder_plugins.operations.teeth import rack_setup
+from binder_plugins.operations.waste import ON_TABLE
 from binder_plugins.operations.words import holding_min
 
 if TYPE_CHECKING:
@@ -139,7 +140,7 @@ class Flat:
         opens = self.workshop.entry.holding.vices[name].opens.mm if name else 0.0
         least = min(self.form.size[0], self.form.size[1])
         if not name or least > opens:
-            return Grip("clamps on the table", "bench", "its edges", least)
+            return Grip(ON_TABLE, "bench", "its edges", least)
         if self.bows():
             return Grip(
                 "clamped flat on the table, on packing", "plate", "its ends and edges", least

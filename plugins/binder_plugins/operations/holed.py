@@ -32,6 +32,7 @@ from binder_plugins.operations.several import (
 )
 from binder_plugins.operations.sides import SAID, SHEET_MM, datum
 from binder_plugins.operations.spotting import lined_bore, spotted
+from binder_plugins.operations.waste import on_waste
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
@@ -103,6 +104,7 @@ def _holes(flat: Flat, face: str, found: Sequence[Located], *, is_stack: bool = 
     _too_large(flat, found)
     vice = _upright(flat) if _is_tall(flat, face) else flat.vice()
     vice, clear = clear_of(vice, flat.form.size, face, found)
+    vice, clear = on_waste(vice, clear, found, is_wood=flat.is_wood)
     if not is_stack:
         flat.add(place, machine, vice, datum(face), acts, true=clear)
         return

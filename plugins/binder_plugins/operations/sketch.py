@@ -13,7 +13,7 @@ from binder.api import (
     Polyline,
     Stroke,
 )
-from binder_plugins.operations.parallels import CLEAR, ON_WOOD, under
+from binder_plugins.operations.parallels import CLEAR, CLEAR_OF_CUT, ON_WOOD, gripped_axis, under
 from binder_plugins.operations.second_grip import SOFT_JAWS, STUB
 from binder_plugins.operations.sides import EDGES_UP, face_up
 from binder_plugins.operations.uncut import WHOLE, Uncut
@@ -214,12 +214,12 @@ def _under(setup: SetUp, form: FormFact, wide: float) -> list[tuple[float, float
     if ON_WOOD in setup.grip.holder:
         return [(0.0, wide)]
     thick = min(2.0, wide / 3)
-    if not setup.true.startswith(CLEAR):
+    if not setup.true.startswith((CLEAR, CLEAR_OF_CUT)):
         return [(0.0, thick), (wide - thick, wide)]
     cut = {act.feature for act in setup.acts}
     found = [one for one in form.located if one.name in cut]
     scale = wide / max(_seen(setup, form)[0], 1e-3)
-    places = under(form.size, face_up(setup.datum), found).places
+    places = under(form.size, face_up(setup.datum), found, setup.grip.on).places
     return [(start * scale, end * scale) for start, end in places]
 
 
@@ -231,11 +231,10 @@ def _seen(setup: SetUp, form: FormFact) -> tuple[float, float]:
         return thin, across
     if setup.grip.on == EDGES_UP:
         return setup.grip.across, sorted(form.size)[1]
+    across = form.size[gripped_axis(setup.grip.on, face_up(datum), form.size)]
     if datum.startswith(("left", "right")):
-        return min(wide, high), long
-    if datum.startswith(("front", "back")):
-        return min(long, high), wide
-    return min(long, wide), high
+        return across, long
+    return across, wide if datum.startswith(("front", "back")) else high
 
 
 def _along_a_vee(setup: SetUp, form: FormFact) -> Drawing:

@@ -13,6 +13,7 @@ from binder_plugins.operations.hole_tools import drill_name
 from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.parallels import clear_of
 from binder_plugins.operations.sides import SAID
+from binder_plugins.operations.waste import on_waste
 from binder_solid.each_on import each_on
 from binder_solid.facts import FormFact
 from binder_solid.laid_on import laid_on, overhangs, reach_along, rods_through
@@ -44,6 +45,7 @@ def spotted(flat: Flat, face: str, one: Located) -> None:
     drilled = list(hole_acts(flat.work, one, where))
     place, up = place_of(flat.workshop, machine), f"{SAID[face]} up"
     vice, clear = clear_of(flat.vice(), flat.form.size, face, [one])
+    vice, clear = on_waste(vice, clear, [one], is_wood=flat.is_wood)
     lines = _scribed(flat, item, mate)
     laid = "on by those lines" if lines else f"on where it will stand{_placed(flat, face, item)}"
     clamp, tools = f"{lines}clamp the {mate} {laid}", [_own_drill(flat, one, item)]

@@ -21,6 +21,7 @@ from binder_plugins.shafts.clipped import clipped_play
 from binder_plugins.shafts.flush import check_flush
 from binder_plugins.shafts.kinds import ShaftEntry
 from binder_plugins.shafts.roles import FILLING, ends_of
+from binder_plugins.shafts.shouldered import shouldered
 from binder_plugins.shafts.stacking import bearings, entries
 
 
@@ -33,6 +34,7 @@ def check_shafts(design: Design) -> Iterator[Diagnostic]:
         is_named = entries(design)[fact.subject].to_suit is not None
         yield from _float(fact, design.units, is_closed=is_named and _closes(fact))
         yield from _clipped(fact, design)
+        yield from _between_shoulders(fact, design)
         yield from check_flush(fact, design)
     named = {str(end) for one in design.joints.values() for end in one.ends}
     for joint in design.joints.values():
@@ -154,6 +156,25 @@ def _clipped(fact: ShaftFact, design: Design) -> Iterator[Diagnostic]:
         f"the clips leave '{fact.subject}' {shown_length(play, design.units)} of end float, "
         f"{wanted} is wanted",
         help=f"cut their grooves {shown_length(abs(change), design.units)} {way}",
+    )
+
+
+def _between_shoulders(fact: ShaftFact, design: Design) -> Iterator[Diagnostic]:
+    """A row that two shoulders of the shaft stop: nothing is left that could close it."""
+    row = shouldered(fact, design)
+    if row is None or fact.least <= row.play <= fact.most:
+        return
+    wanted = f"{shown_length(fact.least, design.units)} to {shown_length(fact.most, design.units)}"
+    change = (fact.least + fact.most) / 2 - row.play
+    way = "longer" if change > 0 else "shorter"
+    code = codes.NO_END_FLOAT if row.play <= 0 else codes.END_FLOAT_OFF
+    yield code.at(
+        fact.at,
+        f"'{fact.subject}' is {shown_length(row.between, design.units)} between the shoulders that "
+        f"stop it, and {row.sizes} stand there: {shown_length(row.play, design.units)} of end "
+        f"float, {wanted} is wanted",
+        help=f"make the shaft {shown_length(abs(change), design.units)} {way} between them, or "
+        "what stands there by as much the other way",
     )
 
 

@@ -17,7 +17,8 @@ SHAFT_UNKNOWN = Code(
 NO_END_FLOAT = Code(
     "no-end-float",
     Severity.ERROR,
-    "What stands between two bearings is as long as the gap, or longer.",
+    "What stands between two bearings, or two shoulders of the shaft, is as long as the gap, or"
+    " longer.",
     "The shaft locks when the nuts are tightened, and the last evening goes into filing.",
     _EXAMPLE,
     "Shorten a piece, widen the gap, or name a washer `to_suit:` and turn it last.",

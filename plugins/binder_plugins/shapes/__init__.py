@@ -30,6 +30,7 @@ from binder_plugins.shapes.forming.form import form_parts
 from binder_plugins.shapes.forming.joined import form_fabrications
 from binder_plugins.shapes.judging.behind import check_behind
 from binder_plugins.shapes.judging.beside import check_beside
+from binder_plugins.shapes.judging.crossing import check_crossing
 from binder_plugins.shapes.judging.edges import check_angles, check_edges
 from binder_plugins.shapes.judging.fitting import check_fitted
 from binder_plugins.shapes.judging.hands import check_hands
@@ -103,6 +104,7 @@ def binder_checks() -> Sequence[Check]:
         Check("walls are left", check_walls),
         Check("metal is left behind blind holes", check_behind),
         Check("holes stand clear of dovetails", check_undercuts),
+        Check("cuts from all faces leave metal between them", check_crossing),
         Check("features leave each other alone", check_swallowed),
         Check("what is round a step is on it", check_beside),
         Check("edges have room", check_edges),

@@ -78,9 +78,9 @@ HOLE_OUT_OF_METAL = Code(
 WALL_TOO_THIN = Code(
     "wall-too-thin",
     Severity.WARNING,
-    "Less metal between a hole and an edge, its neighbour or the side of a dovetail than 0.8 mm,"
-    " or than half the hole (2 mm is always enough), or than 0.5 mm between the point of the drill"
-    " and a slot behind it; common practice.",
+    "Less metal between a hole or slot and an edge, its neighbour or another cut, from whatever"
+    " face it comes, than 0.8 mm, or than half the hole (2 mm is always enough), or than 0.5 mm"
+    " between the point of the drill and a slot or hole before it; common practice.",
     "It bulges when the hole is reamed, and breaks out at the first knock.",
     "features:\n  hole: {drilled: 4 mm, on: top, depth: through, at: 3 mm from left}",
     "Move the hole, or make it smaller.",
@@ -88,8 +88,8 @@ WALL_TOO_THIN = Code(
 FEATURES_OVERLAP = Code(
     "features-overlap",
     Severity.WARNING,
-    "Two holes that run into each other, one that breaks into a dovetail, or a feature of which"
-    " another leaves nothing.",
+    "Two holes that run into each other, one that breaks into the side of a slot or dovetail,"
+    " screws of two joints in one place, or a feature of which another leaves nothing.",
     "The drill runs off into the first hole; or work is done that nobody will see.",
     "features:\n  pilot: {drilled: 4 mm, on: top, depth: 5 mm}\n"
     "  bore: {bored: 12 mm, on: top, depth: 8 mm}",

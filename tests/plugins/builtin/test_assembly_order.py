@@ -354,8 +354,8 @@ def test_what_is_spotted_on_wood_has_its_place_at_the_step(models: dict[str, Des
     # A drill does not stand between the pedestals: the bare bed is held there for its holes.
     bare = design.facts.about(Route, "pilot bed on base")
     assert bare is not None
-    (drilled,) = [act.what for act in bare.acts if act.act == "drill"]
-    assert drilled.startswith(
+    (spotted,) = [act.what for act in bare.acts if act.act == "spot-through"]
+    assert spotted.startswith(
         "hold it in its place, its edges 20 mm off the left and 30 mm off the front of the base, "
         "spot in the middle of each slot"
     )

@@ -110,14 +110,58 @@ def test_no_reason_says_fitted_where_each_half_has_its_own_size(host: Host) -> N
     """The handle is drilled 2.6 mm, its pin turned 2.5 mm: neither is made to the other."""
     design = _design("wharf-crane", host)
     joint, halves = design.joints["handle on arm"], halves_of(design)["handle on arm"]
-    fit = design.facts.about(FitFact, joint.name)
-    assert fit is not None
     first = first_half(joint, design, fitted_in(design), halves)
     assert first is not None
-    assert "its own size" in why_first(joint, first, halves, fit)
+    assert "its own size" in why_first(joint, first, halves, design)
     # Of one that is made to its measured mate the reason says so: common practice, no source.
     journal = design.joints["post in bush"]
-    mine, its = halves_of(design)["post in bush"], design.facts.about(FitFact, "post in bush")
+    mine = halves_of(design)["post in bush"]
     first = first_half(journal, design, fitted_in(design), mine)
     assert first is not None
-    assert "its own size" not in why_first(journal, first, mine, its)
+    assert "its own size" not in why_first(journal, first, mine, design)
+
+
+WHEEL = """\
+format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  pin:
+    material: mild steel
+    stock: round bar
+    turned: [{name: rod, diameter: SIZE, length: 40 mm}]
+MADEscrap_box:
+  OTHER: {what: brass wheel, measure_first: [bore], note: from a broken clock}
+joints:
+  wheel on pin: {retained: [wheelPLACE, pin.rod]}
+"""
+MADE = """\
+  wheel:
+    material: brass
+    stock: round bar
+    turned: [{name: rim, diameter: 20 mm, length: 4 mm}]
+    features: {bore: {reamed: 6 mm, on: rim, depth: through}}
+"""
+
+
+@pytest.mark.parametrize(
+    ("made", "other", "place", "cuts", "why"),
+    [
+        (MADE, "spare", ".bore", "ream", "ream the bore"),
+        ("", "wheel", "", "", "measure the bore, then bring the seat to it"),
+    ],
+)
+def test_nobody_reams_what_lay_in_the_scrap_box(
+    compile_text: Compile, made: str, other: str, place: str, cuts: str, why: str
+) -> None:
+    """A salvaged wheel keeps its bore, which is measured; common practice, no source."""
+    text = WHEEL.replace("MADE", made).replace("OTHER", other).replace("PLACE", place)
+    design = compile_text(text.replace("SIZE", "to suit" if made else "6 mm")).design
+    assert design is not None
+    joint = design.joints["wheel on pin"]
+    halves = halves_of(design).get(joint.name, [])
+    first = first_half(joint, design, fitted_in(design), halves)
+    assert first is not None
+    assert first.item == "wheel"
+    said = why_first(joint, first, halves, design)
+    assert said.startswith(why)
+    assert ("ream" in said) == bool(cuts)

@@ -44,3 +44,37 @@ def test_a_drill_does_not_come_out_on_a_parallel(
     setup = drilled(route_of, wide, places, deep)
     assert setup.grip.holder == holder
     assert ("parallels clear of the holes" in setup.true) == is_told
+
+
+SLOTTED = (
+    "{{material: mild steel, block: {{length: 14 mm, width: {wide} mm, height: {high} mm}},"
+    " features: {{eye: {{slotted: 8 mm, on: left, length: 10 mm, depth: {deep}}}}}}}"
+)
+
+
+@pytest.mark.parametrize(
+    ("wide", "high", "deep", "holder", "on", "true"),
+    [
+        # 10 of 40 along the jaws' way: 15 free at each jaw, less 1 that the cutter may wander.
+        (40, 60, "through", "on parallels", "front and back", "5 mm, against the jaws"),
+        # 10 of 14 leave 1 mm beside it; 8 of 26 leave 8 the other way.
+        (14, 26, "through", "on parallels", "top and underside", "5 mm, against the jaws"),
+        # 10 of 18 leave 3 mm to each jaw; 8 of 90 is too long a grip.
+        (18, 90, "through", "on parallels", "front and back", "3 mm, against the jaws"),
+        # Neither way has room.
+        (14, 14, "through", "on packing at both ends of the cut", "its sides", ""),
+        (14, 26, "4 mm", "on parallels", "its sides", ""),
+    ],
+)
+def test_a_cutter_does_not_come_out_on_a_parallel(
+    wide: int, high: int, deep: str, holder: str, on: str, true: str, route_of: RouteOf
+) -> None:
+    """What is milled through a face of so much by so much; common practice, no source."""
+    setups = route_of(SLOTTED.format(wide=wide, high=high, deep=deep)).setups
+    setup = next(
+        one for one in setups if any(act.feature == "eye" and act.act == "mill" for act in one.acts)
+    )
+    assert setup.grip.holder == f"machine vice, {holder}"
+    assert setup.grip.on.endswith(on)
+    assert setup.true.endswith(true)
+    assert bool(setup.true) == bool(true)

@@ -21,7 +21,7 @@ KINDS = (
     "recessed",
 )
 # What the plugin of these joints says of its own holes is not said again.
-_HELD = (
+HELD = (
     "screwed",
     "bolted",
     "studded",
@@ -99,7 +99,7 @@ def _named(design: Design) -> dict[str, set[str]]:
     """The places that fasteners name, by their items."""
     named: dict[str, set[str]] = {}
     for joint in design.joints.values():
-        for end in joint.ends if joint.kind in _HELD else ():
+        for end in joint.ends if joint.kind in HELD else ():
             named.setdefault(end.item, set()).add(end.place)
     return named
 
@@ -109,7 +109,7 @@ def _held(part: Part, named: dict[str, set[str]], design: Design) -> frozenset[s
     implied = {
         one.name
         for one in part.features
-        if one.implied_by and design.joints[one.implied_by].kind in _HELD
+        if one.implied_by and design.joints[one.implied_by].kind in HELD
     }
     return frozenset(named.get(part.name, set()) | implied)
 

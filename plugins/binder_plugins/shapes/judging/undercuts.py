@@ -2,41 +2,23 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterator
 from dataclasses import dataclass
-from itertools import pairwise
 
 from binder.api import Design, Diagnostic, ThreadFact
 from binder_plugins.shapes import form_codes
 from binder_plugins.shapes.judging.bores import Bore, Look, looks
+from binder_plugins.shapes.judging.hollows import (
+    UNDERCUT,
+    Hollow,
+    Side,
+    from_line,
+    hollows,
+    is_inside,
+)
 from binder_plugins.shapes.judging.walls import least_wall
-from binder_solid.facts import Located
-from binder_solid.forms import Raised, Straight
-from binder_solid.space import placed
 
-_UNDERCUT = ("dovetailed", "t_slotted")
 _SAME = 1e-6
-Point = tuple[float, float]
-
-
-@dataclass(frozen=True, slots=True)
-class Undercut:
-    """What is cut away along an axis of the part, from `start` to `end` in mm.
-
-    `section` is its closed outline on the two other axes, in their order.
-    """
-
-    name: str
-    axis: int
-    start: float
-    end: float
-    section: tuple[Point, ...]
-
-    @property
-    def sides(self) -> Iterator[tuple[Point, Point]]:
-        """The lines of the outline."""
-        return pairwise((*self.section, self.section[0]))
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,7 +34,8 @@ class Near:
 def check_undercuts(design: Design) -> Iterator[Diagnostic]:
     """Of each hole, in patterns too, the worst place alone."""
     for look in looks(design):
-        cuts = [cut for one in look.form.located for cut in _cuts(one)] if look.is_box else []
+        located = look.form.located if look.is_box else ()
+        cuts = [cut for one in located for cut in hollows(one, UNDERCUT)]
         worst: dict[str, Near] = {}
         for near in _nears(look, cuts, design):
             name = near.bore.feature.name
@@ -63,45 +46,23 @@ def check_undercuts(design: Design) -> Iterator[Diagnostic]:
                 yield _finding(look, near)
 
 
-def _cuts(one: Located) -> Iterator[Undercut]:
-    if one.kind not in _UNDERCUT or one.is_dummy:
-        return
-    for tool in one.tools:
-        if not isinstance(tool, Raised) or not _is_straight(tool):
-            continue
-        axis = max(range(3), key=lambda n: abs(tool.frame.z[n]))
-        flat = (tool.outline.start, *(part.to for part in tool.outline.segments
-                if isinstance(part, Straight)))  # fmt: skip
-        spots = [placed((x, y, 0.0), tool.frame) for x, y in flat]
-        start = tool.frame.origin[axis]
-        ends = sorted((start, start + tool.frame.z[axis] * tool.height))
-        first, second = (n for n in range(3) if n != axis)
-        section = tuple((spot[first], spot[second]) for spot in spots)
-        yield Undercut(one.name, axis, ends[0], ends[1], section)
-
-
-def _is_straight(tool: Raised) -> bool:
-    lines = all(isinstance(part, Straight) for part in tool.outline.segments)
-    return lines and max(abs(part) for part in tool.frame.z) > 1 - _SAME
-
-
-def _nears(look: Look, cuts: list[Undercut], design: Design) -> Iterator[Near]:
+def _nears(look: Look, cuts: list[Hollow], design: Design) -> Iterator[Near]:
     for bore in look.bores:
-        across = _across(look, bore, design)
+        across = across_of(look, bore, design)
         for cut in cuts:
             left = _along(bore, cut) if bore.axis == cut.axis else _beside(bore, cut)
             if left is not None:
                 yield Near(bore, cut.name, left - across / 2, across)
 
 
-def _across(look: Look, bore: Bore, design: Design) -> float:
+def across_of(look: Look, bore: Bore, design: Design) -> float:
     """How wide a hole is, of a tapped one over the thread."""
     thread = design.facts.about(ThreadFact, f"{look.part.name}.{bore.feature.name}")
     is_tapped = thread is not None and bore.located.is_thread
     return max(2 * bore.radius, float(thread.major) if thread and is_tapped else 0.0)
 
 
-def _along(bore: Bore, cut: Undercut) -> float | None:
+def _along(bore: Bore, cut: Hollow) -> float | None:
     """From the middle of a hole that runs the same way to the outline; negative inside it.
 
     None where they are nowhere equally deep, and of a plain hole that opens one side alone, as a
@@ -109,15 +70,15 @@ def _along(bore: Bore, cut: Undercut) -> float | None:
     """
     if bore.end <= cut.start + _SAME or cut.end <= bore.start + _SAME:
         return None
-    aways = [_from_line(bore.middle, *side) for side in cut.sides]
+    aways = [from_line(bore.middle, side) for side in cut.sides]
     opened = sum(away < bore.radius - _SAME for away in aways)
     if opened == 1 and not bore.located.is_thread:
         return None
     away = min(aways)
-    return -away if _is_inside(bore.middle, cut) else away
+    return -away if is_inside(bore.middle, cut.section) else away
 
 
-def _beside(bore: Bore, cut: Undercut) -> float | None:
+def _beside(bore: Bore, cut: Hollow) -> float | None:
     """From the axis of a hole that runs across to the side of what is cut away.
 
     None where it is not so deep, or where its middle stands over the cut: it is meant to meet it.
@@ -136,7 +97,7 @@ def _beside(bore: Bore, cut: Undercut) -> float | None:
     return min((abs(at - middle) for at in places), default=None)
 
 
-def _within(side: tuple[Point, Point], x: int, bore: Bore) -> Iterator[float]:
+def _within(side: Side, x: int, bore: Bore) -> Iterator[float]:
     """The places aside, at both ends of what of a line lies as deep as a hole goes."""
     (a, b), (c, d) = ((point[x], point[1 - x]) for point in side)
     low, high = max(min(b, d), bore.start), min(max(b, d), bore.end)
@@ -148,27 +109,6 @@ def _within(side: tuple[Point, Point], x: int, bore: Bore) -> Iterator[float]:
         return
     for deep in (low, high):
         yield a + (c - a) * (deep - b) / (d - b)
-
-
-def _from_line(point: Point, start: Point, end: Point) -> float:
-    """From a point to the nearest of a line between two."""
-    long = math.dist(start, end)
-    if long < _SAME:
-        return math.dist(point, start)
-    way = ((end[0] - start[0]) / long, (end[1] - start[1]) / long)
-    on = (point[0] - start[0]) * way[0] + (point[1] - start[1]) * way[1]
-    on = min(max(on, 0.0), long)
-    return math.dist(point, (start[0] + on * way[0], start[1] + on * way[1]))
-
-
-def _is_inside(point: Point, cut: Undercut) -> bool:
-    """Whether a line from a point to one side crosses the outline an odd number of times."""
-    x, y = point
-    crossed = 0
-    for (a, b), (c, d) in cut.sides:
-        if (b > y) != (d > y) and x < a + (c - a) * (y - b) / (d - b):
-            crossed += 1
-    return crossed % 2 == 1
 
 
 def _finding(look: Look, near: Near) -> Diagnostic:
