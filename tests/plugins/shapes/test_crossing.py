@@ -126,3 +126,20 @@ def test_the_keeper_of_a_bore_goes_through_its_side(compile_text: Compile) -> No
         " held_by: pin}\n"
     )
     assert found(compile_text(joined)) == []
+
+
+@pytest.mark.parametrize(("place", "is_thin"), [("7 mm", True), ("10 mm", False)])
+def test_a_screw_hole_of_a_part_made_twice_keeps_its_metal_to_the_end(
+    compile_text: Compile, place: str, *, is_thin: bool
+) -> None:
+    """Two holes 10 mm apart about 7 mm from the end: 2 - 3.4 / 2 = 0.3 mm of metal is left."""
+    text = (
+        "format: 1\nmodel: {title: Trial, issue: A, units: mm}\nparts:\n"
+        "  block: {material: aluminium, block: {length: 20 mm, width: 16 mm, height: 20 mm}}\n"
+        "  side: {material: mild steel, stock: 20 mm x 3 mm flat bar, quantity: 2, cut: 64 mm}\n"
+        "joints:\n  sides: {screwed: [side.top, block.ends], fastener: M3 cheese head screw,"
+        f' pattern: "2 off, 10 mm apart", places: [{place} from left]}}\n'
+    )
+    found = [one for one in compile_text(text).findings if one.code.name == "wall-too-thin"]
+    assert bool(found) == is_thin
+    assert all("0.30 mm of metal" in one.message for one in found)

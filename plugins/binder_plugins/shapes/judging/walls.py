@@ -34,12 +34,10 @@ def check_walls(design: Design) -> Iterator[Diagnostic]:
 
 
 def _first_of_each(look: Look) -> Iterator[Bore]:
-    """The one nearest to an edge of those alike; what fasteners look after is left to them."""
+    """The one nearest to an edge of those alike."""
     worst: dict[str, Bore] = {}
     for bore in look.bores:
         name = bore.feature.name
-        if name in look.held:
-            continue
         if name not in worst or _to_edge(look, bore) < _to_edge(look, worst[name]):
             worst[name] = bore
     yield from worst.values()
@@ -68,6 +66,11 @@ def _least(bore: Bore) -> float:
     return least_wall(2 * bore.radius)
 
 
+def _at_edge(look: Look, bore: Bore) -> float:
+    """What must stand to the edge: what a fastener wants more than bare metal is left to it."""
+    return _LEAST if bore.feature.name in look.held else _least(bore)
+
+
 def least_wall(across: float) -> float:
     """The least metal in mm beside a hole of this diameter in mm; common practice, no source."""
     return max(_LEAST, min(_SHARE * across, _ENOUGH))
@@ -77,7 +80,7 @@ def _in_box(look: Look, bore: Bore) -> Iterator[Diagnostic]:
     edge = _to_edge(look, bore)
     if edge < bore.radius + _SAME and (edge < -_SAME or bore.located.kind not in _OPEN):
         yield _out(look, bore, edge)
-    elif bore.radius + _SAME <= edge < bore.radius + _least(bore) - _SAME:
+    elif bore.radius + _SAME <= edge < bore.radius + _at_edge(look, bore) - _SAME:
         yield _thin(look, bore, edge - bore.radius, "the edge")
 
 
