@@ -27,6 +27,7 @@ from binder.api import (
     Text,
     Tick,
 )
+from binder_plugins.buildorder.as_marked import turned_while_tight
 from binder_plugins.buildorder.closing import done_after, done_before, inside_of, joints_closed_in
 from binder_plugins.buildorder.curing import left_alone, parts_of
 from binder_plugins.buildorder.filed_seats import seated_at
@@ -139,6 +140,7 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
         step += put_on_first(joint, design) + fact.step
         step += beside(joint, one, design) + between_plates(joint, design)
         step += led(joint, one, design) + tied_first(joint, one, design)
+        step += turned_while_tight(joint, one, design)
         step += pawl_tried(joint, design) + trip_words(joint, design) + dry(joint, design)
         words = step[0].upper() + step[1:]
         yield Tick(f"{one.name} {joint.name}", (words,), tuple(filter(None, more)))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from binder.api import Assembly, Design, Joint, Piece, Role, ShaftFact
+from binder_plugins.buildorder.as_marked import each_end
 from binder_plugins.buildorder.closing import (
     bearing_joints,
     homes,
@@ -35,7 +36,7 @@ def _clauses(fact: ShaftFact, joint: Joint, one: Assembly, design: Design) -> It
         where = "bearings, with the shaft" if joint.kind == "runs_in" else "plates, on the pin"
         yield f"; between the {where}{order}: {names}"
     if is_shut(fact, design):
-        yield "; the bearings go on from the two ends"
+        yield f"; the bearings go on from the two ends{each_end(joint, design)}"
         others = [f"the {design.parts[name].title}" for name in _fellows(fact, design)]
         yield f", at one go over {' and '.join(others)} too" if others else ""
     left = _left_over(fact)
