@@ -15,6 +15,7 @@ from binder_plugins.buildorder.closing import (
     outside,
     slides_in,
 )
+from binder_plugins.buildorder.float_set import movable
 from binder_solid.filled import adhesive
 
 
@@ -45,7 +46,9 @@ def _clauses(fact: ShaftFact, joint: Joint, one: Assembly, design: Design) -> It
     off = [piece for piece in outer if _comes_off(piece, one, design)]
     if off:
         names = " and ".join(f"the {piece.title}" for piece in off)
-        yield f"; take {names} off first, and put back as before afterwards"
+        is_set = any(piece in movable(fact, design) for piece in off)
+        how = "slid on again afterwards, not tightened yet" if is_set else "put back as before"
+        yield f"; take {names} off first, {how}"
 
 
 def put_on_first(joint: Joint, design: Design) -> str:

@@ -480,3 +480,24 @@ def test_what_is_spotted_is_marked_before_it_comes_off(models: dict[str, Design]
         for act in spotted:
             assert "mark how" in act.what.partition(", take ")[0]
             assert "punch for the marks" in act.tool
+
+
+def test_stops_held_by_screws_are_set_when_the_row_is_closed(models: dict[str, Design]) -> None:
+    """Between the hubs lie two bushes of 9 and 24 mm of bed; 0.15 is the middle of the float.
+
+    On the line shaft two hangers of 12 and 40 mm lie between; sums by hand from the spec.
+    """
+    design = models["tilt-hammer"]
+    steps = _steps(design, "tilt_hammer")
+    names = list(steps)
+    assert names.index("float of cam_shaft") > names.index("pedestals on bed")
+    assert f"{9 + 24 + 9 + 0.15:.2f} mm from" in steps["float of cam_shaft"]
+    assert "not tightened yet" in steps["cam shaft in bushes"]
+    line = _steps(design, "line")
+    assert list(line)[-1] == "float of line_shaft"
+    assert f"{12 + 40 + 12 + 0.15:.2f} mm from" in line["float of line_shaft"]
+    # Before its bearings are there nothing tells where a stop goes.
+    assert "float of cam_shaft" not in _steps(design, "cam_line")
+    # What clips or shoulders stop cannot be set.
+    for whole in ("crane", "winch"):
+        assert not [name for name in _steps(models["wharf-crane"], whole) if "float of" in name]
