@@ -35,7 +35,7 @@ def on_table(route_of: RouteOf, features: str) -> SetUp:
         ),
         # A hole of 4 mm, 5 mm from the front: its rim with 5 mm more is 93 to 107 from the left.
         (
-            'hole: {drilled: 4 mm, on: top, depth: through, at: "100 mm from left, 5 mm from front"}',
+            "hole: {drilled: 4 mm, on: top, depth: through, at: '100 mm from left, 5 mm from front'}",
             "its front edge, 0 mm to 93 mm and 107 mm to 260 mm from left and its back edge",
             "the packing clear of what is drilled through",
         ),
