@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from binder.api import ThreadFact
 from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, through
 from binder_plugins.operations.holes import hole_acts
+from binder_plugins.operations.kept_grooves import keeper_of
 from binder_plugins.operations.lengthwise import is_turned
 from binder_plugins.operations.mouths import mouths_of
 from binder_plugins.operations.recesses import recess_acts
@@ -244,12 +245,18 @@ def _groove(
     if cuts < len(one.spots):
         what = what.replace(f", {len(one.spots)} off", "")
     what += f"{_deep(work, one, what)}, {_from_end(work, form, one, end, cuts)}"
+    tool = "grooving tool, its nose round" if "round at its bottom" in what else ""
+    keeper = keeper_of(work, one, _step_of(form, one))
+    if keeper is not None:
+        at_mark = what.replace("its middle", "its middle at that mark,")
+        what = f"{keeper.words}{at_mark} as drawn"
+        tool = f"{tool or 'grooving tool'}, {keeper.tool}"
     return work.act(
         name,
         what,
         machine=lathe,
         feature=one.name,
-        tool="grooving tool, its nose round" if "round at its bottom" in what else "",
+        tool=tool,
         size=thickness(form, one.frame.origin[0]),
         end=end,
         tags=tags,

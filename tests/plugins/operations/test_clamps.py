@@ -17,6 +17,7 @@ PLATE = (
     "{{material: mild steel, stock: flat bar,"
     " block: {{length: 260 mm, width: 50 mm, height: 6 mm}}, features: {{{features}}}}}"
 )
+NEAR = "'100 mm from left, 5 mm from front'"
 
 
 def on_table(route_of: RouteOf, features: str) -> SetUp:
@@ -35,7 +36,7 @@ def on_table(route_of: RouteOf, features: str) -> SetUp:
         ),
         # A hole of 4 mm, 5 mm from the front: its rim with 5 mm more is 93 to 107 from the left.
         (
-            "hole: {drilled: 4 mm, on: top, depth: through, at: '100 mm from left, 5 mm from front'}",
+            f"hole: {{drilled: 4 mm, on: top, depth: through, at: {NEAR}}}",
             "its front edge, 0 mm to 93 mm and 107 mm to 260 mm from left and its back edge",
             "the packing clear of what is drilled through",
         ),
