@@ -159,7 +159,7 @@ def _by_hand(flat: Flat, one: Located) -> Act:
     if one.kind in {"pocketed", "t_slotted", "dovetailed"} and not flat.is_wood:
         words = f"'{one.name}' of '{flat.work.name}' is milled, and no mill is owned"
         flat.trouble.append(("no-machine-for-it", words))
-    tool = "chisel and saw" if flat.is_wood else "saw and files"
+    tool = "tenon saw, chisel" if flat.is_wood else "saw and files"
     return flat.work.act(
         "file",
         f"{'cut' if flat.is_wood else 'drill, saw and file'}: {one.note}",
