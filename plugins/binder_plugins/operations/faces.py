@@ -10,6 +10,7 @@ from binder_plugins.operations.bench import bench_vice
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.hole_kinds import through
 from binder_plugins.operations.sides import SAME_MM, datum
+from binder_solid.open_ends import open_along
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -119,7 +120,7 @@ def _dovetailed(flat: Flat, one: Located) -> Iterator[Act]:
     wide = flat.work.mm(round(width - spare, 1 if spare else 6))
     more = f" and {flat.work.mm(spare)} more" if spare else ""
     words = (
-        f"mill the slot square first, {wide} wide{deep}"
+        f"mill the slot square first, {wide} wide{deep}{_whole_length(flat, one)}"
         if getattr(entry, "inside", False)
         else f"mill both sides square first{deep}, the width across the top of the tail{more} left"
     )
@@ -145,6 +146,11 @@ def _dovetailed(flat: Flat, one: Located) -> Iterator[Act]:
         yield flat.work.act(
             "file", half.eased, feature=one.name, tool="saw and files", tags=("finish",)
         )
+
+
+def _whole_length(flat: Flat, one: Located) -> str:
+    """That the cutter goes in at one end and comes out at the other."""
+    return ", from end to end" if open_along(one, flat.form.size) is not None else ""
 
 
 def _dovetail_cutter(flat: Flat) -> str:

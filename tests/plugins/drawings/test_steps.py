@@ -9,11 +9,12 @@ import pytest
 from binder.compiler import Outcome
 from binder_plugins.drawings.pointing import pointed_at
 from binder_solid.facts import FormFact
+from binder_solid.open_ends import open_along
 
 Compile = Callable[..., Outcome]
 SPEC = """
 format: 1
-model: {{title: Trial}}
+model: {{title: Trial, issue: A, units: mm}}
 parts:
   bar:
     material: mild steel
@@ -39,3 +40,24 @@ def test_a_step_is_pointed_at_where_it_is(
     (fact,) = design.facts.all(FormFact)
     (step,) = fact.located
     assert pointed_at(step, fact, ("front", "top")).place == pytest.approx(place)
+
+
+@pytest.mark.parametrize(
+    ("slot", "is_open"),
+    [
+        ("{dovetailed: 8 mm, on: top, depth: 2 mm, inside: true}", True),
+        ("{slotted: 6 mm, on: top, depth: 2 mm}", True),
+        ("{slotted: 6 mm, on: top, depth: 2 mm, length: 20 mm}", False),
+        # A tail is what two cuts leave.
+        ("{dovetailed: 8 mm, on: top, depth: 2 mm}", False),
+    ],
+)
+def test_a_slot_from_end_to_end_says_so(slot: str, compile_text: Compile, *, is_open: bool) -> None:
+    """Nothing else tells its length, and a middle reads as a pocket: common practice, no source."""
+    text = SPEC.format(face="top", side="right").partition("    features:")[0]
+    design = compile_text(f"{text}    features: {{way: {slot}}}\n").design
+    assert design is not None
+    (fact,) = design.facts.all(FormFact)
+    (way,) = fact.located
+    assert ("from end to end" in way.note) == is_open
+    assert (open_along(way, fact.size) == 0) == is_open
