@@ -18,9 +18,9 @@ if TYPE_CHECKING:
 # The thread in the end of a stub is this part of the bore or less, so that its wall stays stiff:
 # common practice, no source.
 _PART = 0.5
-# How much shorter than its work in mm a stub is under a washer, and under an end that is faced
-# with the head of the screw in its mouth: common practice, no source.
-_NIPPED, _FACED = 0.5, 3.0
+# How much shorter than its work in mm a stub is under a washer, and under an end that is faced,
+# with the head of a screw in its mouth or without: common practice, no source.
+_NIPPED, _FACED, _WRUNG = 0.5, 3.0, 1.0
 _SUNK = frozenset({"recessed", "counterbored", "spotfaced"})
 _SAME = 1e-3
 _GENERAL = (
@@ -70,7 +70,7 @@ def _spigot(words: str, place: Place) -> str:
         short = _NIPPED
     else:
         why = "so that nothing of it stands in the cut that faces the end"
-        short = _FACED
+        short = _FACED if "taper screw" in words else _WRUNG
     long = max(deep - short, deep / 2)
     if long <= 0:
         return f"{place.mm(short)} shorter than the work, {why}"
