@@ -62,6 +62,19 @@ def unseen(fact: PictureFact, design: Design) -> tuple[int, ...]:
     return tuple(sorted({one.number for one in known if one is not None} - seen))
 
 
+def undrawn(design: Design, items: set[str]) -> tuple[tuple[int, str], ...]:
+    """The numbers and titles of what lay in the scrap box, of which no size is known yet."""
+    found = [
+        (number.number, one.title)
+        for one in design.bought.values()
+        if one.is_salvaged
+        and one.name in items
+        and design.facts.about(PlacedFact, one.name) is None
+        and (number := design.facts.about(ItemNumber, one.name)) is not None
+    ]
+    return tuple(sorted(found))
+
+
 def _balloons(fact: PictureFact, design: Design) -> tuple[Balloon, ...]:
     return balloons_of(fact, design, (0, 1, 2))
 

@@ -15,7 +15,7 @@ from binder.api import (
 )
 from binder_drafting import Request, Sheet, draft
 from binder_plugins.arrangement.gathering import PictureFact
-from binder_plugins.arrangement.general import picture_sheet, unseen, views_sheet
+from binder_plugins.arrangement.general import picture_sheet, undrawn, unseen, views_sheet
 from binder_plugins.arrangement.page_room import picture_height
 from binder_plugins.arrangement.sheets import PICTURE_SCALES, balloons_of, view_of
 
@@ -33,7 +33,9 @@ def arrangement_pages(
         fact = design.facts.about(PictureFact, f"exploded {one.name}")
         if fact is not None:
             picture = Picture(exploded_sheet(fact, design).drawing, f"{one.title}, taken apart")
-            yield Inset(f"assembly-{one.name}", (picture,))
+            left = undrawn(design, {member.item for member in one.members})
+            told = (Paragraph((f"Not drawn: {_listed(left)}.",)),) if left else ()
+            yield Inset(f"assembly-{one.name}", (picture, *told))
 
 
 def _whole(fact: PictureFact, design: Design) -> Section:
@@ -41,7 +43,7 @@ def _whole(fact: PictureFact, design: Design) -> Section:
     inside = f"Inside others, and seen from no side: {hidden}. " if hidden else ""
     words = (
         "The numbers are those of the parts list; what this picture hides is numbered in the "
-        f"views. {inside}Screws, pins, cord and belts are left out."
+        f"views. {inside}Screws, pins, cord and belts are left out{_without(fact, design)}."
     )
     seen, told = picture_sheet(fact, design), views_sheet(fact, design)
     blocks = (
@@ -50,6 +52,18 @@ def _whole(fact: PictureFact, design: Design) -> Section:
         Picture(told.drawing, f"general arrangement, scale {told.scale}"),
     )
     return Section("arrangement", "General arrangement", Place.ARRANGEMENT, blocks)
+
+
+def _without(fact: PictureFact, design: Design) -> str:
+    """What else is in no picture, and so not in the sizes over all."""
+    left = undrawn(design, set(design.bought) - {one.copy.item for one in fact.shown})
+    return f"; so is {_listed(left)}: the sizes over all are without it" if left else ""
+
+
+def _listed(left: tuple[tuple[int, str], ...]) -> str:
+    """`27 (brass clock wheel, of which no size is known before it is measured)`."""
+    said = (f"{number} ({title}, no size known before it is measured)" for number, title in left)
+    return " and ".join(said)
 
 
 def exploded_sheet(fact: PictureFact, design: Design) -> Sheet:

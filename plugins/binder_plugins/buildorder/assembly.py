@@ -30,6 +30,7 @@ from binder.api import (
 from binder_plugins.buildorder.closing import inside_of, joints_closed_in
 from binder_plugins.buildorder.curing import left_alone, parts_of
 from binder_plugins.buildorder.filed_seats import seated_at
+from binder_plugins.buildorder.float_set import float_set
 from binder_plugins.buildorder.floating import floats_in
 from binder_plugins.buildorder.locking import locked, when
 from binder_plugins.buildorder.running_in import full_load, is_run_in
@@ -107,6 +108,7 @@ def _steps(one: Assembly, lines: CautionLines, design: Design) -> Iterator[Tick]
     for number, part in enumerate(parts, 1):
         for joint in part:
             yield from _step(joint, one, lines, design)
+            yield from float_set(joint, one, design)
         if number < len(parts):
             words = left_alone(part, design)
             yield Tick(f"{one.name} cure {number}", (Strong(f"{words[0].upper()}{words[1:]}"),))

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator
 
 from binder.api import Assembly, Design, Joint, JointFact, NumberOff, ShaftFact
-from binder_plugins.buildorder.closing import Insides, homes, housings, insides_of
+from binder_plugins.buildorder.closing import homes, housings, insides_of
 from binder_solid.float_tried import EndFloat, end_floats, float_wanted, shut_by
 
 _ROW = ": end float"
@@ -19,9 +19,8 @@ def floats_in(one: Assembly, design: Design) -> Iterator[str]:
     For each float that inspection asks for: what an assembly closes is got at there for the last
     time with nothing hung on it.
     """
-    insides = insides_of(design)
     for wanted in end_floats(design):
-        if one.name in _closed_in(wanted, insides, design):
+        if closes_row(wanted, one, design):
             yield float_wanted(wanted, design)
 
 
@@ -69,21 +68,29 @@ def _oiled(name: str, design: Design) -> re.Match[str] | None:
     return _OILED.fullmatch(fact.step) if fact is not None else None
 
 
-def _closed_in(wanted: EndFloat, insides: Insides, design: Design) -> list[str]:
-    """The assemblies that close the last of the joints that stop a float."""
+def closes_row(wanted: EndFloat, one: Assembly, design: Design) -> bool:
+    """Whether an assembly closes the last of the joints that stop a float."""
+    insides = insides_of(design)
+    found = list(filter(None, (homes(each, insides, design) for each in shutting(wanted, design))))
+    return any(one.name in names for names in found) and all(
+        one.name in names or insides[one.name] & set(names) for names in found
+    )
+
+
+def shutting(wanted: EndFloat, design: Design) -> list[Joint]:
+    """The joints that stop a float, and those that hold the housings between the stops."""
     joints = [design.joints[name] for name in wanted.joints if name in design.joints]
-    joints += _carrying(wanted, design)
-    found = list(filter(None, (homes(one, insides, design) for one in joints)))
-    return [
-        name
-        for name in dict.fromkeys(name for names in found for name in names)
-        if all(name in names or insides[name] & set(names) for names in found)
-    ]
+    return [*joints, *_carrying(wanted, design)]
+
+
+def shaft_of(wanted: EndFloat, design: Design) -> ShaftFact | None:
+    """The shaft of which it is the float; None for what turns between two shoulders."""
+    return design.facts.about(ShaftFact, wanted.subject.removesuffix(_ROW))
 
 
 def _carrying(wanted: EndFloat, design: Design) -> Iterator[Joint]:
     """What holds the housings of a shaft apart, where they are several."""
-    shaft = design.facts.about(ShaftFact, wanted.subject.removesuffix(_ROW))
+    shaft = shaft_of(wanted, design)
     if shaft is None:
         return
     held = housings(shaft, design)

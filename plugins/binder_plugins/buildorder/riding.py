@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from binder.api import Assembly, Design, Joint, Piece, Role, ShaftFact
+from binder_plugins.buildorder.as_marked import each_end
 from binder_plugins.buildorder.closing import (
     bearing_joints,
     homes,
@@ -14,6 +15,7 @@ from binder_plugins.buildorder.closing import (
     outside,
     slides_in,
 )
+from binder_plugins.buildorder.float_set import movable
 from binder_solid.filled import adhesive
 
 
@@ -35,7 +37,7 @@ def _clauses(fact: ShaftFact, joint: Joint, one: Assembly, design: Design) -> It
         where = "bearings, with the shaft" if joint.kind == "runs_in" else "plates, on the pin"
         yield f"; between the {where}{order}: {names}"
     if is_shut(fact, design):
-        yield "; the bearings go on from the two ends"
+        yield f"; the bearings go on from the two ends{each_end(joint, design)}"
         others = [f"the {design.parts[name].title}" for name in _fellows(fact, design)]
         yield f", at one go over {' and '.join(others)} too" if others else ""
     left = _left_over(fact)
@@ -44,7 +46,9 @@ def _clauses(fact: ShaftFact, joint: Joint, one: Assembly, design: Design) -> It
     off = [piece for piece in outer if _comes_off(piece, one, design)]
     if off:
         names = " and ".join(f"the {piece.title}" for piece in off)
-        yield f"; take {names} off first, and put back as before afterwards"
+        is_set = any(piece in movable(fact, design) for piece in off)
+        how = "slid on again afterwards, not tightened yet" if is_set else "put back as before"
+        yield f"; take {names} off first, {how}"
 
 
 def put_on_first(joint: Joint, design: Design) -> str:

@@ -6,6 +6,7 @@ The sheet of the assembly prints them, and the tools that they speak of are laid
 from __future__ import annotations
 
 from binder.api import Assembly, Design, Joint, JointFact
+from binder_plugins.buildorder.as_marked import turned_while_tight
 from binder_plugins.buildorder.closing import done_after, done_before
 from binder_plugins.buildorder.driven_home import past
 from binder_plugins.buildorder.floating import for_now, tried_first
@@ -31,6 +32,7 @@ def step_words(joint: Joint, one: Assembly, design: Design) -> str:
     step += past(joint, one, design)
     step += beside(joint, one, design) + between_plates(joint, design)
     step += led(joint, one, design) + tied_first(joint, one, design)
+    step += turned_while_tight(joint, one, design)
     step += pawl_tried(joint, design) + trip_words(joint, design) + dry(joint, design)
     return step
 

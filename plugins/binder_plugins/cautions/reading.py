@@ -10,6 +10,9 @@ from binder_plugins.cautions.words import phrases
 from binder_solid.filled import done_as, locking
 
 SCRAP_BOX = "scrap box"
+# What a mill cuts in metal, and saw and chisel in wood: common practice, no source.
+_CHISELLED = frozenset({"slotted", "pocketed", "stepped", "recessed", "bevelled"})
+_WOODS = frozenset({"hardwood", "softwood", "plywood"})
 
 
 def signs_of(design: Design) -> Iterator[Sign]:
@@ -60,9 +63,11 @@ def _of_part(part: Part, design: Design) -> Iterator[Sign]:
         yield key_sign(SignKind.SHAPE, part.shape_kind, part.name)
     if part.finish:
         yield _said(SignKind.FINISH, part.finish, part.name)
-    for kind in dict.fromkeys(feature.kind for feature in part.features):
-        yield key_sign(SignKind.FEATURE, kind, part.name)
     fact = design.facts.about(MaterialFact, part.name)
+    by_hand = _CHISELLED if fact is not None and fact.group in _WOODS else frozenset()
+    for kind in dict.fromkeys(feature.kind for feature in part.features):
+        if kind not in by_hand:
+            yield key_sign(SignKind.FEATURE, kind, part.name)
     if fact is None:
         yield Sign(SignKind.MATERIAL, part.material, part.name, frozenset())
         return

@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 
 from binder_plugins.drawings.flanks import flanks_of
+from binder_solid.along_axes import spans_of
 from binder_solid.facts import FormFact, Located
 from binder_solid.forms import Arc, Raised, Revolved, Straight, Vector
 from binder_solid.opposite import BEHIND
@@ -41,6 +42,8 @@ def pointed_at(one: Located, fact: FormFact, views: tuple[str, ...]) -> Pointing
     flanks = tuple(flat(at, _named(view)) for at in flanks_of(one))
     if flanks:
         return Pointing(view, flanks[0], others=flanks[1:])
+    if one.kind == "stepped" and one.tools:
+        return Pointing(view, flat(_on_step(one, fact), _named(view)))
     u, v = flat(one.spots[0], _named(view))
     radius = (one.diameter or 0.0) / 2
     if fact.stretches and view == "front":
@@ -52,6 +55,16 @@ def pointed_at(one: Located, fact: FormFact, views: tuple[str, ...]) -> Pointing
         return Pointing(view, (u, v + radius) if is_bore else (u, v))
     others = (flat(spot, _named(view)) for spot in one.spots[1:])
     return Pointing(view, (u, v), radius, tuple(dict.fromkeys(others)))
+
+
+def _on_step(one: Located, fact: FormFact) -> Vector:
+    """The middle of what a step takes off: the middle of its face is left standing."""
+    spans = spans_of(one.tools[0])
+    if spans is None:
+        return one.spots[0]
+    ends = zip(spans, fact.size, strict=True)
+    a, b, c = ((max(low, 0.0) + min(high, size)) / 2 for (low, high), size in ends)
+    return a, b, c
 
 
 def _turned_edge(one: Located, fact: FormFact) -> Pointing:

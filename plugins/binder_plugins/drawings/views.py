@@ -28,7 +28,7 @@ from binder_solid.views import RoundLine, StraightLine, View
 # the view of the other side it would make the sheet twice as large.
 _FREE = {"underside": ("top", "from below"), "back": ("front", "from behind")}
 _ROOT = 0.85
-_NOT_ROUND = ("grooved", "undercut", "flatted", *EDGES)
+_NOT_ROUND = ("grooved", "undercut", "flatted", "stepped", *EDGES)
 
 
 def sheets_of(fact: FormFact, found: ViewsFact) -> tuple[Sheet, ...]:

@@ -23,6 +23,8 @@ if TYPE_CHECKING:
 
 # What is left on the diameter to turn it true: common practice, no source.
 _OVER_MM = 1.5
+# What marks a circle about a centre pop: common practice, no source.
+CIRCLES = "scriber, square, dividers and centre punch"
 
 
 def disc_setups(turning: Turning) -> list[SetUp]:
@@ -38,6 +40,7 @@ def disc_setups(turning: Turning) -> list[SetUp]:
         "mark-out",
         "find and pop the centre, scribe the circle",
         feature="centre",
+        tool=CIRCLES,
         amount=1.0,
         tags=("on-the-plate",),
     )

@@ -11,6 +11,7 @@ from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.hole_kinds import through
 from binder_plugins.operations.parallels import clear_of_cuts
 from binder_plugins.operations.sides import SAME_MM, datum
+from binder_solid.open_ends import open_along
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -121,7 +122,7 @@ def _dovetailed(flat: Flat, one: Located) -> Iterator[Act]:
     wide = flat.work.mm(round(width - spare, 1 if spare else 6))
     more = f" and {flat.work.mm(spare)} more" if spare else ""
     words = (
-        f"mill the slot square first, {wide} wide{deep}"
+        f"mill the slot square first, {wide} wide{deep}{_whole_length(flat, one)}"
         if getattr(entry, "inside", False)
         else f"mill both sides square first{deep}, the width across the top of the tail{more} left"
     )
@@ -149,6 +150,11 @@ def _dovetailed(flat: Flat, one: Located) -> Iterator[Act]:
         )
 
 
+def _whole_length(flat: Flat, one: Located) -> str:
+    """That the cutter goes in at one end and comes out at the other."""
+    return ", from end to end" if open_along(one, flat.form.size) is not None else ""
+
+
 def _dovetail_cutter(flat: Flat) -> str:
     owned = flat.workshop.entry.cutters.dovetail_cutters
     if not owned:
@@ -161,7 +167,7 @@ def _by_hand(flat: Flat, one: Located) -> Act:
     if one.kind in {"pocketed", "t_slotted", "dovetailed"} and not flat.is_wood:
         words = f"'{one.name}' of '{flat.work.name}' is milled, and no mill is owned"
         flat.trouble.append(("no-machine-for-it", words))
-    tool = "chisel and saw" if flat.is_wood else "saw and files"
+    tool = "tenon saw, chisel" if flat.is_wood else "saw and files"
     return flat.work.act(
         "file",
         f"{'cut' if flat.is_wood else 'drill, saw and file'}: {one.note}",

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from binder.api import Feature
     from binder_plugins.operations.facts import Act
     from binder_plugins.operations.turning import Turning
+    from binder_plugins.operations.work import Work
     from binder_solid.facts import Stretch
 
 # The lead of a machine reamer, bevelled at 45°: of its diameter, and at the least, in mm; and what
@@ -26,10 +27,10 @@ def floor_chamfers(turning: Turning, end: str, tags: tuple[str, ...]) -> Iterato
     step = turning.steps[0 if end == "left" else -1]
     if any(one.face == end and one.kind in _BROKEN for one in turning.form.located):
         return
-    for socket, title in _sockets(turning, step):
-        leg = _leg(turning, step, socket)
+    work = turning.work
+    for socket, title in _sockets(work, step):
+        leg = _leg(work, step, socket)
         if leg > 0:
-            work = turning.work
             yield work.act(
                 "chamfer",
                 f"chamfer the end {work.mm(leg)} × 45°: the reamer leaves a cone at the floor of "
@@ -43,9 +44,14 @@ def floor_chamfers(turning: Turning, end: str, tags: tuple[str, ...]) -> Iterato
             return
 
 
-def _sockets(turning: Turning, step: Stretch) -> Iterator[tuple[Feature, str]]:
+def floor_leg(work: Work, step: Stretch) -> float:
+    """The legs in mm of the chamfer with which a pin reaches the floor of its socket, or 0."""
+    return max((_leg(work, step, socket) for socket, _ in _sockets(work, step)), default=0.0)
+
+
+def _sockets(work: Work, step: Stretch) -> Iterator[tuple[Feature, str]]:
     """The blind reamed holes that a step is fitted to, with the titles of their parts."""
-    design, own = turning.work.design, f"{turning.work.name}.{step.name}"
+    design, own = work.design, f"{work.name}.{step.name}"
     for fact in design.facts.where(FitFact, "shaft", own):
         item, _, place = fact.hole.partition(".")
         part = design.item(item)
@@ -56,10 +62,10 @@ def _sockets(turning: Turning, step: Stretch) -> Iterator[tuple[Feature, str]]:
                 yield one, part.title
 
 
-def _leg(turning: Turning, step: Stretch, socket: Feature) -> float:
+def _leg(work: Work, step: Stretch, socket: Feature) -> float:
     """How long the legs of the chamfer are in mm; 0 where the socket is deep enough without."""
     depth = getattr(socket.entry, "depth", None)
-    is_reamed = turning.work.design.workshop.owns_reamer(exact(round(step.across, 4))) is not None
+    is_reamed = work.design.workshop.owns_reamer(exact(round(step.across, 4))) is not None
     if not isinstance(depth, Size) or not is_reamed:
         return 0.0
     lead = max(_LEAD * step.across, _LEAST)

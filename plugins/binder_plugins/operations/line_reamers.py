@@ -71,13 +71,13 @@ def by_hand(hole: Hole, act: Act) -> Act:
         return act
     size = act.tool.removesuffix(" reamer").removesuffix(" hand")
     if _is_hand(hole):
-        return replace(act, tool=f"{size} hand reamer in a tap wrench")
+        return replace(act, tool=f"{size} reamer in a tap wrench")
     return replace(
         act,
         what=f"{act.what}; a machine reamer has no lead to start by: turn it slowly by hand, "
         "square in a pilot bush that a stepped plug sets before the first bore while it is "
         "clamped, or borrow a hand reamer",
-        tool=f"{size} machine reamer in a tap wrench, pilot bush",
+        tool=f"{size} reamer in a tap wrench, pilot bush",
     )
 
 

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from binder_plugins.operations.bench import bench_vice, drill_for, mill_for, place_of, vice_for
 from binder_plugins.operations.beside_steps import beside_step
+from binder_plugins.operations.disc import CIRCLES
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import HOLES, SINKS, Where, through
 from binder_plugins.operations.hole_tools import drill_name
@@ -70,7 +71,7 @@ def _drilled(turning: Turning, one: Located, machine: str, *, by_rows: bool) -> 
     if not by_rows and holes:
         count = len(one.spots)
         words = f"scribe the circle {far}, mark out {count} hole{'s' if count > 1 else ''} on it"
-        yield work.act("mark-out", words, feature=f"marks {one.name}", amount=count)
+        yield work.act("mark-out", words, feature=f"marks {one.name}", tool=CIRCLES, amount=count)
     flange = _flange(turning, one)
     for number, act in enumerate(holes):
         said = act.what if number else f"{act.what}, {far}"

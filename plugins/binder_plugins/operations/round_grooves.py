@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from binder_plugins.operations.kept_grooves import keeper_of
 from binder_plugins.operations.lengthwise import is_turned
 from binder_plugins.operations.on_steps import step_of
 from binder_plugins.operations.shoulders import thickness
@@ -26,12 +27,18 @@ def groove_act(
     if cuts < len(one.spots):
         what = what.replace(f", {len(one.spots)} off", "")
     what += f"{_deep(work, one, what)}, {_from_end(work, form, one, end, cuts)}"
+    tool = "grooving tool, its nose round" if "round at its bottom" in what else ""
+    keeper = keeper_of(work, one, step_of(form, one))
+    if keeper is not None:
+        at_mark = what.replace("its middle", "its middle at that mark,")
+        what = f"{keeper.words}{at_mark} as drawn"
+        tool = f"{tool or 'grooving tool'}, {keeper.tool}"
     return work.act(
         name,
         what,
         machine=lathe,
         feature=one.name,
-        tool="grooving tool, its nose round" if "round at its bottom" in what else "",
+        tool=tool,
         size=thickness(form, one.frame.origin[0]),
         end=end,
         tags=tags,

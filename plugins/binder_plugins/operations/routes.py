@@ -6,6 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import Contribution, Design, Fabrication, Feature, Position, filed_stretch
+from binder_plugins.operations.clamps import clamped_clear
 from binder_plugins.operations.cleaning import cleaned
 from binder_plugins.operations.crosswise import cross_setups
 from binder_plugins.operations.disc import disc_setups
@@ -66,7 +67,7 @@ def route_of(work: Work) -> Route:
     return Route(
         work.name,
         work.item.title,
-        wetted(work, swung_back(work, found.setups)),
+        clamped_clear(work, wetted(work, swung_back(work, found.setups))),
         work.count,
         tuple(_left(work)),
         (*trouble, *found.trouble),

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
 # length is told, both in mm; common practice, no source.
 _OUT_MM, _ROUND_MM = 10.0, 5.0
 _SCRIBED = ("scriber", "square")
+_MARKING = "punch for the marks"
 _OWN_DRILL, _CLAMPS = "drill through the mate", "toolmaker's clamps"
 
 
@@ -80,12 +81,14 @@ def _spot(
     bore = _lined(flat)
     each = f" in each of the {flat.work.count}" if bore else ""
     count = len(one.spots)
+    these, stand = ("each of them", "stands") if bore else ("the two", "stand")
     return flat.work.act(
         "spot-through",
-        f"{up}, spot {count}{each} through its holes with their own drill, take {off} off",
+        f"{up}, spot {count}{each} through its holes with their own drill, mark how {these} "
+        f"{stand}, take {off} off",
         machine=machine,
         feature=one.name,
-        tool=", ".join(tools),
+        tool=", ".join([*tools, _MARKING]),
         times=count * (flat.work.count if bore else 1),
         tags=("on-bar",) if bore else (),
     )

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from binder.api import exact, shown_length
 from binder_solid.clip_walls import holds_clip, outer_wall
 from binder_solid.facts import FormFact
+from binder_solid.open_ends import open_along
 
 if TYPE_CHECKING:
     from binder.api import Design, Feature
@@ -30,6 +31,15 @@ def along(owner: str, feature: Feature, design: Design) -> str:
                 end = "left" if abs(told.start) < _SAME else "right"
                 return f"{told.text} from the {end}-hand end"
     return ""
+
+
+def open_in(owner: str, feature: Feature, design: Design) -> int | None:
+    """The axis along which a slot in flat work runs from end to end; None for all else."""
+    form = design.facts.about(FormFact, owner)
+    if form is None or form.stretches:
+        return None
+    found = (one for one in form.located if one.name == feature.name)
+    return next((open_along(one, form.size) for one in found if one.length is None), None)
 
 
 def _to_wall(one: Located, form: FormFact, design: Design) -> str:

@@ -29,7 +29,7 @@ from binder.api import (
     shown_length,
     size_text,
 )
-from binder_plugins.shapes.along import along
+from binder_plugins.shapes.along import along, open_in
 from binder_plugins.shapes.fitted import fitted_of, fitting
 from binder_plugins.shapes.read_or_tried import measured, thread_in
 from binder_plugins.shapes.step_names import named_steps, step_table
@@ -104,6 +104,13 @@ def _sizes(part: Part, units: str) -> Iterator[tuple[str, Text]]:
         yield label, (text,)
 
 
+# From which sides a place is told along each axis.
+_ALONG = {
+    None: (),
+    0: ("from left", "from right"),
+    1: ("from front", "from back"),
+    2: ("from underside", "from top"),
+}
 _CUT = (
     Column("Feature", 2.1),
     Column("To size", 5),
@@ -137,7 +144,11 @@ def _cut_for(half: HalfFact, features: Sequence[Feature]) -> Feature | None:
 
 
 def _where(owner: str, feature: Feature, design: Design) -> str:
-    return ", ".join(filter(None, (where(feature, design.units), along(owner, feature, design))))
+    """Where it is; what is open at both ends begins nowhere along its run."""
+    but = _ALONG[open_in(owner, feature, design)]
+    told = where(feature, design.units, but)
+    ends = "from end to end" if but else ""
+    return ", ".join(filter(None, (told, ends, along(owner, feature, design))))
 
 
 def _feature(owner: str, feature: Feature, fits: str, design: Design) -> tuple[Text, ...]:

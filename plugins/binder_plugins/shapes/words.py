@@ -121,8 +121,8 @@ def _extent(feature: Feature, units: str) -> Iterator[str]:
             yield words.format(shown(angle.quantity))
 
 
-def _along(position: Position, units: str) -> str:
-    return ", ".join(_one(place, units) for place in position.all)
+def _along(position: Position, units: str, but: tuple[str, ...] = ()) -> str:
+    return ", ".join(_one(place, units) for place in position.all if place.rest not in but)
 
 
 def _one(place: Position, units: str) -> str:
@@ -135,17 +135,18 @@ def _is_measured(at: Position | None) -> bool:
     return at is not None and any(one.distance is not None for one in at.all)
 
 
-def where(feature: Feature, units: str) -> str:
-    """`across head, at middle; 4 off on 16 mm PCD`."""
+def where(feature: Feature, units: str, but: tuple[str, ...] = ()) -> str:
+    """`across head, at middle; 4 off on 16 mm PCD`, without places that are told `but` from."""
     entry = feature.entry
     if not isinstance(entry, Placed):
         on, at = getattr(entry, "on", None), getattr(entry, "at", None)
-        found = (f"on {on}" if on else "", f"at {_along(at, units)}" if at else "")
-        return ", ".join(filter(None, found))
+        told = _along(at, units, but) if at else ""
+        return ", ".join(filter(None, (f"on {on}" if on else "", f"at {told}" if told else "")))
     words = [f"on {entry.on}"] if entry.on else []
     words += [f"across {entry.across}"] if entry.across else []
     its = "its middle " if feature.kind == "filed" and _is_measured(entry.at) else ""
-    words += [f"{its}at {_along(entry.at, units)}"] if entry.at else []
+    told = _along(entry.at, units, but) if entry.at else ""
+    words += [f"{its}at {told}"] if told else []
     words += ["at each end"] if entry.each_end else []
     pattern = str(entry.pattern or "")
     # The words of a pattern often say how many; saying it twice would read as a product.

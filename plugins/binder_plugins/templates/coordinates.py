@@ -15,12 +15,12 @@ _HAIR = 1e-6
 
 
 def tables_of(flat: Flat, design: Design) -> Iterator[Block]:
-    """The places, what dividers are set to, and a table of turns for each machine."""
+    """The places, what dividers are set to by eye, and a table of turns for each machine."""
     places = tuple(flat.datum.told(hole.at) for hole in flat.holes)
     for circle in flat.circles:
-        far = shown_length(exact(round(chord(circle.diameter, circle.count), 3)), design.units)
+        far = shown_length(exact(round(chord(circle.diameter, circle.count), 1)), design.units)
         across = shown_length(exact(circle.diameter), design.units)
-        words = f"{circle.count} holes evenly on ⌀{across}: set dividers to {far}, hole to hole."
+        words = f"{circle.count} holes evenly on ⌀{across}: dividers at about {far}, hole to hole."
         yield Paragraph((words,))
     machines = tuple(screws_of(design.workshop))
     yield _places(flat, places, next(iter(machines), None), design)

@@ -13,7 +13,7 @@ from binder.host import Host
 from binder_drafting import Along, Balloon, Sheet
 from binder_plugins.arrangement.exploding import Unit, explode, units_of
 from binder_plugins.arrangement.gathering import PictureFact, pictured
-from binder_plugins.arrangement.general import SIDES, picture_sheet, sizes_of, views_sheet
+from binder_plugins.arrangement.general import SIDES, picture_sheet, sizes_of, undrawn, views_sheet
 from binder_plugins.arrangement.page import exploded_sheet
 from binder_plugins.arrangement.sheets import balloons_of
 from binder_solid.placed import PlacedFact
@@ -205,3 +205,20 @@ def test_what_stands_between_plates_comes_out_between_them(designs: dict[str, De
             places = [at[one] for one in row]
             assert places == sorted(places), (name, row)
         assert len({unit.moved[1] for unit in units}) > 2
+
+
+def test_what_has_no_size_yet_is_said_to_be_left_out(designs: dict[str, Design]) -> None:
+    """The clock wheel lay in the scrap box, and no size of it is written: the spec's own."""
+    hammer = designs["tilt-hammer"]
+    number = hammer.facts.about(ItemNumber, "gear")
+    assert number is not None
+    assert undrawn(hammer, set(hammer.bought)) == (
+        (number.number, "brass clock wheel on the line shaft"),
+    )
+    assert undrawn(hammer, {"cord"}) == ()
+    for name in ("screw-jack", "wharf-crane"):
+        salvaged = {one.name for one in designs[name].bought.values() if one.is_salvaged}
+        drawn = {one.item for one in designs[name].facts.all(PlacedFact)}
+        told = {number for number, _ in undrawn(designs[name], set(designs[name].bought))}
+        numbers = {designs[name].facts.about(ItemNumber, one) for one in salvaged - drawn}
+        assert told == {one.number for one in numbers if one is not None}

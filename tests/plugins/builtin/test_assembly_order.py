@@ -450,3 +450,54 @@ def test_the_rope_comes_off_with_what_it_is_led_over(models: dict[str, Design]) 
     crane = models["wharf-crane"]
     assert "let down what hangs on the rope" in crane.tasks["strip crane"].detail
     assert "rope of the barrel on again" in crane.tasks["close crane"].detail
+
+
+def test_what_was_finished_in_line_goes_back_by_its_marks(models: dict[str, Design]) -> None:
+    """Line reaming holds in the place and the way round in which it was done: common practice."""
+    hammer, crane = models["tilt-hammer"], models["wharf-crane"]
+    for design, whole, bearing, screws in (
+        (hammer, "tilt_hammer", "cam shaft in bushes", "pedestals on bed"),
+        (crane, "winch", "axle in cheeks", "cheeks on block"),
+    ):
+        steps = _steps(design, whole)
+        assert "each on its own end and its own way round, as marked" in steps[bearing]
+        assert steps[screws].startswith("Each in its own place and its own way round, as marked: ")
+    assert steps["cheeks on block"].endswith(
+        "while the barrel axle and the crank shaft turn freely"
+    )
+    slide = _steps(hammer, "anvil_slide")["slide under anvil"]
+    assert slide.startswith("The same way round as they are marked: ")
+    # Nothing was finished together here: no mark is there to go by.
+    assert "marked" not in _steps(hammer, "tilt_hammer")["hurst on bed"]
+
+
+def test_what_is_spotted_is_marked_before_it_comes_off(models: dict[str, Design]) -> None:
+    """The step that puts it on goes by those marks; common practice, no source."""
+    for design in models.values():
+        acts = [act for route in design.facts.all(Route) for act in route.acts]
+        spotted = [act for act in acts if "its holes with their own drill" in act.what]
+        assert spotted
+        for act in spotted:
+            assert "mark how" in act.what.partition(", take ")[0]
+            assert "punch for the marks" in act.tool
+
+
+def test_stops_held_by_screws_are_set_when_the_row_is_closed(models: dict[str, Design]) -> None:
+    """Between the hubs lie two bushes of 9 and 24 mm of bed; 0.15 is the middle of the float.
+
+    On the line shaft two hangers of 12 and 40 mm lie between; sums by hand from the spec.
+    """
+    design = models["tilt-hammer"]
+    steps = _steps(design, "tilt_hammer")
+    names = list(steps)
+    assert names.index("float of cam_shaft") > names.index("pedestals on bed")
+    assert f"{9 + 24 + 9 + 0.15:.2f} mm from" in steps["float of cam_shaft"]
+    assert "not tightened yet" in steps["cam shaft in bushes"]
+    line = _steps(design, "line")
+    assert list(line)[-1] == "float of line_shaft"
+    assert f"{12 + 40 + 12 + 0.15:.2f} mm from" in line["float of line_shaft"]
+    # Before its bearings are there nothing tells where a stop goes.
+    assert "float of cam_shaft" not in _steps(design, "cam_line")
+    # What clips or shoulders stop cannot be set.
+    for whole in ("crane", "winch"):
+        assert not [name for name in _steps(models["wharf-crane"], whole) if "float of" in name]

@@ -206,3 +206,16 @@ def test_work_for_a_trade_is_found_at_its_part(entry: str, outcome_of: Compile) 
 def test_what_is_painted_at_home_is_not_found(outcome_of: Compile) -> None:
     outcome = outcome_of("parts:\n  x: {material: mild steel, finish: painted grey}\n")
     assert "not-at-home" not in {one.code.name for one in outcome.findings}
+
+
+@pytest.mark.parametrize(("material", "is_milled"), [("mild steel", True), ("beech", False)])
+def test_wood_is_cut_by_chisel_and_not_by_a_mill(
+    material: str, cautions_of: Cautions, *, is_milled: bool
+) -> None:
+    """Common practice, no source."""
+    body = (
+        f"parts:\n  rod:\n    material: {material}\n"
+        "    board: {length: 60 mm, width: 20 mm, thickness: 10 mm}\n"
+        "    features: {nose: {stepped: 14 mm, on: top, side: right, depth: 2 mm}}\n"
+    )
+    assert ("mill-cutter" in cautions_of(body)) == is_milled

@@ -345,8 +345,8 @@ def test_a_machine_reamer_is_not_started_by_hand_without_a_guide(plan: Plan) -> 
     """It has no lead as a hand reamer has: common practice, no source."""
     spec = f"{HEAD}{LINED.replace('APART', '17 mm')}"
     by_hand = without(reamers="{hand: {sizes: [6 mm], by_hand: true}}")
-    for shop, tool in (("", "6 mm machine reamer in a tap wrench, pilot bush"),
-                       (by_hand, "6 mm hand reamer in a tap wrench")):  # fmt: skip
+    for shop, tool in (("", "6 mm reamer in a tap wrench, pilot bush"),
+                       (by_hand, "6 mm reamer in a tap wrench")):  # fmt: skip
         design = plan(spec, shop).design
         (ream,) = _acts(_route(design, "line up axle in stands"), "ream")
         assert ream.tool == tool

@@ -296,3 +296,20 @@ def test_a_stub_mandrel_tells_its_own_end(model: str) -> None:
         assert (thread is not None) == bool(work.buys)
         assert thread is None or float(thread[1]) <= bore / 2
         assert not any("where it is held" in step for step in work.steps)
+
+
+def test_a_stub_mandrel_is_shorter_than_its_work() -> None:
+    """Under a washer half a millimetre; 3 mm where the end is faced: common practice, no source.
+
+    The spec's own: a cam of 8 mm, pulleys of three lands of 6 and a boss of 6.
+    """
+    told = collect_tools(design_of("tilt-hammer/tilt-hammer")).facts
+    steps = {
+        one.subject: " ".join(one.steps)
+        for one in told
+        if isinstance(one, SmallWork) and "stub mandrel" in one.subject
+    }
+    whole = 3 * 6 + 6
+    for name, long in (("cam", 7.5), ("cam shaft", whole - 3), ("line shaft", whole - 0.5)):
+        (found,) = [text for subject, text in steps.items() if subject.endswith(f"the {name}")]
+        assert f"without shake, {long:g} mm long, so that" in found

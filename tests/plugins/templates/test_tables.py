@@ -70,8 +70,8 @@ def test_an_inch_mill_winds_in_its_own_turns(host: Host, tmp_path: Path) -> None
     ("part", "text", "words"),
     [
         # D sin(180° / 6) is half of the pitch circle (Machinery's Handbook, length of chords)
-        ("cover", COVER, "6 holes evenly on ⌀48 mm: set dividers to 24 mm, hole to hole."),
-        ("frame", FRAME, "6 holes evenly on ⌀80 mm: set dividers to 40 mm, hole to hole."),
+        ("cover", COVER, "6 holes evenly on ⌀48 mm: dividers at about 24 mm, hole to hole."),
+        ("frame", FRAME, "6 holes evenly on ⌀80 mm: dividers at about 40 mm, hole to hole."),
     ],
 )
 def test_dividers_are_set_to_the_chord(

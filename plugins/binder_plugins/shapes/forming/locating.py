@@ -31,6 +31,7 @@ from binder_plugins.shapes.forming.whereabouts import (
 from binder_plugins.shapes.words import callout, what
 from binder_solid.facts import Located, Told
 from binder_solid.forms import Form, Frame, Vector
+from binder_solid.open_ends import open_along
 
 IN_WORDS = ("filed",)
 _DRILLED = ("drilled", "reamed", "bored", "tapped")
@@ -82,7 +83,14 @@ def _made(
     place = replace(place, told=tuple(_unended(place, task)))
     tools = () if feature.kind in COSMETIC else tuple(tools_for(task, around.frames))
     made = _as_made(feature, place, around, tools, task, design)
-    return replace(made, located=replace(made.located, note=made.located.note + height))
+    note = f"{made.located.note}{height}{_whole_length(made.located, body)}"
+    return replace(made, located=replace(made.located, note=note))
+
+
+def _whole_length(one: Located, body: Body) -> str:
+    """That a slot runs from end to end: nothing else on the sheet tells how long it is."""
+    is_open = not body.is_turned and one.length is None
+    return ", from end to end" if is_open and open_along(one, body.size) is not None else ""
 
 
 def _unended(place: Whereabouts, task: Task) -> Iterator[Told]:
