@@ -22,6 +22,7 @@ from binder.design import (
     CautionFact,
     ChainFact,
     ChainLink,
+    ClosedWithFact,
     Contribution,
     CordFact,
     CutPiece,

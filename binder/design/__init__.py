@@ -67,6 +67,7 @@ from binder.design.turning_facts import (
     TurningFact,
 )
 from binder.design.work_facts import (
+    ClosedWithFact,
     SmallWork,
     SupplyFact,
     TaskTime,
@@ -89,6 +90,7 @@ __all__ = [
     "CautionFact",
     "ChainFact",
     "ChainLink",
+    "ClosedWithFact",
     "Contribution",
     "CordFact",
     "CutPiece",

@@ -95,6 +95,16 @@ class SupplyFact(Fact):
 
 
 @dataclass(frozen=True, slots=True)
+class ClosedWithFact(Fact):
+    """The hardware that closes the joints of an assembly; the subject is its name.
+
+    `items` are names of bought items that are none of its members, and how many of each go in.
+    """
+
+    items: tuple[tuple[str, int], ...]
+
+
+@dataclass(frozen=True, slots=True)
 class SmallWork(Fact):
     """What is made without a leaf of its own: a tool, a gauge, a gib. The subject is its name.
 

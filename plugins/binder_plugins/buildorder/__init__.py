@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from binder.api import (
     BuildSequence,
     Check,
+    ClosedWithFact,
     Code,
     CordFact,
     FitFact,
@@ -25,6 +26,7 @@ from binder.api import (
     late,
 )
 from binder_plugins.buildorder.assembly import assembly_pages
+from binder_plugins.buildorder.closed_with import tell_hardware
 from binder_plugins.buildorder.codes import CODES
 from binder_plugins.buildorder.driven_home import check_heads
 from binder_plugins.buildorder.facts import TasksKnown
@@ -61,6 +63,14 @@ def binder_steps() -> Sequence[PlanStep]:
             needs=(TasksKnown,),
             gives=(BuildSequence,),
             after=(FitFact, JointFact, ShaftFact, ItemNumber, TogetherFact),
+        ),
+        PlanStep(
+            "tell what closes each assembly",
+            tell_hardware,
+            needs=(TasksKnown,),
+            after=(HardwareFact, NumberOff),
+            gives=(ClosedWithFact,),
+            for_pages=True,
         ),
         PlanStep(
             "time the tasks",

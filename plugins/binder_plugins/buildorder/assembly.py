@@ -9,10 +9,10 @@ from binder.api import (
     Block,
     CautionLines,
     Checklist,
+    ClosedWithFact,
     Column,
     Design,
     Diagnostic,
-    HardwareFact,
     ItemNumber,
     Joint,
     JointFact,
@@ -21,13 +21,12 @@ from binder.api import (
     Paragraph,
     Place,
     Section,
-    SmallWork,
     Strong,
     Table,
     Text,
     Tick,
 )
-from binder_plugins.buildorder.closing import inside_of, joints_closed_in
+from binder_plugins.buildorder.closing import inside_of
 from binder_plugins.buildorder.curing import left_alone, parts_of
 from binder_plugins.buildorder.filed_seats import seated_at
 from binder_plugins.buildorder.float_set import float_set
@@ -60,7 +59,7 @@ def _sheet(one: Assembly, design: Design) -> Section:
     )
     rows = (
         *(_row(member.item, member.count, design) for member in one.members),
-        *(_row(own.name, own.count, design) for own in _made_for_it(one, design)),
+        *(_row(name, count, design) for name, count in _closed_with(one, design)),
     )
     blocks: list[Block] = [Table(columns, rows)]
     lines = CautionLines(design)
@@ -86,11 +85,10 @@ def _sheet(one: Assembly, design: Design) -> Section:
     )
 
 
-def _made_for_it(one: Assembly, design: Design) -> Iterator[HardwareFact]:
-    """What is made without a leaf for a joint that closes here: a gib and its screws."""
-    closed = {joint.name for joint in joints_closed_in(one, design)}
-    made = {name for work in design.facts.all(SmallWork) for name in work.joints}
-    return (own for own in design.facts.all(HardwareFact) if own.joint in closed & made)
+def _closed_with(one: Assembly, design: Design) -> tuple[tuple[str, int], ...]:
+    """The hardware of the joints that close here, bought or made without a leaf."""
+    found = design.facts.about(ClosedWithFact, one.name)
+    return found.items if found is not None else ()
 
 
 def _row(name: str, count: int, design: Design) -> tuple[Text, ...]:

@@ -117,7 +117,7 @@ def _what(piece: Piece) -> str:
 def _foot(evening: Evening, plan: WorkPlan) -> Iterator[Strong | str]:
     if evening.gates:
         yield Strong("Measure and write down: ")
-        yield f"{'; '.join(evening.gates)}. "
+        yield f"{'; '.join(gates_told(evening.gates))}. "
     for remark in evening.remarks:
         yield f"{remark[0].upper()}{remark[1:]}. "
     if evening.cures:
@@ -133,6 +133,17 @@ def _foot(evening: Evening, plan: WorkPlan) -> Iterator[Strong | str]:
         yield f"{'; '.join(tools)}."
     elif evening.number == len(plan.evenings):
         yield "The last one."
+
+
+def gates_told(gates: tuple[str, ...]) -> Iterator[str]:
+    """What is measured, each piece of work named once, whatever its set-ups."""
+    found: dict[str, list[str]] = {}
+    for gate in gates:
+        title, _, sizes = gate.rpartition(": ")
+        found.setdefault(title, []).append(sizes)
+    for title, several in found.items():
+        each = dict.fromkeys(size for one in several for size in one.split(", "))
+        yield f"{title}: {', '.join(each)}"
 
 
 def ready(tools: tuple[str, ...], *evenings: Evening) -> list[str]:

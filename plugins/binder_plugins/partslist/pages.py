@@ -13,6 +13,7 @@ from binder.api import (
     Blank,
     Block,
     Bought,
+    ClosedWithFact,
     Column,
     CutSize,
     Design,
@@ -151,11 +152,18 @@ def _remarks(item: Item, design: Design) -> str:
         words += [f"measure first: {', '.join(item.measured)}"] if item.measured else []
     members = members_of(item)
     words += [_members(members, design)] if members else []
-    return "; ".join(words)
+    return "; ".join(filter(None, (*words, _closed_with(item.name, design))))
 
 
 def _members(members: Iterable[object], design: Design) -> str:
     return "of items " + ", ".join(_number(getattr(one, "item", ""), design) for one in members)
+
+
+def _closed_with(name: str, design: Design) -> str:
+    """The hardware that goes in with the members of an assembly; '' for none."""
+    found = design.facts.about(ClosedWithFact, name)
+    items = found.items if found is not None else ()
+    return "closed with " + ", ".join(_number(one, design) for one, _ in items) if items else ""
 
 
 def _number(name: str, design: Design) -> str:

@@ -31,7 +31,9 @@ NOUNS = {
     r"(flag of|masking) tape": "tape",
     r"card or copper": "card",
     r"iron wire": "wire",
-    r"(wood block|pieces? of wood|pads of wood)": "wood",
+    r"(wood block|pieces? of wood|pads of wood|on wood( packing)?\b)": "wood",
+    r"\bpegged\b": "pegs",
+    r"wire cutters": "cutters",
     r"wet rag": "rag",
     r"superglue": "superglue",
     r"in the vice": "vice",
@@ -65,7 +67,7 @@ def _words(design: Design) -> Iterator[tuple[str, str]]:
     for route in design.facts.all(Route):
         for setup in route.setups:
             piece = f"{route.subject} {setup.number}"
-            yield piece, f"{setup.grip.on} {setup.datum} {setup.true}"
+            yield piece, f"{setup.grip.holder} {setup.grip.on} {setup.datum} {setup.true}"
             for act in setup.acts:
                 yield piece, f"{act.what}; {act.spoils}; {act.tool}; {act.measure}"
     for work in design.facts.all(SmallWork):
@@ -155,6 +157,29 @@ def test_a_cord_is_laid_out_with_what_cuts_and_whips_it() -> None:
     (thread,) = [one for one in design.facts.all(SupplyFact) if "whip" in one.what]
     assert thread.what in laid
     assert thread.of == design.tasks["assemble winch"].title
+
+
+def test_the_load_of_a_crane_is_weighed_out_for_each_of_its_tests() -> None:
+    """Run in under its shares, tested under all of it, and once more when it is up for good."""
+    design = _listed("wharf-crane/wharf-crane")
+    laid = _tools(design).by_piece
+    (tool,) = [one for one in _tools(design).tools if one.name.startswith("load of")]
+    assert tool.name.startswith("load of 1.5 kg, weighed")
+    assert tool.whose is Whose.HAD
+    assert {piece for piece, names in laid.items() if tool.name in names} == {
+        "run crane",
+        "test crane",
+        "close crane",
+    }
+
+
+def test_a_rivet_snap_is_listed_with_what_sinks_and_polishes_its_cup() -> None:
+    """DIN 660: the head of a 1 mm rivet, 1.8 mm across and 0.6 mm high, is of a ball of 1.95 mm."""
+    laid = _tools(_listed("wharf-crane/wharf-crane")).by_piece
+    for name in ("rivet snap ⌀1 mm", "dolly hollowed to the rivet's head ⌀1 mm"):
+        assert {"1.9 mm drill", "grinder"} <= set(laid[f"{PREFIX}{name}"])
+        assert any("abrasive paper" in one for one in laid[f"{PREFIX}{name}"])
+    assert "1.1 mm drill" in laid[f"{PREFIX}rivet set ⌀1 mm"]
 
 
 def test_the_key_lies_ready_where_a_part_is_tried_on_with_its_screw() -> None:

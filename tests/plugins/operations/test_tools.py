@@ -22,7 +22,7 @@ from binder_plugins.operations import words
 from binder_plugins.operations.aids.collecting import collect_tools
 from binder_plugins.operations.aids.facts import ToolsFact, Whose
 from binder_plugins.operations.aids.vocabulary import unread
-from binder_plugins.operations.evening_pages import evening_pages
+from binder_plugins.operations.evening_pages import evening_pages, gates_told
 from binder_plugins.operations.facts import Route, SetUp
 from tests.plugins.operations.conftest import HEAD, Plan, without
 from tests.plugins.operations.test_order import MODELS, SPECS, design_of, plan_of
@@ -269,3 +269,11 @@ def test_a_piece_to_set_the_micrometer_by_is_had_in_the_size_that_it_reads() -> 
     (known,) = [one for one in fact.tools if one.name.startswith("known piece of 2.5 mm")]
     assert known.whose is Whose.HAD
     assert [piece for piece, _ in known.uses] == ["handle_pin 1"]
+
+
+def test_what_is_measured_of_one_piece_of_work_is_named_once() -> None:
+    """A row reamed in one set-up and gauged in another is one task in the maker's note book."""
+    said = "ream the bearings in line: bore, lower"
+    gates = (said, "head sheave: bore", "ream the bearings in line: gap, bore")
+    told = tuple(gates_told(gates))
+    assert told == (f"{said}, gap", "head sheave: bore")

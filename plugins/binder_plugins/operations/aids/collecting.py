@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from binder.api import Contribution, Design, SmallWork, SupplyFact
 from binder_plugins.operations.aids.at_assembly import at_assembly, cut_for
 from binder_plugins.operations.aids.facts import PREFIX, Tool, ToolsFact, Whose
+from binder_plugins.operations.aids.loads import loads_for
 from binder_plugins.operations.aids.making import made
 from binder_plugins.operations.aids.owning import in_plain_words, owned_name, owns
 from binder_plugins.operations.aids.sizes import Place
@@ -218,6 +219,8 @@ def _of_assembly(found: _Found, own: list[str]) -> None:
         for tool in float_tools(task, design):
             whose = Whose.HAD if tool == FEELERS and not owns_feelers(design) else Whose.OWNED
             found.used(tool, whose, (task.id, task.title))
+        for load in loads_for(task, design):
+            found.used(load, Whose.HAD, (task.id, task.title))
 
 
 def _read(text: str, place: Place, found: _Found, own: list[str], *, is_holder: bool) -> None:

@@ -21,6 +21,7 @@ from binder.api import (
 )
 from binder_plugins.operations.aids.for_fly_cutters import for_fly_cutters
 from binder_plugins.operations.aids.for_meshing import for_meshing
+from binder_plugins.operations.aids.for_rivets import for_cup
 from binder_plugins.operations.aids.for_stubs import for_stub
 from binder_plugins.operations.aids.for_tables import for_table
 from binder_plugins.operations.aids.needs import groover, held_with, holed_with
@@ -102,6 +103,8 @@ def _suited(recipe: str, words: str, place: Place) -> Suited | None:
         return for_stub(words, place)
     if recipe == "table mandrel":
         return for_table(place)
+    if recipe in {"rivet snap", "hollowed dolly"}:
+        return for_cup(place)
     if recipe == "fly cutter holder":
         return for_fly_cutters(place)
     if recipe in {"setting plug", "footed plug", "pointed pin"}:
