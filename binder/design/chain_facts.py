@@ -13,7 +13,8 @@ class ChainLink:
     """One size of a chain: nominal and deviations in mm, and from what the deviations come.
 
     `factor` is what 1 mm of it does to the end: +1 opens it, −1 closes it. `key` names the
-    blank into which its measured size is written.
+    blank into which its measured size is written. `of` are the ± in mm of the sizes that stray
+    independently and make this one up, where it is no single size.
     """
 
     name: str
@@ -23,6 +24,7 @@ class ChainLink:
     factor: float
     key: str
     why: str = ""
+    of: tuple[float, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

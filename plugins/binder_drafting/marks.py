@@ -28,6 +28,8 @@ _PAST_HOLE = 1.8
 _LETTER = 5.0
 _WIDE_END = 5.0
 _ARROW = 8.0
+# Two lines nearer than this run into one, in mm on the paper. Common practice, no source.
+_TOLD_APART = 0.2
 # A stroke shorter than a dash and its gap cannot show its kind.
 _SHORTEST_CENTRE = 13.0
 
@@ -88,6 +90,8 @@ def _pitch_circle(mark: PitchCircle, scale: float, paper: Paper) -> None:
 
 @draw_mark.register
 def _thread_line(mark: ThreadLine, scale: float, paper: Paper) -> None:
+    if 0 < mark.gap * scale < _TOLD_APART:
+        return
     stroke = Stroke.HIDDEN if mark.is_hidden else Stroke.THIN
     paper.line(_paper(mark.start, scale), _paper(mark.end, scale), stroke)
 

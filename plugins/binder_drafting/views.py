@@ -44,11 +44,16 @@ class PitchCircle:
 
 @dataclass(frozen=True, slots=True)
 class ThreadLine:
-    """The root of a thread seen from the side: a thin line (ISO 6410-1)."""
+    """The root of a thread seen from the side: a thin line (ISO 6410-1).
+
+    `gap` is how far in mm of the part it stands from the line of the crests: where that gets too
+    small on the paper to be told apart it is left out. 0 for a line that is always drawn.
+    """
 
     start: Point
     end: Point
     is_hidden: bool = False
+    gap: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -23,7 +23,8 @@ class Link:
     """One size of a chain: nominal and deviations in mm (`lower` ≤ `upper`, with their signs).
 
     `factor` is what 1 mm of it does to the end: +1 opens the gap, −1 closes it; a size that
-    enters as a radius has ±0.5.
+    enters as a radius has ±0.5. `of` are the ± of sizes that stray independently and add up to
+    this one, where it is no single size; mm.
     """
 
     name: str
@@ -31,6 +32,7 @@ class Link:
     upper_mm: float = 0.0
     lower_mm: float = 0.0
     factor: float = 1.0
+    of: tuple[float, ...] = ()
 
     @property
     def middle_mm(self) -> float:
@@ -41,6 +43,11 @@ class Link:
     def half_mm(self) -> float:
         """Half of the width between its limits as it counts at the end; mm."""
         return abs(self.factor) * (self.upper_mm - self.lower_mm) / 2
+
+    @property
+    def likely_mm(self) -> float:
+        """Its ± in the sum of squares: the root of its own where it is made of several; mm."""
+        return abs(self.factor) * math.hypot(*self.of) if self.of else self.half_mm
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,7 +95,7 @@ def chain(links: Iterable[Link]) -> Chain:
     nominal = sum(one.factor * one.nominal_mm for one in found)
     middle = sum(one.factor * one.middle_mm for one in found)
     worst = sum(one.half_mm for one in found)
-    likely = math.hypot(*(one.half_mm for one in found))
+    likely = math.hypot(*(one.likely_mm for one in found))
     return Chain(
         found,
         nominal,
@@ -111,7 +118,7 @@ def _contributions(links: Sequence[Link], worst: float, likely: float) -> tuple[
             one.name,
             one.half_mm,
             one.half_mm / worst if worst else 0.0,
-            (one.half_mm / likely) ** 2 if likely else 0.0,
+            (one.likely_mm / likely) ** 2 if likely else 0.0,
         )
         for one in links
     ]

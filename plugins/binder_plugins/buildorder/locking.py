@@ -13,6 +13,7 @@ from binder_plugins.buildorder.closing import inside_of
 from binder_plugins.buildorder.running_in import is_run_in
 from binder_plugins.buildorder.stripping import coated, outermost
 from binder_solid.filled import locking
+from binder_solid.watched import slip_line, slips_unseen
 
 _LAST = "what is locked does not come apart again"
 _CURES = "Try the test once more before the compound sets, then leave it alone until it has cured."
@@ -53,9 +54,10 @@ def dry(joint: Joint, design: Design) -> str:
         return ""
     words = "; dry for now, nipped tight"
     if is_run_in(whole, design):
+        unseen = slips_unseen(joint, design)
         words += (
-            ", with a pencil line across both halves: watch the line while it runs in, and nip it "
-            "tight again where the line parts"
+            f", with {slip_line(joint, design)}: watch the line while it runs in, and nip it "
+            f"tight again where the line parts{f'; {unseen}' if unseen else ''}"
         )
     return f"{words}; the {locking(joint)} goes on last of all ('lock the {whole.title}')"
 

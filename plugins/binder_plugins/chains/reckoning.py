@@ -11,7 +11,8 @@ def reckoned(fact: ChainFact) -> Chain | None:
     """Worst case and root sum square; None where the sizes are no chain."""
     try:
         return chain(
-            Link(one.name, one.nominal, one.upper, one.lower, one.factor) for one in fact.links
+            Link(one.name, one.nominal, one.upper, one.lower, one.factor, one.of)
+            for one in fact.links
         )
     except NotDefined:
         return None

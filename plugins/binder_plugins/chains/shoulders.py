@@ -48,16 +48,21 @@ def held(bore: PlaceFact, design: Design) -> Fraction | None:
     In turned work a recess or counterbore is on the bore's own axis; elsewhere that is not known.
     """
     part = design.parts.get(bore.item)
-    sunk = [
-        one
-        for one in design.facts.all(PlaceFact)
-        if one.item == bore.item and one.kind in _SUNK and one.depth is not None
-    ]
+    sunk = _sunk_in(bore, design)
     if bore.thickness is None or not sunk:
         return bore.thickness
     if part is None or part.shape_kind != "turned" or bore.across:
         return None
-    return bore.thickness - sum((one.depth or Fraction(0) for one in sunk), Fraction(0))
+    return bore.thickness - sum(sunk, Fraction(0))
+
+
+def _sunk_in(bore: PlaceFact, design: Design) -> list[Fraction]:
+    """How deep each recess is in the mouths of a bore; mm."""
+    return [
+        one.depth
+        for one in design.facts.all(PlaceFact)
+        if one.item == bore.item and one.kind in _SUNK and one.depth is not None
+    ]
 
 
 def halves(joint: Joint, design: Design) -> tuple[PlaceFact | None, PlaceFact | None]:
@@ -86,7 +91,7 @@ def _chain(
     whole = _link(name, journal, float(journal.length), 1.0)
     links = (
         *((whole,) if is_across else _journal(names[0], journal, whole, design)),
-        _hub(names[1], bore, thick),
+        _hub(names[1], bore, thick, design),
     )
     yield ChainFact(
         subject=f"{joint.name}: shoulders",
@@ -110,14 +115,16 @@ def _between(title: str, bore: PlaceFact, thick: Fraction) -> str:
     return f"length of the {title}" if is_whole else f"web of the {title} under its recess"
 
 
-def _hub(title: str, bore: PlaceFact, thick: Fraction) -> ChainLink:
-    """The length of a hub; a web strays by the whole length and by the depth that is cut of it."""
+def _hub(title: str, bore: PlaceFact, thick: Fraction, design: Design) -> ChainLink:
+    """The length of a hub; a web strays by the whole length and by each depth cut of it."""
     name = _between(title, bore, thick)
     link = _link(name, bore, float(thick), -1.0)
     if bore.thickness is None or thick == bore.thickness:
         return link
-    half = stray_mm(float(bore.thickness)) + stray_mm(float(bore.thickness - thick))
-    return replace(link, upper=half, lower=-half, why=_OF_TWO)
+    sizes = (bore.thickness, *_sunk_in(bore, design))
+    of = tuple(stray_mm(float(one)) for one in sizes)
+    half = round(sum(of), 6)
+    return replace(link, upper=half, lower=-half, why=_OF_TWO, of=of)
 
 
 def _journal(

@@ -20,6 +20,7 @@ _INCH = 25.4
 # The unit of the whole drawing is in its title block (ISO 129-1). `6 in` for `6 mm in` would be
 # another size, and what is in brackets is in the other system.
 _UNIT = re.compile(r"(?<=[0-9]) mm\b(?! in\b)(?![^(]*\))")
+_COUNT = re.compile(r"\d+ × ")
 _TO_SUIT = re.compile(r".* (to (?:suit )?the measured .*)")
 
 
@@ -47,15 +48,17 @@ def notes_of(
     halves: Mapping[str, HalfFact],
     units: str,
     more: Mapping[str, str],
+    drilled: Mapping[str, str],
 ) -> Iterator[Note]:
     """A callout for each feature that has words, where its shape is best seen.
 
-    `more` is a line to add, by the name of the feature.
+    By the name of the feature `more` is a line to add, `drilled` its size with its drill.
     """
     notes: dict[tuple[str, tuple[str, ...]], list[Note]] = {}
     for one in seated(fact.located):
         if one.hole.note:
-            lines = [*_lines(one), *_limits(halves.get(one.hole.name), units)]
+            lines = [*_lines(one, drilled.get(one.hole.name, ""))]
+            lines += _limits(halves.get(one.hole.name), units)
             lines += [more[one.hole.name]] if one.hole.name in more else []
             at = pointed_at(one.seats[0] if one.seats else one.hole, fact, views)
             note = _note(one, lines, at, is_fit=_is_fit(halves.get(one.hole.name)))
@@ -70,7 +73,7 @@ def _together(alike: list[Note]) -> Note:
     if not others:
         return first
     keys = tuple(key for one in others for key in (one.id, *one.also))
-    is_counted = " × " in first.lines[0].partition(" ⌀")[0]
+    is_counted = _COUNT.match(first.lines[0]) is not None
     count = f"{len(alike)} sets of" if is_counted else f"{len(alike)} ×"
     lines = (f"{count} {first.lines[0]}", *first.lines[1:])
     elsewhere = tuple(one.at for one in others)
@@ -93,13 +96,18 @@ def _note(one: Seated, lines: list[str], at: Pointing, *, is_fit: bool) -> Note:
     )
 
 
-def _lines(one: Seated) -> Iterator[str]:
-    """The hole first and how all are laid out, then its seats."""
-    if not one.seats:
+def _lines(one: Seated, drilled: str) -> Iterator[str]:
+    """The hole first and how all are laid out, then its seats; it is drilled where it is cut."""
+    core = one.hole.core
+    if not one.seats and not (drilled and core):
         yield bare(one.hole.note)
         return
-    before, _, after = one.hole.note.partition(one.hole.core)
-    yield bare(before + one.hole.core)
+    before, _, after = one.hole.note.partition(core)
+    core = drilled or core
+    if not one.seats:
+        yield bare(before + core + after)
+        return
+    yield bare(before + core)
     for seat in one.seats[:-1]:
         yield bare(seat.core)
     yield bare(one.seats[-1].core + after)

@@ -12,6 +12,7 @@ from binder_plugins.drawings.diameters import diameters
 from binder_plugins.drawings.filed import filed_notes
 from binder_plugins.drawings.pointing import view_of
 from binder_plugins.drawings.sunk import sunk_lines
+from binder_plugins.drawings.tapped import drilled_to
 from binder_plugins.drawings.thickness import thickness_note
 from binder_solid.clip_walls import holds_clip, outer_wall
 from binder_solid.facts import FormFact, Located, Stretch, Told
@@ -37,7 +38,8 @@ def sizes_of(fact: FormFact, views: tuple[str, ...], design: Design) -> tuple[Si
         view = view_of(one, fact, views)
         for told in _to_wall(one, fact, design):
             found += _along(told, views, one.spots[0], fact.size, first=view)
-    found += notes_of(fact, views, halves, units, sunk_lines(fact, halves, design))
+    sunk, drilled = sunk_lines(fact, halves, design), drilled_to(fact, design)
+    found += notes_of(fact, views, halves, units, sunk, drilled)
     found += filed_notes(fact, views, design)
     return tuple(_once({size.id: size for size in found}.values()))
 

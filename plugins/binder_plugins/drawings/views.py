@@ -19,6 +19,7 @@ from binder_drafting import (
 )
 from binder_drafting import View as Sheet
 from binder_plugins.drawings.pointing import EDGES
+from binder_plugins.drawings.tapped import ROOT, inside_thread
 from binder_plugins.drawings.toothed import pitch_lines, with_teeth_uncut
 from binder_solid.facts import FormFact, Located, ViewsFact
 from binder_solid.views import Edge as Seen
@@ -27,7 +28,6 @@ from binder_solid.views import RoundLine, StraightLine, View
 # A view that is not where the method of projection puts it says from where it is seen: in line with
 # the view of the other side it would make the sheet twice as large.
 _FREE = {"underside": ("top", "from below"), "back": ("front", "from behind")}
-_ROOT = 0.85
 _NOT_ROUND = ("grooved", "undercut", "flatted", "stepped", *EDGES)
 
 
@@ -104,6 +104,8 @@ def _feature_marks(view: View, one: Located, fact: FormFact, name: str) -> Itera
         yield from _seen_along(view, one, is_towards=normal > 0)
     elif abs(normal) < 0.1:
         yield from _seen_beside(view, one, fact)
+        if one.is_thread:
+            yield from inside_thread(view, one)
 
 
 def _toward(view: View, one: Located) -> float:
@@ -118,7 +120,7 @@ def _seen_along(view: View, one: Located, *, is_towards: bool) -> Iterator[Mark]
     for spot in one.spots:
         yield CentreMark(view.flat(spot), radius)
         if one.is_thread and is_towards:
-            yield ThreadCircle(view.flat(spot), radius / _ROOT)
+            yield ThreadCircle(view.flat(spot), radius / ROOT)
     if one.circle is not None and len(one.spots) > 1:
         centre = view.flat(one.frame.origin)
         turns = tuple(_turn(centre, view.flat(spot)) for spot in one.spots)
@@ -146,7 +148,7 @@ def _outside_thread(view: View, one: Located, fact: FormFact, name: str) -> Iter
     if not found or name != "front":
         return
     step = found[0]
-    root = step.across / 2 * _ROOT
+    root = step.across / 2 * ROOT
     for start, end in thread_lengths(one, fact, step.start, step.end):
         for v in (root, -root):
             yield ThreadLine(view.flat((start, 0.0, v)), view.flat((end, 0.0, v)))

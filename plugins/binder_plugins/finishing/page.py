@@ -33,6 +33,10 @@ _WORDS = (
     "before it is coated, and what is heated is heated before either. Keep paint and swarf on "
     "different days. "
 )
+_NO_FINISH = (
+    "No part is told a finish: all stays as the tools leave it, wiped clean, with a film of oil on "
+    "bare metal. (Common practice, no source.)"
+)
 # Words for a fabrication to the kind of joint that sets so.
 _LIKE = {"bonded": "glued"}
 
@@ -48,9 +52,13 @@ def finishing_pages(design: Design) -> Iterator[Section]:
             "finishing",
             "Finishing",
             Place.FINISHING,
-            (Paragraph((f"{_WORDS}{_locked_later(design)}(Steps: {finish_source()}.)",)),),
+            (Paragraph((_first_words(design) if found else _NO_FINISH,)),),
             sections=sections,
         )
+
+
+def _first_words(design: Design) -> str:
+    return f"{_WORDS}{_locked_later(design)}(Steps: {finish_source()}.)"
 
 
 def _locked_later(design: Design) -> str:

@@ -7,12 +7,20 @@ from collections.abc import Iterator
 
 from binder.api import Design, Joint
 from binder_plugins.running.moving import walls_of
+from binder_solid.float_tried import end_floats
+from binder_solid.placed import MotionFact
 
+# The cosine and the sine of an axis's lean from upright, to which it still counts as one or other.
+_UPRIGHT, _LYING = 0.9, 0.5
 _SCREWED = frozenset({"screwed", "bolted", "clamped", "studded"})
 
 
 def has_of(joint: Joint, design: Design) -> frozenset[str]:
-    """The conditions of the tables that a joint meets: screws, spring, gib, grub, points, nut."""
+    """The conditions of the tables that a joint meets: screws, spring, gib, grub, points, nut.
+
+    And how its axis stands: upright or lying, neither where that is not known or it leans; floats
+    where it wants play along it.
+    """
     near = _words_near(joint, design)
     words = {word for word in ("spring", "gib") if re.search(rf"\b{word}", near)}
     if re.search(r"\b(grub|set) screw", _words(joint)):
@@ -25,7 +33,17 @@ def has_of(joint: Joint, design: Design) -> frozenset[str]:
         words.add("points")
     if any(_is_nipped(item, design) for item in pointed):
         words.add("nut")
-    return frozenset(words)
+    if any(joint.name in one.joints for one in end_floats(design)):
+        words.add("floats")
+    return frozenset(words | _stands(joint, design))
+
+
+def _stands(joint: Joint, design: Design) -> set[str]:
+    """How its axis stands in the model; one joint may stand both ways at two places."""
+    ups = {abs(one.way[2]) for one in design.facts.all(MotionFact) if one.joint == joint.name}
+    if ups and min(ups) > _UPRIGHT:
+        return {"upright"}
+    return {"lying"} if ups and max(ups) < _LYING else set()
 
 
 def _pointed(joint: Joint, design: Design) -> Iterator[str]:

@@ -37,6 +37,7 @@ from binder_plugins.running.over_the_edge import stood_for
 from binder_plugins.running.upright import lifts_out
 from binder_plugins.running.ways import ways_round
 from binder_solid.filled import locking
+from binder_solid.watched import slip_line, slips_unseen
 from binder_trade.mechanisms.tipping import SAFE
 
 PACKAGE = "binder_plugins.running"
@@ -112,8 +113,8 @@ def _words(design: Design) -> dict[str, str]:
     minutes = {name: str(one) for name, one in joining_table()["running_in"].items()}
     load = f"the load of {cord.load}" if cord is not None and cord.load else "the load"
     long = f", {once:.1f} min for each up and down" if once else ""
-    locked = " and ".join(f"'{one.name}'" for one in _locked(design))
-    return {**minutes, **passes, "load": load, "long": long, "locked": locked}
+    kept = {"load": load, "long": long, **_watched(design)}
+    return {**minutes, **passes, **kept}
 
 
 def _applies(row: Mapping[str, Any], has: frozenset[str]) -> bool:
@@ -130,7 +131,7 @@ def _has(found: tuple[Moving, ...], design: Design) -> frozenset[str]:
     movers = {str(getattr(one.entry, "by", "")) for one in design.joints.values()} - {"hand", ""}
     by = {"air" for one in _AIR if one in words} | ({"motor"} & set(words))
     has = kinds | by | ({"power"} if by or movers else {"by hand"})
-    has |= {"locked"} if _locked(design) else set()
+    has |= {name for name in ("locked", "unseen") if _watched(design)[name]}
     if any(any(one.speeds) for one in design.facts.all(TurningFact)):
         has |= {"speeds", "turns"}
     return frozenset(
@@ -175,6 +176,17 @@ def _tests(title: str, tests: Sequence[Assembly], first: tuple[Tick, ...] = ()) 
 def _locked(design: Design) -> list[Joint]:
     """The joints that are locked when all has run."""
     return [one for one in design.joints.values() if locking(one)]
+
+
+def _watched(design: Design) -> dict[str, str]:
+    """What is locked last, the line that is drawn on each, and what is tried beside the line."""
+    joints = _locked(design)
+    unseen = [(f"'{one.name}'", said) for one in joints if (said := slips_unseen(one, design))]
+    return {
+        "locked": " and ".join(f"'{one.name}'" for one in joints),
+        "marked": "; ".join(f"'{one.name}', with {slip_line(one, design)}" for one in joints),
+        "unseen": "; ".join(f"At {name} {said}" for name, said in unseen),
+    }
 
 
 def _lock_last(design: Design) -> Iterator[Block]:

@@ -31,7 +31,7 @@ from binder.api import (
 )
 from binder_plugins.shapes.along import along, open_in
 from binder_plugins.shapes.fitted import fitted_of, fitting
-from binder_plugins.shapes.read_or_tried import measured, thread_in
+from binder_plugins.shapes.read_or_tried import cut_by_tool, is_read, measured, thread_in
 from binder_plugins.shapes.step_names import named_steps, step_table
 from binder_plugins.shapes.words import what, where
 from binder_plugins.shapes.written import written_rows
@@ -152,12 +152,13 @@ def _where(owner: str, feature: Feature, design: Design) -> str:
 
 
 def _feature(owner: str, feature: Feature, fits: str, design: Design) -> tuple[Text, ...]:
+    key, thread = f"{owner} {feature.name}", thread_in(owner, design, feature.name)
     return (
         (_name(feature),),
         (what(feature, design.units) + _remarks(feature),),
         (_where(owner, feature, design),),
         (fits,),
-        measured(f"{owner} {feature.name}", thread_in(owner, design, feature.name), design.units),
+        measured(key, thread, design.units) if is_read(feature) else cut_by_tool(key),
     )
 
 

@@ -31,7 +31,7 @@ _VERB = {
     "stepped": "step ",
     "bossed": "boss ⌀",
     "flatted": "flat, to ",
-    "recessed": "recess ",
+    "recessed": "recess ⌀",
     "keywayed": "keyway, width ",
     "filed": "file: ",
 }

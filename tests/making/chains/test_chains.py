@@ -50,6 +50,15 @@ IN_HOUSING = (
 )
 
 
+def test_a_size_made_of_several_strays_likely_as_they_do_by_themselves() -> None:
+    """The same page, two of its parts told as one: the likely band stays what it prints."""
+    both = Link("a and b", 3.500, 0.008, -0.008, -1, of=(0.005, 0.003))
+    found = chain((IN_HOUSING[0], both, IN_HOUSING[3]))
+    assert (found.least_mm, found.most_mm) == pytest.approx((0.005, 0.035))
+    assert (found.likely_most_mm - found.likely_least_mm) / 2 == pytest.approx(0.00794, abs=5e-6)
+    assert sum(one.square_share for one in found.contributions) == pytest.approx(1.0)
+
+
 def test_three_parts_in_a_housing() -> None:
     found = chain(IN_HOUSING)
     assert found.nominal_mm == pytest.approx(0.020)

@@ -20,6 +20,7 @@ from binder_plugins.buildorder.timing import time_tasks
 from binder_plugins.finishing.page import finishing_pages
 from binder_plugins.operations.evening_pages import evening_pages
 from binder_plugins.running.first_page import first_run_pages
+from binder_solid.watched import slip_line, slips_unseen
 from tests.plugins.operations.test_order import design_of, plan_of
 
 JACK, CRANE = "screw-jack/screw-jack", "wharf-crane/wharf-crane"
@@ -112,14 +113,50 @@ def test_the_end_pages_tell_the_same(model: str) -> None:
     assert f"ock the {_titled(design, whole)}: {joint}" in said[-1]
     assert ("finish it" in said[-1]) == (model == CRANE)
     assert sum("pencil line" in one for one in said) == 2
+    # Common practice, no source: a line is drawn where it is seen, and a sole screw may turn with
+    # what it clamps.
+    ends = "head of the M3 × 5 mm cap screw to the keeper" if model == JACK else "crank shaft to"
+    assert any(f"a pencil line from the {ends}" in one for one in said)
+    again = "try the screw with its key each time as well, and read the end float of 'saddle on"
+    assert any(again in one for one in said) == (model == JACK)
     (finishing,) = finishing_pages(design)
     first = next(one for one in finishing.blocks if isinstance(one, Paragraph))
-    assert "Nothing is locked yet" in text_of(first.text)
+    # The jack is told no finish, so nothing of it is taken apart for one.
+    assert ("Nothing is locked yet" in text_of(first.text)) == (model == CRANE)
+    assert ("No part is told a finish" in text_of(first.text)) == (model == JACK)
     sheet = _sheet(design, whole)
     words = " ".join(text_of(one.text) for one in sheet.blocks if isinstance(one, Paragraph))
     end = "tested, finished and together for good" if model == CRANE else "run in and tested"
     assert "Lock it last of all, when it is run in" in words
     assert end in words
+
+
+LID = """format: 1
+model: {title: Lid, issue: A, units: mm}
+parts:
+  base: {material: mild steel, block: {length: 30 mm, width: 30 mm, height: 12 mm}}
+  lid: {material: brass, block: {length: 30 mm, width: 30 mm, height: 4 mm}}
+joints:
+  lid on base: {screwed: [lid.underside, base.top], fastener: M3 socket cap screw,
+    pattern: "PATTERN", locked_with: compound}
+assemblies:
+  box: {of: [base, lid]}
+"""
+
+
+@pytest.mark.parametrize(
+    ("pattern", "is_told"),
+    [("single", True), ("2 off, 14 mm apart", False)],
+)
+def test_two_screws_keep_each_other_from_turning_with_the_lid(
+    compile_text: Callable[..., Outcome], pattern: str, is_told: bool
+) -> None:
+    """Common practice, no source: on two screws it cannot turn, so each line tells a slip."""
+    design = compile_text(LID.replace("PATTERN", pattern)).design
+    assert design is not None
+    joint = design.joints["lid on base"]
+    assert bool(slips_unseen(joint, design)) == is_told
+    assert slip_line(joint, design).endswith("cap screw to the lid")
 
 
 def test_a_model_without_a_lock_says_nothing_of_it() -> None:

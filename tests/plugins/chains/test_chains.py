@@ -16,6 +16,7 @@ from binder.pages import Binder, Facts, Section, text_of
 from binder_plugins.chains import codes
 from binder_plugins.chains.reckoning import closing_range, reckoned, suited
 from tests.plugins.drive.marks import marked
+from tests.plugins.operations.test_order import design_of
 
 Compile = Callable[..., Outcome]
 OWN = {code.name for code in codes.CODES}
@@ -238,6 +239,15 @@ def test_what_is_left_between_two_turned_ends_strays_by_all_three(compile_text: 
     # Measured across, as it is turned, the journal is one length again.
     across = chain_in(compile_text(text.replace("pin.journal]", "pin.journal], master: arm.bore")))
     assert (across.closing, len(across.links)) == ("journal of the pin", 2)
+
+
+def test_a_web_under_a_recess_strays_by_two_sizes_of_their_own() -> None:
+    """6.2 − (11 − 5) = 0.2; ± 0.2, ± 0.2 and ± 0.1 (ISO 2768-1 m): √(0.04 + 0.04 + 0.01) = 0.3."""
+    fact = next(iter(design_of("screw-jack/screw-jack").facts.all(ChainFact)))
+    chain = reckoned(fact)
+    assert chain is not None
+    assert (chain.least_mm, chain.most_mm) == pytest.approx((-0.3, 0.7))
+    assert (chain.likely_least_mm, chain.likely_most_mm) == pytest.approx((-0.1, 0.5))
 
 
 def test_where_even_the_likely_band_jams_it_is_a_warning(compile_text: Compile) -> None:

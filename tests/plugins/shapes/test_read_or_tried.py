@@ -33,7 +33,10 @@ parts:
     material: mild steel
     stock: 6 mm drawn rod
     turned: [{name: rod, diameter: 6 mm, length: 30 mm}]
-    features: {end: {screwed: M6, on: rod, length: 10 mm}}
+    features:
+      end:  {screwed: M6, on: rod, length: 10 mm}
+      ring: {grooved: 0.5 mm, on: rod, at: 5 mm from left, dummy: true}
+      wide: {grooved: 2 mm, on: rod, at: 12 mm from left}
   lid:
     material: mild steel
     stock: 25 mm x 3 mm flat bar
@@ -87,4 +90,13 @@ def test_what_is_read_keeps_its_blank(begins: str, rows: dict[str, Text]) -> Non
 
 def test_every_tick_has_a_key_of_its_own(rows: dict[str, Text]) -> None:
     keys = [run.key for cell in rows.values() for run in cell if isinstance(run, TickBox)]
-    assert len(keys) == len(set(keys)) == 3
+    assert len(keys) == len(set(keys)) == 4  # three threads and the narrow groove
+
+
+@pytest.mark.parametrize(("width", "is_ticked"), [("width 0.5 mm", True), ("width 2 mm", False)])
+def test_a_groove_that_no_jaw_enters_is_ticked(
+    rows: dict[str, Text], width: str, is_ticked: bool
+) -> None:
+    """From memory: the jaws and the rod of a caliper do not enter half a millimetre."""
+    (cell,) = (cell for what, cell in rows.items() if width in what)
+    assert isinstance(cell[0], TickBox) == is_ticked

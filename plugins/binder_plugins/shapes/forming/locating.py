@@ -81,7 +81,8 @@ def _made(
     task = _task(feature, place, body, design)
     height = _height(place, around, task, design)
     place = replace(place, told=tuple(_unended(place, task)))
-    tools = () if feature.kind in COSMETIC else tuple(tools_for(task, around.frames))
+    cut = replace(task, depth=_cut_depth(task, design))
+    tools = () if feature.kind in COSMETIC else tuple(tools_for(cut, around.frames))
     made = _as_made(feature, place, around, tools, task, design)
     note = f"{made.located.note}{height}{_whole_length(made.located, body)}"
     return replace(made, located=replace(made.located, note=note))
@@ -124,7 +125,7 @@ def _on_boss(feature: Feature, mate: Made, body: Body, design: Design) -> Made:
     task = _task(feature, place, body, design)
     if task.depth is None:
         task = replace(task, depth=high + body.through(frames[0]))
-    tools = tuple(tools_for(task, frames))
+    tools = tuple(tools_for(replace(task, depth=_cut_depth(task, design)), frames))
     return _as_made(feature, place, Spread(frames, mate.around.circle), tools, task, design)
 
 
@@ -147,6 +148,15 @@ def _task(feature: Feature, place: Whereabouts, body: Body, design: Design) -> T
         depth = _SPOTFACE
     is_round = design.facts.about(RoundBottomFact, f"{feature.owner}.{feature.name}") is not None
     return Task(feature, size, depth, length_of(feature), place, body, is_round)
+
+
+def _cut_depth(task: Task, design: Design) -> float | None:
+    """How deep is cut: a blind tapped hole is drilled further than its thread."""
+    feature = task.feature
+    fact = design.facts.about(ThreadFact, f"{feature.owner}.{feature.name}")
+    if feature.kind != "tapped" or task.depth is None or fact is None or fact.drill_depth is None:
+        return task.depth
+    return max(task.depth, round(fact.drill_depth, 1))
 
 
 def _as_made(
