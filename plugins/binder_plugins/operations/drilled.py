@@ -155,7 +155,8 @@ def drills(work: Work, one: Located, where: Where, to: float) -> Iterator[Act]:
         )
         if _is_torn(sizes[-1], where):
             more = _PILOT_ON if is_pilot else _LED if is_led else _UNLED
-            done = replace(done, what=f"{done.what}{more}")
+            over = {"turned-over"} if is_led and not is_pilot else set()
+            done = replace(done, what=f"{done.what}{more}", tags=done.tags | over)
         is_led = True
         yield done
 

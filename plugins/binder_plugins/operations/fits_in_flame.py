@@ -6,6 +6,7 @@ Scale and alloy move a size that was finished before: common practice, no source
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.gauging import measured_with
@@ -16,17 +17,33 @@ if TYPE_CHECKING:
     from binder_plugins.operations.work import Work
 
 _MM_PER_INCH = 25.4
+_SAME_MM = 0.05
 
 
 def kept_bare(joint: str, works: Mapping[str, Work]) -> str:
     """What is blackened before the flame, '' where none of its parts has a finished fit."""
-    places = dict.fromkeys(_named(work, place) for work, place, _ in _finished(joint, works))
+    places = dict.fromkeys(
+        f"{_named(work, place)}{_with_shoulder(work, place)}"
+        for work, place, _ in _finished(joint, works)
+    )
     if not places:
         return ""
-    return (
-        f"; blacken {' and '.join(places)} with a soft pencil, and the shoulder beside, so that no "
-        "alloy takes there: no flux on it"
-    )
+    *first, last = places
+    told = f"{', '.join(first)} and {last}" if first else last
+    return f"; blacken {told} with a soft pencil, so that no alloy takes there: no flux on it"
+
+
+def _with_shoulder(work: Work, place: str) -> str:
+    """The shoulder that a finished step of turned work runs up to.
+
+    A bore has none: the face round its mouth may be where the alloy goes in.
+    """
+    steps = work.form.stretches if work.form is not None else ()
+    for one, other in pairwise(steps):
+        for step, beside in ((one, other), (other, one)):
+            if step.name == place and beside.across > step.across + _SAME_MM:
+                return " with the shoulder beside it"
+    return ""
 
 
 def fits_after_flame(joint: str, works: Mapping[str, Work]) -> Iterator[Act]:

@@ -77,6 +77,7 @@ FIRES: dict[str, tuple[str, str]] = {
     "bearings-then-outline": ("ream bearing", "outline"),
     "clamp-then-stack": ("clamp-stack", "drill stacked"),
     "stack-then-separate": ("ream stacked", "separate"),
+    "spots-then-turn-over": ("spot sheet", "drill sheet turned-over"),
     "line-then-separate": ("ream in-line", "separate"),
     "master-then-spot": ("drill master", "spot-through"),
     "bore-then-spot-on-bar": ("bore finish fit", "spot-through on-bar"),

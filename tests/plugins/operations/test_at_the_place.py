@@ -159,6 +159,15 @@ def test_sheet_is_drilled_between_wood(route_of: RouteOf, *, thick: float, is_to
     assert ("whose holes lead it" in drills[-1].what) == is_torn
 
 
+def test_the_other_holes_are_drilled_before_the_sheet_is_turned_over(crane: Design) -> None:
+    """Turned over with its wood on top, the spots of the rest are out of sight. Common practice,
+    no source."""
+    drills = [(act.feature, "turned over" in act.what) for act in _acts(crane, "jib_side", "drill")]
+    turned = [n for n, (_, is_over) in enumerate(drills) if is_over]
+    assert turned
+    assert max(n for n, (_, is_over) in enumerate(drills) if not is_over) < min(turned)
+
+
 def test_no_pilot_crawls_at_the_speed_of_heavy_work(crane: Design) -> None:
     """⌀1.8 in brass wants over 5000 r/min at 30 m/min; the cheek beside its middle bears 500."""
     pilots = [act for act in _acts(crane, "cheek", "drill") if act.size < 2.0]

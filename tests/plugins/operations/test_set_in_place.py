@@ -365,5 +365,10 @@ def test_a_finished_fit_is_kept_from_alloy_and_measured_again_cold(crane: Design
     route = _route(crane, "solder winch block on post")
     (up,) = _acts(route, "clamp-stack")
     assert "blacken the journal of the slewing post and the tenon" in up.what
+    assert "tenon of the slewing post with the shoulder beside it" in up.what
+    # The housing's one shoulder lies on the plate that it is soldered to: the alloy goes in there.
+    (housing,) = _acts(_route(crane, "solder housing on foot plate"), "clamp-stack")
+    assert "blacken the bore of the housing" in housing.what
+    assert "shoulder" not in housing.what
     again = [act.feature for act in _acts(route, "measure")]
     assert sorted(again) == ["journal", "tenon"]
