@@ -44,15 +44,15 @@ def _acts(design: Design, name: str, kind: str) -> list[Act]:
 
 
 def test_the_stretch_that_may_be_polished_is_told(crane: Design) -> None:
-    """The axle of 24 + 6 = 30 mm ends flush with the bushes of 3 + 1 = 4 mm at its ends; the
+    """The axle of 24 + 6 = 30 mm ends flush with the bushes of 3 + 0.9 = 3.9 mm at its ends; the
     barrel is between them, so that each half of 15 mm is polished while the other is held."""
     bush, barrel, other_bush, rest = _acts(crane, "barrel_axle", "polish")
-    assert "from 0 mm to 4 mm off its left-hand end" in bush.what
-    assert "from 0 mm to 4 mm off its right-hand end" in other_bush.what
+    assert "from 0 mm to 3.9 mm off its left-hand end" in bush.what
+    assert "from 0 mm to 3.9 mm off its right-hand end" in other_bush.what
     # It comes on over one of the two bushes' places, and never meets the other.
-    assert "it slides over 0 mm to 4 mm, which the bore of the cheek bush is for" in barrel.what
+    assert "it slides over 0 mm to 3.9 mm, which the bore of the cheek bush is for" in barrel.what
     assert "to 15 mm off its right-hand end" in rest.what
-    assert rest.what.endswith("not 0 mm to 4 mm, which the bore of the cheek bush is for")
+    assert rest.what.endswith("not 0 mm to 3.9 mm, which the bore of the cheek bush is for")
 
 
 def test_a_rod_is_eased_from_the_end_that_goes_in(crane: Design) -> None:
