@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 _BLADE_MM, HANDLE_MM, _REACH_MM = 3.0, 14.0, 200.0
 # A nut goes on, and a spanner over it, where nothing stands within its corners, so many diameters
 # of its thread from the axis, as high up as nut, thread end and a finger take: common practice, no
-# source; a full nut is 0.8 d high (ISO 4032) and 1.6 to 2 d over corners.
+# source; a full nut is 0.8 d high and 1.6 to 2 d over corners (ISO 4032, from memory).
 _CORNERS, _LIFTED = 1.0, 2.5
 # What lies in one plane with a head stands beside it, not over it.
 _LEAST_MM, _FACES, _HALVINGS = 1.0, 0.05, 40

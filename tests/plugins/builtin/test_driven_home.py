@@ -87,7 +87,7 @@ def test_how_far_off_and_how_high_is_reckoned_from_the_axis(compile_text: Compil
         assert one.top == pytest.approx(83.0, abs=1.0)
 
 
-# A full M3 nut is 2.4 mm high and 6.0 mm over corners (ISO 4032: m 2.4, e 6.01); its thread end,
+# A full M3 nut is 2.4 mm high and 6.0 mm over corners (ISO 4032, from memory); its thread end,
 # a spanner and a finger need about as much again: common practice, no source.
 BOLTED = (
     MAST.replace("oak, board:", "brass, plate:")
