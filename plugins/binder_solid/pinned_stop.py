@@ -6,11 +6,10 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from binder.api import Located, ShaftFact, shown_length
+from binder_solid.drilled_as_one import is_drilled_as_one
 
 if TYPE_CHECKING:
     from binder.api import Design, Joint, Piece
-
-_TOGETHER = "drilled together"
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,18 +49,18 @@ class PinnedStop:
 
 
 def pinned_stop(joint: Joint, design: Design) -> PinnedStop | None:
-    """The stop that a joint drilled together closes a row by; None where it closes none.
+    """The stop that a joint drilled as one closes a row by; None where it closes none.
 
     Of two such stops the one that is written last: the other stands where it is drawn.
     """
-    if joint.made != _TOGETHER:
+    if not is_drilled_as_one(joint):
         return None
     for shaft in design.facts.all(ShaftFact):
         if shaft.located not in (Located.OUTSIDE, Located.ONE) or len(shaft.stops) != 2:
             continue
         held = {shaft.pieces[n].joint: n for n in shaft.stops}
         drilled = [name for name, one in design.joints.items()
-                   if name in held and one.made == _TOGETHER]  # fmt: skip
+                   if name in held and is_drilled_as_one(one)]  # fmt: skip
         if drilled and drilled[-1] == joint.name and len(held) == 2:
             return PinnedStop(shaft, held[joint.name])
     return None

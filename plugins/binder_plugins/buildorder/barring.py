@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from binder.api import Design, HardwareFact, Joint, JointFact, NumberOff
-from binder_solid.driver_way import beside_heads
+from binder_solid.driver_way import DRIVEN, beside_heads
 from binder_solid.straddling import sits_in_one
 
 
@@ -29,9 +29,9 @@ def closes_plates(fixing: Joint, hinge: Joint, design: Design) -> bool:
 
 
 def barred_by(screwed: Joint, other: Joint, design: Design) -> bool:
-    """Whether another joint puts a part over a head of a screwed one, where no driver gets by."""
+    """Whether another joint puts a part over a head or nut, where no driver or spanner gets by."""
     brought = set(other.items) - set(screwed.items)
-    if screwed.kind != "screwed" or not brought or not set(other.items) & set(screwed.items):
+    if screwed.kind not in DRIVEN or not brought or not set(other.items) & set(screwed.items):
         return False
     return any(each.bars and each.item in brought for each in beside_heads(screwed, design))
 

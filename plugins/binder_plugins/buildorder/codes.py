@@ -41,12 +41,12 @@ PUT_ON_BY_NO_STEP = Code(
 HEAD_OUT_OF_REACH = Code(
     "head-out-of-reach",
     Severity.WARNING,
-    "Something stands over the head of a screw by the time that it is driven.",
-    "No blade gets to it: the screw stays slack, or all has to come apart again.",
+    "Something stands over the head of a screw, or over a nut, by the time that it is driven.",
+    "No blade or spanner gets to it: it stays slack, or all has to come apart again.",
     "assemblies:\n  mast: {of: [foot, post, deck]}   # the deck over the screws of the foot\n"
     "  whole: {of: [mast, base]}",
     "Put the two that it holds together in an assembly before the other goes on, or give that one "
-    "a hole for the driver.",
+    "a hole for the tool.",
 )
 
 CODES = (

@@ -1,4 +1,4 @@
-"""Screws to what has to wait for them, and to what the driver has to get past."""
+"""Screws and nuts to what has to wait for them, and to what their tool has to get past."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from binder.api import Assembly, Design, Diagnostic, Joint, TurningFact, exact, shown_length
 from binder_plugins.buildorder import codes
 from binder_plugins.buildorder.closing import inside_of, joints_closed_in
-from binder_solid.driver_way import Beside, beside_heads
+from binder_solid.driver_way import DRIVEN, Beside, beside_heads
 
 # The blade of a common screwdriver, and the steps in which a longer one is told, both in mm;
 # common practice, no source.
@@ -16,13 +16,13 @@ _SHORT_MM, _ROUND_MM = 60.0, 10.0
 
 
 def past(joint: Joint, one: Assembly, design: Design) -> str:
-    """What the step of a screwed joint says of what stands round its heads by then; else ''."""
+    """What the step of a joint says of what stands round its heads and nuts by then; else ''."""
     there = _there(joint, one, design)
     found = [each for each in beside_heads(joint, design) if each.item in there]
     moved = _first(each for each in found if each.bars and _turns(each.item, design))
     words = ""
     if moved is not None:
-        words += f"; turn the {_title(moved, design)} out of the driver's way first"
+        words += f"; turn the {_title(moved, design)} out of the {_tool(joint)}'s way first"
     fixed = [each for each in found if not (each.bars or _turns(each.item, design))]
     tall = max(fixed, key=lambda each: each.top, default=None)
     if tall is not None and tall.top > _SHORT_MM:
@@ -32,10 +32,10 @@ def past(joint: Joint, one: Assembly, design: Design) -> str:
 
 
 def check_heads(design: Design) -> Iterator[Diagnostic]:
-    """Screws over whose heads something stands for good when their joint is closed."""
+    """Heads and nuts over which something stands for good when their joint is closed."""
     for one in design.assemblies.values():
         for joint in joints_closed_in(one, design):
-            if joint.kind != "screwed":
+            if joint.kind not in DRIVEN:
                 continue
             there = _there(joint, one, design)
             for each in beside_heads(joint, design):
@@ -45,12 +45,19 @@ def check_heads(design: Design) -> Iterator[Diagnostic]:
 
 
 def _found(joint: Joint, each: Beside, one: Assembly) -> Diagnostic:
+    where = "a nut or head" if joint.kind == "bolted" else "a head"
+    tool = _tool(joint)
     return codes.HEAD_OUT_OF_REACH.at(
         joint.at,
-        f"'{each.item}' stands over a head of '{joint.name}' when it is screwed in '{one.name}'",
+        f"'{each.item}' stands over {where} of '{joint.name}' when it is {joint.kind} "
+        f"in '{one.name}'",
         help=f"put the parts of '{joint.name}' in an assembly before '{each.item}' goes on, "
-        f"or a hole for the driver in '{each.item}'",
+        f"or a hole for the {tool} in '{each.item}'",
     )
+
+
+def _tool(joint: Joint) -> str:
+    return "spanner" if joint.kind == "bolted" else "driver"
 
 
 def _there(joint: Joint, one: Assembly, design: Design) -> frozenset[str]:

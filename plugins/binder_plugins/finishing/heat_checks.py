@@ -8,12 +8,12 @@ from binder.api import CutSize, Design, Diagnostic, FitFact, HalfFact
 from binder_plugins.finishing import heat_codes as codes
 from binder_plugins.finishing.heat import colour_in, said
 from binder_plugins.finishing.treated import Treated
+from binder_solid.drilled_as_one import is_drilled_as_one
 
 # The quench bends what is longer than so many diameters: common practice, no source.
 _SLENDER = 12.0
 # A colour is told by eye to about half a step: °C.
 _BY_EYE = 10
-_DRILLED = ("drilled together",)
 _REAMED = ("reamed in line", "reamed together")
 
 
@@ -71,7 +71,7 @@ def _too_soon(one: Treated, design: Design) -> Iterator[Diagnostic]:
             continue
         fit = design.facts.about(FitFact, joint.name)
         has_hole = fit is not None and fit.hole.partition(".")[0] == one.item.name
-        if joint.made in _DRILLED or (joint.made in _REAMED and has_hole):
+        if is_drilled_as_one(joint) or (joint.made in _REAMED and has_hole):
             yield codes.HARDENED_TOO_SOON.at(
                 one.at,
                 f"'{joint.name}' is {joint.made}, and '{one.item.name}' is hard by then",

@@ -122,4 +122,5 @@ def how(fit: MadeFit, which: str, units: str) -> str:
         return f"to suit the measured {other}"
     if half.way == "bought" or half.way not in _VERBS:
         return "as it comes: measure it"
-    return f"{half.way} to size" if not half.is_fixed else f"{half.way}, measure it"
+    # Measured is what the other half is made to; two of their own sizes go by their limits.
+    return f"{half.way}, measure it" if half.is_fixed and fit.suit else f"{half.way} to size"

@@ -30,8 +30,9 @@ from binder_plugins.joints.first import (
 )
 from binder_plugins.joints.pieces import drilled_in_place
 from binder_plugins.joints.piloting import pilotings
-from binder_plugins.joints.together import TOGETHER, drillings
+from binder_plugins.joints.together import drillings
 from binder_plugins.joints.trimming import trimmings
+from binder_solid.drilled_as_one import is_drilled_as_one
 from binder_solid.filled import done_as
 
 SPOTTED = "spotted through"
@@ -59,7 +60,7 @@ def state_joints(design: Design) -> Contribution:
     for joint in joints:
         mine = halves.get(joint.name, [])
         first = first_half(joint, design, fitted, mine)
-        if first is not None and joint.made != TOGETHER:
+        if first is not None and not is_drilled_as_one(joint):
             reason = _reason(joint, first, mine, design)
             befores += _befores(joint, first, reason, design, is_must=not is_rod(mine))
             befores += [*_bare_jigs(joint, first, design), *_bare_bores(joint, first, design)]
@@ -173,7 +174,7 @@ def _between(
 
 def _bare_jigs(joint: Joint, jig: End, design: Design) -> Iterator[Before]:
     """What leads the drill for another part is not put together with others before that."""
-    if joint.made != SPOTTED:
+    if joint.made != SPOTTED or is_drilled_as_one(joint):
         return
     for name, assembly in design.assemblies.items():
         members = {member.item for member in assembly.members}

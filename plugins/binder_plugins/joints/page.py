@@ -30,7 +30,7 @@ from binder_plugins.joints.first import (
     why_first,
 )
 from binder_plugins.joints.order import met, title_of
-from binder_plugins.joints.together import TOGETHER
+from binder_solid.drilled_as_one import is_drilled_as_one
 
 _COLUMNS = (
     Column("Joint", 3),
@@ -69,7 +69,7 @@ def joint_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
 def _row(joint: Joint, fitted: Fitted, halves: list[HalfFact], design: Design) -> tuple[Text, ...]:
     fact = design.facts.about(JointFact, joint.name)
     first = first_half(joint, design, fitted, halves)
-    master: Text = ("both at once" if joint.made == TOGETHER else "either",)
+    master: Text = ("both at once" if is_drilled_as_one(joint) else "either",)
     if first is not None:
         master = (Reckoned(title_of(first, design), why_first(joint, first, halves, design)),)
     blank: Text = ("",)

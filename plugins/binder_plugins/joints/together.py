@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from binder.api import Before, Design, End, Joint, Task, TaskKind, TogetherFact
+from binder_solid.drilled_as_one import TOGETHER, is_drilled_as_one
 
-TOGETHER = "drilled together"
 _THERE = "both are there to be drilled as one"
 _BEFORE = "it is drilled and washed before it goes in"
 
@@ -30,7 +30,7 @@ def drillings(joints: list[Joint], design: Design) -> Iterator[Drilling]:
     for joint in joints:
         items = [name for name in joint.items if _is_made(name, design)]
         places = tuple(place for end in joint.ends for place in _places(end, joint, design))
-        if joint.made == TOGETHER and len(items) > 1 and len(places) > 1:
+        if is_drilled_as_one(joint) and len(items) > 1 and len(places) > 1:
             groups.setdefault(frozenset(items), []).append((joint, places))
     for group in groups.values():
         items = [name for name in group[0][0].items if _is_made(name, design)]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import HalfFact, JointFact, ThreadFact
+from binder.api import FitFact, HalfFact, JointFact, ThreadFact
 from binder_making.measuring import noted
 from binder_plugins.operations.facts import Act, SetUp
 from binder_plugins.operations.floats import lengths_measured
@@ -60,12 +60,19 @@ def _gates(work: Work, setups: Sequence[SetUp]) -> Iterator[Act]:
     seen: set[str] = set()
     made = {act.feature: act for setup in setups for act in setup.acts if act.lower is not None}
     for place, halves in work.halves.items():
-        master = next((one for one in halves if one.is_master), None)
+        masters = [one for one in halves if one.is_master and _is_made_to(one, work)]
+        master = next(iter(masters), None)
         if master is None or place in seen or work.waits(place) is not None:
             continue
         seen.add(place)
-        mine = tuple(one.joint for one in halves if one.is_master)
+        mine = tuple(one.joint for one in masters)
         yield replace(_gate(work, master, made.get(place)), joints=mine)
+
+
+def _is_made_to(half: HalfFact, work: Work) -> bool:
+    """Whether the other half is made to it: two that have their own sizes wait for no figure."""
+    fit = work.design.facts.about(FitFact, half.joint)
+    return fit is None or bool(fit.suit)
 
 
 def _gate(work: Work, master: HalfFact, made: Act | None) -> Act:

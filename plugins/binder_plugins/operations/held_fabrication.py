@@ -26,15 +26,15 @@ if TYPE_CHECKING:
 
 # So many layers of a riveted stack leave room between the outer ones.
 _LAYERS = 3
-_LEAN = 1e-6
-_UP = ("left end", "front", "top")
+_HIGH = 2
+_UP = (("left end", "right end"), ("front", "back"), ("underside", "top"))
 
 
 def held_for_holes(work: Work, item: Fabrication, holes: Sequence[Located], setup: SetUp) -> SetUp:
     """The set-up with its grip across the holes, and its datum the holes that the pieces bring."""
     joined = work.design.facts.about(JoinedFact, item.name)
-    axis = _axis(holes, joined)
-    grip = _grip(work, item, axis, joined)
+    axis, is_far = _face(holes, joined)
+    grip = _grip(work, item, _UP[axis][is_far], axis, joined)
     brought = [size for one in holes if (size := in_pieces(work, one))]
     sizes, datum, drills = sorted(set(brought)), setup.datum, []
     if len(brought) == len(holes):
@@ -50,16 +50,39 @@ def held_for_holes(work: Work, item: Fabrication, holes: Sequence[Located], setu
     return replace(setup, grip=grip, datum=datum, acts=acts, minutes=holding_min(grip.kind))
 
 
-def _axis(holes: Sequence[Located], joined: JoinedFact | None) -> int:
-    """Along which of length, width and height the holes go: through the stack if not known."""
+def by_face(holes: Sequence[Located], joined: JoinedFact | None) -> list[list[Located]]:
+    """The holes that are drilled with one face up; for those of another the work is turned.
+
+    What goes right through is drilled with the blind ones of either face that it comes out at.
+    """
+    blind = [one for one in holes if one.depth is not None]
+    groups: dict[tuple[int, bool], list[Located]] = {}
+    for one in (*blind, *(one for one in holes if one.depth is None)):
+        axis, is_far = _face([one], joined)
+        ways = [key for key in groups if key[0] == axis] if one.depth is None else []
+        groups.setdefault(ways[0] if ways else (axis, is_far), []).append(one)
+    return sorted(
+        (sorted(group, key=holes.index) for group in groups.values()),
+        key=lambda group: holes.index(group[0]),
+    )
+
+
+def _face(holes: Sequence[Located], joined: JoinedFact | None) -> tuple[int, bool]:
+    """Along which of length, width and height the holes go, and whether from its far face.
+
+    What goes through with no blind hole beside it is told from the left, the front and the top;
+    where nothing is known a hole goes through the stack.
+    """
     names = {one.name for one in holes}
-    for one in joined.located if joined is not None else ():
-        if one.name in names:
-            return max(range(3), key=lambda n: abs(one.frame.z[n]))
-    return 2
+    found = [one for one in joined.located if one.name in names] if joined is not None else []
+    if not found:
+        return 2, True
+    leads = min(found, key=lambda one: one.depth is None)
+    axis = max(range(3), key=lambda n: abs(leads.frame.z[n]))
+    return axis, axis == _HIGH if leads.depth is None else leads.frame.z[axis] > 0
 
 
-def _grip(work: Work, item: Fabrication, axis: int, joined: JoinedFact | None) -> Grip:
+def _grip(work: Work, item: Fabrication, up: str, axis: int, joined: JoinedFact | None) -> Grip:
     """Across the narrower way of the two that the holes do not take."""
     workshop = work.design.workshop
     size = joined.size if joined is not None else (0.0, 0.0, 0.0)
@@ -70,7 +93,7 @@ def _grip(work: Work, item: Fabrication, axis: int, joined: JoinedFact | None) -
     opens = workshop.entry.holding.vices[vice].opens.mm if vice else 0.0
     riveted = item.joined.startswith("riveted")
     heads = " and of the rivet heads" if riveted else ""
-    under = f"{_UP[axis]} up and level on packing clear of the hole{heads}"
+    under = f"{up} up and level on packing clear of the hole{heads}"
     if riveted and len(item.stack) >= _LAYERS and axis == 2:
         under += "; the plates packed apart beside the hole"
     if not vice or size[way] > opens:

@@ -35,7 +35,7 @@ def drilled(work: Work, holes: Sequence[Located]) -> SetUp:
     size = work.form.size if work.form is not None else joined.size if joined else (largest,)
     acts = list(_marks(work, holes))
     for one in holes:
-        deep = one.depth or max(min(size), 1.0)
+        deep = one.depth or max(_through(one, size, joined), 1.0)
         where = Where(machine, deep, first=in_pieces(work, one))
         acts += told_along(work, one, hole_acts(work, one, where))
     vice = vice_for(workshop)
@@ -49,6 +49,14 @@ def drilled(work: Work, holes: Sequence[Located]) -> SetUp:
         tuple(acts),
         minutes=words.holding_min("vice"),
     )
+
+
+def _through(one: Located, size: Sequence[float], joined: JoinedFact | None) -> float:
+    """What a hole goes through in mm: of joined pieces the whole of its way, else the thinnest."""
+    for found in joined.located if joined is not None else ():
+        if found.name == one.name and len(size) == len(found.frame.z):
+            return size[max(range(len(size)), key=lambda n: abs(found.frame.z[n]))]
+    return min(size)
 
 
 def _marks(work: Work, holes: Sequence[Located]) -> Iterator[Act]:

@@ -14,7 +14,7 @@ from binder_plugins.operations.easing import eased, eased_in_the_bar
 from binder_plugins.operations.facts import Act, Left, Route, SetUp, leaf_id
 from binder_plugins.operations.flat import Flat
 from binder_plugins.operations.gathering import works
-from binder_plugins.operations.held_fabrication import held_for_holes
+from binder_plugins.operations.held_fabrication import by_face, held_for_holes
 from binder_plugins.operations.in_flame import HEARTH
 from binder_plugins.operations.joined import FLAMES, JOINED
 from binder_plugins.operations.oil_ways import oil_way_of
@@ -34,6 +34,7 @@ from binder_plugins.operations.turning import Turning
 from binder_plugins.operations.wet import wetted
 from binder_plugins.operations.wire import bent
 from binder_plugins.operations.work import Work
+from binder_solid.facts import JoinedFact
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -207,7 +208,8 @@ def _joined(work: Work, one: Fabrication) -> list[SetUp]:
     ]
     holes = [one for one in holes if not work.is_wholly_left(one.name)]
     if holes:
-        setups.append(held_for_holes(work, one, holes, drilled(work, holes)))
+        groups = by_face(holes, work.design.facts.about(JoinedFact, one.name))
+        setups += [held_for_holes(work, one, each, drilled(work, each)) for each in groups]
     return setups
 
 

@@ -26,6 +26,7 @@ from binder_plugins.operations.minutes import route_text
 from binder_plugins.operations.sketch_leaning import goes_up
 from binder_plugins.operations.sketch_together import sketch_together
 from binder_solid.leaning import leaning, leans_at
+from binder_solid.pinned_stop import pinned_stop
 from binder_solid.set_there import set_there
 
 if TYPE_CHECKING:
@@ -76,7 +77,9 @@ def _told(fact: TogetherFact, design: Design) -> Iterator[Text]:
         joint = design.joints.get(name)
         if joint is None:
             continue
-        place = set_there(joint, design) if joint.kind in _FIXED else ""
+        # What the row sets is told at its mark: a place as drawn would speak against that.
+        is_set = joint.kind in _FIXED and pinned_stop(joint, design) is None
+        place = set_there(joint, design) if is_set else ""
         leans = leans_at(joint, design)
         place = place or (leans and f"{leans}; set with a protractor{_seen(joint, fact, design)}")
         if place and place not in told:

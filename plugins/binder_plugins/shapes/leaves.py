@@ -13,6 +13,7 @@ from binder.api import (
     Fabrication,
     Facts,
     Feature,
+    FitFact,
     HalfFact,
     ItemNumber,
     MaterialFact,
@@ -176,7 +177,7 @@ def _name(feature: Feature) -> Typed | str:
 
 def _half(half: HalfFact, feature: Feature | None, fits: str, design: Design) -> tuple[Text, ...]:
     """What a joint asks of a place: the size, what it meets, how the half is made."""
-    how = f"{half.how}; make this half first" if half.is_master else half.how
+    how = f"{half.how}; {_first(half, design)}" if half.is_master else half.how
     cut = feature.name if feature is not None else ""
     is_tapped = half.what.startswith("tap ")
     thread = thread_in(half.item, design, half.place, cut) if is_tapped else None
@@ -187,6 +188,13 @@ def _half(half: HalfFact, feature: Feature | None, fits: str, design: Design) ->
         ("; ".join(one for one in (_meets(half, how, design), fits) if one),),
         measured(f"joint {half.joint} {half.place}", thread, design.units),
     )
+
+
+def _first(half: HalfFact, design: Design) -> str:
+    """Why a half comes first: the other is made to it, or no more than tried with it."""
+    fit = design.facts.about(FitFact, half.joint)
+    is_tried = fit is not None and not fit.suit
+    return f"make this half first{': the other is tried with it' if is_tried else ''}"
 
 
 def _meets(half: HalfFact, how: str, design: Design) -> str:

@@ -7,7 +7,7 @@ from typing import Final
 
 from binder_trade.explained import positive
 
-# A snap head in diameters of the shank: BS 641, snap head; DIN 660 rounds the same figures.
+# A snap head in diameters of the shank: BS 641, from memory; DIN 660:2012 rounds such figures.
 _ACROSS: Final = 1.75
 _HIGH: Final = 0.6
 # The cup is so much shallower than the head, so that its rim does not mark the plate;

@@ -85,3 +85,64 @@ def test_how_far_off_and_how_high_is_reckoned_from_the_axis(compile_text: Compil
         assert one.item == "post"
         assert one.gap == pytest.approx((9**2 + 4**2) ** 0.5, abs=1e-3)
         assert one.top == pytest.approx(83.0, abs=1.0)
+
+
+# A full M3 nut is 2.4 mm high and 6.0 mm over corners (ISO 4032, from memory); its thread end,
+# a spanner and a finger need about as much again: common practice, no source.
+BOLTED = (
+    MAST.replace("oak, board:", "brass, plate:")
+    .replace(
+        "foot on base: {screwed: [foot.underside, base.top]",
+        "foot on base: {bolted: [foot.underside, base.top]",
+    )
+    .replace("no. 4 x 1/2 in brass wood screw", "M3 hexagon bolt")
+)
+# The post stands under the base, where the other ends of the bolts are.
+UNDER = BOLTED.replace(
+    "thickness: 20 mm}",
+    "thickness: 20 mm}, features: {hub: {bored: 8 mm, on: underside, depth: 3 mm}}",
+).replace(
+    "post on foot: {pressed: [post.spigot, foot.seat]}",
+    "post under base: {pressed: [post.spigot, base.hub]}",
+)
+POST_FIRST = "  mast: {of: [post, base]}\n  all: {of: [mast, foot]}\n"
+
+
+def _bolted(
+    compile_text: Compile, wide: str, high: str, assemblies: str, spec: str = BOLTED
+) -> Outcome:
+    return compile_text(spec.replace("WIDE", wide).replace("HIGH", high) + assemblies)
+
+
+@pytest.mark.parametrize(("spec", "first"), [(BOLTED, BUILT_FIRST), (UNDER, POST_FIRST)])
+@pytest.mark.parametrize(
+    ("wide", "high", "is_late", "found"),
+    [
+        ("46 mm", "5 mm", True, True),  # 23 mm out, 5 mm over the nuts
+        ("46 mm", "30 mm", True, False),  # a spanner goes in under it
+        ("20 mm", "5 mm", True, False),  # 6 mm clear of every axis
+        ("46 mm", "5 mm", False, False),
+    ],
+)
+def test_a_deck_low_over_a_nut_or_head_is_found(
+    compile_text: Compile, spec: str, first: str, wide: str, high: str, is_late: bool, found: bool
+) -> None:
+    outcome = _bolted(compile_text, wide, high, first if is_late else AT_ONCE, spec)
+    names = [one.code.name for one in outcome.findings]
+    assert ("head-out-of-reach" in names) is found, names
+    told = [one for one in outcome.findings if one.code.name == "head-out-of-reach"]
+    assert all("bolted" in one.message and "spanner" in (one.help or "") for one in told)
+
+
+def test_no_blade_is_told_for_a_nut(compile_text: Compile) -> None:
+    """A spanner comes from the side: how high the post is does not matter."""
+    design = _design(_bolted(compile_text, "20 mm", "80 mm", BUILT_FIRST))
+    assert past(design.joints["foot on base"], design.assemblies["all"], design) == ""
+
+
+def test_what_shuts_a_nut_in_goes_on_after_it(compile_text: Compile) -> None:
+    text = BOLTED.replace("pressed: [post.spigot", "slides: [post.spigot")
+    text = text.replace("WIDE", "46 mm").replace("HIGH", "5 mm") + AT_ONCE
+    design = _design(compile_text(text))
+    order = [one.name for one in joints_closed_in(design.assemblies["all"], design)]
+    assert order == ["foot on base", "post on foot"]

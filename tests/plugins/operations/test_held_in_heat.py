@@ -154,3 +154,21 @@ def test_joined_work_is_not_gripped_by_the_faces_that_a_hole_goes_through(
     (reamed,) = [one for one in _route(crane, "jib").setups if one.place == "drill"]
     assert reamed.grip.on.startswith("its long edges")
     assert "⌀3.8 mm hole there already" in reamed.datum
+
+
+@pytest.mark.parametrize(
+    ("rivet", "count", "cutter"),
+    [
+        (ROUND, 4, "wire cutters"),
+        (ROUND, 1, "wire cutters"),
+        ("4 mm round head rivet, 20 mm long", 4, "hacksaw"),
+    ],
+)
+def test_a_tail_has_what_cuts_it_and_pegs_need_a_second_hole(
+    plan: Plan, rivet: str, count: int, cutter: str
+) -> None:
+    """Cutters spring a thick tail; one hole leaves none for a peg. Common practice, no source."""
+    route = _route(plan(HEAD + SIDE % rivet + GIRDER % count).design, "girder")
+    (act,) = _acts(route, "rivet")
+    assert f"{cutter}, files" in act.tool
+    assert ("pegged" in route.setups[0].grip.on) is (count > 1)

@@ -11,7 +11,8 @@ import pytest
 
 from binder.api import BuildSequence, Design
 from binder.compiler import Outcome, Phase
-from binder_plugins.operations.facts import Route
+from binder_plugins.operations.facts import Route, leaf_id
+from binder_plugins.operations.together_pages import together_pages
 from binder_solid.float_tried import end_floats
 from binder_solid.pinned_stop import pinned_stop
 
@@ -95,3 +96,32 @@ def test_one_that_is_no_stop_is_set_as_drawn(compile_text: Compile) -> None:
     design = compile_text(text, Phase.CHECK).design
     assert design is not None
     assert pinned_stop(design.joints["far pinned"], design) is None
+
+
+SPOTTED = STAND.replace("drilled together", "spotted through")
+
+
+@pytest.fixture(params=[STAND, SPOTTED], ids=["drilled together", "spotted through"])
+def either(request: pytest.FixtureRequest, compile_text: Compile) -> Design:
+    """The row with its pins told in either of the two ways: the pin goes through both alike."""
+    design = compile_text(request.param, Phase.CHECK).design
+    assert design is not None
+    return design
+
+
+def test_a_stop_that_is_spotted_through_is_set_alike(either: Design) -> None:
+    assert "0.15 mm of feeler between it and the stand" in _marks(either, "drill far pinned")
+    assert "feeler" not in _marks(either, "drill near pinned")
+    # No leaf drills a hole that the row is to place.
+    for name in ("shaft", "near_collar", "far_collar"):
+        route = either.facts.about(Route, name)
+        assert route is not None
+        assert not any(act.feature in ("pin", "near", "far") for act in route.acts)
+
+
+def test_no_place_as_drawn_stands_beside_the_feeler(either: Design) -> None:
+    """Two places for one stop: the drawn one would be taken, for it needs no trial."""
+    (section,) = together_pages(either, ())
+    leaves = {one.id: str(one.blocks) for one in section.sections}
+    assert "Place: " not in leaves[leaf_id("drill far pinned")]
+    assert "Place: " in leaves[leaf_id("drill near pinned")]

@@ -82,8 +82,8 @@ def test_one_putting_up_serves_both_rows_of_bores(crane: Design) -> None:
     *rows, gap = _acts(route, "measure")
     assert len(rows) == 2
     assert len([one for one in route.setups if any(act.act == "ream" for act in one.acts)]) == 1
-    # The cheeks stand 24 mm apart, each bush has a rim of 1 mm: 22 mm between them.
-    assert "22 mm as drawn" in gap.what
+    # The cheeks stand 24 mm apart, each bush has a rim of 0.9 mm: 22.2 mm between them.
+    assert "22.2 mm as drawn" in gap.what
     assert "barrel is made to it" in gap.what
     acts = [act.id for act in route.acts]
     (apart,) = _acts(route, "separate")
