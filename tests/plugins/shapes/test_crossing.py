@@ -64,6 +64,9 @@ X = "6 mm from left"
         (END, slot("17 mm from left, 15 mm from front"), ""),
         (END, slot("16 mm from left, 15 mm from front"), THIN),
         (TAPPED, slot("15.5 mm from left, 15 mm from front"), THIN),
+        # The drill of a blind M4 goes on four turns of 0.7, to 12.8, and its point to 13.8.
+        (TAPPED, slot("19 mm from left, 15 mm from front"), THIN),
+        (TAPPED, slot("19.4 mm from left, 15 mm from front"), ""),
         # Two slots with a web of 1 between them, of 2, and one that runs into the other.
         (slot("middle"), slot("20 mm from left, 20 mm from front", name="next"), THIN),
         (slot("middle"), slot("20 mm from left, 21 mm from front", name="next"), ""),

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import combinations
 
-from binder.api import Design, Diagnostic, Feature, Joint
+from binder.api import Design, Diagnostic, Feature, Joint, ThreadFact
 from binder_plugins.shapes import form_codes
 from binder_plugins.shapes.judging.bores import HELD, Bore, Look, looks
 from binder_plugins.shapes.judging.gaps import Gap, of_bore, of_bores, of_hollows
@@ -52,6 +52,9 @@ def check_crossing(design: Design) -> Iterator[Diagnostic]:
 def _cuts(look: Look, design: Design) -> Iterator[Cut]:
     for bore in look.bores:
         yield Cut(bore.feature, bore, across_of(look, bore, design))
+        drilled = _drilled(look, bore, design)
+        if drilled is not None:
+            yield Cut(bore.feature, drilled, 2 * drilled.radius)
     features = {one.name: one for one in look.part.features}
     for one in look.form.located if look.is_box else ():
         feature = features.get(one.name)
@@ -60,6 +63,20 @@ def _cuts(look: Look, design: Design) -> Iterator[Cut]:
         for cut in hollows(one, (*PLAIN, *UNDERCUT)):
             sizes = [high - low for low, high in cut.spans]
             yield Cut(feature, cut, min(sizes), one.kind in UNDERCUT)
+
+
+def _drilled(look: Look, bore: Bore, design: Design) -> Bore | None:
+    """The drill's hole of a blind thread, which goes on past the last full turn."""
+    thread = design.facts.about(ThreadFact, f"{look.part.name}.{bore.feature.name}")
+    if thread is None or not bore.located.is_thread or thread.drill_depth is None:
+        return None
+    deeper = thread.drill_depth - (bore.end - bore.start)
+    if bore.located.depth is None or deeper < _SEEN:
+        return None
+    start, end = (
+        (bore.start - deeper, bore.end) if bore.side > 0 else (bore.start, bore.end + deeper)
+    )
+    return replace(bore, radius=thread.drill_mm / 2, start=start, end=end)
 
 
 def _is_inside(feature: Feature) -> bool:
