@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Design, Diagnostic
+from binder.api import Design, Diagnostic, ThreadFact
 from binder_plugins.shapes import form_codes
 from binder_plugins.shapes.judging.bores import Bore, Look, looks
 from binder_plugins.shapes.judging.hollows import Hollow, hollows
@@ -29,12 +29,23 @@ def check_behind(design: Design) -> Iterator[Diagnostic]:
         for bore in look.bores:
             if bore.feature.name in said or bore.located.kind not in POINTED:
                 continue
-            for finding in _behind(look, bore, cuts):
+            for finding in _behind(look, bore, cuts, _drilled(look, bore, design)):
                 said.add(bore.feature.name)
                 yield finding
 
 
-def _behind(look: Look, bore: Bore, cuts: list[Hollow]) -> Iterator[Diagnostic]:
+def _drilled(look: Look, bore: Bore, design: Design) -> tuple[float, float]:
+    """How deep the drill of a blind thread goes, and its radius, in mm; else the hole's own."""
+    thread = design.facts.about(ThreadFact, f"{look.part.name}.{bore.feature.name}")
+    deep = bore.end - bore.start
+    if thread is None or not bore.located.is_thread or thread.drill_depth is None:
+        return deep, bore.radius
+    return max(thread.drill_depth, deep), thread.drill_mm / 2
+
+
+def _behind(
+    look: Look, bore: Bore, cuts: list[Hollow], drilled: tuple[float, float]
+) -> Iterator[Diagnostic]:
     if bore.located.depth is None and bore.located.kind != "centred":
         return
     floor, start = (bore.start, bore.end) if bore.side > 0 else (bore.end, bore.start)
@@ -42,14 +53,15 @@ def _behind(look: Look, bore: Bore, cuts: list[Hollow]) -> Iterator[Diagnostic]:
     if bore.located.kind == "centred":
         deep = _CENTRE * 2 * bore.radius
     point = POINT * 2 * bore.radius
+    tip = max(deep + point, drilled[0] + POINT * 2 * drilled[1])
     for hollow in cuts:
         if not _is_over(bore, hollow):
             continue
         low, high = hollow.spans[bore.axis]
         wall = start - high if bore.side > 0 else low - start
         is_blind = deep <= wall + _SAME or bore.located.kind == "centred"
-        if wall > _SAME and is_blind and wall - deep - point < LEAST_BEFORE - _SAME:
-            yield _thin(look, bore, wall - deep - point, f"'{hollow.name}'")
+        if wall > _SAME and is_blind and wall - tip < LEAST_BEFORE - _SAME:
+            yield _thin(look, bore, wall - tip, f"'{hollow.name}'")
             return
     wall = look.form.size[bore.axis]
     is_tapped = bore.located.kind == "tapped"  # Its drill and its floor are judged as a thread.
