@@ -10,8 +10,12 @@ from collections.abc import Iterable
 
 import pytest
 
-from binder.api import SmallWork
+from binder.api import DrawnBox, Polyline, SmallWork
+from binder.pages import text_of
 from binder_plugins.operations.aids.collecting import collect_tools
+from binder_plugins.operations.facts import Route
+from binder_plugins.operations.leaf import operations
+from binder_solid.facts import FormFact
 from tests.plugins.operations.conftest import Plan, without
 from tests.plugins.operations.test_order import MODELS, design_of
 from tests.plugins.operations.test_stopped_and_held import KNOB
@@ -63,3 +67,19 @@ def test_every_tool_that_is_ground_to_groove_tells_its_blade(model: str, count: 
     steps = [one.steps[0] for one in made if re.match("grooving|undercut", one.subject)]
     assert len(steps) >= count
     assert all(_LONG.search(step) for step in steps)
+
+
+def test_a_stub_is_drawn_as_thick_as_the_bar_that_it_is_made_of(plan: Plan) -> None:
+    """To one scale with the part on it: both heights are taken off the drawing."""
+    design = designed(plan, KNOB % 5.5)
+    route, form = design.facts.about(Route, "knob"), design.facts.about(FormFact, "knob")
+    assert route is not None
+    assert form is not None
+    groups = operations(route, design).groups
+    (held,) = (one for one in groups if "screwed stub" in text_of(one.title))
+    assert held.picture is not None
+    shapes = held.picture.drawing.shapes
+    ys = [y for one in shapes if isinstance(one, Polyline) for _, y in one.points]
+    (bar,) = (one for one in shapes if isinstance(one, DrawnBox) and not one.tint)
+    drawn = bar.height / (max(ys) - min(ys))
+    assert drawn == pytest.approx(float(stub_of(design).section[0]) / form.size[1])
