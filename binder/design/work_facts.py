@@ -113,7 +113,8 @@ class SmallWork(Fact):
     them; `of` is what it is made for, and `joints` are those that wait for it. One that
     `is_kept_in` stays in the chuck from its making to its use. `buys` are the pieces of its
     stock that are no bar of the cut list and in no scrap box. `tools` are those that its steps
-    name and the workshop may not have, as acts tell theirs.
+    name and the workshop may not have, as acts tell theirs. `reach` is how far its edge stands
+    out of its body, in mm, where what it cuts asks for that.
     """
 
     count: int
@@ -130,3 +131,4 @@ class SmallWork(Fact):
     is_kept_in: bool = False
     buys: tuple[str, ...] = ()
     tools: str = ""
+    reach: float = 0.0

@@ -14,6 +14,7 @@ from binder.api import (
     MaterialFact,
     Page,
     PlanStep,
+    SmallWork,
     hookimpl,
 )
 from binder_plugins.cautions.checks import check_pressure, check_trades
@@ -38,7 +39,7 @@ def binder_codes() -> Sequence[Code]:
 @hookimpl
 def binder_steps() -> Sequence[PlanStep]:
     """The facts about cautions, once materials and joints are settled."""
-    needed = (MaterialFact, JointFact, ActsFact)
+    needed = (MaterialFact, JointFact, ActsFact, SmallWork)
     return [PlanStep("state cautions", state_cautions, gives=(CautionFact,), after=needed)]
 
 

@@ -4,7 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import ActsFact, Assembly, Bought, Design, Fabrication, Item, MaterialFact, Part
+from binder.api import (
+    ActsFact,
+    Assembly,
+    Bought,
+    Design,
+    Fabrication,
+    Item,
+    MaterialFact,
+    Part,
+    SmallWork,
+)
 from binder_plugins.cautions.signs import Sign, SignKind, key_sign
 from binder_plugins.cautions.words import phrases
 from binder_solid.filled import done_as, locking
@@ -12,12 +22,18 @@ from binder_solid.filled import done_as, locking
 SCRAP_BOX = "scrap box"
 # What a mill cuts in metal, and saw and chisel in wood: common practice, no source.
 _CHISELLED = frozenset({"slotted", "pocketed", "stepped", "recessed", "bevelled"})
+# What is polished in the lathe among what is made without a leaf, by its tools.
+_ABRASIVE, _TURNED = "abrasive strip", "knife tool"
 _WOODS = frozenset({"hardwood", "softwood", "plywood"})
 
 
 def signs_of(design: Design) -> Iterator[Sign]:
     """All signs, in the order in which things are written."""
     yield from _of_model(design)
+    # First, since their steps are told; what is only of a kind that may need it comes after them.
+    for work in design.facts.all(SmallWork):
+        if _ABRASIVE in work.tools and _TURNED in work.tools:
+            yield key_sign(SignKind.WORDS, _ABRASIVE, work.subject)
     for part in design.parts.values():
         yield from _of_part(part, design)
     for fabrication in design.fabrications.values():

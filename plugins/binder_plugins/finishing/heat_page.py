@@ -67,9 +67,12 @@ def heat_section(found: tuple[Treated, ...], design: Design) -> Section | None:
         blocks += _hardened(one)
     if hard:
         blocks += [Notice(NoticeKind.CAUTION, "Hardening at home", (_CAUTION,), "common practice")]
+    sources = f"Heats: {heat_source()}."
     if any(one.is_tempered for one in hard):
         blocks += [Subheading("Tempering colours"), _table_of_colours(hard)]
-    blocks.append(Paragraph((f"Heats: {heat_source()}. Colours: {colour_source()}.",)))
+    if any(_tells_colour(one) for one in hard):
+        sources += f" Colours: {colour_source()}."
+    blocks.append(Paragraph((sources,)))
     return Section("heat", "Heat", Place.FINISHING, tuple(blocks), starts_page=bool(hard))
 
 
@@ -109,6 +112,12 @@ def _steps(one: Treated) -> Iterator[str]:
     yield "Quench at once, straight in along its axis, and move it about until it is cold."
     yield "A new file skates over it: it is hard. If it bites, heat and quench again."
     yield _temper(heat, colour_in(one.text))
+
+
+def _tells_colour(one: Treated) -> bool:
+    """Whether its tempering goes by a colour."""
+    told = " ".join(_steps(one))
+    return one.is_tempered or any(colour.colour in told for colour in colours())
 
 
 def _temper(heat: Heat, colour: Colour | None) -> str:

@@ -16,6 +16,7 @@ from binder.api import (
     Link,
     Paragraph,
     Picture,
+    SmallWork,
     Strong,
     Subheading,
     Table,
@@ -70,7 +71,8 @@ def _blocks(route: Route, design: Design) -> Iterator[Block]:
 def operations(route: Route, design: Design, drawn: Drawn | None = None) -> Table:
     """Ticked rows under a heading for each set-up, with its cautions and its grip as `drawn`."""
     form = design.facts.about(FormFact, route.subject)
-    draw = drawn or (lambda setup: sketch(setup, form, uncut_in(route, setup)))
+    stub = _stub(route, design)
+    draw = drawn or (lambda setup: sketch(setup, form, uncut_in(route, setup), stub))
     rows = tuple(_row(act) for setup in route.setups for act in setup.acts)
     groups = tuple(
         _group(setup, caution, route.count, draw(setup), design)
@@ -78,6 +80,13 @@ def operations(route: Route, design: Design, drawn: Drawn | None = None) -> Tabl
     )
     # What no page holds is not kept whole: its heading would be left alone at a foot.
     return Table(_COLUMNS, rows, groups=groups, is_whole=lines_of(rows, groups) <= PAGE)
+
+
+def _stub(route: Route, design: Design) -> float:
+    """How thick the bar is of the screwed stub that a part is held on, in mm; 0 where none is."""
+    works = (one for one in design.facts.all(SmallWork) if one.subject.startswith(STUB))
+    mine = (one for one in works if one.section and route.title in one.of.split("; "))
+    return next((float(one.section[0]) for one in mine), 0.0)
 
 
 def _group(

@@ -24,6 +24,7 @@ from binder_making.sessions import Evening, Lengths, evenings
 from binder_plugins.operations.aids.facts import PREFIX, ToolsFact
 from binder_plugins.operations.aids.planned import with_small_work
 from binder_plugins.operations.facts import Route, SetUp
+from binder_plugins.operations.first_use import first_use
 from binder_plugins.operations.jobs import Piece, jobs_of
 from binder_plugins.operations.kept_together import held
 from binder_plugins.operations.minutes import route_estimate
@@ -75,9 +76,13 @@ def whole(design: Design) -> Whole:
             Edge(a.id, b.id, _ON_ITS_LEAF, priority=Priority.HOLD) for a, b in pairwise(chain)
         ]
         ends[task.id] = (chain[0].id, chain[-1].id)
-        first = _after_sawing(own)
         reasons += [
-            Edge(ends[earlier][1], first, why, priority=Priority.TRUTH)
+            Edge(
+                ends[earlier][1],
+                first_use(own, task, earlier, design),
+                why,
+                priority=Priority.TRUTH,
+            )
             for earlier, why in step.after
             if earlier in ends
         ]
@@ -86,13 +91,6 @@ def whole(design: Design) -> Whole:
     reasons = [*at_the_taper([*reasons, *edges(operations)], tapers, operations, piece_of)]
     pieces = held(pieces, routes, tapers)
     return Whole(tuple(operations), tuple(reasons), pieces, piece_of)
-
-
-def _after_sawing(own: Sequence[tuple[Piece, list[Operation]]]) -> str:
-    """The act that waits for other work: stock is sawn off long, whatever its part is made to."""
-    acts = [acts for _, acts in own]
-    is_sawn = len(acts) > 1 and {one.act for one in acts[0]} == {"saw"}
-    return acts[1 if is_sawn else 0][0].id
 
 
 def _of_task(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operation]]]:

@@ -39,27 +39,29 @@ _DARK = 0.4
 _BENT = frozenset({"wire", "spring"})
 
 
-def sketch(setup: SetUp, form: FormFact | None, uncut: Uncut = WHOLE) -> Drawing | None:
+def sketch(
+    setup: SetUp, form: FormFact | None, uncut: Uncut = WHOLE, stub: float = 0.0
+) -> Drawing | None:
     """The sketch of a set-up in the lathe or in a vice; None at the bench.
 
-    What is `uncut` is drawn as the bar that it still is.
+    What is `uncut` is drawn as the bar that it still is; a `stub` is so many mm thick.
     """
     if form is None or form.shape in _BENT:
         return None
     if setup.place == "lathe" and form.stretches:
-        return _in_the_lathe(setup.grip, form, uncut)
+        return _in_the_lathe(setup.grip, form, uncut, stub)
     if setup.grip.kind == "vice" and not form.stretches:
         return _in_the_vice(setup, form)
     return _along_a_vee(setup, form) if setup.grip.kind == "vee" and form.stretches else None
 
 
-def _in_the_lathe(grip: Grip, form: FormFact, uncut: Uncut) -> Drawing:
+def _in_the_lathe(grip: Grip, form: FormFact, uncut: Uncut, stub: float) -> Drawing:
     """The part along the axis, its free end to the right as it stands in the lathe."""
     length = form.size[0]
     low, high = min(0.0, grip.jaws[0]), max(length, grip.jaws[1])
     flip = grip.free == "left"
     bar = uncut.across if uncut.steps else 0.0
-    scale = _scale(high - low, max(*form.size[1:], bar))
+    scale = _scale(high - low, max(*form.size[1:], bar, stub))
 
     def at(x: float) -> float:
         return _MARGIN + _JAW / 2 + ((high - x) if flip else (x - low)) * scale
@@ -69,7 +71,7 @@ def _in_the_lathe(grip: Grip, form: FormFact, uncut: Uncut) -> Drawing:
     if grip.kind == "mandrel":
         shapes += _mandrel(grip, form, at, middle, scale)
     elif STUB in grip.on:
-        shapes += _stub(form, grip, at, middle, scale)
+        shapes += _stub(form, grip, at, middle, (scale, stub))
     elif SOFT_JAWS in grip.holder:
         shapes += _soft_jaws(grip, form, at, middle, scale)
     else:
@@ -168,12 +170,18 @@ def _mandrel(
     ]
 
 
-def _stub(form: FormFact, grip: Grip, at: Along, middle: float, scale: float) -> list[DrawnShape]:
-    """The bar behind the part in the jaws, its shoulder on the part's face, its thread inside."""
+def _stub(
+    form: FormFact, grip: Grip, at: Along, middle: float, drawn: tuple[float, float]
+) -> list[DrawnShape]:
+    """The bar behind the part in the jaws, its shoulder on the part's face, its thread inside.
+
+    `drawn` is the scale, and how thick the bar is in mm, 0 where that is not known.
+    """
+    scale, bar = drawn
     tapped = [one for one in form.located if one.kind == "tapped"]
     across = max((one.diameter or 0.0 for one in tapped), default=form.size[1] / 3)
     deep = min((one.depth or form.size[0] for one in tapped), default=form.size[0] / 2)
-    thin, thick = across / 2 * scale, min(form.size[1] * 0.45, across) * scale
+    thin, thick = across / 2 * scale, (bar / 2 or min(form.size[1] * 0.45, across)) * scale
     tall = HEIGHT / 2 - thick - 0.5
     face = at(form.size[0] if grip.free == "left" else 0.0)
     edge = max(at(grip.jaws[0]), at(grip.jaws[1]))

@@ -8,6 +8,7 @@ from binder.api import Design, NumberOff, SupplyFact, Task, TaskKind, TaskTime, 
 from binder_making.operation import Operation
 from binder_plugins.operations import words
 from binder_plugins.operations.jobs import Piece
+from binder_plugins.operations.watching import floats_watched
 from binder_solid.filled import SPIRIT, adhesive, is_degreased, locking
 from binder_solid.float_tried import EndFloat, end_floats, float_tool, shut_by
 
@@ -87,7 +88,7 @@ def _oils(task: Task, time: TaskTime | None, design: Design) -> Iterator[str]:
 
 
 def float_tools(task: Task, design: Design) -> tuple[str, ...]:
-    """With what the end floats are told that a test finds in the joints that move there.
+    """With what the end floats are told that a test, or running in, finds in what moves there.
 
     What a rivet shuts for good is tried as it is put together.
     """
@@ -96,6 +97,7 @@ def float_tools(task: Task, design: Design) -> tuple[str, ...]:
     floats: list[EndFloat] = []
     if task.kind is TaskKind.TEST:
         floats = [one for one in end_floats(design) if one.joints & tried]
+        floats += floats_watched(task, design)
     elif task.kind is TaskKind.ASSEMBLE:
         joints = (design.joints[name] for name in tried if name in design.joints)
         floats = [one for joint in joints for one in shut_by(joint, design)]

@@ -8,7 +8,7 @@ from itertools import pairwise
 import pytest
 
 from binder.compiler import Outcome, Phase
-from binder.pages import Binder, Checklist, Facts, Section, text_of
+from binder.pages import Binder, Checklist, Facts, Paragraph, Section, text_of
 from binder_plugins.finishing import coat_codes, codes, heat_codes
 from binder_plugins.finishing.heat import colour_in, colours, heats
 from binder_plugins.finishing.processes import processes, processes_in
@@ -232,6 +232,22 @@ def test_hardening_is_told_with_its_heat_and_colour(compile_text: Compile) -> No
     words = " ".join(lines(heat))
     assert "770 to 790 °C" in words
     assert "dark straw (240 °C)" in words
+
+
+@pytest.mark.parametrize(
+    ("material", "finish", "told"),
+    [
+        ("silver steel", "hardened and tempered to dark straw", True),
+        ("mild steel", "painted", False),
+    ],
+)
+def test_colours_have_their_source_where_one_is_told(
+    material: str, finish: str, compile_text: Compile, *, told: bool
+) -> None:
+    *_, heat = sheets(compile_text(spec(material, finish), Phase.COMPOSE))
+    words = " ".join(text_of(one.text) for one in heat.blocks if isinstance(one, Paragraph))
+    assert "Heats:" in words
+    assert ("Colours:" in words) is told
 
 
 @pytest.mark.parametrize("finish", ['"<b>painted</b> {x}"', '"☃ \u202e"', '"hardened " '])

@@ -21,6 +21,7 @@ from binder_plugins.operations.together_pages import together_pages
 from tests.plugins.operations.test_order import design_of
 
 CRANE, HAMMER = "wharf-crane/wharf-crane", "tilt-hammer/tilt-hammer"
+JACK = "screw-jack/screw-jack"
 
 
 @cache
@@ -72,6 +73,11 @@ def _tools(model: str) -> ToolsFact:
         # The edges of the pedestals are scribed on the bed that they are spotted through.
         (HAMMER, "pedestal 6", "rule", Whose.OWNED),
         (HAMMER, "pedestal 6", "scriber", Whose.OWNED),
+        # The line over what is locked later is drawn anew, its screw tried, its float read again.
+        (JACK, "run jack", "soft pencil", Whose.HAD),
+        (JACK, "run jack", "screwdriver or key", Whose.OWNED),
+        (JACK, "run jack", "dial indicator", Whose.OWNED),
+        (CRANE, "run crane", "soft pencil", Whose.HAD),
     ],
 )
 def test_what_closes_a_joint_is_listed(model: str, task: str, tool: str, whose: Whose) -> None:
@@ -80,6 +86,10 @@ def test_what_closes_a_joint_is_listed(model: str, task: str, tool: str, whose: 
     assert found.whose is whose
     assert task in [piece for piece, _ in found.uses]
     assert tool in fact.by_piece[task]
+
+
+def test_where_nothing_is_locked_running_in_draws_no_line() -> None:
+    assert "soft pencil" not in _tools(HAMMER).by_piece.get("run tilt_hammer", ())
 
 
 def test_what_goes_back_into_its_own_holes_wants_no_drill() -> None:

@@ -332,3 +332,22 @@ def test_sawing_waits_for_nothing(model: str) -> None:
     assert sawn
     assert not [name for name in sawn if plan.waits[name]]
     assert any(plan.waits[f"{name.removesuffix(' 1')} 2"] != (name,) for name in sawn)
+
+
+@pytest.mark.parametrize(
+    ("mate", "first"),
+    # The nut is screwed on as the thread is cut; on the other end the pin is turned to the saddle,
+    # which the keeper shuts.
+    [("body", 2), ("saddle", 3), ("keeper", 3)],
+)
+def test_a_mate_is_wanted_by_the_set_up_that_first_uses_it(mate: str, first: int) -> None:
+    """A part that is not touched yet holds up nothing: the critical path method."""
+    plan = plan_of(MODELS[2])
+    waiting = [
+        piece.setup.number
+        for name, piece in plan.pieces.items()
+        if name.startswith("screw ") and piece.setup is not None
+        for earlier in plan.waits[name]
+        if earlier.startswith(f"{mate} ")
+    ]
+    assert min(waiting) == first

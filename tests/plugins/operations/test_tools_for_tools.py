@@ -13,13 +13,14 @@ from typing import Any
 import pytest
 
 from binder.api import Design, SmallWork, load_data
-from binder.pages import text_of
+from binder.pages import Paragraph, text_of
 from binder_making.sessions import Evening
 from binder_plugins.operations.aids.collecting import collect_tools
 from binder_plugins.operations.aids.facts import PREFIX, ToolsFact, Whose
 from binder_plugins.operations.aids.vocabulary import said_in, unread
 from binder_plugins.operations.facts import Route
 from binder_plugins.operations.jobs import piece_id
+from binder_plugins.operations.made_page import made_pages
 from binder_plugins.operations.planning import plan_work
 from binder_plugins.operations.wanted_page import wanted_pages
 from tests.plugins.operations.conftest import HEAD, Plan, without
@@ -92,6 +93,8 @@ def test_the_tools_of_a_recipe_are_read_and_are_those_of_its_steps(name: str) ->
     assert said_in(tools)
     assert not unread(tools)
     listed = " | ".join(one.name for one in said_in(tools))
+    # What is sawn is held for it.
+    assert "hacksaw" not in tools or "vice" in listed
     # What another tool's steps only name, as a hardened end or a bought one, needs no tool here.
     for step in recipe["steps"]:
         for words, tool in STEPS.items():
@@ -231,6 +234,18 @@ def test_a_grooving_tool_that_is_bought_is_told_with_its_width(plan: Plan) -> No
     design = designed(plan, RIDGED, without("machines/others/grinder"))
     names = {one.name: one.whose for one in tools_of(design).tools}
     assert names["grooving tool 0.6 mm"] is Whose.HAD
+
+
+@pytest.mark.parametrize("model", MODELS)
+def test_quenching_is_spoken_of_where_something_is_hardened(model: str) -> None:
+    design = design_of(model)
+    whole = replace(design, facts=design.facts.plus(collect_tools(design).facts))
+    steps = [step for one in whole.facts.all(SmallWork) for step in one.steps]
+    (section,) = made_pages(whole, ())
+    words = " ".join(text_of(one.text) for one in section.blocks if isinstance(one, Paragraph))
+    is_hardened = any("quench" in step or "harden" in step for step in steps)
+    assert ("hardened" in words) is ("quench" in words) is is_hardened
+    assert ("oil in a metal tin" in words) is any("quench in oil" in step for step in steps)
 
 
 @pytest.mark.parametrize("model", MODELS)

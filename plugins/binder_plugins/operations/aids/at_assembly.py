@@ -11,6 +11,7 @@ from binder_plugins.operations.aids.sizes import Place
 from binder_plugins.operations.distance_tubes import distance_tube
 from binder_plugins.operations.facts import Act, Grip, Route, SetUp
 from binder_plugins.operations.hole_tools import drills_told, hand_drilled
+from binder_plugins.operations.watching import lines_drawn
 from binder_solid.piloting import piloted
 
 if TYPE_CHECKING:
@@ -57,6 +58,8 @@ def at_assembly(design: Design) -> Iterator[TaskPlace]:
         if time is None or task.kind not in _TASKS:
             continue
         yield _told(task, design)
+        if lines := lines_drawn(task, design):
+            yield _at(task, Act(task.id, "assemble", lines, tool=_DRIVER), design)
         for line in time.lines if task.kind is not TaskKind.TEST else ():
             joint = design.joints.get(line.what)
             if joint is not None and task.kind is TaskKind.STRIP:

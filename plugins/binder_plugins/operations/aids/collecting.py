@@ -120,7 +120,8 @@ class _Found:
         while left := [name for name in self.work if name not in done]:
             for name in left:
                 done.add(name)
-                place = replace(self.places[name], making=name)
+                bar = next((float(one) for one in self.work[name].section), 0.0)
+                place = replace(self.places[name], making=name, bar=bar)
                 if any(one in self.work[name].tools for one in _TURNING):
                     _chucked(self.work[name].tools, place, self)
                 _read(self.work[name].tools, place, self, own, is_holder=True)
@@ -141,8 +142,8 @@ def _with_also(said: tuple[Said, ...]) -> Iterator[Said]:
 
 
 def _both(one: SmallWork, other: SmallWork) -> SmallWork:
-    """One that serves both: the longer of them, for each part that is named once."""
-    longer = other if other.length > one.length else one
+    """One that serves both: the longer, or of longer reach, for each part that is named once."""
+    longer = max(one, other, key=lambda work: (work.length, work.reach))
     parts = list(dict.fromkeys([*one.of.split("; "), other.of]))
     return replace(longer, of="; ".join(parts))
 

@@ -19,6 +19,7 @@ from binder.api import (
     read_thread,
     shown_length,
 )
+from binder_plugins.operations.aids.blades import blade
 from binder_plugins.operations.aids.for_fly_cutters import for_fly_cutters
 from binder_plugins.operations.aids.for_meshing import for_meshing
 from binder_plugins.operations.aids.for_rivets import for_cup
@@ -47,6 +48,9 @@ _SOME = 10.0
 _MOST = 2.5
 # What tells a gap over a measured shaft: + so much goes in, + so much does not.
 _GAP = re.compile(r"\+ (\S+) goes in, \+ (\S+) does not")
+# What is ground to a blade, and how long that is where the place does not tell it.
+_BLADED = frozenset({"grooving tool", "undercut tool"})
+_AS_LONG = "longer than it goes in"
 _ROUND = frozenset({"round bar", "drawn rod"})
 
 
@@ -72,14 +76,16 @@ def made(recipe: str, words: str, place: Place, said: str = "") -> SmallWork | N
     suits = _suited(name, words, place)
     if suits is None:
         return None
+    reach = blade(place) if name in _BLADED else 0.0
     told = {**_told(said, words, size, place), **holed_with(size, place), **suits.told}
+    told["blade"] = f"{place.mm(reach)} long at least" if reach else _AS_LONG
     printed = " ".join([known["name"], *known["steps"]])
     if any(
         f"{{{key}}}" in printed and not told[key] for key in ("low", "thread", "turn", "engaged")
     ):
         return None
-    reach = math.ceil(told_sizes.long) if told_sizes is not None else 0
-    long = suits.long or reach + _long(name, known, size, place)
+    passed = math.ceil(told_sizes.long) if told_sizes is not None else 0
+    long = suits.long or passed + _long(name, known, size, place)
     told["long"] = place.mm(math.ceil(2 * size) if name == "plug gauge" else long)
     over = {**known, "over": 0} if suits.across else known
     stock = _stock(over, suits.across or size, long, place)
@@ -93,6 +99,7 @@ def made(recipe: str, words: str, place: Place, said: str = "") -> SmallWork | N
         is_kept_in=bool(known.get("in_place")),
         buys=tuple(bought for one in known.get("buys", ()) if (bought := one.format_map(told))),
         tools=known.get("tools", "").format_map({**told, **held_with(across, place)}),
+        reach=reach,
         **stock,
     )
 

@@ -28,7 +28,8 @@ _DIAMETER = re.compile(r"⌀(\d+(?:\.\d+)?)")
 class Place:
     """Where a tool is named: a route, a set-up of it, and an act, None where it holds the work.
 
-    `making` is the tool, made for that place, whose own making asks for another one.
+    `making` is the tool, made for that place, whose own making asks for another one; `bar` is
+    what that is cut from, in mm.
     """
 
     route: Route
@@ -36,6 +37,7 @@ class Place:
     act: Act | None
     design: Design
     making: str = ""
+    bar: float = 0.0
 
     @property
     def piece(self) -> str:
