@@ -12,24 +12,33 @@ from binder_solid.stands_at import spans_on
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
-    from binder.api import Design
+    from binder.api import Design, Joint
+    from binder_solid.facts import Stretch
 
     Span = tuple[float, float]
 
 _NEAR = 1e-3
+# What is polished along with the rest, in mm: common practice, no source.
+_REST_MM = 0.5
 
 
 @dataclass(frozen=True, slots=True)
 class Eased:
     """Stretches of a rod in mm off its left-hand end, for one of its mates.
 
-    On `lands` the mate sits, `own` is eased to it. `passed` lies on its way too, but belongs to the
-    mate nearer to the end. Nothing where the places are not known.
+    On `lands` the mate sits, `own` is eased to it; `from_ends` tells this by the end, `left` or
+    `right`, from which the mate comes. `passed` lies on its way too, but belongs to the mate nearer
+    to the end. Nothing where the places are not known.
     """
 
     lands: tuple[Span, ...]
     own: tuple[Span, ...]
     passed: tuple[tuple[Span, HalfFact], ...]
+    from_ends: tuple[tuple[str, Span], ...] = ()
+
+    def from_end(self, end: str) -> tuple[Span, ...]:
+        """What is eased for the mate where it comes on from an end; '' stands for either."""
+        return self.own if not end else tuple(one for name, one in self.from_ends if name == end)
 
 
 def eased_along(half: HalfFact, design: Design) -> Eased:
@@ -38,7 +47,7 @@ def eased_along(half: HalfFact, design: Design) -> Eased:
     It comes from the nearer end of the step: nothing of a rod as bought is thicker than that.
     """
     lands = _lands(half, design)
-    ways = [(land, _way(land, half, design)) for land in lands]
+    ways = [(land, *_way(land, half, design)) for land in lands]
     others = [
         (span, other)
         for other in design.facts.all(HalfFact)
@@ -47,16 +56,31 @@ def eased_along(half: HalfFact, design: Design) -> Eased:
     ]
     passed = [
         (span, other)
-        for land, way in ways
+        for land, _, way in ways
         for span, other in others
         if _is_in(span, way) and not _meet(span, land)
     ]
-    own = [one for _, way in ways for one in _less(way, [span for span, _ in passed])]
-    return Eased(lands, _merged(own), tuple(passed))
+    own = [(end, one) for _, end, way in ways for one in _less(way, [span for span, _ in passed])]
+    return Eased(lands, _merged([one for _, one in own]), tuple(passed), tuple(own))
+
+
+def comes_from(joint: Joint, design: Design) -> str:
+    """The end of a rod from which the mate goes on that the rod is eased for; '' for either.
+
+    The way from the other end is as bought, or eased for other mates. A mate that sits at both
+    ends, or for which all of a step is eased, is told by neither.
+    """
+    for half in (one for one in design.facts.all(HalfFact) if one.joint == joint.name):
+        lands, step = _lands(half, design), _step(half, design)
+        if half.is_eased and step is not None and len(lands) == 1:
+            end, (low, high) = _way(lands[0], half, design)
+            rest = step.end - high if end == "left" else low - step.start
+            return end if rest > _REST_MM else ""
+    return ""
 
 
 def _ways(half: HalfFact, design: Design) -> Iterator[Span]:
-    yield from (_way(land, half, design) for land in _lands(half, design))
+    yield from (_way(land, half, design)[1] for land in _lands(half, design))
 
 
 def _lands(half: HalfFact, design: Design) -> tuple[Span, ...]:
@@ -71,16 +95,20 @@ def _lands(half: HalfFact, design: Design) -> tuple[Span, ...]:
     return ((min(low for low, _ in found), max(high for _, high in found)),) if found else ()
 
 
-def _way(land: Span, half: HalfFact, design: Design) -> Span:
-    """From the end of the step that a mate comes on by, to the far edge of its land."""
+def _way(land: Span, half: HalfFact, design: Design) -> tuple[str, Span]:
+    """The end that a mate comes on by, and from that end of the step to its land's far edge."""
     low, high = land
+    step = _step(half, design)
+    if step is None:
+        return "", land
+    ways = (("left", (min(step.start, low), high)), ("right", (low, max(step.end, high))))
+    return min(ways, key=lambda one: round(one[1][1] - one[1][0], 2))
+
+
+def _step(half: HalfFact, design: Design) -> Stretch | None:
     form = design.facts.about(FormFact, half.item)
     steps = form.stretches if form is not None else ()
-    step = next((one for one in steps if one.name == half.place), None)
-    if step is None:
-        return land
-    ways = ((min(step.start, low), high), (low, max(step.end, high)))
-    return min(ways, key=lambda one: round(one[1] - one[0], 2))
+    return next((one for one in steps if one.name == half.place), None)
 
 
 def _less(way: Span, taken: Sequence[Span]) -> Iterator[Span]:

@@ -6,11 +6,12 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from binder.api import ChainFact
+from binder_solid.eased_along import comes_from
 from binder_solid.facts import FormFact
 from binder_solid.laid_on import facing
 from binder_solid.placed import PlacedFact
 from binder_solid.space import dot, minus, plus
-from binder_solid.stands_at import along_rod, fixed_pair, shown_mm, stands_at
+from binder_solid.stands_at import along_rod, faces_at, fixed_pair, shown_mm, stands_at
 from binder_solid.way_round import way_round
 
 if TYPE_CHECKING:
@@ -32,14 +33,32 @@ def set_there(joint: Joint, design: Design) -> str:
     """Where the one part of a joint stands on the other, its head, and its stop; '' if not known.
 
     As `stands_at`, with the side on which the head of turned work lies, or else which end of it
-    goes where, and, where no shoulder is met, the distance tube in mm that it is set by. Common
-    practice, no source.
+    goes where, the end that it goes on from where the rod is eased from that end alone, and, where
+    no shoulder is met, the distance tube in mm that it is set by. Common practice, no source.
     """
     place = stands_at(joint, design)
     if not place:
         return ""
     turned = str(turned_round(joint, design) or "")
-    return "; ".join(filter(None, (place, _head(joint, design), turned, _stop(joint, design))))
+    said = (place, _head(joint, design), turned, goes_on(joint, design), _stop(joint, design))
+    return "; ".join(filter(None, said))
+
+
+def put_on(joint: Joint, design: Design) -> str:
+    """How what comes off again is put on: the hand of its teeth, and the end that it comes from."""
+    return "; ".join(filter(None, (faces_at(joint, design), goes_on(joint, design))))
+
+
+def goes_on(joint: Joint, design: Design) -> str:
+    """`it goes on from the left-hand end of the cam shaft, which is eased for it`; '' for either.
+
+    The way from the other end is as bought, or eased for another bore: it sticks there, coated.
+    """
+    end, pair = comes_from(joint, design), fixed_pair(joint, design)
+    if not end or pair is None:
+        return ""
+    rod, other = (_title(one.item, design) for one in pair)
+    return f"{other} goes on from the {end}-hand end of {rod}, which is eased for it from there"
 
 
 def turned_round(joint: Joint, design: Design) -> WayRound | None:

@@ -9,8 +9,7 @@ from binder.api import CautionLines, ChainFact, Design, Joint, JointFact, text_o
 from binder_solid.filled import done_as, locking
 from binder_solid.float_tried import float_wanted, shut_by
 from binder_solid.leaning import leans_at
-from binder_solid.set_there import set_there
-from binder_solid.stands_at import faces_at
+from binder_solid.set_there import put_on, set_there
 from binder_solid.tripped import trip_words
 
 # A page less its headings, and what a row, the edges of a step and a note of a test take.
@@ -73,7 +72,7 @@ def _joint(joint: Joint, fact: JointFact, lines: CautionLines, design: Design) -
     """A step that closes a joint, with what stands small under it."""
     before = _PREFACE if fact.is_lasting or fact.is_hot else 0
     dried = _DRY if locking(joint) else 0
-    place = (set_there if fact.is_lasting else faces_at)(joint, design)
+    place = (set_there if fact.is_lasting else put_on)(joint, design)
     if not place and fact.group == "fixing":
         place = leans_at(joint, design)
     small = (

@@ -37,8 +37,7 @@ from binder_plugins.buildorder.step_words import step_words
 from binder_plugins.buildorder.stops import stop_at
 from binder_solid.filled import done_as
 from binder_solid.leaning import leans_at
-from binder_solid.set_there import set_there
-from binder_solid.stands_at import faces_at
+from binder_solid.set_there import put_on, set_there
 
 
 def assembly_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
@@ -118,7 +117,7 @@ def _step(joint: Joint, one: Assembly, lines: CautionLines, design: Design) -> I
         more = [lines.at((done_as(joint, design),), joint.items)]
         if joint.entry.feel:
             more.append((f"should feel: {joint.entry.feel}",))
-        place = (set_there if fact.is_lasting else faces_at)(joint, design)
+        place = (set_there if fact.is_lasting else put_on)(joint, design)
         if not place and fact.group == "fixing":
             place = leans_at(joint, design)
         if not place and fact.is_lasting:

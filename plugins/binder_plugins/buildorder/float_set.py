@@ -14,7 +14,18 @@ _BESIDE = (Located.OUTSIDE, Located.ONE)
 
 
 def float_set(joint: Joint, one: Assembly, design: Design) -> Iterator[Tick]:
-    """A step of its own behind the last joint of the row that an assembly closes.
+    """A step of its own behind the last joint of the row that an assembly closes."""
+    for shaft in _set_behind(joint, one, design):
+        yield Tick(f"{one.name} float of {shaft.subject}", (_words(shaft, design),))
+
+
+def float_words(joint: Joint, one: Assembly, design: Design) -> Iterator[str]:
+    """The words of these steps: they name what is laid out for them."""
+    yield from (_words(shaft, design) for shaft in _set_behind(joint, one, design))
+
+
+def _set_behind(joint: Joint, one: Assembly, design: Design) -> Iterator[ShaftFact]:
+    """The shafts whose float is set once this joint is closed.
 
     Before that the hubs stand by eye: bearings that are screwed down afterwards move the faces
     that they run against. Common practice, no source.
@@ -26,7 +37,7 @@ def float_set(joint: Joint, one: Assembly, design: Design) -> Iterator[Tick]:
         names = {each.name for each in shutting(wanted, design)}
         last = [each.name for each in joints_closed_in(one, design) if each.name in names]
         if last and last[-1] == joint.name:
-            yield Tick(f"{one.name} float of {shaft.subject}", (_words(shaft, design),))
+            yield shaft
 
 
 def movable(shaft: ShaftFact, design: Design) -> list[Piece]:

@@ -29,6 +29,7 @@ from binder_making.times import (
 )
 from binder_plugins.buildorder.closing import done_after, done_before, joints_closed_in
 from binder_plugins.buildorder.curing import joints_of
+from binder_plugins.buildorder.float_set import float_words
 from binder_plugins.buildorder.locking import locked_in
 from binder_plugins.buildorder.pawl_tried import pawl_tried
 from binder_plugins.buildorder.running_in import is_loaded, is_run_in, pass_min
@@ -88,12 +89,12 @@ def _together(task: Task, joints: Iterable[Joint], design: Design) -> TaskTime:
 
 
 def _said(lines: Iterable[TimeLine], task: Task, design: Design) -> Iterator[TimeLine]:
-    """Each with the words of its step, as the sheet has them, and what is filed in it."""
+    """Each with the words of its step and of the float set behind it, and what is filed in it."""
     whole = design.assemblies[task.item]
     for line in lines:
         joint = design.joints[line.what]
         filed = in_place("pawl") if pawl_tried(joint, design) else 0.0
-        said = step_words(joint, whole, design)
+        said = "; ".join((step_words(joint, whole, design), *float_words(joint, whole, design)))
         yield replace(line, said=said, minutes=line.minutes + filed)
 
 

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.bench import lathe_for, place_of, round_holder
 from binder_plugins.operations.eased_held import ENDS, holds_of
 from binder_plugins.operations.facts import Act, Grip, SetUp
+from binder_plugins.operations.gauging import read_along, seen
 from binder_plugins.operations.words import holding_min
 from binder_solid.eased_along import eased_along
 from binder_trade.explained import NotDefined
@@ -35,7 +36,7 @@ def eased(work: Work) -> Iterator[SetUp]:
     found: dict[str, list[tuple[Stretched, HalfFact]]] = {end: [] for end in ("", *ENDS)}
     for place, half in _tight(work):
         for hold in holds_of(work, place) or ():
-            if hold.takes(eased_along(half, work.design).own):
+            if hold.takes(eased_along(half, work.design)):
                 found[hold.end].append((hold, half))
     bought = list(_to_bought(work))
     if found[""] or bought:
@@ -50,8 +51,16 @@ def eased(work: Work) -> Iterator[SetUp]:
             acts = [_polish(work, hold, half) for hold, half in found[end]]
             across = max(half.upper or 1.0 for _, half in found[end])
             again = "" if end == ENDS[0] or not found[ENDS[0]] else "turned round, "
-            on = f"⌀{work.mm(round(across, 1))}, {again}the half away from the {end}-hand end"
+            on = f"⌀{work.mm(round(across, 1))}, {again}{_free(work, found[end])}"
             yield _setup(work, across, on, acts, [hold for hold, _ in found[end]])
+
+
+def _free(work: Work, found: Sequence[tuple[Stretched, HalfFact]]) -> str:
+    """What stays clear of the jaws, so that all that comes from an end can be tried there."""
+    holds = [hold for hold, _ in found]
+    end, total = holds[0].end, holds[0].total
+    free = max(one.bare[1] if end == "left" else total - one.bare[0] for one in holds)
+    return f"clear of the jaws to {work.mm(free)} off its {end}-hand end"
 
 
 def eased_in_the_bar(work: Work) -> Iterator[SetUp]:
@@ -77,7 +86,7 @@ def _setup(
     holder, kind = round_holder(workshop, across, true=True)
     held = [one for one in holds if one.jaws[1] > one.jaws[0]]
     # Jaws leave their print on what is polished to a fit; a collet does not.
-    soft = ", paper under the jaws" if kind != "collet" and "half away" in on else ""
+    soft = ", paper under the jaws" if kind != "collet" and any(one.end for one in holds) else ""
     grip = Grip(holder or "by hand", kind, f"{on}{soft}")
     if held:
         least = min(held, key=lambda one: one.long)
@@ -105,9 +114,10 @@ def _polish(work: Work, hold: Stretched, half: HalfFact) -> Act:
     place, if_tight = half.place, half.how.removeprefix("eased ")
     where = _where(work, found, hold)
     words = f"try the {_said(place)} in the {half.mate}; polish it {where} {if_tight}"
-    act = _act(work, place, f"{words}{_kept(work, half, found, hold)}", half.upper or 1.0)
-    # A half of the length is half of the work.
-    return replace(act, run=act.run / 2) if hold.end else act
+    act = _act(work, place, f"{words}{_kept(work, half, found, hold)}", half)
+    # What is done in two grips is half of the work in each.
+    is_whole = not hold.is_half and len({end for end, _ in found.from_ends}) == 1
+    return replace(act, run=act.run / 2) if hold.end and not is_whole else act
 
 
 def _polish_bar(work: Work, place: str, half: HalfFact, reach: float) -> Act:
@@ -116,14 +126,16 @@ def _polish_bar(work: Work, place: str, half: HalfFact, reach: float) -> Act:
         f"burr off the bar's end, try it in the {half.mate}; polish the last "
         f"{work.mm(reach)} {half.how.removeprefix('eased ')}"
     )
-    return _act(work, place, words, half.upper or 1.0)
+    return _act(work, place, words, half)
 
 
 def _where(work: Work, found: Eased, hold: Stretched) -> str:
     """From the end that goes in first, since all that its mate slides over is in the way."""
     if not found.own:
         return "from the end that goes in first to where it sits"
-    return f"from {_spans(work, hold.told(found.own))} off its {hold.end or 'left'}-hand end"
+    return (
+        f"from {_spans(work, hold.told(hold.eased(found)))} off its {hold.end or 'left'}-hand end"
+    )
 
 
 def _spans(work: Work, spans: Iterable[Span]) -> str:
@@ -173,7 +185,7 @@ def _to_measured(work: Work, place: str, half: HalfFact, across: float) -> Act:
         f"{_until(work, half)}, turned first where more than {most} comes off; a bore too large "
         f"for the ⌀{work.mm(across)} is bushed to it"
     )
-    return _act(work, place, words, across)
+    return _act(work, place, words, half, across)
 
 
 def _until(work: Work, half: HalfFact) -> str:
@@ -192,7 +204,10 @@ def _said(place: str) -> str:
     return place.replace("_", " ")
 
 
-def _act(work: Work, place: str, words: str, across: float) -> Act:
+def _act(work: Work, place: str, words: str, half: HalfFact, bought: float = 0.0) -> Act:
+    """By hand, and measured: on a rod `bought` mm across, whose mate is bought, over that."""
+    across = bought or half.upper or 1.0
+    gauge = read_along(work, bought) if bought else seen(work, half, "turn")
     act = work.act(
         "polish",
         words,
@@ -201,4 +216,4 @@ def _act(work: Work, place: str, words: str, across: float) -> Act:
         size=across,
         tags=("finish", "fit", "outside"),
     )
-    return replace(act, feed="by hand")
+    return replace(act, feed="by hand", measure=gauge or read_along(work, across))

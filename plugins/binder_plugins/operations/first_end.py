@@ -10,8 +10,8 @@ from binder_plugins.operations.as_bought import left_as_bought
 from binder_plugins.operations.cutting_off import parted, past, stand_out
 from binder_plugins.operations.edges import axial_acts, edge_acts
 from binder_plugins.operations.floats import trials
-from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import ended_short, first_grip
+from binder_plugins.operations.kept_grooves import floor_edges
 from binder_plugins.operations.necks import carried, uncarried
 from binder_plugins.operations.reaching import from_end
 from binder_plugins.operations.threads_past import past_line, past_words, run_past
@@ -42,7 +42,7 @@ def first(turning: Turning) -> None:
     edges = [one for one in turning.edges(free, first=True) if not threads or not is_thread(one)]
     cut = list(run_past(turning, edge_acts(work, turning.form, edges, turning.lathe, free), edges))
     acts += carried(turning, cut, free, turning.plan.first) if grip.support else cut
-    acts += uncarried(floor_chamfers(turning, free, ("first-end",)), acts)
+    acts += uncarried(floor_edges(turning, free, ("first-end",)), acts)
     acts = _knurls_first(acts)
     acts += list(trials(work, acts, carried="centre" in grip.support))
     if turning.plan.is_parted:

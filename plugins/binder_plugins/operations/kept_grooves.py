@@ -9,8 +9,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from binder_plugins.operations.floors import floor_leg
+from binder_plugins.operations.floors import floor_chamfers, floor_leg
 from binder_plugins.operations.hole_tools import drill_name
+from binder_plugins.operations.on_steps import step_of
 from binder_solid.facts import FormFact
 from binder_solid.space import cross, dot, minus
 
@@ -18,6 +19,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from binder.api import Joint
+    from binder_plugins.operations.facts import Act
+    from binder_plugins.operations.turning import Turning
     from binder_plugins.operations.work import Work
     from binder_solid.facts import Located
 
@@ -48,6 +51,17 @@ def keeper_of(work: Work, groove: Located, step: str) -> Keeper | None:
                 continue
             return _told(work, step, end.item, hole)
     return None
+
+
+def floor_edges(turning: Turning, end: str, tags: tuple[str, ...]) -> Iterator[Act]:
+    """The chamfer of an end that reaches its floor, where no groove has had it broken before.
+
+    The groove's place was marked with the tip on that edge: filed again, the tip sits deeper.
+    """
+    step = turning.steps[0 if end == "left" else -1]
+    grooves = (one for one in turning.form.located if step_of(turning.form, one) == step.name)
+    if not any(keeper_of(turning.work, one, step.name) for one in grooves):
+        yield from floor_chamfers(turning, end, tags)
 
 
 def _kept(work: Work, step: str) -> Iterator[Joint]:

@@ -14,8 +14,8 @@ from binder_plugins.operations.early_corners import slips
 from binder_plugins.operations.edges import axial_acts, edge_acts
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.floats import suited_hub, trials
-from binder_plugins.operations.floors import floor_chamfers
 from binder_plugins.operations.gripping import is_carried
+from binder_plugins.operations.kept_grooves import floor_edges
 from binder_plugins.operations.lengthwise import SAME, is_spoiled
 from binder_plugins.operations.necks import carried
 from binder_plugins.operations.second_grip import is_fitted, second_grip
@@ -40,7 +40,7 @@ def second(turning: Turning) -> None:
     edges = turning.edges(end, first=False)
     cut = edge_acts(work, turning.form, edges, turning.lathe, end, tags=("back",))
     acts += [_other_end(act) if _is_at_both(turning, act) else act for act in cut]
-    acts += floor_chamfers(turning, end, ("back",))
+    acts += floor_edges(turning, end, ("back",))
     grip, is_firm = second_grip(turning)
     if acts[1:] and is_carried(turning, grip, bores, is_firm=is_firm):
         grip = replace(grip, support="tailstock centre")

@@ -16,6 +16,7 @@ from binder.host import Host
 from binder_plugins.operations.early_corners import slips
 from binder_plugins.operations.facts import Act, Grip, Route
 from binder_solid.facts import FormFact
+from binder_solid.set_there import put_on, set_there
 from tests.plugins.operations.conftest import RouteOf
 
 SPECS = Path(__file__).parents[3] / "specs"
@@ -77,6 +78,30 @@ def test_a_pin_eased_nearly_to_its_end_is_turned_round(crane: Design) -> None:
     assert "turned round" in second.grip.on
     # The groove at 0.95 mm, 0.5 mm wide, is no grip either.
     assert second.grip.jaws == pytest.approx((1.2, 8.4))
+
+
+def test_a_mate_is_tried_and_goes_on_from_the_end_that_is_eased_for_it(host: Host) -> None:
+    """A cam of 8 mm, 43 to 51 mm off the left-hand end, on a journal from 26 to 68 mm: nobody eases
+    51 to 59, so it comes from the left, and the jaws begin beyond it. Common practice, no source.
+    """
+    design = compiled(Job(SPECS / "tilt-hammer" / "tilt-hammer.yaml"), host, Phase.CHECK).design
+    assert design is not None
+    route = design.facts.about(Route, "cam_shaft")
+    assert route is not None
+    (setup,) = [
+        one for one in route.setups if any("bore of the cam;" in act.what for act in one.acts)
+    ]
+    (act,) = [one for one in setup.acts if "bore of the cam;" in one.what]
+    assert "polish it from 35 mm to 51 mm off its left-hand end" in act.what
+    assert setup.grip.jaws[0] == pytest.approx(51)
+    # A limit of hundredths is no matter for a caliper: common practice, no source.
+    assert act.measure.startswith("micrometer")
+    (joint,) = [one for one in design.joints.values() if set(one.items) == {"cam_shaft", "cam"}]
+    assert "the cam goes on from the left-hand end of the cam shaft" in set_there(joint, design)
+    # Flywheel and pulley have seats of their own at the ends, eased all along.
+    others = [one for one in design.joints.values() if "cam_shaft" in one.items and one != joint]
+    assert others
+    assert not any(put_on(one, design) for one in others)
 
 
 @pytest.mark.parametrize("spec", ["wharf-crane", "tilt-hammer"])

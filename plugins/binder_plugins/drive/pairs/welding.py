@@ -32,5 +32,5 @@ def welded(belt: BeltFact, joint: Joint, design: Design) -> Iterator[SmallWork]:
         minutes=_MINUTES,
         of=joint.name,
         joints=(joint.name,),
-        tools="sharp knife, old blade, torch",
+        tools="steel rule, sharp knife, old blade, torch",
     )

@@ -29,7 +29,9 @@ _BY_KIND = {
     "riveted": "hammer, a flat dolly",
     "clipped": "circlip pliers",
 }
-_TASKS = frozenset({TaskKind.ASSEMBLE, TaskKind.STRIP, TaskKind.TEST})
+# What is bought is measured before anything is made to it: outsides and bores alike.
+_MEASURED_WITH = "caliper"
+_TASKS = frozenset({TaskKind.MEASURE, TaskKind.ASSEMBLE, TaskKind.STRIP, TaskKind.TEST})
 # What a spanner turns, in the words of the hardware, and the thread that these begin with.
 _TURNED = re.compile(r"\b(nut|hexagon head)(?!s? made)")
 _THREAD = re.compile(r"M[\d.]+|[\d/]+ (?:BA|BSW|BSF|UNC|UNF|ME)")
@@ -52,7 +54,7 @@ class TaskPlace(Place):
 
 
 def at_assembly(design: Design) -> Iterator[TaskPlace]:
-    """Places for what is put together, taken apart and tried: their acts name the tools."""
+    """Places for what is measured, put together, taken apart, tried: their acts name the tools."""
     for task in design.tasks.values():
         time = design.facts.about(TaskTime, task.id)
         if time is None or task.kind not in _TASKS:
@@ -73,7 +75,9 @@ def _told(task: Task, design: Design) -> TaskPlace:
     whole = design.assemblies.get(task.item)
     is_first = task.kind is TaskKind.ASSEMBLE and not task.id.startswith("close ")
     steps = whole.steps if whole is not None and is_first else ()
-    return _at(task, Act(task.id, "assemble", "; ".join((task.detail, *steps))), design)
+    tool = _MEASURED_WITH if task.kind is TaskKind.MEASURE else ""
+    told = Act(task.id, "assemble", "; ".join((task.detail, *steps)), tool=tool)
+    return _at(task, told, design)
 
 
 def _at(task: Task, act: Act, design: Design) -> TaskPlace:

@@ -52,7 +52,7 @@ def _is_too_wide(owned: str, asked: str) -> bool:
 
 def owned_name(said: Said, workshop: Workshop, units: str) -> str:
     """One name for one tool, whatever the words: what it is called here, or with its width."""
-    if said.row.own in {"indicators", "rules", "heights", "drill_chucks"}:
+    if said.row.own in {"indicators", "calipers", "rules", "heights", "drill_chucks"}:
         return _LISTS[said.row.own](workshop)[0]
     if said.row.own == "vices":
         return bench_vice(workshop) or said.name
@@ -117,6 +117,7 @@ _LISTS: Mapping[str, Callable[[Workshop], list[str]]] = {
     "parting_tool": lambda shop: _told(shop.entry.cutters.parting_tool, "parting tool"),
     "grinder": lambda shop: _told(has_grinder(shop), "grinder"),
     "indicators": lambda shop: _reading(shop, "run-out", ""),
+    "calipers": lambda shop: _reading(shop, "outside", "caliper"),
     "rules": lambda shop: _reading(shop, "outside", r"\brule\b"),
     "heights": lambda shop: _reading(shop, "height", ""),
     "boring_bars": lambda shop: _told(shop.entry.cutters.boring_bars, "boring bar"),
