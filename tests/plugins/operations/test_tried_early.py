@@ -17,7 +17,7 @@ from tests.plugins.operations.test_order import MODELS, design_of, plan_of
 @pytest.mark.parametrize("name", MODELS[:2])
 def test_a_bore_is_written_down_before_a_mandrel_is_turned_to_it(name: str) -> None:
     design, plan = design_of(name), plan_of(name)
-    turn = {}
+    turn: dict[str, int] = {}
     for evening in plan.evenings:
         for job in evening.jobs:
             turn[job.split(", part ", maxsplit=1)[0]] = len(turn)

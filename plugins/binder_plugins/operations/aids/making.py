@@ -19,7 +19,7 @@ from binder.api import (
     read_thread,
     shown_length,
 )
-from binder_plugins.operations.aids.for_fly_cutters import for_fly_cutters
+from binder_plugins.operations.aids.for_fly_cutters import for_fly_cutters, for_trial
 from binder_plugins.operations.aids.for_meshing import for_meshing
 from binder_plugins.operations.aids.for_rivets import for_cup
 from binder_plugins.operations.aids.for_stubs import for_stub
@@ -106,8 +106,8 @@ def _suited(recipe: str, words: str, place: Place) -> Suited | None:
         return for_table(place)
     if recipe in {"rivet snap", "hollowed dolly"}:
         return for_cup(place)
-    if recipe == "fly cutter holder":
-        return for_fly_cutters(place)
+    if recipe in {"fly cutter", "fly cutter holder"}:
+        return for_trial(place) if recipe == "fly cutter" else for_fly_cutters(place)
     if recipe in {"setting plug", "footed plug", "pointed pin"}:
         return for_meshing(recipe, place)
     return Suited()
