@@ -111,7 +111,8 @@ class SmallWork(Fact):
     `count` are made of `material`; where `form` is a bar's, `length` mm of that section, in mm,
     are sawn off for each. `stock` is what it is made from, as printed. `minutes` are for all of
     them; `of` is what it is made for, and `joints` are those that wait for it. One that
-    `is_kept_in` stays in the chuck from its making to its use. `buys` are the pieces of its
+    `is_kept_in` stays in the chuck from its making to its use; one `is_to_bore` is turned to a
+    bore as that was measured. `buys` are the pieces of its
     stock that are no bar of the cut list and in no scrap box. `tools` are those that its steps
     name and the workshop may not have, as acts tell theirs. `reach` is how far its edge stands
     out of its body, in mm, where what it cuts asks for that.
@@ -129,6 +130,7 @@ class SmallWork(Fact):
     length: Fraction = Fraction(0)
     joints: tuple[str, ...] = ()
     is_kept_in: bool = False
+    is_to_bore: bool = False
     buys: tuple[str, ...] = ()
     tools: str = ""
     reach: float = 0.0

@@ -10,9 +10,18 @@ from binder_making.measuring.pins import (
     pitch_circle,
     plugs,
 )
-from binder_making.measuring.telling import PLUG, by_shanks, is_tried, noted, told_by
+from binder_making.measuring.telling import (
+    MATE,
+    PLUG,
+    by_shanks,
+    is_tried,
+    noted,
+    noted_for_mandrel,
+    told_by,
+)
 
 __all__ = [
+    "MATE",
     "PLUG",
     "Grade",
     "Instrument",
@@ -24,6 +33,7 @@ __all__ = [
     "is_tried",
     "judge",
     "noted",
+    "noted_for_mandrel",
     "over_pins",
     "over_two",
     "pitch_circle",

@@ -70,6 +70,18 @@ def noted(it: str, tool: str) -> str:
     return f"measure {it}, write it down: its mate is made to it"
 
 
+def noted_for_mandrel(it: str, tool: str, *, is_master: bool) -> str:
+    """The act by which a bore is written down before a mandrel is turned to it.
+
+    `is_master` where its mate is made to the same figure.
+    """
+    words = noted(it, tool)
+    if not is_master:
+        words = words.partition(": its mate")[0]
+    ends = ", and the mandrel turned" if ": its mate" in words else ": the mandrel is turned to it"
+    return f"burr off its mouth, chips out of it: {words}{ends}"
+
+
 def told_by(
     limits_mm: tuple[float, float],
     way: str,

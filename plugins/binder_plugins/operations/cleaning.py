@@ -12,6 +12,7 @@ from binder_plugins.operations.floats import lengths_measured
 from binder_plugins.operations.gauging import read_with
 from binder_plugins.operations.plain import at_bench
 from binder_plugins.operations.treating import brightened, hardened
+from binder_plugins.operations.tried_early import is_written
 from binder_solid.laid_on import said_side
 from binder_solid.set_there import turned_round
 
@@ -31,7 +32,8 @@ def cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
         acts = []
     acts += brightened(work)
     acts += _marks(work)
-    yield at_bench(work, "by hand", "", [*acts, *_gates(work, setups), *lengths_measured(work)])
+    acts += _gates(work, setups, heat=bool(heat))
+    yield at_bench(work, "by hand", "", [*acts, *lengths_measured(work)])
 
 
 def _marks(work: Work) -> Iterator[Act]:
@@ -55,8 +57,8 @@ def _edges(work: Work) -> Act:
     return work.act("deburr", "take off all burrs, break sharp edges 0.2 mm", amount=1.0)
 
 
-def _gates(work: Work, setups: Sequence[SetUp]) -> Iterator[Act]:
-    """The sizes to which others are made."""
+def _gates(work: Work, setups: Sequence[SetUp], *, heat: bool) -> Iterator[Act]:
+    """The sizes to which others are made, but for those tried already that no heat moves."""
     seen: set[str] = set()
     made = {act.feature: act for setup in setups for act in setup.acts if act.lower is not None}
     for place, halves in work.halves.items():
@@ -65,6 +67,8 @@ def _gates(work: Work, setups: Sequence[SetUp]) -> Iterator[Act]:
         if master is None or place in seen or work.waits(place) is not None:
             continue
         seen.add(place)
+        if not heat and is_written(place, setups):
+            continue
         mine = tuple(one.joint for one in masters)
         yield replace(_gate(work, master, made.get(place)), joints=mine)
 

@@ -15,7 +15,8 @@ if TYPE_CHECKING:
 _INCH = 25.4
 # Cutters of so near a module are one, in mm; rounding alone parts them.
 _SAME = 1e-3
-_GROUND = "fly cutter ground to the space, in its holder; or "
+GROUND = "fly cutter ground to the "
+_SPACE = f"{GROUND}space, in its holder; or "
 
 
 def form_cutter_name(work: Work, said: str, module: float, count: int, *, is_inch: bool) -> str:
@@ -27,12 +28,12 @@ def form_cutter_name(work: Work, said: str, module: float, count: int, *, is_inc
     try:
         found = form_cutter(count, "DP" if is_inch else "module")
     except NotDefined:
-        return f"fly cutter ground to the tooth, in its holder, {said}"
+        return f"{GROUND}tooth, in its holder, {said}"
     name = f"gear cutter {said}, no. {found.number} ({found.range_name})"
     workshop = work.design.workshop
     if _owns(workshop, module, found.number, is_inch=is_inch):
         return name
-    return f"{_GROUND if has_grinder(workshop) else ''}{name}, {NOT_OWNED}"
+    return f"{_SPACE if has_grinder(workshop) else ''}{name}, {NOT_OWNED}"
 
 
 def has_grinder(workshop: Workshop) -> bool:

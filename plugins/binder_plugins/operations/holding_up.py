@@ -146,7 +146,19 @@ def _held(
     """A part or task by those of its pieces that are told."""
     first = _first(own, plan)
     before = [at[one][1] for one in _outside(first, own, plan)]
-    after = [at[one][0] for one, waits in plan.waits.items() if _waits_on(one, waits, own)]
+    # A mandrel that is turned to its bore waits for the part and the part for it: it is no end.
+    between: set[str] = set()
+    left = [one for name in own for one in plan.waits[name]]
+    while left:
+        one = left.pop()
+        if one not in between:
+            between.add(one)
+            left += plan.waits.get(one, ())
+    after = [
+        at[one][0]
+        for one, waits in plan.waits.items()
+        if _waits_on(one, waits, own) and one not in between
+    ]
     slack = min(net.times[name].total_float for name in own)
     return Held(
         owner,

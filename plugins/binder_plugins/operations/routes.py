@@ -30,6 +30,7 @@ from binder_plugins.operations.tails import sunk_for_tails
 from binder_plugins.operations.thrown import thrown
 from binder_plugins.operations.together import plan_together
 from binder_plugins.operations.treating import softened
+from binder_plugins.operations.tried_early import tried_early
 from binder_plugins.operations.turning import Turning
 from binder_plugins.operations.wet import wetted
 from binder_plugins.operations.wire import bent
@@ -58,6 +59,7 @@ def plan_routes(design: Design) -> Contribution:
 def route_of(work: Work) -> Route:
     """The set-ups of one item, each with its acts in order."""
     planned, trouble = _setups(work)
+    planned = tried_early(work, planned)
     filed = list(_by_words(work))
     # Wire is filed while it is straight; what is bent comes last.
     last = len(planned) - 1 if _is_bent(work) else len(planned)

@@ -11,7 +11,7 @@ from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.gripping import SUPPORTED
 from binder_plugins.operations.leaning import Held, leaning_of, leaning_setups
 from binder_plugins.operations.table_mandrel import Cut, table_mandrel
-from binder_plugins.operations.tooth_trial import trial
+from binder_plugins.operations.tooth_trial import ground_trial, trial
 from binder_plugins.operations.toothings import WHOLE_DEPTH, Toothing, toothings
 from binder_plugins.operations.words import holding_min
 from binder_solid.wheels import RATCHET_HAND
@@ -55,7 +55,7 @@ def tooth_setups(turning: Turning, number: int) -> Iterator[SetUp]:
         tried = (
             trial(work, one, act, machine) if one.kind == "gear" and machine and one.module else ()
         )
-        acts = (*tried, act)
+        acts = (*ground_trial(work, one, act, grip, machine), *tried, act)
         yield SetUp(number, place, machine, grip, datum, acts, true, "", holding_min(grip.kind))
         number += 1
 
@@ -176,5 +176,6 @@ def rack_setup(work: Work, form: FormFact) -> tuple[SetUp | None, tuple[tuple[st
     vice = vice_for(work.design.workshop) if mill else bench_vice(work.design.workshop)
     grip = Grip(vice or "vice", "vice" if mill else "bench", "its sides, teeth up")
     place = "mill" if mill else "bench"
-    setup = SetUp(1, place, mill, grip, "the first end", (act,), "", "", holding_min(grip.kind))
+    acts = (*ground_trial(work, one, act, grip, mill), act)
+    setup = SetUp(1, place, mill, grip, "the first end", acts, "", "", holding_min(grip.kind))
     return setup, () if mill else (_no_mill(work),)

@@ -6,6 +6,8 @@ import math
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from binder_plugins.operations.form_cutters import GROUND
+from binder_plugins.operations.tried_early import is_on_mandrel
 from binder_trade.explained import NotDefined
 from binder_trade.gears.gear import Gear
 from binder_trade.gears.measuring import Span, span
@@ -14,7 +16,7 @@ from binder_trade.gears.racks import Rack, rack
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from binder_plugins.operations.facts import Act
+    from binder_plugins.operations.facts import Act, Grip
     from binder_plugins.operations.toothings import Toothing
     from binder_plugins.operations.work import Work
 
@@ -22,6 +24,25 @@ if TYPE_CHECKING:
 _SHORT = 0.1
 _MANY = 3
 _TOO_MUCH = 0.01
+
+
+def ground_trial(work: Work, one: Toothing, teeth: Act, grip: Grip, machine: str) -> Iterator[Act]:
+    """A cutter that is ground here, tried in scrap where holder and mandrel are there already."""
+    if not one.cutter.startswith(GROUND) or not machine:
+        return
+    on = "disc, on the mandrel" if is_on_mandrel(grip) else "piece, held as the work will be"
+    whose = "a cutter ground here" if "; or " in one.cutter else "the cutter"
+    cut = work.act(
+        "mill",
+        f"try {whose} first: three spaces in the scrap {on}; where the thin sheet of the space "
+        "does not lie in them all round, stone the cutter; then the work in its place",
+        machine=machine,
+        feature=one.feature,
+        tool=one.cutter,
+        size=one.across,
+        tags=("on-scrap",),
+    )
+    yield replace(cut, speed=teeth.speed, feed=teeth.feed, run=float(_MANY))
 
 
 def trial(work: Work, one: Toothing, teeth: Act, machine: str) -> Iterator[Act]:

@@ -90,6 +90,7 @@ FIRES: dict[str, tuple[str, str]] = {
     "master-then-follow": ("measure master", "turn finish fit"),
     "cylinder-then-piston": ("lap cylinder", "turn piston"),
     "mesh-then-centre": ("cut-teeth mesh", "set-centre"),
+    "scrap-then-teeth": ("mill on-scrap", "cut-teeth"),
     "try-then-span": ("mill tried", "measure tried"),
     "span-then-teeth": ("measure tried", "cut-teeth"),
     "finish-then-measure": ("bore finish", "measure"),

@@ -214,3 +214,21 @@ def test_work_on_a_mandrel_tells_no_stand_out(crane: Design) -> None:
         heads = [text_of(group.title) for group in operations(route, crane).groups]
         (held,) = [text for text in heads if "stub mandrel" in text]
         assert "out of the jaws" not in held
+
+
+def test_a_fly_cutter_is_tried_where_holder_and_mandrel_are_there(crane: Design) -> None:
+    """Neither holder, mandrel nor table need be there when it is ground: it is tried in the
+    set-up of the teeth, on a disc that is bored as the wheel; common practice, no source."""
+    for name, bore in (("drum_wheel", "8 mm reamer"), ("crank_pinion", "4 mm reamer")):
+        route = crane.facts.about(Route, name)
+        assert route is not None
+        acts = [act.what for act in toothed(route).acts]
+        assert "scrap disc, on the mandrel" in acts[0]
+        assert "cut" in acts[-1]
+        (work,) = [
+            one
+            for one in collect_tools(crane).facts
+            if isinstance(one, SmallWork) and one.subject == f"fly cutter for the {route.title}"
+        ]
+        assert bore in work.steps[-1]
+        assert bore in work.tools

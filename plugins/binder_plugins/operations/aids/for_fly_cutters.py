@@ -1,4 +1,4 @@
-"""The holder of fly cutters: a shank that the mill holds, and the holes for blank and screw."""
+"""Fly cutters: the piece that one is tried on, and the holder that the mill takes."""
 
 from __future__ import annotations
 
@@ -6,7 +6,9 @@ import math
 from typing import TYPE_CHECKING
 
 from binder.api import Misread, read_thread
+from binder_plugins.operations.aids.needs import holed_with
 from binder_plugins.operations.aids.suited import Suited
+from binder_plugins.operations.tried_early import is_on_mandrel
 from binder_trade.threads import NotMade, from_name
 
 if TYPE_CHECKING:
@@ -17,7 +19,27 @@ if TYPE_CHECKING:
 # its thinnest; the square of the blank; how far the tip swings, as the gear cutters of the leaf;
 # the screw that holds the blank; the length of the holder.
 _HOLDER, _LEAST, _BLANK, _SWING, _SCREW, _LONG = 16.0, 14.0, 6.0, 25.0, 5.0, 75.0
+_DISC = (
+    "for its trial turn a scrap disc to the blank's size, and bore it as the work is bored, with "
+    "the {drill} and the {reamer}, for the mandrel of the table"
+)
+_PIECE = "for its trial keep a piece of scrap of the blank's size"
 _GRUB, _USUAL = (4.0, 6.5), (0.0, "M5", 4.2)
+
+
+def for_trial(place: Place) -> Suited:
+    """What a fly cutter is tried on: a disc for the mandrel, or scrap that is held as the work."""
+    grip = place.setup.grip
+    if not is_on_mandrel(grip):
+        return Suited({"trial": _PIECE, "trial_tools": ""})
+    holed = holed_with(grip.across, place)
+    drill, reamer = holed["under_drill"], holed["reamer"]
+    return Suited(
+        {
+            "trial": _DISC.format(drill=drill, reamer=reamer),
+            "trial_tools": f", centre drill, {drill}, {reamer}",
+        }
+    )
 
 
 def for_fly_cutters(place: Place) -> Suited:

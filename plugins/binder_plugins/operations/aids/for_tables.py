@@ -77,13 +77,9 @@ _CENTRED = (
 )
 _END = (
     "leave {flange} of the bar's full size behind that as the flange that is clamped; saw off "
-    "there, hold it by what is turned, and face the flange's back square: it lies on the table; "
-    "what follows waits until the teeth are cut"
+    "there, hold it by what is turned, and face the flange's back square: it lies on the table"
 )
-_HEAD = (
-    "leave the rest of the bar's full size, for the chuck of the head; what follows waits until "
-    "the teeth are cut"
-)
+_HEAD = "leave the rest of the bar's full size, for the chuck of the head"
 
 
 def _neck(found: TableMandrel, place: Place) -> str:

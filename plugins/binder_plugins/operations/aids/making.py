@@ -20,7 +20,7 @@ from binder.api import (
     shown_length,
 )
 from binder_plugins.operations.aids.blades import blade
-from binder_plugins.operations.aids.for_fly_cutters import for_fly_cutters
+from binder_plugins.operations.aids.for_fly_cutters import for_fly_cutters, for_trial
 from binder_plugins.operations.aids.for_meshing import for_meshing
 from binder_plugins.operations.aids.for_rivets import for_cup
 from binder_plugins.operations.aids.for_stubs import for_stub
@@ -97,6 +97,7 @@ def made(recipe: str, words: str, place: Place, said: str = "") -> SmallWork | N
         minutes=float(known["minutes"]),
         of=place.what_for,
         is_kept_in=bool(known.get("in_place")),
+        is_to_bore=bool(known.get("to_bore")),
         buys=tuple(bought for one in known.get("buys", ()) if (bought := one.format_map(told))),
         tools=known.get("tools", "").format_map({**told, **held_with(across, place)}),
         reach=reach,
@@ -112,8 +113,8 @@ def _suited(recipe: str, words: str, place: Place) -> Suited | None:
         return for_table(place)
     if recipe in {"rivet snap", "hollowed dolly"}:
         return for_cup(place)
-    if recipe == "fly cutter holder":
-        return for_fly_cutters(place)
+    if recipe in {"fly cutter", "fly cutter holder"}:
+        return for_trial(place) if recipe == "fly cutter" else for_fly_cutters(place)
     if recipe in {"setting plug", "footed plug", "pointed pin"}:
         return for_meshing(recipe, place)
     return Suited()

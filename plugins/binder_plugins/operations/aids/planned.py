@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from binder_plugins.operations.whole import Whole
 
 _WANTED = "the tool that it is done with"
+_TO_BORE = "it is turned to the bore as that was written down"
 _IN_THE_CHUCK = "what is turned in the chuck for a set-up keeps it until that is done"
 
 
@@ -26,7 +27,7 @@ def with_small_work(
 ) -> tuple[Whole, tuple[str, ...]]:
     """The work with what is made for it, each piece before the first that wants it.
 
-    It is made no sooner: a mandrel that is turned to a bore follows the bore. One that stays in
+    A mandrel that is turned to a bore waits until that is written down. One that stays in
     the chuck waits for all that its set-up waits for: any other work would take it out.
     """
     tools = design.facts.about(ToolsFact, "")
@@ -45,6 +46,8 @@ def with_small_work(
         piece_of[piece.id] = piece.id
         operations.append(Operation(id=piece.id, act="make-tool", minutes=piece.minutes))
         reasons += [Edge(piece.id, one, _WANTED, priority=Priority.HOLD) for one in wanted]
+        if work.is_to_bore:
+            reasons += _with_its_bore(piece.id, wanted, found)
         if piece.goes_on:
             reasons += _with_its_set_up(piece.id, found.piece_of[first], found, last)
         at = before.setdefault(found.piece_of[first], [])
@@ -66,6 +69,17 @@ def _with_its_set_up(
     """What stays in the chuck behind the `last` acts of all that its set-up waits for."""
     for earlier in found.waits[setup]:
         yield Edge(last[earlier], tool, _IN_THE_CHUCK, priority=Priority.HOLD)
+
+
+def _with_its_bore(tool: str, wanted: Sequence[str], found: Whole) -> Iterator[Edge]:
+    """What is turned to a bore behind the measuring of it before its first use."""
+    parts = {one.id: one.part for one in found.operations}
+    for user in wanted:
+        for one in found.operations:
+            if one.id == user:
+                break
+            if one.act == "measure" and one.part == parts.get(user):
+                yield Edge(one.id, tool, _TO_BORE, priority=Priority.HOLD)
 
 
 def _users(
