@@ -11,6 +11,7 @@ from binder_plugins.operations.facts import Act, SetUp
 from binder_plugins.operations.floats import lengths_measured
 from binder_plugins.operations.gauging import read_with
 from binder_plugins.operations.plain import at_bench
+from binder_plugins.operations.row_walls import rows_measured
 from binder_plugins.operations.treating import brightened, hardened
 from binder_solid.laid_on import said_side
 from binder_solid.set_there import turned_round
@@ -31,7 +32,8 @@ def cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
         acts = []
     acts += brightened(work)
     acts += _marks(work)
-    yield at_bench(work, "by hand", "", [*acts, *_gates(work, setups), *lengths_measured(work)])
+    acts += [*_gates(work, setups), *lengths_measured(work), *rows_measured(work)]
+    yield at_bench(work, "by hand", "", acts)
 
 
 def _marks(work: Work) -> Iterator[Act]:
