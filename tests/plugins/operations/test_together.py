@@ -529,3 +529,11 @@ def test_a_reamer_through_both_is_oiled_as_their_metal_wants(host: Host) -> None
     ]
     assert reamed
     assert all("cutting oil" in setup.fluid for setup in reamed)
+
+
+def test_a_board_says_where_its_pilot_holes_are_drilled(host: Host) -> None:
+    design = compiled(Job(SPECS / "wharf-crane/wharf-crane.yaml"), host, Phase.CHECK).design
+    assert design is not None
+    route = design.facts.about(Route, "quay")
+    assert route is not None
+    assert [one.said for one in route.left] == ["top: pilot holes drilled"]
