@@ -11,25 +11,47 @@ from binder_solid.space import placed
 
 # A hole for the end of a cord is no wider than so many cords; common practice, no source.
 _WIDEST = 2.0
+# What a layer of waxed thread adds to the thickness of a cord's end with its wraps, and the way
+# that it wants beside, in mm; common practice, no source.
+_WHIPPED_MM = 0.5
 
 
 def tie_of(joint: Joint, design: Design) -> str:
-    """`the tie (⌀1 mm hole) of the barrel`, the hole that just takes the cord; '' without one."""
+    """`the tie hole of the barrel`, the hole that just takes the cord; '' without one."""
+    hole, drum = _tie(joint, design), joint.ends[0].item
+    return f"the {hole.place.replace('_', ' ')} hole of {_title(drum, design)}" if hole else ""
+
+
+def _tie(joint: Joint, design: Design) -> PlaceFact | None:
     rope = getattr(joint.entry, "rope", None)
     drum = joint.ends[0].item
     if joint.kind != "winds" or not isinstance(rope, Size):
-        return ""
+        return None
     for one in design.facts.all(PlaceFact):
         is_hole = one.item == drum and one.kind == "drilled" and one.diameter is not None
         if is_hole and one.diameter and rope.exact <= one.diameter <= _WIDEST * rope.exact:
-            return f"the {one.place.replace('_', ' ')} hole of {_title(drum, design)}"
-    return ""
+            return one
+    return None
 
 
 def cut_to(joint: Joint, design: Design) -> str:
-    """`, cut 790 mm long, its ends whipped`, where the way of the cord is known."""
+    """`, cut 790 mm long, its ends whipped`, where the way of the cord is known.
+
+    Where the tie hole lets no whipping through, the end that goes in is stiffened instead.
+    """
     cord = design.facts.about(CordFact, joint.name)
-    return f", cut {cord.cut} long, its ends whipped" if cord is not None and cord.cut else ""
+    if cord is None or not cord.cut:
+        return ""
+    hole, rope = _tie(joint, design), getattr(joint.entry, "rope", None)
+    ends = "its ends whipped"
+    if hole is not None and hole.diameter is not None and isinstance(rope, Size):
+        name = hole.place.replace("_", " ")
+        if float(hole.diameter - rope.exact) < _WHIPPED_MM:
+            ends = (
+                f"the end for the {name} hole rolled hard to a point with candle wax, the other "
+                "end whipped"
+            )
+    return f", cut {cord.cut} long, {ends}"
 
 
 def tied_first(joint: Joint, one: Assembly, design: Design) -> str:

@@ -209,5 +209,5 @@ def pilot(seen: Seen, held: Half, mate: str) -> Iterator[Said]:
     drills = drills_of(seen.design.workshop)
     near = min(drills, key=lambda one: abs(one[1] - wanted), default=(f"{wanted:g} mm", wanted))
     steel = "; cut the thread with a steel screw first" if is_brass and is_hard else ""
-    how = f"spotted through its mate at assembly{steel}"
+    how = f"spotted through its mate{steel}"
     yield half_fact(seen, held, f"pilot hole {near[0]}{says_many(seen, held)}", mate, how)

@@ -50,6 +50,7 @@ def _drilling(joint: Joint, above: str, below: str, design: Design) -> Drilling:
         task.id,
         PILOTED,
         (joint.name,),
+        left=tuple(str(end) for end in joint.ends if end.item == below),
         up=f"hold the bare {upper} in its place on the {lower} and clamp it",
         items=(above, below),
     )

@@ -11,6 +11,7 @@ from binder_plugins.operations.facts import Act, SetUp
 from binder_plugins.operations.floats import lengths_measured
 from binder_plugins.operations.gauging import read_with
 from binder_plugins.operations.plain import at_bench
+from binder_plugins.operations.row_walls import rows_measured
 from binder_plugins.operations.treating import brightened, hardened
 from binder_plugins.operations.tried_early import is_written
 from binder_solid.laid_on import said_side
@@ -33,7 +34,8 @@ def cleaned(work: Work, setups: Sequence[SetUp]) -> Iterator[SetUp]:
     acts += brightened(work)
     acts += _marks(work)
     acts += _gates(work, setups, heat=bool(heat))
-    yield at_bench(work, "by hand", "", [*acts, *lengths_measured(work)])
+    acts += [*lengths_measured(work), *rows_measured(work)]
+    yield at_bench(work, "by hand", "", acts)
 
 
 def _marks(work: Work) -> Iterator[Act]:

@@ -14,6 +14,7 @@ from binder_plugins.operations.gripping import ended_short, first_grip
 from binder_plugins.operations.kept_grooves import floor_edges
 from binder_plugins.operations.necks import carried, uncarried
 from binder_plugins.operations.reaching import from_end
+from binder_plugins.operations.thin_ends import ended_bare, thin_end
 from binder_plugins.operations.threads_past import past_line, past_words, run_past
 from binder_plugins.operations.true import true_to_one_another
 
@@ -33,17 +34,21 @@ def first(turning: Turning) -> None:
     grip = first_grip(turning, out, bores)
     words = f"face the end{left_as_bought(work, turning.form)}"
     acts = [turning.face(free, words, ("first-end", "needs-waste"))]
+    thin = thin_end(turning, grip)
     if grip.support == "tailstock centre":
-        acts = [*ended_short(turning, grip, [acts[0], turning.centre(free)])]
+        bare = ended_bare(turning, thin)
+        acts = [*ended_short(turning, grip, [acts[0], *bare, turning.centre(free)])]
+    ended = len(acts)
     threads = _threads_first(turning) if turning.plan.is_threaded else []
     acts += threads
-    acts += list(turning.turns(turning.plan.first, free, ("first-end",)))
+    rest = [place for place in turning.plan.first if place != thin]
+    acts += list(turning.turns(rest, free, ("first-end",)))
     acts += list(axial_acts(work, turning.form, bores, turning.lathe, free, past=past(turning)))
     edges = [one for one in turning.edges(free, first=True) if not threads or not is_thread(one)]
     cut = list(run_past(turning, edge_acts(work, turning.form, edges, turning.lathe, free), edges))
     acts += carried(turning, cut, free, turning.plan.first) if grip.support else cut
     acts += uncarried(floor_edges(turning, free, ("first-end",)), acts)
-    acts = _knurls_first(acts)
+    acts = [*acts[:ended], *_knurls_first(acts[ended:])]
     acts += list(trials(work, acts, carried="centre" in grip.support))
     if turning.plan.is_parted:
         acts += list(parted(turning))

@@ -111,19 +111,29 @@ def ended_short(turning: Turning, grip: Grip, acts: Sequence[Act]) -> Iterator[A
     """The facing and the centring of an end that its centre does not carry yet.
 
     Gripped short, with a diameter out, and drawn out to its length after: from so far out the end
-    is thrown about. Where the stock does not go back through the spindle it stays as it is.
+    is thrown about. What stands between the two is cut in the same short grip. Where the stock
+    does not go back through the spindle it stays as it is.
     """
-    first, centre = acts
-    across = grip.across
-    is_far = grip.stand_out > SUPPORTED * across
-    if not is_far or grip.kind not in {"chuck", "collet"} or not passes(turning, across):
+    first, *others, centre = acts
+    if not goes_short(turning, grip):
         yield from acts
         return
-    mm = turning.work.mm
-    short, long = math.ceil(across) + SHORT, math.ceil(grip.stand_out)
-    yield replace(first, what=f"with {mm(short)} out of the jaws {first.what}")
+    mm, long = turning.work.mm, math.ceil(grip.stand_out)
+    yield replace(first, what=f"with {mm(short_out(grip))} out of the jaws {first.what}")
+    yield from others
     ending = f"; then draw it out to {mm(long)}, grip it, and bring the centre up"
     yield replace(centre, what=f"{centre.what}{ending}")
+
+
+def goes_short(turning: Turning, grip: Grip) -> bool:
+    """Whether an end is faced and centred short out of the grip before it is drawn out."""
+    is_far = grip.stand_out > SUPPORTED * grip.across
+    return is_far and grip.kind in {"chuck", "collet"} and passes(turning, grip.across)
+
+
+def short_out(grip: Grip) -> float:
+    """How far the end stands out for that, in mm."""
+    return math.ceil(grip.across) + SHORT
 
 
 def _slender(turning: Turning) -> float:

@@ -18,6 +18,7 @@ from binder_plugins.operations.gripping import is_carried
 from binder_plugins.operations.kept_grooves import floor_edges
 from binder_plugins.operations.lengthwise import SAME, is_spoiled
 from binder_plugins.operations.necks import carried
+from binder_plugins.operations.row_walls import clipped_length, spaced_length
 from binder_plugins.operations.second_grip import is_fitted, second_grip
 from binder_plugins.operations.threads_past import far_chamfers
 
@@ -78,6 +79,9 @@ def _over_all(turning: Turning, end: str) -> str:
     """To what length the end is faced; beyond a journal made to its mate the last step counts."""
     work = turning.work
     row = suited_length(work, turning.length) or suited_hub(work, turning.length)
+    row = row or spaced_length(work, turning.length)
+    if not row and len(turning.steps) == 1:
+        row = clipped_length(work, turning.length)
     if row:
         return row
     place = 0 if end == "left" else len(turning.steps) - 1

@@ -24,6 +24,7 @@ from binder_plugins.operations.piloted import pilot_holes
 from binder_plugins.operations.pressed import pressed
 from binder_plugins.operations.through_both import drilled
 from binder_plugins.operations.trimmed import trimmed
+from binder_plugins.operations.wet import wetted_together
 from binder_plugins.operations.work import Work
 
 if TYPE_CHECKING:
@@ -53,10 +54,17 @@ def plan_together(works: Works, design: Design) -> Iterator[Route]:
         planner = _PLANNERS.get(fact.how)
         found = planner(fact, works) if planner is not None else _joined(fact, works, task.item)
         setups = tuple(replace(one, number=number) for number, one in enumerate(found, 1))
+        setups = wetted_together(_in_hand(fact, works, task.item), setups)
         if setups:
             acts = ordered(task.id, setups)
             count = _count(fact, works) if planner in (None, pressed) else 1
             yield Route(task.id, task.title, acts.setups, count, trouble=acts.trouble, at=task.at)
+
+
+def _in_hand(fact: TogetherFact, works: Works, item: str) -> list[Work]:
+    """The parts that a tool of the task goes through; the task's own where no line tells them."""
+    names = dict.fromkeys(place.partition(".")[0] for line in fact.lines for place in line)
+    return [works[name] for name in names if name in works] or [works[item]]
 
 
 def _count(fact: TogetherFact, works: Works) -> int:

@@ -33,6 +33,17 @@ def wetted(work: Work, setups: Iterable[SetUp]) -> tuple[SetUp, ...]:
     return tuple(replace(one, fluid=fluid) if fluid and _tools(one) else one for one in setups)
 
 
+def wetted_together(works: Iterable[Work], setups: Iterable[SetUp]) -> tuple[SetUp, ...]:
+    """The same where one tool goes through several parts: what any of their metals asks for.
+
+    Dry only where none of them wants anything: common practice, no source.
+    """
+    asked = [one.group.cuts.partition(",")[0] for one in works if one.group is not None]
+    wet = next((one for one in asked if one and one != _DRY), "")
+    fluid = wet or next((one for one in asked if one), "")
+    return tuple(replace(one, fluid=fluid) if fluid and _tools(one) else one for one in setups)
+
+
 def said(setup: SetUp) -> str:
     """`Cutting oil on the tap and the parting tool`, `The reamer cuts dry`; '' for nothing."""
     tools = _tools(setup)

@@ -28,6 +28,7 @@ from binder_plugins.shafts.codes import CODES
 from binder_plugins.shafts.kinds import section_kinds
 from binder_plugins.shafts.lying import check_lying
 from binder_plugins.shafts.page import shaft_pages
+from binder_plugins.shafts.row_chaining import row_chain, spaced_last
 from binder_plugins.shafts.seated import check_seated
 from binder_plugins.shafts.stacking import stack_shafts
 from binder_solid.facts import FormFact
@@ -72,8 +73,13 @@ def _chain(design: Design) -> Contribution:
         chain_of(fact, design) or clip_chain(fact, design) or tube_chain(fact, design)
         for fact in design.facts.all(ShaftFact)
     )
-    befores = [one for fact in design.facts.all(ShaftFact) for one in set_last(fact, design)]
-    return Contribution(facts=[one for one in found if one is not None], befores=befores)
+    rows = (row_chain(fact, design) for fact in design.facts.all(ShaftFact))
+    befores = [
+        one
+        for fact in design.facts.all(ShaftFact)
+        for one in (*set_last(fact, design), *spaced_last(fact, design))
+    ]
+    return Contribution(facts=[one for one in (*found, *rows) if one is not None], befores=befores)
 
 
 @hookimpl

@@ -9,7 +9,9 @@ from typing import TYPE_CHECKING
 from binder.api import ChainFact, ChainLink, Located, Role
 from binder_plugins.shafts.chaining import GENERAL, gap_of, link_of, named
 from binder_plugins.shafts.clipped import clips_of
+from binder_plugins.shafts.row_chaining import over_walls
 from binder_plugins.shafts.stacking import bearings
+from binder_solid.row_walls import walls_of
 from binder_trade.limits import stray_mm
 
 if TYPE_CHECKING:
@@ -50,14 +52,22 @@ def clip_chain(fact: ShaftFact, design: Design) -> ChainFact | None:
 
 
 def _gripped(fact: ShaftFact, design: Design) -> Iterator[ChainLink]:
-    """The bearings, the gap between them, and what is loose outside, from stop to stop."""
+    """The bearings, the gap between them, and what is loose outside, from stop to stop.
+
+    Two walls of one piece are measured over both, in one.
+    """
     first, last = sorted((fact.stops[0], fact.stops[-1]))
+    walls = walls_of(fact) if fact.located is Located.OUTSIDE else None
+    if walls is not None:
+        yield over_walls(walls, fact, design)
     places = [n for n in bearings(fact.pieces) if first < n < last]
     alike = Counter(piece.title for piece in fact.pieces[first + 1 : last])
     for n in range(first + 1, last):
         piece = fact.pieces[n]
         is_outside = not places[0] < n < places[-1]
+        if walls is not None and piece.role is Role.BEARING:
+            continue
         if is_outside and piece.role in (Role.BEARING, Role.LOOSE):
             yield link_of(n, named(fact, n, alike), piece, fact.subject, design)
-    if fact.located is Located.OUTSIDE and fact.apart is not None:
+    if walls is None and fact.located is Located.OUTSIDE and fact.apart is not None:
         yield gap_of(float(fact.apart), fact.subject, -1.0)

@@ -21,6 +21,7 @@ FIRES: dict[str, tuple[str, str]] = {
     "face-then-centre": ("face", "centre"),
     "centre-then-drill": ("centre", "drill"),
     "centre-then-support": ("centre", "turn slender"),
+    "short-then-centre": ("turn short-out", "centre"),
     "pilot-first": ("drill pilot", "drill"),
     "drill-then-bore": ("drill", "bore"),
     "drill-then-taper": ("drill", "taper inside"),

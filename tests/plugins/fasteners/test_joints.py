@@ -135,7 +135,7 @@ def test_wood_screws_in_oak(compile_text: Callable[..., Outcome]) -> None:
     assert screw.engagement == pytest.approx(22.225 - 6)
     halves = {one.subject: one for one in design.facts.all(HalfFact)}
     how = halves["bed on base: base.top"].how
-    assert how == "spotted through its mate at assembly; cut the thread with a steel screw first"
+    assert how == "spotted through its mate; cut the thread with a steel screw first"
 
 
 def test_bolt_and_nut(compile_text: Callable[..., Outcome]) -> None:

@@ -25,6 +25,7 @@ NOUNS = {
     r"pencil": "pencil",
     r"(?<!old )knife(?! tool)(?! blade)": "knife",
     r"whipped": "thread to whip",
+    r"candle wax": "candle wax",
     r"marking blue|engineer's blue": "blue",
     r"cigarette paper|slip of paper": "paper",
     r"fine paper": "abrasive paper",

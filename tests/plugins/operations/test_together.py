@@ -517,3 +517,23 @@ def test_pieces_between_plates_are_set_to_scribed_lines(crane: Design) -> None:
     assert "24.1 mm, 49.7 mm, 75.3 mm and 100.9 mm from its left end" in mark.what
     assert "0.25 mm in from both edges" in drilling.acts[0].what
     assert "its front on the top of a jib side" in drilling.acts[0].what
+
+
+def test_a_reamer_through_both_is_oiled_as_their_metal_wants(host: Host) -> None:
+    """Steel is reamed with cutting oil, whoever holds it: common practice, no source."""
+    design = compiled(Job(SPECS / "wharf-crane/wharf-crane.yaml"), host, Phase.CHECK).design
+    assert design is not None
+    found = [one for one in design.facts.all(Route) if "slewing post together" in one.title]
+    reamed = [
+        setup for one in found for setup in one.setups if any(a.act == "ream" for a in setup.acts)
+    ]
+    assert reamed
+    assert all("cutting oil" in setup.fluid for setup in reamed)
+
+
+def test_a_board_says_where_its_pilot_holes_are_drilled(host: Host) -> None:
+    design = compiled(Job(SPECS / "wharf-crane/wharf-crane.yaml"), host, Phase.CHECK).design
+    assert design is not None
+    route = design.facts.about(Route, "quay")
+    assert route is not None
+    assert [one.said for one in route.left] == ["top: pilot holes drilled"]
