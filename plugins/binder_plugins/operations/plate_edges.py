@@ -19,7 +19,7 @@ if TYPE_CHECKING:
 # in mm where the workshop does not tell. Common practice, no source.
 _STANDS, _DEEP_MM = 5.0, 25.0
 _ON_TABLE = "clamped flat on the table, on packing"
-_BEYOND_PACKING = "turned for each edge, which lies just beyond the packing"
+_BEYOND_PACKING = "each edge in turn just beyond the packing"
 _BEYOND_JAWS = "its made edges, the end just beyond the jaws and the parallels"
 _BY_SQUARE = (
     "the first edge along the travel of the table; for what follows a made edge by the square"
