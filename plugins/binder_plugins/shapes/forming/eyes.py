@@ -41,4 +41,5 @@ def eye_notes(part: Part, eyes: Sequence[FlatEye], units: str) -> Iterator[Locat
         )
         spot = plus(one.end, one.inwards, one.long)
         words = f"flat {long} long, {thick} thick, {wide} wide"
-        yield note_at(part, f"flat {number}", spot, words, ())
+        name = f"flat {number}"
+        yield note_at(part, name, spot, words, (name,))
