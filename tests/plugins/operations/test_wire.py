@@ -65,6 +65,7 @@ def test_the_flat_end_of_an_eye_is_drawn(plan: Plan) -> None:
     fact = design.facts.about(FormFact, "part")
     assert fact is not None
     notes = [one.note for one in fact.located if one.name.startswith("flat")]
+    assert all(one.ids for one in fact.located)  # by which the drawing places them
     assert notes == ["flat 6.2 mm long, 2.2 mm thick, 3.2 mm wide"]
     wanted = 40.566 * math.pi / 4 * 9 - math.pi / 4 * 1.6**2 * 2.2
     assert measured(fact.form).volume_mm3 == pytest.approx(wanted, rel=0.002)
