@@ -91,6 +91,18 @@ def entering(joint: Joint, bush: str, design: Design) -> str:
     return f"from the {said_side(near)}{_seen(_at(form, near))} of the {item.title}, {seen} first"
 
 
+def coming_out(joint: Joint, bush: str, design: Design) -> Vector | None:
+    """The way in the model in which a bush comes out again at the end from which it is `entering`.
+
+    None where it goes in from either end, or where that is not known.
+    """
+    found, pair = way_round(joint, design), fixed_pair(joint, design)
+    if found is None or pair is None or bush not in joint.items:
+        return None
+    x, y, z = pair[0].frame.x
+    return (-x, -y, -z) if found.end == "right" else (x, y, z)
+
+
 def _is_spotted(item: str, design: Design) -> bool:
     """Whether holes of it are led by one mate, so that it fits that mate one way alone."""
     return any(

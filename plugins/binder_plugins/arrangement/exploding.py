@@ -8,6 +8,7 @@ from itertools import combinations, product
 
 from binder.api import Assembly, Design, ShaftFact
 from binder_plugins.arrangement.in_row import is_kept, pairs_of, shifts
+from binder_plugins.arrangement.pressed_in import way_off
 from binder_plugins.arrangement.space import NOWHERE_AT, scaled
 from binder_solid.forms import Vector
 from binder_solid.placed import PlacedFact
@@ -85,7 +86,7 @@ def explode(units: Sequence[Unit], design: Design) -> list[tuple[Vector, Vector]
     that would turn round the order in which they stand along an axis, as of a wheel between two
     plates, all that come off along it stay in that order.
     """
-    lines = _apart(units, {}, 0)
+    lines = _apart(units, {}, 0, design)
     before = [unit.moved for unit in units]
     for axis in range(3):
         inside = _along(units, axis, design)
@@ -96,7 +97,7 @@ def explode(units: Sequence[Unit], design: Design) -> list[tuple[Vector, Vector]
         for part in _PARTS:
             found = shifts(copies, axis, design, part)
             far = {id(units[inside[n]]): shift for n, shift in found.items()}
-            new = _apart(units, far, axis)
+            new = _apart(units, far, axis, design)
             if far and _are_apart(units) and (part == _PARTS[-1] or not _is_buried(units)):
                 return new
     for unit, moved in zip(units, before, strict=True):
@@ -105,7 +106,7 @@ def explode(units: Sequence[Unit], design: Design) -> list[tuple[Vector, Vector]
 
 
 def _apart(
-    units: Sequence[Unit], shifted: Mapping[int, float], axis: int
+    units: Sequence[Unit], shifted: Mapping[int, float], axis: int, design: Design
 ) -> list[tuple[Vector, Vector]]:
     """One after the other; `shifted` tells how far along an axis a unit by its id goes in a row."""
     home = {copy.subject: unit for unit in units for copy in unit.copies}
@@ -121,7 +122,7 @@ def _apart(
                 along[axis] = shifted[id(unit)]
                 unit.moved = (along[0], along[1], along[2])
             else:
-                way = _way(unit, unit.onto, key)
+                way = _way(unit, unit.onto, key, design)
                 unit.moved = plus(start, way, _clear(unit, start, way, done))
             middle = _middle(unit.box)
             lines.append((plus(middle, start), plus(middle, unit.moved)))
@@ -192,13 +193,18 @@ def _held(unit: Unit, home: dict[str, Unit]) -> PlacedFact | None:
     return None
 
 
-def _way(unit: Unit, onto: Unit, key: PlacedFact | None) -> Vector:
+def _way(unit: Unit, onto: Unit, key: PlacedFact | None, design: Design) -> Vector:
     apart = minus(_middle(unit.box), _middle(onto.box))
     if key is None:
         most = max(range(3), key=lambda n: (round(abs(apart[n]), 6), n))
         axis = [0.0, 0.0, 0.0]
         axis[most] = 1.0 if apart[most] >= 0 else -1.0
         return (axis[0], axis[1], axis[2])
+    if key.is_free:
+        told = next(one for one in onto.copies if one.subject == key.onto)
+        pressed = way_off(key, told, design)
+        if pressed is not None:
+            return pressed
     if key.is_free and dot(apart, key.way) < -1e-6:
         return scaled(key.way, -1.0)
     return key.way

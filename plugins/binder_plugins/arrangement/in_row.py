@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import combinations
 
 from binder.api import Design, JointFact
+from binder_plugins.arrangement.pressed_in import way_off
 from binder_solid.facts import FormFact
 from binder_solid.forms import Vector
 from binder_solid.placed import PlacedFact
@@ -141,18 +142,33 @@ def _bits(copies: Copies, axis: int, design: Design) -> list[list[Bit]]:
         for unit, bits in zip(copies, plain, strict=True)
         for one, bit in zip(unit, bits, strict=True)
     }
-    items = {one.subject: one.item for unit in copies for one in unit}
-    return [
-        [_as_rod(one, bit, axis, known, items, design)
-         for one, bit in zip(unit, bits, strict=True)]
-        for unit, bits in zip(copies, plain, strict=True)
-    ]  # fmt: skip
+    there = {one.subject: one for unit in copies for one in unit}
+    items = {subject: one.item for subject, one in there.items()}
+    stood = {
+        name: _as_rod(one, known[name], axis, known, items, design) for name, one in there.items()
+    }
+    return [[_as_pressed(one, axis, stood, there, design) for one in unit] for unit in copies]
 
 
 def _bit(number: int, copy: PlacedFact, axis: int) -> Bit:
     low, high = _span(copy, axis)
     sides = tuple(_span(copy, n) for n in range(3) if n != axis)
     return Bit(number, low, high, (low + high) / 2, sides)
+
+
+def _as_pressed(
+    copy: PlacedFact,
+    axis: int,
+    stood: Mapping[str, Bit],
+    there: Mapping[str, PlacedFact],
+    design: Design,
+) -> Bit:
+    """A bush that is pressed in from one side alone stands on that side of what it is in."""
+    bit, outer = stood[copy.subject], there.get(copy.onto)
+    way = way_off(copy, outer, design) if outer is not None and copy.is_free else None
+    if way is None or abs(way[axis]) < _PARALLEL:
+        return bit
+    return replace(bit, at=stood[copy.onto].at + way[axis] * _HAIR)
 
 
 def _as_rod(

@@ -14,12 +14,12 @@ from binder_plugins.operations.bench import (
 from binder_plugins.operations.end_cutters import end_cutter
 from binder_plugins.operations.facts import Grip
 from binder_plugins.operations.pawl_noses import ended, left_on
-from binder_plugins.operations.sides import EDGES_UP, SHEET_MM, SHEETS
+from binder_plugins.operations.plate_edges import plate_edges
+from binder_plugins.operations.sides import SHEET_MM, SHEETS
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from binder_plugins.operations.facts import Act
     from binder_plugins.operations.flat import Flat
 
 _AS_BOUGHT = "; sides of a bar that comes just to size stay as bought"
@@ -64,7 +64,7 @@ def blank(flat: Flat) -> None:
         )
         return
     if flat.is_sheet() and flat.form.shape != "block":
-        _sheet_edges(flat)
+        plate_edges(flat)
     elif _has_raw_faces(flat):
         _six_faces(flat, sizes)
     else:
@@ -81,52 +81,6 @@ def _has_raw_faces(flat: Flat) -> bool:
     if len(section) == 1 and cut is not None and cut.form == "square bar":
         section *= 2
     return len(section) < 2 or any(abs(a - b) > 1e-3 for a, b in zip(section, own, strict=False))
-
-
-def _sheet_edges(flat: Flat) -> None:
-    """Two edges square to each other, then the others to size."""
-    long, wide = flat.form.size[0], flat.form.size[1]
-    if flat.form.shape == "sheet" and flat.work.cut is not None:
-        long, wide = float(flat.work.cut.length), float(flat.work.cut.width or wide)
-    is_filed = flat.thin < SHEET_MM or not flat.mill
-    acts = _edge_acts(flat, long, wide, is_filed=is_filed)
-    vice = bench_vice(flat.workshop) if is_filed else vice_for(flat.workshop)
-    pair = f", {flat.work.count} together" if flat.work.count > 1 else ""
-    thick = flat.thin * (flat.work.count if pair else 1)
-    on = "its faces" if is_filed else EDGES_UP
-    grip = Grip(f"{vice or 'vice'}{pair}", "bench" if is_filed else "vice", on, thick)
-    flat.add(
-        "bench" if is_filed else "mill",
-        "" if is_filed else flat.mill,
-        grip,
-        "the first edge and end",
-        acts,
-    )
-
-
-def _edge_acts(flat: Flat, long: float, wide: float, *, is_filed: bool) -> list[Act]:
-    """An edge, an end square to it, and the others to `long` × `wide` mm."""
-    act, machine = ("file", "") if is_filed else ("mill", flat.mill)
-    verb = "file" if is_filed else "mill"
-    tool, size = ("", 0.0) if is_filed else end_cutter(flat.workshop)
-    rows: list[tuple[str, str, float, tuple[str, ...]]] = [
-        (f"{verb} one long edge straight", "edge 1", long, ("datum", "first-datum")),
-        (f"{verb} one end square to it", "edge 2", wide, ("datum", "second-datum")),
-        (f"the others to {flat.work.mm(long)} × {flat.work.mm(wide)}", "edges", long + wide, ()),
-    ]
-    return [
-        flat.work.act(
-            act,
-            words,
-            machine=machine,
-            feature=feature,
-            tool=tool,
-            size=size,
-            amount=cut / 3,
-            tags=tags,
-        )
-        for words, feature, cut, tags in rows
-    ]
 
 
 def _six_faces(flat: Flat, sizes: str) -> None:

@@ -19,10 +19,17 @@ from binder.api import (
 )
 from binder_plugins.operations.sketch import HEIGHT, WIDTH
 from binder_plugins.operations.sketch_leaning import RIGHT, goes_up, leaning_shapes, marked
+from binder_plugins.operations.sketch_pressed import (
+    fixed_before,
+    floor_first,
+    pressed_shapes,
+    pressed_titles,
+)
 from binder_solid.facts import FormFact
 from binder_solid.leaning import leaning
 
 if TYPE_CHECKING:
+    from binder.api import Joint
     from binder_plugins.operations.facts import SetUp
 
 _TINT, _JAW, _LETTERS, _FLOOR = 0.14, 6.0, 2.5, 1.0
@@ -43,7 +50,7 @@ def sketch_together(setup: SetUp, fact: TogetherFact, design: Design) -> Drawing
     if pair is None or setup.number > 1:
         return None
     if fact.how in _PRESSED:
-        return _pressed(*pair)
+        return _pressed(*pair, design.joints[fact.joints[0]], design)
     if fact.how != "drilled together":
         return None
     return _on_vee(*pair) if setup.grip.kind == "vee" else _in_vice(*pair)
@@ -137,28 +144,16 @@ def _on_vee(one: Named, other: Named) -> Drawing:
     return Drawing(WIDTH, HEIGHT, (*shapes, *marks, *_labels(right, flat_one[0], round_one[0])))
 
 
-def _pressed(inner: Named, outer: Named) -> Drawing:
+def _pressed(inner: Named, outer: Named, joint: Joint, design: Design) -> Drawing:
     """The housing against one jaw, the other part with its pad pushed in by the other."""
-    long, high = inner[2][1] + outer[2][1], max(inner[2][0], outer[2][0])
-    scale = min(_WIDE / long, (_TALL - 0.5) / high)
-    left, middle = _JAW, HEIGHT / 2
-    a, b = outer[2][1] * scale, inner[2][1] * scale
-    up, down = outer[2][0] * scale, inner[2][0] * scale
-    tall = max(up, down) + 1.5
-    pad = left + a + b
-    shapes: tuple[DrawnShape, ...] = (
-        DrawnBox(left - 5, middle - tall / 2, 5, tall, _TINT),
-        DrawnBox(left, middle - up / 2, a, up),
-        DrawnBox(left + a, middle - down / 2, b, down),
-        DrawnBox(pad, middle - tall / 2, 1.0, tall),
-        DrawnBox(pad + 1.0, middle - tall / 2, 5, tall, _TINT),
-        Line(pad + 11.0, middle, pad + 6.0, middle, Stroke.ARROW),
-    )
+    fixed, floor = fixed_before(joint, design), floor_first(joint, design)
+    shapes, (lower, upper, right) = pressed_shapes(inner[2], outer[2], fixed, is_floor_first=floor)
+    names = pressed_titles(inner[0], outer[0], fixed, design, is_floored=floor is not None)
     marks = (
-        DrawnLabel(left + a + b / 2 - 0.6, middle + 0.7, _UPPER, _MARK),
-        DrawnLabel(left + a / 2 - 0.6, middle + 0.7, _LOWER, _MARK),
+        DrawnLabel(upper - 0.6, HEIGHT / 2 + 0.7, _UPPER, _MARK),
+        DrawnLabel(lower - 0.6, HEIGHT / 2 + 0.7, _LOWER, _MARK),
     )
-    return Drawing(WIDTH, HEIGHT, (*shapes, *marks, *_labels(pad + 12.0, inner[0], outer[0])))
+    return Drawing(WIDTH, HEIGHT, (*shapes, *marks, *_labels(right, *names)))
 
 
 def _mark(left: float, middle: float, high: float, letter: str) -> DrawnLabel:

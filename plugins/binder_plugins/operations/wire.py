@@ -9,6 +9,7 @@ from binder_plugins.operations.facts import Grip, SetUp
 from binder_plugins.operations.hole_kinds import HOLES
 from binder_plugins.operations.plain import at_bench, drilled
 from binder_plugins.operations.wire_bends import bending, bent_in
+from binder_solid.flat_eyes import hammered
 from binder_solid.space import dot, length, minus, plus
 
 if TYPE_CHECKING:
@@ -17,9 +18,6 @@ if TYPE_CHECKING:
     from binder_plugins.operations.facts import Act
     from binder_plugins.operations.work import Work
     from binder_solid.facts import Located
-
-# An eye is so many times as wide as its hole; common practice, no source.
-_EYE = 2.0
 
 
 def bent(work: Work) -> list[SetUp]:
@@ -63,17 +61,12 @@ def _ended(work: Work, whole: float) -> Iterator[Act]:
 
 
 def _flattened(work: Work, one: Located) -> Iterator[Act]:
-    """The place of a hole across wire that leaves too little beside it, hammered wide enough.
-
-    What is flattened keeps its section: π/4 × d² = width × thickness (its edges taken as square).
-    """
-    wire, hole = work.stock_across, one.diameter or 0.0
-    wide = _EYE * hole
+    """The place of a hole across wire that leaves too little beside it, hammered wide enough."""
     off = _from_end(work, one)
-    if off is None or wire <= hole or wide <= wire:
+    sizes = hammered(work.stock_across, one.diameter or 0.0, off) if off is not None else None
+    if sizes is None:
         return
-    thick = math.pi / 4 * wire**2 / wide
-    long = off + wide
+    long, thick, wide = sizes
     yield work.act(
         "flatten",
         f"flatten the last {work.mm(round(long, 1))} for the {one.name.replace('_', ' ')} to "

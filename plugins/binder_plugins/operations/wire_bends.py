@@ -6,7 +6,7 @@ import itertools
 import math
 from typing import TYPE_CHECKING
 
-from binder_solid.forms import Bent, Cut
+from binder_solid.forms import Bent, Cut, Joined
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -39,9 +39,10 @@ def bending(work: Work, holes: Sequence[Located]) -> Iterator[Act]:
 
 
 def bent_in(work: Work) -> Bent | None:
-    """The bent wire that a part is, under the holes that are cut in it."""
+    """The bent wire that a part is, under the holes that are cut in it and a flat."""
     form = work.form.form if work.form is not None else None
-    form = form.form if isinstance(form, Cut) else form
+    while isinstance(form, Cut | Joined):
+        form = form.form if isinstance(form, Cut) else form.forms[0]
     return form if isinstance(form, Bent) else None
 
 

@@ -32,7 +32,7 @@ from binder.api import (
 )
 from binder_making.times import hand_passes, joining_table
 from binder_plugins.running.fault_page import fault_sections
-from binder_plugins.running.moving import Moving, moving
+from binder_plugins.running.moving import Moving, by_its_kind, moving
 from binder_plugins.running.over_the_edge import stood_for
 from binder_plugins.running.upright import lifts_out
 from binder_plugins.running.ways import ways_round
@@ -126,7 +126,8 @@ def _applies(row: Mapping[str, Any], has: frozenset[str]) -> bool:
 
 def _has(found: tuple[Moving, ...], design: Design) -> frozenset[str]:
     """The kinds of joint, drive and hardware, what drives the model, and whether it turns."""
-    kinds = {one.kind for one in design.joints.values()} | {one.joint.kind for one in found}
+    still = {one.kind for one in design.joints.values() if not by_its_kind(one)}
+    kinds = still | {one.joint.kind for one in found}
     words = (design.spec.written.model.driven_by or "").lower().replace(",", " ").split()
     movers = {str(getattr(one.entry, "by", "")) for one in design.joints.values()} - {"hand", ""}
     by = {"air" for one in _AIR if one in words} | ({"motor"} & set(words))

@@ -47,7 +47,12 @@ def _moves(joint: Joint) -> bool:
     if joint.entry.fixed or joint.kind in _NO_MOTION:
         return False
     meeting = joint.entry.meeting
-    return joint.kind in _RUNS or (meeting is not None and meeting.group == "drive")
+    return by_its_kind(joint) or (meeting is not None and meeting.group == "drive")
+
+
+def by_its_kind(joint: Joint) -> bool:
+    """Whether one of its kind runs or slides; a fixed or kept one of that kind does not."""
+    return joint.kind in _RUNS
 
 
 def _is_kept(joint: Joint, design: Design) -> bool:

@@ -10,7 +10,7 @@ from typing import Any
 
 from binder.api import Design, Diagnostic, Joint, TraceFact, load_data
 from binder_plugins.running.conditions import has_of
-from binder_plugins.running.moving import moving
+from binder_plugins.running.moving import by_its_kind, moving
 
 PACKAGE = "binder_plugins.running"
 
@@ -49,7 +49,12 @@ def numbered(design: Design) -> tuple[Joint, ...]:
     along = [one.joint for one in moving(design)]
     names = {one.name for one in along}
     kinds = {kind for row in _rows() for cause in row["causes"] for kind in cause["kinds"]}
-    still = [one for one in design.joints.values() if one.name not in names and one.kind in kinds]
+    # What would run or slide by its kind, and is fixed or kept here, has none of their faults.
+    still = [
+        one
+        for one in design.joints.values()
+        if one.name not in names and one.kind in kinds and not by_its_kind(one)
+    ]
     return (*along, *still)
 
 

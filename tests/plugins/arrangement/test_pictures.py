@@ -19,6 +19,7 @@ from binder_plugins.arrangement.sheets import balloons_of
 from binder_solid.placed import PlacedFact
 from binder_solid.space import placed
 from binder_solid.views import flat
+from binder_solid.way_round import entering
 from tests.solid.needs_kernel import NEEDS_KERNEL
 
 pytestmark = NEEDS_KERNEL
@@ -205,6 +206,27 @@ def test_what_stands_between_plates_comes_out_between_them(designs: dict[str, De
             places = [at[one] for one in row]
             assert places == sorted(places), (name, row)
         assert len({unit.moved[1] for unit in units}) > 2
+
+
+def test_a_bush_is_drawn_on_the_side_from_which_it_is_pressed(designs: dict[str, Design]) -> None:
+    """As the step at the bench says: from the body, on top; from the back of each pedestal."""
+    for name, assembly, outer, bush, axis, said in (
+        ("wharf-crane", "mast", "bush_housing", "post_bush", 2, "from the right end (the body)"),
+        ("tilt-hammer", "tilt_hammer", "pedestal 1", "bush 1", 1, "from the back of"),
+        ("tilt-hammer", "tilt_hammer", "pedestal 2", "bush 2", 1, "from the back of"),
+    ):
+        design = designs[name]
+        units = units_of(design.assemblies[assembly], design, design.facts.all(PlacedFact))
+        explode(units, design)
+        boxes = {
+            copy.subject: _boxed(Unit(unit.name, [copy], unit.moved))
+            for unit in units
+            for copy in unit.copies
+        }
+        assert boxes[bush][0][axis] > boxes[outer][1][axis]
+        item = bush.partition(" ")[0]
+        (joint,) = [one for one in design.joints_at(item) if one.kind == "pressed"]
+        assert entering(joint, item, design).startswith(said)
 
 
 def test_what_has_no_size_yet_is_said_to_be_left_out(designs: dict[str, Design]) -> None:

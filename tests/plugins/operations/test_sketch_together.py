@@ -109,3 +109,33 @@ def test_a_long_title_stays_within_the_sketch(title: str, plan: Plan) -> None:
     assert all(b - a >= labels[0].height for a, b in pairwise(lines))
     assert lines[0] - labels[0].height >= 0
     assert lines[-1] <= HEIGHT
+
+
+FOOTED = (
+    "  plate: {material: mild steel, plate: {length: 60 mm, width: 60 mm, thickness: 3 mm},"
+    " features: {seat: {bored: to suit, on: top, depth: through}}}\n"
+    "  housing: {material: mild steel, turned: [{name: spigot, diameter: 18 mm, length: 3 mm},"
+    " {name: body, diameter: 30 mm, length: 18 mm}],"
+    " features: {bore: {bored: to suit, on: body, depth: through}}}\n"
+    "  bush: {material: bronze, turned: [{name: outside, diameter: 16 mm, length: 21 mm}],"
+    " features: {bore: {bored: to suit, on: outside, depth: 20 mm}}}\n"
+    "  post: {material: mild steel, turned: [{name: journal, diameter: 12 mm, length: 60 mm}]}\n"
+    "joints:\n  housing on plate: {silver_soldered: [housing.spigot, plate.seat]}\n"
+    "  bush in housing: {pressed: [bush.outside, housing.bore]}\n"
+    "  post in bush: {runs_in: [post.journal, bush.bore]}\n"
+    "stands: plate\n"
+)
+
+
+def test_a_plate_fixed_on_the_housing_lies_on_the_jaw_and_the_floor_goes_first(plan: Plan) -> None:
+    """The plate is 60 mm wide, the housing 30 mm: twice as high, its face level with that of it."""
+    shapes, _ = _drawn(plan, FOOTED, "sized in place")
+    jaw, housing, bush, plate, floor, *_ = [one for one in shapes if isinstance(one, DrawnBox)]
+    assert plate.height == pytest.approx(2 * housing.height)
+    assert plate.height <= HEIGHT
+    assert plate.x == pytest.approx(housing.x) == pytest.approx(jaw.x + jaw.width)
+    assert plate.x + plate.width < bush.x
+    assert floor.x == pytest.approx(bush.x)
+    assert floor.height == pytest.approx(bush.height)
+    assert "on it" in " ".join(_told(shapes))
+    assert "floor" in " ".join(_told(shapes))

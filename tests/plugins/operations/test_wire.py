@@ -7,7 +7,10 @@ import re
 
 import pytest
 
-from tests.plugins.operations.conftest import RouteOf
+from binder_solid.facts import FormFact
+from binder_solid.solids import measured
+from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
+from tests.solid.needs_kernel import NEEDS_KERNEL
 
 EYE = (
     "{material: mild steel, stock: 3 mm wire, cut: 40 mm, features: {eye: {drilled: %g mm,"
@@ -51,6 +54,21 @@ def test_bends_are_told_along_the_wire(route_of: RouteOf) -> None:
     order = [act.act for act in acts]
     tip = next(n for n, act in enumerate(acts) if act.feature == "tip")
     assert order.index("flatten") < order.index("drill") < tip < order.index("bend")
+
+
+@NEEDS_KERNEL
+def test_the_flat_end_of_an_eye_is_drawn(plan: Plan) -> None:
+    """3 mm from the end and the eye's 3.2 mm: 6.2 mm. Hammered metal is not lost: the straight
+    wire has 40.566 mm × π/4 × 9, less the hole 1.6 mm wide through 2.2 mm (geometry)."""
+    design = plan(f"{HEAD}  part: {HOOK}\n").design
+    assert design is not None
+    fact = design.facts.about(FormFact, "part")
+    assert fact is not None
+    notes = [one.note for one in fact.located if one.name.startswith("flat")]
+    assert all(one.ids for one in fact.located)  # by which the drawing places them
+    assert notes == ["flat 6.2 mm long, 2.2 mm thick, 3.2 mm wide"]
+    wanted = 40.566 * math.pi / 4 * 9 - math.pi / 4 * 1.6**2 * 2.2
+    assert measured(fact.form).volume_mm3 == pytest.approx(wanted, rel=0.002)
 
 
 def test_a_small_hole_needs_no_flat(route_of: RouteOf) -> None:

@@ -8,6 +8,7 @@ from binder.api import Contribution, Design, Diagnostic, Fact, Part
 from binder_plugins.shapes.forming.beside import holes_beside
 from binder_plugins.shapes.forming.bodies import body_of, told_of
 from binder_plugins.shapes.forming.body import Body
+from binder_plugins.shapes.forming.eyes import eye_notes, flat_eyes, hammered_flat
 from binder_plugins.shapes.forming.locating import IN_WORDS, Made, all_made
 from binder_plugins.shapes.forming.unread import unread_places
 from binder_solid.facts import FormFact, Located
@@ -32,7 +33,8 @@ def form_parts(design: Design) -> Contribution:
 def _fact(
     part: Part, body: Body, made: tuple[Made, ...], beside: tuple[Located, ...], design: Design
 ) -> FormFact:
-    form = whole(body.form, made)
+    eyes = list(flat_eyes(body, made))
+    form = whole(hammered_flat(body, eyes), made)
     tools = [tool for one in beside for tool in one.tools]
     return FormFact(
         subject=part.name,
@@ -40,7 +42,12 @@ def _fact(
         form=_cut(form, tools),
         size=body.size,
         stretches=body.stretches,
-        located=(*body.notes, *(one.located for one in made), *beside),
+        located=(
+            *body.notes,
+            *eye_notes(part, eyes, design.units),
+            *(one.located for one in made),
+            *beside,
+        ),
         told=(*body.told, *told_of(part, design.units)),
         words=tuple(_words(part)),
         data=body.data,
