@@ -99,7 +99,7 @@ def made(recipe: str, words: str, place: Place, said: str = "") -> SmallWork | N
         is_kept_in=bool(known.get("in_place")),
         is_to_bore=bool(known.get("to_bore")),
         buys=tuple(bought for one in known.get("buys", ()) if (bought := one.format_map(told))),
-        tools=known.get("tools", "").format_map({**told, **held_with(across, place)}),
+        tools=known.get("tools", "").format_map({**told, **held_with(across, size, place)}),
         reach=reach,
         **stock,
     )

@@ -22,10 +22,14 @@ _OVER = 0.2
 _LEFT, _CLEAR, _NEAR = 0.2, 0.05, 0.05
 
 
-def held_with(across: float, place: Place) -> dict[str, str]:
-    """The words that a recipe's tools leave open, for stock so thick in mm; '' where none is."""
+def held_with(across: float, size: float, place: Place) -> dict[str, str]:
+    """The words that a recipe's tools leave open, for stock so thick in mm; '' where none is.
+
+    What is turned of it to `size` mm, 0 where none is told, is what must be read.
+    """
     workshop = place.design.workshop
-    finest = workshop.finest(exact(round(across, 3)), exact(round(across, 3)), "outside")
+    read = exact(round(min(size, across) if size else across, 3))
+    finest = workshop.finest(read, read, "outside")
     return {
         "chuck": _chuck(across, place.design),
         "reads": finest.name if finest is not None else "a borrowed instrument",
