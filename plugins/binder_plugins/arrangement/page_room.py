@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import ceil
 
-from binder.api import CautionLines, ChainFact, Design, Joint, JointFact, text_of
+from binder.api import CautionLines, ChainFact, ClosedWithFact, Design, Joint, JointFact, text_of
 from binder_solid.filled import done_as, locking
 from binder_solid.float_tried import float_wanted, shut_by
 from binder_solid.leaning import leans_at
 from binder_solid.set_there import put_on, set_there
 from binder_solid.tripped import trip_words
+from binder_solid.watched import slip_line, slips_unseen
 
 # A page less its headings, and what a row, the edges of a step and a note of a test take.
 _PAGE = 230.0
@@ -18,8 +19,8 @@ _ROW, _STEP, _LINE, _TEST = 6.2, 2.0, 5.0, 16.0
 # A line of what stands small under a step; letters on a line, large and small.
 _SMALL_LINE = 4.5
 _LETTERS, _SMALL_LETTERS = 86, 96
-# `done before (...)`, and what is said at a joint that is locked at the end: dry, watched, set.
-_PREFACE, _DRY = 45, 190
+# `done before (...)`, and what is said at a joint that is locked at the end, but for its line.
+_PREFACE, _DRY = 45, 160
 # What is put together dry first, before a float is shut, beside what it is found to be.
 _TRIED = 110
 # The words over the list of what is locked last, a step of it, and its last step.
@@ -38,7 +39,9 @@ def picture_height(name: str, owners: dict[str, str], design: Design) -> float:
     steps go on to the next page, but for the first.
     """
     one = design.assemblies[name]
-    above = _PAGE - _ROW * len(one.members)
+    closed = design.facts.about(ClosedWithFact, name)
+    rows = len(one.members) + (len(closed.items) if closed is not None else 0)
+    above = _PAGE - _ROW * rows
     below = sum(_steps(name, owners, design)) + (_test(owners, design) if one.test else 0.0)
     left = above - below
     return min(_MOST, left if left > _LEAST else max(above - _FIRST, _LEAST))
@@ -71,7 +74,7 @@ def _closed(owners: dict[str, str], design: Design) -> Iterator[tuple[Joint, Joi
 def _joint(joint: Joint, fact: JointFact, lines: CautionLines, design: Design) -> float:
     """A step that closes a joint, with what stands small under it."""
     before = _PREFACE if fact.is_lasting or fact.is_hot else 0
-    dried = _DRY if locking(joint) else 0
+    dried = _dry(joint, design) if locking(joint) else 0
     place = (set_there if fact.is_lasting else put_on)(joint, design)
     if not place and fact.group == "fixing":
         place = leans_at(joint, design)
@@ -86,6 +89,11 @@ def _joint(joint: Joint, fact: JointFact, lines: CautionLines, design: Design) -
         tried = (float_wanted(wanted, design), wanted.little, wanted.much)
         words += _TRIED + sum(map(len, tried))
     return _tall(words, *(len(one or "") for one in small))
+
+
+def _dry(joint: Joint, design: Design) -> int:
+    """The letters of what is said of a joint that stays dry while the model runs in."""
+    return _DRY + len(slip_line(joint, design)) + len(slips_unseen(joint, design))
 
 
 def _tall(letters: int, *small: int) -> float:
