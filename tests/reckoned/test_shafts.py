@@ -99,12 +99,12 @@ def test_teeth_rope_and_hand_load_the_cheeks() -> None:
     assert near.wear.pressure_mpa == pytest.approx(0.2629, abs=2e-4)
     assert near.wear.speed_ms == pytest.approx(0.00838, abs=1e-5)
     other, wheel = bearings("wharf-crane", "barrel_axle")
-    assert (wheel.load, other.load) == pytest.approx((6.469, 4.367), abs=1e-3)
+    assert (wheel.load, other.load) == pytest.approx((6.584, 4.253), abs=1e-3)
 
 
 def test_what_the_hand_sets_turning() -> None:
     found = inertia("wharf-crane")
-    assert [one.own for one in found.bodies] == pytest.approx([1.330, 1.4385], abs=1e-3)
+    assert [one.own for one in found.bodies] == pytest.approx([1.330, 1.440], abs=1e-3)
     assert found.bodies[1].felt == pytest.approx((0.160,), abs=1e-3)
     assert found.loads[0][1] == pytest.approx((0.667,), abs=1e-3)
     assert found.total == pytest.approx((2.157,), abs=2e-3)
@@ -116,6 +116,6 @@ def test_the_pinion_stands_opposite_its_wheel() -> None:
     assert train is not None
     pair = opposite(train.passed[0], 0, design("wharf-crane"))
     assert pair is not None
-    assert pair.offset == pytest.approx(0.675)
-    assert pair.sticks_out == pytest.approx(0.175)
+    assert pair.offset == pytest.approx(0.575)
+    assert pair.sticks_out == pytest.approx(0.075)
     assert pair.play == pytest.approx(0.35)

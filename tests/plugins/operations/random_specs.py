@@ -106,7 +106,7 @@ def _plate(draw: st.DrawFn) -> str:
         )
     return (
         f"{{material: {draw(METALS)}, stock: plate, plate: {{width: 60 mm,"
-        f" length: {draw(st.integers(60, 90))} mm, thickness: {draw(st.sampled_from([6, 8]))} mm}},"
+        f" length: {draw(st.integers(70, 72))} mm, thickness: {draw(st.sampled_from([6, 8]))} mm}},"
         f" features: {{{', '.join(more)}}}}}"
     )
 

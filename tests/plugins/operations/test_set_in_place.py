@@ -338,7 +338,7 @@ def test_plate_stands_up_in_the_sketch_while_its_edge_is_milled(plan: Plan) -> N
     for count in (1, 2):
         design = plan(HEAD + part % count).design
         assert design is not None
-        (edges,) = [one for one in _route(design, "part").setups if one.place == "mill"]
+        edges, *_ = [one for one in _route(design, "part").setups if one.place == "mill"]
         drawn = sketch(edges, design.facts.about(FormFact, "part"))
         assert drawn is not None
         bare = [one for one in drawn.shapes if isinstance(one, DrawnBox) and not one.tint]
