@@ -1,5 +1,6 @@
 # `make binder` sets up .venv and compiles the example; DEVELOPERS.md tells the rest.
-# PYTHON=... names the interpreter that makes .venv.
+# PYTHON=... names the interpreter that makes .venv. The tests start Python some hundred times:
+# without byte code on disk each start would compile all modules anew, two seconds a time.
 SPEC = specs/screw-jack/screw-jack.yaml
 BIN = .venv/bin
 
@@ -11,7 +12,7 @@ binder:
 
 test:
 	@PYTHON="$(PYTHON)" sh .ci/setup.sh dev
-	$(BIN)/python -m pytest
+	env -u PYTHONDONTWRITEBYTECODE $(BIN)/python -m pytest
 
 lint:
 	@PYTHON="$(PYTHON)" sh .ci/setup.sh dev

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import chain
 from typing import TypeVar
@@ -14,6 +14,8 @@ from binder.design.items import Assembly, Bought, Departure, Fabrication, Featur
 from binder.parameters import Working
 from binder.spec.validate import Spec
 from binder.workshop import Workshop
+
+Answer = TypeVar("Answer")
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +36,10 @@ class Design:
     workings: Mapping[str, Working] = field(default_factory=dict)
     # The joints of each item; no step adds any, so they are sorted once.
     _joints_at: dict[str, list[Joint]] = field(
+        default_factory=dict, init=False, compare=False, repr=False
+    )
+    # What `once` was asked already: a design never changes, so an answer stays right.
+    _answers: dict[tuple[object, str], object] = field(
         default_factory=dict, init=False, compare=False, repr=False
     )
 
@@ -82,6 +88,13 @@ class Design:
             yield from part.features
         for fabrication in self.fabrications.values():
             yield from fabrication.features
+
+    def once(self, reckon: Callable[[Design, str], Answer], name: str) -> Answer:
+        """What a function says of a name in this design, worked out the first time it is asked."""
+        key = (reckon, name)
+        if key not in self._answers:
+            self._answers[key] = reckon(self, name)
+        return self._answers[key]  # type: ignore[return-value]
 
     def with_contribution(self, more: Contribution) -> Design:
         """This design and what a step adds to it."""

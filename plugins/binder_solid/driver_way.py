@@ -63,20 +63,25 @@ class _Head:
     high: float = _REACH_MM
 
 
-def beside_heads(joint: Joint, design: Design) -> Iterator[Beside]:
+def beside_heads(joint: Joint, design: Design) -> tuple[Beside, ...]:
     """What stands within a driver's handle of the axis of each head of a screwed joint.
 
     Of a bolted one, what stands over either end of a bolt where a nut and its spanner go.
 
     Nothing where the joint holds several copies, or the model is not placed: no head has a place.
     """
-    for head in _heads(joint, design):
-        for one in design.facts.all(PlacedFact):
-            if one.item in joint.items:
-                continue
-            found = _over(head, one, design)
-            if found is not None:
-                yield found
+    return design.once(_beside, joint.name)
+
+
+def _beside(design: Design, name: str) -> tuple[Beside, ...]:
+    joint = design.joints[name]
+    met = (
+        _over(head, one, design)
+        for head in _heads(joint, design)
+        for one in design.facts.all(PlacedFact)
+        if one.item not in joint.items
+    )
+    return tuple(each for each in met if each is not None)
 
 
 def _heads(joint: Joint, design: Design) -> Iterator[_Head]:

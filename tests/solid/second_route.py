@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterator
 
 from OCP.BRep import BRep_Tool
@@ -73,10 +74,16 @@ def triangles(form: Form, side: Projection, fineness: float) -> list[tuple[Point
     return found
 
 
-def covered(corners: list[tuple[Point, Point, Point]], height: float) -> tuple[float, float] | None:
-    """Gives the outermost points, left and right, that triangles cover at a height."""
-    ends = [u for triangle in corners for u in crossings(triangle, height)]
-    return (min(ends), max(ends)) if ends else None
+def covered(
+    corners: list[tuple[Point, Point, Point]], heights: list[float]
+) -> list[tuple[float, float]]:
+    """Gives the outermost points, left and right, that triangles cover at each rising height."""
+    ends: list[list[float]] = [[] for _ in heights]
+    for triangle in corners:
+        rises = [v for _, v in triangle]
+        for n in range(bisect_left(heights, min(rises)), bisect_right(heights, max(rises))):
+            ends[n] += crossings(triangle, heights[n])
+    return [(min(one), max(one)) for one in ends]
 
 
 def crossings(points: tuple[Point, ...], height: float) -> Iterator[float]:

@@ -25,8 +25,13 @@ _BEHIND = {"top": ("underside", "bottom"), "underside": ("top",), "bottom": ("to
 Pair = tuple[str, str]
 
 
-def joints_closed_in(one: Assembly, design: Design) -> list[Joint]:
+def joints_closed_in(one: Assembly, design: Design) -> tuple[Joint, ...]:
     """The joints closed in an assembly, in the order of the hand."""
+    return design.once(_closed_in, one.name)
+
+
+def _closed_in(design: Design, name: str) -> tuple[Joint, ...]:
+    one = design.assemblies[name]
     inside = inside_of(one, design)
     near = [joint for joint in design.joints.values() if inside.issuperset(joint.items)]
     inner = {
@@ -37,7 +42,7 @@ def joints_closed_in(one: Assembly, design: Design) -> list[Joint]:
     turns = [[joint for joint in closed if _turn(joint, design) == turn] for turn in range(4)]
     hot, lasting, loose, drives = turns
     groups = (hot, [*lasting, *loose], drives)
-    return [joint for group in groups for joint in _by_hand(group, design)]
+    return tuple(joint for group in groups for joint in _by_hand(group, design))
 
 
 def _is_closed_in(name: str, joint: Joint, inner: Insides, design: Design) -> bool:
