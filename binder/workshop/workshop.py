@@ -41,6 +41,10 @@ class Workshop:
     entry: WorkshopEntry
     document: Document = field(repr=False)
     owned: Owned = field(repr=False)
+    # What `holders` was asked already: each diameter is asked for at many acts.
+    _gripping: dict[Fraction, tuple[Holder, ...]] = field(
+        default_factory=dict, init=False, compare=False, repr=False
+    )
 
     @property
     def name(self) -> str:
@@ -178,8 +182,11 @@ class Workshop:
 
         One whose run-out is not known comes after those whose is.
         """
-        found = (*self._chucks(diameter), *self._collets(diameter))
-        return tuple(sorted(found, key=lambda one: (one.run_out is None, one.run_out or NOTHING)))
+        if diameter not in self._gripping:
+            found = (*self._chucks(diameter), *self._collets(diameter))
+            truest = sorted(found, key=lambda one: (one.run_out is None, one.run_out or NOTHING))
+            self._gripping[diameter] = tuple(truest)
+        return self._gripping[diameter]
 
     def _chucks(self, diameter: Fraction) -> Iterator[Holder]:
         for name, chuck in self.entry.holding.chucks.items():

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 from binder_making.cutting.drilling import carried_feed, deep_hole, drilling_load
 from binder_making.cutting.feed import (
@@ -57,6 +58,7 @@ class Cut:
     by_motor: bool = False
 
 
+@lru_cache(maxsize=4096)
 def advise(
     material: Group,
     act: str,
