@@ -43,8 +43,8 @@ def _uses(setup: SetUp, task: Task, earlier: str, design: Design) -> Iterator[bo
         return
     other = design.tasks[earlier].item
     both = {
-        name
-        for name, joint in design.joints.items()
+        joint.name
+        for joint in (*design.joints_at(task.item), *design.joints_at(other))
         if {task.item, other} <= {*joint.items, joint.held_by}
     }
     mate = design.item(other)

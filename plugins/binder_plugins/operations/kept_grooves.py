@@ -67,7 +67,7 @@ def floor_edges(turning: Turning, end: str, tags: tuple[str, ...]) -> Iterator[A
 def _kept(work: Work, step: str) -> Iterator[Joint]:
     """The joints of a step that something keeps, and whose other half is there before it."""
     half = work.half(step)
-    for joint in work.design.joints.values():
+    for joint in work.design.joints_at(work.name):
         is_here = any(end.item == work.name and end.place == step for end in joint.ends)
         if is_here and joint.held_by and half is not None and not half.is_master:
             yield joint

@@ -270,4 +270,5 @@ def _own_names(design: Design) -> list[str]:
         holding.dividing_heads,
         design.workshop.entry.measuring,
     )
-    return sorted({str(name) for group in groups for name in group}, key=len, reverse=True)
+    names = {str(name) for group in groups for name in group}
+    return sorted(names, key=lambda name: (-len(name), name))
