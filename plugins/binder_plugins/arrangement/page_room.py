@@ -5,7 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import ceil
 
-from binder.api import CautionLines, ChainFact, ClosedWithFact, Design, Joint, JointFact, text_of
+from binder.api import (
+    CautionLines,
+    ChainFact,
+    ClosedWithFact,
+    Design,
+    HardwareFact,
+    Joint,
+    JointFact,
+    text_of,
+)
 from binder_solid.filled import done_as, locking
 from binder_solid.float_tried import float_wanted, shut_by
 from binder_solid.leaning import leans_at
@@ -21,13 +30,16 @@ _SMALL_LINE = 4.5
 _LETTERS, _SMALL_LETTERS = 86, 96
 # `done before (...)`, and what is said at a joint that is locked at the end, but for its line.
 _PREFACE, _DRY = 45, 160
+# What stands round the name of bought hardware, and before many a step: `the same way round as
+# they are marked`, `each screw starts by hand before one is tightened`.
+_OFF, _AROUND = 10, 60
 # What is put together dry first, before a float is shut, beside what it is found to be.
 _TRIED = 110
 # The words over the list of what is locked last, a step of it, and its last step.
 _WHEN, _LOCK, _CURES = 110, 130, 92
 # What is said where an evening ends for what has to cure.
 _LEFT_ALONE = 130
-_LEAST, _MOST = 85.0, 190.0
+_LEAST, _MOST = 66.0, 190.0
 # A long first step, which keeps the rows on the page of the picture if it begins there.
 _FIRST = 40.0
 
@@ -84,7 +96,10 @@ def _joint(joint: Joint, fact: JointFact, lines: CautionLines, design: Design) -
         place,
         joint.entry.note,
     )
-    words = len(fact.step) + len(trip_words(joint, design)) + before + dried
+    bought = sum(
+        _OFF + len(one.what) for one in design.facts.where(HardwareFact, "joint", joint.name)
+    )
+    words = len(fact.step) + len(trip_words(joint, design)) + before + dried + bought + _AROUND
     for wanted in shut_by(joint, design):
         tried = (float_wanted(wanted, design), wanted.little, wanted.much)
         words += _TRIED + sum(map(len, tried))
