@@ -10,6 +10,8 @@ import math
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from binder_trade.gears.dividing.owned import divided
+
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
@@ -51,18 +53,22 @@ def rounds(
         return
     deep = [work.mm(round(depth, 2)) for depth in depths_of(one, count)[:-1]]
     words = ", then ".join(f"{each} deep" for each in deep)
+    how = divided(one.count, work.design.workshop.dividers())
+    turns = f" ({how})" if how else ""
     act = work.act(
         "mill",
         f"centre the cutter on the axis, touch the blank, cut all {one.count} gaps {words}, once "
-        f"round for each: at the whole depth at once the mandrel would bend away {found.bends:.1f} "
-        "times as far as it may; begin every round, the last as well, at one marked gap",
+        f"round for each{turns}: at the whole depth at once the mandrel would bend away "
+        f"{found.bends:.1f} times as far as it may; begin every round, the last as well, at one "
+        "marked gap",
         machine=machine,
         feature=one.feature,
         tool=one.cutter,
         size=one.across,
         tags=("rough",),
     )
-    yield replace(act, speed=teeth.speed, feed=teeth.feed, run=(count - 1) * teeth.run)
+    run = (count - 1) * teeth.run
+    yield replace(act, speed=teeth.speed, feed=teeth.feed, run=run, spoils=teeth.spoils)
 
 
 def in_rounds(one: Toothing, teeth: Act, found: TableMandrel | None) -> Act:
