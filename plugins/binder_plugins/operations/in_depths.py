@@ -27,14 +27,12 @@ _DEDENDUM = 1.25
 
 
 def depths_of(one: Toothing, count: int) -> list[float]:
-    """The depths in mm to which a space is cut one after another, the whole one last.
+    """The depths in mm to which an involute space is cut one after another, the whole one last.
 
-    An involute space is that of the basic rack, wider at the top than at the bottom: of so much
-    more depth the last rounds cut less. Of others each round goes as deep as the next.
+    It is that of the basic rack, wider at the top than at the bottom: each round goes less deeper
+    than the one before it.
     """
     shares = [number / count for number in range(1, count + 1)]
-    if not one.module:
-        return [one.depth * share for share in shares]
     floor = one.module * (math.pi / 2 - 2 * _DEDENDUM * _FLANK)
     whole = _section(floor, one.depth)
     # A(z) = w z + z² tan 20°, solved for z.

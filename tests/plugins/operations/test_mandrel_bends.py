@@ -66,6 +66,21 @@ def test_a_pinion_on_a_thin_neck_is_cut_in_three_depths(route_of: RouteOf) -> No
     assert order == [rough.what]
 
 
+def test_teeth_of_no_rack_are_cut_in_depths_too(route_of: RouteOf) -> None:
+    """A ratchet of ⌀9 to ⌀6 on ⌀4, 10 wide: a neck of 5.5 for 14 of it bends 2 times as far."""
+    part = (
+        "{material: mild steel, stock: round bar, ratchet: {teeth: 8, outside: 9 mm, depth: 1.5 mm,"
+        " width: 10 mm}, features: {bore: {reamed: 4 mm, depth: through}}}"
+    )
+    bare = toothed(route_of(part))
+    shop = without(holding__fixtures="[footstock for the rotary table, parallels]")
+    held = toothed(route_of(part, workshop=shop))
+    (rounds,), (whole,) = ([a for a in one.acts if a.act == "cut-teeth"] for one in (bare, held))
+    assert "each cut in 2 depths" in rounds.what
+    assert rounds.run == pytest.approx(2 * whole.run)
+    assert "depths" not in whole.what
+
+
 def test_a_stiff_mandrel_cuts_at_the_whole_depth(route_of: RouteOf) -> None:
     setup = toothed(route_of(wheel(54, 3, 8)))
     assert not any("rough" in act.tags for act in setup.acts)
