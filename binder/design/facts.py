@@ -60,7 +60,8 @@ class BarUse(Fact):
     """What a part takes of its bar: `length` mm as it leaves the saw or the parting tool.
 
     `over` mm of it are there to hold it by; `verb` is what cuts it off, as printed. A piece of
-    plate or sheet is `width` mm wide as well; of a round one both are the diameter, and `is_round`.
+    plate or sheet is `width` mm wide as well; of a round one, which `is_round`, that is the
+    diameter, and so is `length` without what is `over`.
     """
 
     length: Fraction

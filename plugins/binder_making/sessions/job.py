@@ -25,11 +25,14 @@ class Job:
     `family` is the kind of set-up (chuck in the lathe, vice on the mill), `setup` the one
     gripping. `is_safe_after` is False where the work must not be left: a bore half finished, a
     joint fluxed. `cure_minutes` runs by itself afterwards. `gate` is a size that must be
-    written down. `after` are the jobs that it waits for.
+    written down. `after` are the jobs that it waits for. `title` is its name for the maker where
+    its `id` is none, `stop` where it may be stopped in the middle of its set-up.
     """
 
     id: str
     minutes: float
+    title: str = ""
+    stop: str = ""
     family: str = ""
     setup: str = ""
     tools: tuple[str, ...] = ()
@@ -39,6 +42,11 @@ class Job:
     gate: str = ""
     day: Day = Day.ORDINARY
     after: tuple[str, ...] = ()
+
+    @property
+    def name(self) -> str:
+        """What it is called to the maker."""
+        return self.title or self.id
 
 
 @dataclass(frozen=True, slots=True)

@@ -173,9 +173,14 @@ def _evening(number: int, chunk: list[Job], following: list[Job], asked: Lengths
         _tools(chunk),
         tuple(job.gate for job in chunk if job.gate),
         tuple(job.id for job in chunk if job.cure_minutes),
-        _tools(following),
+        _tools([job for job in following if not _goes_on(chunk[-1], job)]),
         tuple(_remarks(chunk, following, asked.useful_min - minutes)),
     )
+
+
+def _goes_on(last: Job, job: Job) -> bool:
+    """Whether a job goes on in the grip of the last one, with all that lies there for it."""
+    return bool(last.setup) and job.setup == last.setup
 
 
 def _tools(chunk: Sequence[Job]) -> tuple[str, ...]:
@@ -184,15 +189,18 @@ def _tools(chunk: Sequence[Job]) -> tuple[str, ...]:
 
 def _remarks(chunk: list[Job], following: list[Job], spare: float) -> list[str]:
     last = chunk[-1]
+    goes_on = bool(following) and _goes_on(last, following[0])
     found = []
     if spare < 0:
         found.append(f"takes {-spare:.0f} min more than an evening has: begin early")
-    if not last.is_safe_after and following:
-        found.append(f"'{last.id}' must not be left as it is: go on until it is safe")
+    # The next evening goes on with the same grip: there it may be stopped, if nothing is moved.
+    if not last.is_safe_after and following and not goes_on:
+        found.append(f"{last.name} must not be left as it is: go on until it is safe")
     if last.is_risky and len(chunk) > 1:
-        found.append(f"'{last.id}' is risky: leave it for the next evening if you are tired")
-    if last.setup and following and following[0].setup == last.setup:
-        found.append("leave the work in its grip: it must not be disturbed")
+        found.append(f"{last.name} is risky: leave it for the next evening if you are tired")
+    if goes_on:
+        stop = f"{last.stop}, and " if last.stop else ""
+        found.append(f"{stop}leave the work in its grip: it must not be disturbed")
     if Day.HEAT in {job.day for job in chunk}:
         found.append("heat: stay until everything is cold")
     return found

@@ -83,9 +83,11 @@ def _sawn(cut: CutSize, design: Design) -> str:
     sizes, use = _sizes(cut, design), design.facts.about(BarUse, cut.subject)
     if sizes is None:
         return ""
+    both = " × ".join(shown_length(one, design.units) for one in sizes)
     if use is not None and use.is_round:
-        return f"⌀{shown_length(sizes[0], design.units)}"
-    return " × ".join(shown_length(one, design.units) for one in sizes)
+        held = f", held by the rest of a piece {both}" if use.over else ""
+        return f"⌀{shown_length(sizes[1], design.units)}{held}"
+    return both
 
 
 def _sizes(cut: CutSize, design: Design) -> tuple[Fraction, Fraction] | None:

@@ -24,6 +24,8 @@ if TYPE_CHECKING:
 # In mm: how far the nose of a clamp reaches on to the work, how far the cutter with what holds it
 # keeps from it, and how much of an edge one takes. Common practice, no source.
 _NOSE, _CLEAR, _WIDE = 8.0, 5.0, 20.0
+# What a clamp wants beside a cut, in mm.
+BESIDE_MM = _NOSE + _CLEAR
 _TABLE = "on the table"
 _ALONG_EDGES = frozenset({"rounded", "chamfered", "bevelled"})
 _SIDES = (("left", "right"), ("front", "back"), ("underside", "top"))

@@ -14,7 +14,7 @@ from binder_plugins.operations.gripping import ended_short, first_grip
 from binder_plugins.operations.kept_grooves import floor_edges
 from binder_plugins.operations.necks import carried, uncarried
 from binder_plugins.operations.reaching import from_end
-from binder_plugins.operations.thin_ends import ended_bare, thin_end
+from binder_plugins.operations.thin_ends import ended_bare, on_half_centre, thin_end
 from binder_plugins.operations.threads_past import past_line, past_words, run_past
 from binder_plugins.operations.true import true_to_one_another
 
@@ -52,6 +52,8 @@ def first(turning: Turning) -> None:
     acts += list(trials(work, acts, carried="centre" in grip.support))
     if turning.plan.is_parted:
         acts += list(parted(turning))
+    if thin is None:
+        grip = on_half_centre(turning, grip, free)
     turning.add(
         "lathe",
         turning.lathe,

@@ -115,6 +115,8 @@ def _job(piece: Piece, name: str, minutes: float, after: tuple[str, ...], *, is_
     return Job(
         id=name,
         minutes=minutes,
+        title=_titled(piece, name),
+        stop="" if is_last else _stop(acts),
         family=_family(piece),
         setup=piece.id if setup is not None and setup.machine else "",
         tools=piece.tools,
@@ -126,6 +128,19 @@ def _job(piece: Piece, name: str, minutes: float, after: tuple[str, ...], *, is_
         day=_day(acts),
         after=after,
     )
+
+
+def _titled(piece: Piece, name: str) -> str:
+    """A job as its line in the evening calls it: the item, its set-up, and which part of it."""
+    setup = f", set-up {piece.setup.number}" if piece.setup is not None else ""
+    return f"{piece.title}{setup}{name.removeprefix(piece.id)}"
+
+
+def _stop(acts: frozenset[str]) -> str:
+    """Where a set-up longer than an evening is stopped."""
+    if "cut-teeth" in acts:
+        return "stop with a gap cut right through, write down which round and which gap it was"
+    return "stop with a line of its leaf done"
 
 
 def _family(piece: Piece) -> str:

@@ -20,6 +20,7 @@ from binder_plugins.operations.lengthwise import SAME, is_spoiled
 from binder_plugins.operations.necks import carried
 from binder_plugins.operations.row_walls import clipped_length, spaced_length
 from binder_plugins.operations.second_grip import is_fitted, second_grip
+from binder_plugins.operations.thin_ends import on_half_centre
 from binder_plugins.operations.threads_past import far_chamfers
 
 if TYPE_CHECKING:
@@ -44,7 +45,7 @@ def second(turning: Turning) -> None:
     acts += floor_edges(turning, end, ("back",))
     grip, is_firm = second_grip(turning)
     if acts[1:] and is_carried(turning, grip, bores, is_firm=is_firm):
-        grip = replace(grip, support="tailstock centre")
+        grip = on_half_centre(turning, replace(grip, support="tailstock centre"), end)
         acts = [acts[0], turning.centre(end), *carried(turning, acts[1:], end, turning.plan.second)]
     elif not is_firm:
         grip = _steadied(turning, grip, end)

@@ -16,6 +16,7 @@ from binder.api import (
 from binder_plugins.operations.parallels import CLEAR, CLEAR_OF_CUT, ON_WOOD, gripped_axis, under
 from binder_plugins.operations.second_grip import SOFT_JAWS, STUB
 from binder_plugins.operations.sides import EDGES_UP, face_up
+from binder_plugins.operations.thin_ends import HALF
 from binder_plugins.operations.uncut import WHOLE, Uncut
 
 if TYPE_CHECKING:
@@ -76,7 +77,7 @@ def _in_the_lathe(grip: Grip, form: FormFact, uncut: Uncut, stub: float) -> Draw
         shapes += _soft_jaws(grip, form, at, middle, scale)
     else:
         shapes += _jaws(grip, at, middle, scale, form)
-    if grip.support.startswith("tailstock"):
+    if grip.support.startswith(("tailstock", HALF)):
         end = at(0.0 if flip else length)
         shapes += [Polyline(((end + 7, middle - 3), (end, middle), (end + 7, middle + 3)))]
     shapes += _steady(grip, at, middle, scale, form)

@@ -11,6 +11,8 @@ from binder_plugins.operations.ratchets import lowest
 from binder_solid.facts import FormFact
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from binder.api import Design
 
 # Common practice, no source, all in mm: how far the neck stays under the bottoms of the teeth, to
@@ -27,6 +29,10 @@ _DISC = 25.0
 # The depth of an involute tooth in modules, as in `teeth`. Source: ISO 53, profile A.
 _WHOLE_DEPTH = 2.25
 _LEAST_TEETH = 3
+# In so many depths at the most teeth are cut because of a mandrel that bends, and so many mm a
+# body is made thicker for its sake: common practice, no source.
+_DEPTHS, _THICKER = 3, 8
+_SAME = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,9 +66,40 @@ class TableMandrel:
         return max((self.swing + self.wide) / self.neck, (self.apart + self.wide) / self.body)
 
     @property
+    def out(self) -> float:
+        """From the flange or the chuck to the far side of the wheel, in mm."""
+        return self.apart + self.wide
+
+    @property
+    def thin(self) -> float:
+        """How much of that is no thicker than the neck, in mm."""
+        return self.swing + self.wide if self.swing else self.out
+
+    @property
+    def bends(self) -> float:
+        """How far it bends under the cutter, over what a plain one does that is just stiff enough.
+
+        The cutter pushes with F at the far side of the wheel. A cantilever of two thicknesses
+        bends there by F / 3E (L1³ / I1 + (L³ − L1³) / I2), with L1 and I1 of the thin end,
+        I = π d⁴ / 64; it is the integral of M² / 2EI, piece by piece (Castigliano). The plain
+        one is as long, and L / `SUPPORTED` thick all along.
+        """
+        thin, out = self.thin, self.out
+        yields = thin**3 / self.neck**4 + (out**3 - thin**3) / self.body**4
+        return yields * (out / SUPPORTED) ** 4 / out**3
+
+    @property
+    def depths(self) -> int:
+        """In how many depths teeth are cut, so that each bends it no more than it may.
+
+        What pushes goes with the section of the chip, and each depth takes as much of that.
+        """
+        return max(math.ceil(self.bends - _SAME), 1)
+
+    @property
     def is_carried(self) -> bool:
         """Whether its end must be carried, since it would bend away from the cutter."""
-        return self.stands_out > SUPPORTED
+        return self.stands_out > SUPPORTED + _SAME or self.depths > _DEPTHS
 
     @property
     def across(self) -> float:
@@ -100,10 +137,24 @@ def table_mandrel(design: Design, name: str, bore: float, cut: Cut) -> TableMand
     clamps = 0.0 if is_on_head else _CLAMPS
     apart = math.ceil(max(radius, _NOSE) + _CLEAR + clamps)
     wide = form.size[0]
-    body = float(max(neck, _BODY, math.ceil((apart + wide) / SUPPORTED)))
-    swing = _swing(radius, low / 2, body / 2) if cut.cutter >= _DISC else radius
-    swing = 0.0 if body <= neck else math.ceil(swing + _CLEAR)
-    return TableMandrel(bore, wide, root, low, neck, swing, body, apart, is_on_head)
+    least = float(max(neck, _BODY, math.ceil((apart + wide) / SUPPORTED)))
+    able = []
+    for body in (least + more for more in range(_THICKER + 1)):
+        swing = _swing(radius, low / 2, body / 2) if cut.cutter >= _DISC else radius
+        swing = 0.0 if body <= neck else math.ceil(swing + _CLEAR)
+        able.append(TableMandrel(bore, wide, root, low, neck, swing, body, apart, is_on_head))
+    return _stiffest(able)
+
+
+def _stiffest(able: Sequence[TableMandrel]) -> TableMandrel:
+    """The first that is stiff enough; where none is, the one that bends least.
+
+    A thicker body is stiffer, and wants a longer neck for the cutter to swing past it. Where the
+    end must be carried all the same, none is made thicker for it.
+    """
+    enough = (one for one in able if one.bends <= 1 + _SAME and one.stands_out <= SUPPORTED + _SAME)
+    best = next(enough, None) or min(able, key=lambda one: one.bends)
+    return able[0] if best.is_carried else best
 
 
 def _low(shape: object, form: FormFact, root: float, cut: Cut) -> float:

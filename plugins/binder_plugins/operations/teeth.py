@@ -9,8 +9,9 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.bench import bench_vice, divider, mill_for, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.gripping import SUPPORTED
+from binder_plugins.operations.in_depths import in_rounds, rounds, rounds_on
 from binder_plugins.operations.leaning import Held, leaning_of, leaning_setups
-from binder_plugins.operations.table_mandrel import Cut, table_mandrel
+from binder_plugins.operations.table_mandrel import Cut, TableMandrel, table_mandrel
 from binder_plugins.operations.tooth_trial import ground_trial, trial
 from binder_plugins.operations.toothings import WHOLE_DEPTH, Toothing, toothings
 from binder_plugins.operations.words import holding_min
@@ -42,7 +43,8 @@ def tooth_setups(turning: Turning, number: int) -> Iterator[SetUp]:
         yield from leaning_setups(turning, number, Held(*_grip(turning)))
         return
     for one in toothings(work, turning.form):
-        grip, datum, true = _grip(turning, one)
+        alone = _alone(turning, one)
+        grip, datum, true = _grip(turning, one, alone)
         place, machine = "mill", mill_for(work.design.workshop)
         if one.kind == "internal":
             place, machine, true = "lathe", turning.lathe, "the rim within 0.02 mm"
@@ -52,19 +54,29 @@ def tooth_setups(turning: Turning, number: int) -> Iterator[SetUp]:
             if one.kind != "ratchet":
                 turning.trouble.append(_no_mill(work))
         act = _round_act(work, one, machine)
-        tried = (
-            trial(work, one, act, machine) if one.kind == "gear" and machine and one.module else ()
-        )
-        acts = (*ground_trial(work, one, act, grip, machine), *tried, act)
+        acts = _tried(work, one, act, grip, machine, alone) if machine else (act,)
         yield SetUp(number, place, machine, grip, datum, acts, true, "", holding_min(grip.kind))
         number += 1
+
+
+def _tried(
+    work: Work, one: Toothing, teeth: Act, grip: Grip, machine: str, alone: TableMandrel | None
+) -> tuple[Act, ...]:
+    """The teeth behind what is tried first, and behind the rounds that spare their mandrel."""
+    early = tuple(rounds(work, one, teeth, alone, machine))
+    is_tried = one.kind == "gear" and one.module
+    tried = trial(work, one, teeth, machine, is_begun=bool(early)) if is_tried else ()
+    scrap = ground_trial(work, one, teeth, grip, machine, rounds_on(alone))
+    return (*scrap, *early, *tried, in_rounds(one, teeth, alone))
 
 
 def _no_mill(work: Work) -> tuple[str, str]:
     return "no-machine-for-it", f"the teeth of '{work.name}' are milled, and no mill is owned"
 
 
-def _grip(turning: Turning, one: Toothing | None = None) -> tuple[Grip, str, str]:
+def _grip(
+    turning: Turning, one: Toothing | None = None, alone: TableMandrel | None = None
+) -> tuple[Grip, str, str]:
     """On a dividing head, or a rotary table stood on edge, since the mill's spindle is upright."""
     workshop = turning.work.design.workshop
     head = divider(workshop)
@@ -74,32 +86,48 @@ def _grip(turning: Turning, one: Toothing | None = None) -> tuple[Grip, str, str
     bore = _bore(turning)
     if bore is not None:
         across = bore.diameter or 0.0
-        carried, short = _carried(turning, one, across) if head else ("", "")
+        carried = f"footstock of the {head}, its centre in the mandrel's end" if head else ""
         grip = Grip(
             f"mandrel{on}", "divider", f"its bore ⌀{turning.work.mm(across)}", across,
-            support=carried,
+            support=carried if alone is None else "",
         )  # fmt: skip
-        return grip, "the bore", f"the outside to the bore within 0.02 mm{level}{short}"
+        return (
+            grip,
+            "the bore",
+            f"the outside to the bore within 0.02 mm{level}{_short(turning.work, alone)}",
+        )
     grip = Grip(f"chuck{on}", "divider", "its shank")
     return grip, "the axis", f"the blank within 0.02 mm{level}"
 
 
-def _carried(turning: Turning, one: Toothing | None, bore: float) -> tuple[str, str]:
-    """What carries the end of the mandrel, and why nothing need.
+def _alone(turning: Turning, one: Toothing) -> TableMandrel | None:
+    """The mandrel that needs nothing to carry its end; None where it is carried, or there is none.
 
     A lathe's centre stands in a lathe: the divider has a footstock of its own height or none.
     """
-    work = turning.work
-    carried = f"footstock of the {divider(work.design.workshop)}, its centre in the mandrel's end"
-    found = None
-    if one is not None:
-        found = table_mandrel(work.design, work.name, bore, Cut(one.feature, one.depth, one.across))
-    if found is None or found.is_carried:
-        return carried, ""
-    if any("footstock" in str(name) for name in work.design.workshop.entry.holding.fixtures):
-        return carried, ""
-    return "", (
-        f"; without a footstock: the mandrel stands out {found.stands_out:.1f} times its "
+    design, bore = turning.work.design, _bore(turning)
+    holding = design.workshop.entry.holding
+    is_owned = any("footstock" in str(name) for name in holding.fixtures)
+    if bore is None or is_owned or not divider(design.workshop):
+        return None
+    cut = Cut(one.feature, one.depth, one.across)
+    found = table_mandrel(design, turning.work.name, bore.diameter or 0.0, cut)
+    return None if found is None or found.is_carried else found
+
+
+def _short(work: Work, alone: TableMandrel | None) -> str:
+    """Why nothing need carry the end of the mandrel."""
+    if alone is None:
+        return ""
+    if alone.depths > 1:
+        out = work.mm(alone.out)
+        return (
+            f"; without a footstock: ⌀{work.mm(alone.neck)} for {work.mm(alone.thin)} of the {out} "
+            f"that it stands out, the mandrel bends {alone.bends:.1f} times as far as one of "
+            f"⌀{work.mm(round(alone.out / SUPPORTED, 1))} all along, which is just stiff enough"
+        )
+    return (
+        f"; without a footstock: the mandrel stands out {alone.stands_out:.1f} times its "
         f"thickness, and up to {SUPPORTED:g} times it does not bend away from the cutter"
     )
 
@@ -176,6 +204,6 @@ def rack_setup(work: Work, form: FormFact) -> tuple[SetUp | None, tuple[tuple[st
     vice = vice_for(work.design.workshop) if mill else bench_vice(work.design.workshop)
     grip = Grip(vice or "vice", "vice" if mill else "bench", "its sides, teeth up")
     place = "mill" if mill else "bench"
-    acts = (*ground_trial(work, one, act, grip, mill), act)
+    acts = (*ground_trial(work, one, act, grip, mill, 1), act)
     setup = SetUp(1, place, mill, grip, "the first end", acts, "", "", holding_min(grip.kind))
     return setup, () if mill else (_no_mill(work),)

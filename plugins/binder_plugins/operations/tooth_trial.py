@@ -26,36 +26,48 @@ _MANY = 3
 _TOO_MUCH = 0.01
 
 
-def ground_trial(work: Work, one: Toothing, teeth: Act, grip: Grip, machine: str) -> Iterator[Act]:
-    """A cutter that is ground here, tried in scrap where holder and mandrel are there already."""
+def ground_trial(
+    work: Work, one: Toothing, teeth: Act, grip: Grip, machine: str, depths: int
+) -> Iterator[Act]:
+    """A cutter that is ground here, tried in scrap where holder and mandrel are there already.
+
+    In as many `depths` as the work: the scrap bends the mandrel as that does.
+    """
     if not one.cutter.startswith(GROUND) or not machine:
         return
     on = "disc, on the mandrel" if is_on_mandrel(grip) else "piece, held as the work will be"
     whose = "a cutter ground here" if "; or " in one.cutter else "the cutter"
     cut = work.act(
         "mill",
-        f"try {whose} first: three spaces in the scrap {on}; where the thin sheet of the space "
-        "does not lie in them all round, stone the cutter; then the work in its place",
+        f"try {whose} first: three spaces in the scrap {on}{_in(depths)}; where the thin sheet of "
+        "the space does not lie in them all round, stone the cutter; then the work in its place",
         machine=machine,
         feature=one.feature,
         tool=one.cutter,
         size=one.across,
         tags=("on-scrap",),
     )
-    yield replace(cut, speed=teeth.speed, feed=teeth.feed, run=float(_MANY))
+    yield replace(cut, speed=teeth.speed, feed=teeth.feed, run=float(_MANY * depths))
 
 
-def trial(work: Work, one: Toothing, teeth: Act, machine: str) -> Iterator[Act]:
+def _in(depths: int) -> str:
+    return f", each in {depths} depths as the work is cut" if depths > 1 else ""
+
+
+def trial(work: Work, one: Toothing, teeth: Act, machine: str, *, is_begun: bool) -> Iterator[Act]:
     """The spaces cut short, and the span that says how much deeper the cutter goes.
+
+    `is_begun` where the cutter has been set already, and all spaces were cut less deep.
 
     A cutter that goes deeper by e makes the span less by 2 e sin α (ISO 21771, a shift of e).
     """
     found = _span(work, one)
     across = found.across if found is not None else _MANY
     short = _SHORT * one.module
+    begin = "" if is_begun else "centre the cutter on the axis, touch the blank, "
     cut = work.act(
         "mill",
-        f"centre the cutter on the axis, touch the blank, cut {across + 1} spaces side by side "
+        f"{begin}cut {across + 1} spaces side by side "
         f"{work.mm(one.depth - short)} deep, {work.mm(short)} short",
         machine=machine,
         feature=one.feature,

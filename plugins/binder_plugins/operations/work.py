@@ -147,10 +147,13 @@ class Work:
         """Notes what is cut off the bar for it in mm, `over` of it to hold it by."""
         self.use = BarUse(self.name, exact(round(long, 3)), exact(round(over, 3)), verb)
 
-    def takes_plate(self, long: float, wide: float, *, is_round: bool = False) -> None:
-        """Notes what is sawn out of plate or sheet for it, in mm."""
-        size, width = exact(round(long, 3)), exact(round(wide, 3))
-        self.use = BarUse(self.name, size, width=width, is_round=is_round)
+    def takes_plate(
+        self, long: float, wide: float, *, over: float = 0.0, is_round: bool = False
+    ) -> None:
+        """Notes what is sawn out of plate or sheet for it, in mm, `over` of it to hold it by."""
+        size, width = exact(round(long + over, 3)), exact(round(wide, 3))
+        held = exact(round(over, 3))
+        self.use = BarUse(self.name, size, held, width=width, is_round=is_round)
 
     def mm(self, size: float) -> str:
         """A size as printed, in the units of the drawings."""

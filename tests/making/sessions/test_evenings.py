@@ -159,11 +159,34 @@ def test_all_is_done_once_in_time_and_after_what_it_waits_for(jobs: list[Job]) -
 def test_a_bad_end_is_always_told(jobs: list[Job]) -> None:
     by_id = {one.id: one for one in jobs}
     found = evenings(jobs)
-    for evening in found:
+    for evening, following in zip(found, [*found[1:], None], strict=True):
         last = by_id[evening.jobs[-1]]
+        after = by_id[following.jobs[0]].setup if following else ""
+        goes_on = bool(last.setup) and after == last.setup
         words = " ".join(evening.remarks)
         assert ("risky" in words) is (last.is_risky and len(evening.jobs) > 1)
-        assert ("safe" in words) is (not last.is_safe_after and evening is not found[-1])
+        assert ("in its grip" in words) is goes_on
+        is_bad = not last.is_safe_after and evening is not found[-1]
+        assert ("safe" in words) is (is_bad and not goes_on)
+
+
+def test_a_set_up_longer_than_an_evening_is_stopped_in_its_grip() -> None:
+    """What is told of the one end is never that it must go on and that it may be stopped."""
+    stop = "stop with a gap cut right through"
+    first_half = job("pinion 3, part 1 of 2", 90, setup="pinion 3", tools=("holder",), stop=stop,
+                     is_safe_after=False)  # fmt: skip
+    parts = [first_half, job("pinion 3, part 2 of 2", 90, setup="pinion 3", tools=("holder",))]
+    first, _ = evenings(parts)
+    (said,) = first.remarks
+    assert first.next_tools == ()
+    assert said.startswith("stop with a gap cut right through, and leave the work in its grip")
+
+
+def test_a_job_is_called_by_its_title() -> None:
+    """The maker never sees the id of a job."""
+    held = job("a_b 3", 90, title="arm, set-up 3", is_safe_after=False)
+    first, _ = evenings([held, job("c", 90)])
+    assert first.remarks == ("arm, set-up 3 must not be left as it is: go on until it is safe",)
 
 
 @given(works())

@@ -44,13 +44,26 @@ def rows(compile_text: Callable[..., Outcome]) -> list[list[str]]:
 def test_the_cut_list_has_the_size_that_is_sawn(compile_text: Callable[..., Outcome]) -> None:
     told = {row[0].split()[-1]: row[3:] for row in rows(compile_text) if len(row) == 5}
     assert told["cheek"] == ["61 mm × 41 mm", "60 mm × 40 mm"]
-    assert told["wheel"][0] == "⌀29.5 mm"
+    # 13 mm at either end are left to hold it by (`operations/test_disc_room`).
+    assert told["wheel"][0] == "⌀29.5 mm, held by the rest of a piece 55.5 mm × 29.5 mm"
 
 
 def test_plate_is_bought_too(compile_text: Callable[..., Outcome]) -> None:
     (strip,) = (row[2] for row in rows(compile_text) if len(row) == 3)
-    # 2 × (41 + 2) + 29.5 + 2 along it, and as wide as the longest blank.
+    # 2 × (41 + 2) + 29.5 + 2 along it, and as wide as the longest blank: across it there are
+    # 61 − 29.5 mm to hold the disc by.
     assert strip.startswith("117.5 mm × 61 mm")
+
+
+def test_the_strip_of_a_disc_has_room_to_hold_it(compile_text: Callable[..., Outcome]) -> None:
+    """29.5 for the disc with 2 for the saw, and 29.5 + 2 × 13 across."""
+    alone = TEXT[: TEXT.index("  cheek")] + TEXT[TEXT.index("  wheel") :]
+    outcome = compile_text(alone, Phase.COMPOSE)
+    assert outcome.binder is not None
+    found = next(one for one in outcome.binder.sections if one.id == "cut-list")
+    tables = (block for block in found.blocks if isinstance(block, Table))
+    strip = next(text_of(row[2]) for table in tables for row in table.rows if len(row) == 3)
+    assert strip.startswith("31.5 mm × 55.5 mm")
 
 
 def test_the_cut_list_follows_on_the_lists(

@@ -325,7 +325,7 @@ def test_a_disc_is_drilled_before_it_is_sawn_out(route_of: RouteOf) -> None:
     assert acts.index("mark-out") < acts.index("ream") < acts.index("saw") < acts.index("turn")
     (drilled,) = [one for one in route.setups if any(act.act == "ream" for act in one.acts)]
     assert "flat" in drilled.grip.holder
-    assert drilled.grip.on == "the plate"
+    assert drilled.grip.on.startswith("the plate, 13 mm of it beyond the circle")
 
 
 def test_plate_stands_up_in_the_sketch_while_its_edge_is_milled(plan: Plan) -> None:

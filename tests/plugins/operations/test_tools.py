@@ -19,7 +19,7 @@ from binder.host import Host
 from binder.pages import text_of
 from binder_plugins.cutlist.bars import plan_bars
 from binder_plugins.operations import words
-from binder_plugins.operations.aids.collecting import collect_tools
+from binder_plugins.operations.aids.collecting import collect_tools, own_names
 from binder_plugins.operations.aids.facts import ToolsFact, Whose
 from binder_plugins.operations.aids.vocabulary import unread
 from binder_plugins.operations.evening_pages import evening_pages, gates_told
@@ -277,3 +277,14 @@ def test_what_is_measured_of_one_piece_of_work_is_named_once() -> None:
     gates = (said, "head sheave: bore", "ream the bearings in line: gap, bore")
     told = tuple(gates_told(gates))
     assert told == (f"{said}, gap", "head sheave: bore")
+
+
+def test_names_of_one_length_stand_in_one_order(plan: Plan) -> None:
+    """A set has another order on every run: what is laid out would be printed in another, too."""
+    design = plan(
+        f"{HEAD}  part: {{material: mild steel, stock: 8 mm round bar, cut: 9 mm}}\n"
+    ).design
+    assert design is not None
+    names = own_names(design)
+    assert names == sorted(names, key=lambda name: (-len(name), name))
+    assert {"bench vice", "micrometer"} <= set(names)

@@ -151,7 +151,7 @@ def _both(one: SmallWork, other: SmallWork) -> SmallWork:
 def collect_tools(design: Design) -> Contribution:
     """Every tool, fixture and gauge of every leaf, by name, and the making of those not there."""
     found = _Found(design)
-    own = _own_names(design)
+    own = own_names(design)
     for route in design.facts.all(Route):
         for setup in route.setups:
             _of_setup(route, setup, found, own)
@@ -257,7 +257,7 @@ def _is_listed(part: str, design: Design) -> bool:
     return any(part.lower() in one.lower() for one in in_plain_words(design.workshop))
 
 
-def _own_names(design: Design) -> list[str]:
+def own_names(design: Design) -> list[str]:
     """Names that the workshop gives its holders and instruments, longest first."""
     holding = design.workshop.entry.holding
     groups = (
@@ -271,4 +271,5 @@ def _own_names(design: Design) -> list[str]:
         design.workshop.entry.measuring,
     )
     names = {str(name) for group in groups for name in group}
+    # Equally long ones by their letters: the order of a set is another on every run.
     return sorted(names, key=lambda name: (-len(name), name))
