@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 import pytest
 
@@ -169,4 +170,4 @@ def test_each_plate_of_a_stack_is_drawn(plan: Plan, count: int) -> None:
         # They touch, and do not lie in one another.
         places = sorted((one.x if is_edge else one.y) for one in found)
         step = wide if is_edge else tall
-        assert all(b - a == pytest.approx(step) for a, b in zip(places, places[1:], strict=False))
+        assert all(b - a == pytest.approx(step) for a, b in pairwise(places))
