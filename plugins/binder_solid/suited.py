@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from binder.api import ChainFact, ShaftFact
+from binder.api import ChainFact, ShaftFact, SummedFact
 from binder_solid.facts import FormFact
 from binder_solid.row_walls import spacers_of
 
@@ -47,6 +47,11 @@ def suited_lengths(design: Design) -> Iterator[Suited]:
 def suited_in(item: str, design: Design) -> tuple[Suited, ...]:
     """Those of one part, by the order of the chains."""
     return tuple(one for one in suited_lengths(design) if one.item == item)
+
+
+def summed_in(item: str, design: Design) -> tuple[SummedFact, ...]:
+    """The lengths of one part that its leaf works to a sum, by the order of the chains."""
+    return tuple(one for one in design.facts.all(SummedFact) if one.item == item)
 
 
 def sheet_id(chain: ChainFact, design: Design) -> str:

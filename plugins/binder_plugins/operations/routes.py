@@ -28,6 +28,7 @@ from binder_plugins.operations.riveting import riveted
 from binder_plugins.operations.rows import hole_in_words
 from binder_plugins.operations.set_over import swung_back
 from binder_plugins.operations.several import in_a_stick
+from binder_plugins.operations.summed import summed
 from binder_plugins.operations.tails import sunk_for_tails
 from binder_plugins.operations.thrown import thrown
 from binder_plugins.operations.together import plan_together
@@ -55,7 +56,7 @@ def plan_routes(design: Design) -> Contribution:
     routes = at_one_setting([route_of(work) for work in items], design)
     uses = [work.use for work in items if work.use is not None and work.use.length > 0]
     together = plan_together({work.name: work for work in items}, design)
-    return Contribution(facts=[*routes, *uses, *together])
+    return Contribution(facts=[*routes, *uses, *together, *summed(routes, design)])
 
 
 def route_of(work: Work) -> Route:

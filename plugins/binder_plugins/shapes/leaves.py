@@ -49,7 +49,7 @@ def part_leaves(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
 
 def _leaf(part: Part, design: Design) -> Section:
     is_drawn = design.facts.about(ViewsFact, part.name) is not None
-    blocks = list(named_steps(part, design.units) if is_drawn else _told(part, design))
+    blocks = list(named_steps(part, design) if is_drawn else _told(part, design))
     blocks += _features(part.name, part.features, design)
     if part.note:
         blocks.append(Paragraph((Strong("Note: "), part.note)))

@@ -8,6 +8,7 @@ from binder.api import (
     Blank,
     Block,
     Column,
+    Design,
     Paragraph,
     Part,
     Strong,
@@ -20,6 +21,7 @@ from binder.api import (
 from binder_plugins.shapes.forming.turned import section_text
 from binder_plugins.shapes.kinds import TurnedStep
 from binder_plugins.shapes.turned import measured
+from binder_solid.suited import summed_in
 
 _NAMED = (
     Column("Step", 3),
@@ -29,19 +31,22 @@ _NAMED = (
 )
 
 
-def named_steps(part: Part, units: str) -> Iterator[Block]:
+def named_steps(part: Part, design: Design) -> Iterator[Block]:
     """By the drawing: which step bears which name; of a single one, a line."""
     steps, _ = measured(part, part.shape if isinstance(part.shape, list) else [])
     if len(steps) == 1 and steps[0].step.name:
         yield Paragraph(("Its one step is called ", Strong(_name(steps[0].step.name)), "."))
     if len(steps) < 2 or not any(one.step.name for one in steps):
         return
+    suited = frozenset(one.place for one in summed_in(part.name, design) if not one.is_groove)
     rows: list[tuple[Text, ...]] = []
     for number, one in enumerate(steps, 1):
-        ends = [shown_length(end, units) for end in (one.start, one.end)]
-        name = _name(one.step.name or number)
-        length = shown_length(one.length, units)
-        rows.append(((name,), (_section(one.step, units),), (length,), (" to ".join(ends),)))
+        ends = [shown_length(end, design.units) for end in (one.start, one.end)]
+        name, length = _name(one.step.name or number), shown_length(one.length, design.units)
+        length = f"({length}) to suit" if one.step.name in suited else length
+        is_after = any(other.step.name in suited for other in steps[:number])
+        run = f"({' to '.join(ends)})" if is_after else " to ".join(ends)
+        rows.append(((name,), (_section(one.step, design.units),), (length,), (run,)))
     yield Table(_NAMED, tuple(rows), caption="Steps by their names, from the left of the drawing")
 
 

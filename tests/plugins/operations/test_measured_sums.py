@@ -47,14 +47,16 @@ HEADED = (
 EACH_END = "features: {clips: {grooved: to suit, on: journal, each_end: true, at: 1 mm from left}}"
 
 
-def _features(near: float, far: float) -> str:
+def features(near: float, far: float) -> str:
+    """Two grooves for clips, their middles so far in mm from the left."""
     return (
         f"features: {{near: {{grooved: to suit, on: journal, at: {near} mm from left}},"
         f" far: {{grooved: to suit, on: journal, at: {far} mm from left}}}}"
     )
 
 
-def _pin(plan: Plan, pin: str, *, is_one: bool, shop: str = "") -> Design:
+def pin_design(plan: Plan, pin: str, *, is_one: bool, shop: str = "") -> Design:
+    """A pin between two clips, which are of one joint or of two."""
     text = CLIPPED.replace("PIN", pin).replace("CLIPS", _ONE if is_one else _TWO)
     near, far = ("clips", "clips") if is_one else ("near", "far")
     design = plan(text.replace("NEAR", near).replace("FAR", far), shop).design
@@ -84,14 +86,14 @@ def _summed(setups: tuple[SetUp, ...]) -> tuple[SetUp, int, Act]:
     ("pin", "is_one", "outside", "whole"),
     [
         (f"{PLAIN}, {EACH_END}", True, "1.5 mm", "8.45 mm"),
-        (f"{TAILED}, {_features(1, 7.45)}", False, "7.5 mm", "14.45 mm"),
+        (f"{TAILED}, {features(1, 7.45)}", False, "7.5 mm", "14.45 mm"),
     ],
 )
 def test_grooves_of_two_grips_are_set_apart_by_the_whole_length(
     plan: Plan, pin: str, outside: str, whole: str, *, is_one: bool
 ) -> None:
     """6 + 2 x 0.4 + 0.15 = 6.95; 0.75 stands out beyond each wall, the tail of 6 besides."""
-    design = _pin(plan, pin, is_one=is_one)
+    design = pin_design(plan, pin, is_one=is_one)
     setup, place, act = _summed(_setups(design, "pin"))
     assert act.act == "face"
     assert f"{outside} outside the grooves = ______, {whole} if they come as drawn" in act.what
@@ -103,7 +105,7 @@ def test_grooves_of_two_grips_are_set_apart_by_the_whole_length(
 @pytest.mark.parametrize(
     ("pin", "is_one", "drawn"),
     [
-        (f"{HEADED}, {_features(6, 12.45)}", False, "6.75 mm"),
+        (f"{HEADED}, {features(6, 12.45)}", False, "6.75 mm"),
         (f"{PLAIN.replace(_ROD, _BAR)}, {EACH_END}", True, "7.7 mm"),
     ],
 )
@@ -111,7 +113,7 @@ def test_of_grooves_of_one_grip_the_second_is_placed_from_the_first(
     plan: Plan, pin: str, drawn: str, *, is_one: bool
 ) -> None:
     """The wall at 12.7 of 19.45 is 6.75 from the right-hand end; that at 0.75 of 8.45 is 7.7."""
-    design = _pin(plan, pin, is_one=is_one)
+    design = pin_design(plan, pin, is_one=is_one)
     setup, place, act = _summed(_setups(design, "pin"))
     assert act.act == "groove"
     assert "both clips as measured" in act.what
@@ -127,7 +129,7 @@ def test_the_clips_lie_ready_with_what_reads_them(plan: Plan) -> None:
     """0.4 mm is read by the finest that is owned: a micrometer, else the caliper."""
     without_it = without("measuring/micrometer")
     for shop, tool in (("", "micrometer"), (without_it, "digital caliper")):
-        design = _pin(plan, f"{PLAIN}, {EACH_END}", is_one=True, shop=shop)
+        design = pin_design(plan, f"{PLAIN}, {EACH_END}", is_one=True, shop=shop)
         setup, place, _ = _summed(_setups(design, "pin"))
         act = setup.acts[place - 1]
         assert "both" not in act.tool
