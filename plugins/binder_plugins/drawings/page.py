@@ -23,6 +23,7 @@ from binder.api import (
 from binder_drafting import Datum, Fields, Request, draft
 from binder_plugins.drawings.callouts import bare
 from binder_plugins.drawings.eased import eased_rows
+from binder_plugins.drawings.piloted import pilot_rows
 from binder_plugins.drawings.sizes import sizes_of
 from binder_plugins.drawings.suited import suited_note, suited_of
 from binder_plugins.drawings.two_sheets import drafted
@@ -71,7 +72,11 @@ def request_for(fact: FormFact, found: ViewsFact, design: Design) -> Request:
         rooms=rooms,
         fields=_fields(fact, design),
         first_angle=design.is_first_angle,
-        data=(*_data(fact), *eased_rows(fact.subject, design)),
+        data=(
+            *_data(fact),
+            *eased_rows(fact.subject, design),
+            *pilot_rows(fact.subject, design),
+        ),
     )
 
 
