@@ -89,7 +89,8 @@ class SummedFact(Fact):
 
     `place` of `item` is the step whose length it is, or the groove that is set from the other one
     where it `is_groove`, '' for the whole length. The sum stands in set-up `setup` of its leaf.
-    Where the whole length moves with it, it `moves_whole`.
+    Where the whole length moves with it, it `moves_whole`; where that is cut as drawn, the one
+    `shoulder` moves, so many mm from the left as drawn.
     """
 
     item: str
@@ -97,6 +98,7 @@ class SummedFact(Fact):
     setup: int
     is_groove: bool = False
     moves_whole: bool = True
+    shoulder: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

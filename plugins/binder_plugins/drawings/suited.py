@@ -18,21 +18,27 @@ if TYPE_CHECKING:
     from binder_drafting import Along
     from binder_solid.facts import FormFact, Located, Stretch, Told
 
+_SAME_MM = 1e-6
+
 
 @dataclass(frozen=True, slots=True)
 class SuitedSizes:
     """Which sizes of a part are worked to a sum: its steps, its grooves, its whole length.
 
-    `moves` where the whole length only follows a step.
+    `moves` where the whole length only follows a step. Where it is cut as drawn, single
+    `shoulders` move, told in mm from the left.
     """
 
     steps: frozenset[str] = frozenset()
+    shoulders: tuple[float, ...] = ()
     grooves: frozenset[str] = frozenset()
     is_whole: bool = False
     moves: bool = False
 
     def along(self, size: Along, over: Sequence[Stretch]) -> Along:
         """A length over some steps: to suit where it ends with one that is, in brackets after."""
+        if any(abs(size.end[0] - at) < _SAME_MM for at in self.shoulders):
+            return _bracketed(size, is_told=True)
         names = [one.name for one in over]
         if self.steps.isdisjoint(names):
             return size
@@ -53,7 +59,8 @@ def suited_of(fact: FormFact, design: Design) -> SuitedSizes:
     """The sizes of a form that its leaf works to a sum."""
     found = summed_in(fact.subject, design)
     return SuitedSizes(
-        frozenset(one.place for one in found if one.place and not one.is_groove),
+        frozenset(one.place for one in found if one.place and one.moves_whole),
+        tuple(one.shoulder for one in found if one.shoulder is not None),
         frozenset(one.place for one in found if one.is_groove),
         any(not one.place for one in found),
         any(one.moves_whole for one in found),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from binder.api import SummedFact
+from binder_solid.facts import FormFact
 from binder_solid.suited import suited_lengths
 
 if TYPE_CHECKING:
@@ -30,7 +31,9 @@ def summed(routes: Iterable[Route], design: Design) -> Iterator[SummedFact]:
             is_groove = act.act == "groove"
             place = act.feature.partition(",")[0] if is_groove else one.step
             moves = not is_groove and not _is_set(route)
-            yield SummedFact(one.chain.subject, one.item, place, setup.number, is_groove, moves)
+            at = _shoulder(act, one, design) if one.step and not moves else None
+            name = one.chain.subject
+            yield SummedFact(name, one.item, place, setup.number, is_groove, moves, at)
             break
 
 
@@ -44,6 +47,19 @@ def _works_to(act: Act, one: Suited) -> bool:
         is_left = f"{_LEFT}{one.step.replace('_', ' ')} " in act.what
         return is_left or (act.act == "turn" and act.feature == one.step)
     return act.act in {"face", "turn"} and _CLIPS not in act.what
+
+
+def _shoulder(act: Act, one: Suited, design: Design) -> float | None:
+    """Which end of a step the act sets: that far from the free end, or that of the step it cuts."""
+    form = design.facts.about(FormFact, one.item)
+    steps = form.stretches if form is not None else ()
+    mine = next((step for step in steps if step.name == one.step), None)
+    if mine is None:
+        return None
+    if act.feature == one.step:
+        return mine.end if act.end == "left" else mine.start
+    cut = next((step for step in steps if step.name == act.feature), None)
+    return mine.start if cut is not None and cut.start < mine.start else mine.end
 
 
 def _is_set(route: Route) -> bool:

@@ -27,6 +27,7 @@ from tests.plugins.operations.test_measured_sums import (
     features,
     pin_design,
 )
+from tests.plugins.operations.test_order import design_of
 
 __all__ = ["plan"]
 
@@ -127,6 +128,33 @@ def test_what_lies_beyond_a_step_to_suit_is_in_brackets(plan: Plan) -> None:
     assert "± 0.1 mm" in size
     # The anvils of a micrometer do not come down between two shoulders.
     assert tool == "digital caliper"
+
+
+@pytest.mark.parametrize(
+    ("model", "item", "shoulder", "drawn", "table"),
+    [
+        # Turned from the left, to 54.2 mm over all: what is right of 6.2 was cut before.
+        ("screw-jack/screw-jack", "screw", 6.2, {"(6.2) to suit", "17.2", "54.2"},
+         [["(6.2 mm) to suit", "(0 mm to 6.2 mm)"], ["(11 mm)", "(6.2 mm to 17.2 mm)"],
+          ["37 mm", "17.2 mm to 54.2 mm"]]),
+        # Both ends turned down, the left one last, till the journal is as long as it is wanted.
+        ("wharf-crane/wharf-crane", "block_pin", 2.5, {"(2.5) to suit", "6.7", "9.2"},
+         [["(2.5 mm)", "(0 mm to 2.5 mm)"], ["(4.2 mm) to suit", "(2.5 mm to 6.7 mm)"],
+          ["2.5 mm", "6.7 mm to 9.2 mm"]]),
+    ],
+)  # fmt: skip
+def test_where_the_whole_is_cut_as_drawn_one_shoulder_moves(
+    model: str, item: str, shoulder: float, drawn: set[str], table: list[list[str]]
+) -> None:
+    """What lies beyond that shoulder keeps its place; what it divides is in brackets."""
+    design = design_of(model)
+    (fact,) = [one for one in design.facts.all(SummedFact) if one.item == item]
+    assert not fact.moves_whole
+    assert fact.shoulder == pytest.approx(shoulder)
+    assert drawn <= set(lengths(design, item))
+    (found,) = named_steps(design.parts[item], design)
+    told = [[text_of(cell) for cell in row[2:]] for row in found.rows]  # type: ignore[union-attr]
+    assert told == table
 
 
 def test_the_note_leads_to_the_sheet_of_the_sum(plan: Plan) -> None:
