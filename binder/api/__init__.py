@@ -58,6 +58,7 @@ from binder.design import (
     SmallWork,
     Step,
     StepSizeFact,
+    SummedFact,
     SupplyFact,
     Task,
     TaskKind,

@@ -69,6 +69,7 @@ from binder.design.turning_facts import (
 from binder.design.work_facts import (
     ClosedWithFact,
     SmallWork,
+    SummedFact,
     SupplyFact,
     TaskTime,
     TimeLine,
@@ -128,6 +129,7 @@ __all__ = [
     "SmallWork",
     "Step",
     "StepSizeFact",
+    "SummedFact",
     "SupplyFact",
     "Task",
     "TaskKind",

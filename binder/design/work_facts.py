@@ -84,6 +84,24 @@ class TraceFact(Fact):
 
 
 @dataclass(frozen=True, slots=True)
+class SummedFact(Fact):
+    """A length that is worked to a sum of what was measured; the subject is that of the chain.
+
+    `place` of `item` is the step whose length it is, or the groove that is set from the other one
+    where it `is_groove`, '' for the whole length. The sum stands in set-up `setup` of its leaf.
+    Where the whole length moves with it, it `moves_whole`; where that is cut as drawn, the one
+    `shoulder` moves, so many mm from the left as drawn.
+    """
+
+    item: str
+    place: str
+    setup: int
+    is_groove: bool = False
+    moves_whole: bool = True
+    shoulder: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class SupplyFact(Fact):
     """What work or running uses up, and is not owned: `what` is bought for the subject.
 

@@ -2,14 +2,60 @@
 
 from __future__ import annotations
 
+import re
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
 from binder.api import Design, HalfFact, HardwareFact, Joint, exact, shown_length
 from binder_solid.facts import FormFact, Located
 from binder_solid.stands_on import stands_on
 
-_PILOT = "pilot hole "
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+_PILOT, _OFF = "pilot hole ", re.compile(r"(\d+) off")
 # Drills so near in mm make one size; common practice, no source.
 _SAME_DRILL = 0.02
 _PENCIL = "with a pencil, right round, and prick the middle of each ring"
+
+
+@dataclass(frozen=True, slots=True)
+class Pilots:
+    """The pilot holes that one joint has drilled in a part: `count` of a drill's `size`.
+
+    `deep` is as printed, '' where nobody knows; `mate` is the title of what they are spotted
+    from, and `where` tells how that stands on the part.
+    """
+
+    half: HalfFact
+    count: int
+    size: str
+    deep: str
+    mate: str
+    where: str
+
+
+def pilots_in(item: str, design: Design) -> Iterator[Pilots]:
+    """The pilot holes of a part, which have no place of their own: their mate is the jig."""
+    for half in design.facts.all(HalfFact):
+        joint = design.joints.get(half.joint)
+        if half.item != item or joint is None or not half.what.startswith(_PILOT):
+            continue
+        mate = next((one for one in joint.items if one != item), "")
+        many = _OFF.search(half.what)
+        yield Pilots(
+            half,
+            int(many[1]) if many is not None else 1,
+            half.what.removeprefix(_PILOT).partition(",")[0],
+            _deep(joint, design).strip(", ").removesuffix(" deep"),
+            _title(mate, design),
+            stands_on(mate, item, design),
+        )
+
+
+def _title(name: str, design: Design) -> str:
+    item = design.item(name)
+    return item.title if item is not None else name
 
 
 def piloted(joint: Joint, design: Design) -> str:
@@ -36,7 +82,8 @@ def pilot_spots(joint: Joint, design: Design) -> str:
     held = f"hold it in its place, {place}" if place else "hold it in its place"
     holes = _holes(joint, mate, design)
     is_slotted = any(one.kind == "slotted" for one in holes)
-    through = "in the middle of each slot" if is_slotted else "through its holes"
+    its = f"of the {_title(mate, design)}"
+    through = f"in the middle of each slot {its}" if is_slotted else f"through the holes {its}"
     by = _led(holes, design)
     fills = "it from side to side" if is_slotted else "them"
     with_it = f"with the point of a {by}, which fills {fills}" if by else _PENCIL
@@ -48,11 +95,10 @@ def pilot_drilling(joint: Joint, design: Design) -> str:
     half = _pilot(joint, design)
     if half is None:
         return ""
-    item = design.item(half.item)
     size = half.what.removeprefix(_PILOT).partition(",")[0]
     drill = size if size.endswith("drill") else f"a {size} drill"
     steel = ", run a steel screw in and out of each" if "steel screw" in half.how else ""
-    wood = item.title if item is not None else half.item
+    wood = _title(half.item, design)
     return f"drill the {wood} on the spots with {drill}{_deep(joint, design)}{steel}"
 
 

@@ -19,7 +19,8 @@ from binder.api import (
 )
 from binder_plugins.cautions.facts import caution_table
 
-MOST_NAMED = 6
+# So many are named, and the rest counted where that spares more than two names.
+MOST_NAMED, LEAST_COUNTED = 6, 3
 GENERAL = "general"
 HEADLINE = (
     "Usual published cautions; they do not replace the machine's manual, the data sheet, local "
@@ -67,9 +68,10 @@ def _where(names: tuple[str, ...], design: Design) -> str:
     """The titles of the items and tasks, the first few where they are many."""
     if not names:
         return "the whole model"
-    titles = [_title(name, design) for name in names[:MOST_NAMED]]
     more = len(names) - MOST_NAMED
-    return "; ".join(titles) + (f" and {more} more" if more > 0 else "")
+    is_counted = more >= LEAST_COUNTED
+    titles = [_title(name, design) for name in (names[:MOST_NAMED] if is_counted else names)]
+    return "; ".join(titles) + (f" and {more} more" if is_counted else "")
 
 
 def _title(name: str, design: Design) -> str:

@@ -23,7 +23,9 @@ from binder.api import (
 from binder_drafting import Datum, Fields, Request, draft
 from binder_plugins.drawings.callouts import bare
 from binder_plugins.drawings.eased import eased_rows
+from binder_plugins.drawings.piloted import pilot_rows
 from binder_plugins.drawings.sizes import sizes_of
+from binder_plugins.drawings.suited import suited_note, suited_of
 from binder_plugins.drawings.two_sheets import drafted
 from binder_plugins.drawings.views import sheets_of
 from binder_solid.facts import FormFact, JoinedFact, SolidFact, ViewsFact
@@ -41,7 +43,8 @@ def drawing_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator
     for fact in (*design.facts.all(FormFact), *design.facts.all(JoinedFact)):
         found = design.facts.about(ViewsFact, fact.subject)
         if found is not None:
-            yield Inset(f"part-{fact.subject}", tuple(_pictures(fact, found, design)))
+            note = suited_note(fact.subject, design)
+            yield Inset(f"part-{fact.subject}", (*_pictures(fact, found, design), *note))
 
 
 def drawing_files(design: Design) -> Iterator[ExportFile]:
@@ -69,7 +72,11 @@ def request_for(fact: FormFact, found: ViewsFact, design: Design) -> Request:
         rooms=rooms,
         fields=_fields(fact, design),
         first_angle=design.is_first_angle,
-        data=(*_data(fact), *eased_rows(fact.subject, design)),
+        data=(
+            *_data(fact),
+            *eased_rows(fact.subject, design),
+            *pilot_rows(fact.subject, design),
+        ),
     )
 
 
@@ -103,7 +110,7 @@ def _fields(fact: FormFact, design: Design) -> Fields:
         title=part.title,
         item=str(number.number) if number else "",
         material=f"{part.material}{grade}",
-        stock=f"{cut.section_text}, {shown_length(cut.length, design.units)}" if cut else "",
+        stock=_stock(fact, cut, design) if cut else "",
         number_off=str(off.count if off else 1),
         mass=_mass(solid),
         finish=part.finish,
@@ -113,6 +120,13 @@ def _fields(fact: FormFact, design: Design) -> Fields:
         date=str(head.date or ""),
         hand=_hands(part, off.count if off else 1, design),
     )
+
+
+def _stock(fact: FormFact, cut: CutSize, design: Design) -> str:
+    """Section and length of the blank; in brackets where the length is made to suit."""
+    long = shown_length(cut.length, design.units)
+    suited = suited_of(fact, design)
+    return f"{cut.section_text}, {f'({long})' if suited.is_whole or suited.moves else long}"
 
 
 def _joined_fields(one: Fabrication, design: Design) -> Fields:

@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
-from binder.api import ChainFact, Design, HalfFact, exact, shown_length
+from binder.api import Design, HalfFact, exact, shown_length
 from binder_drafting import Across, Along, Note, Size
 from binder_plugins.drawings.callouts import bare, notes_of
 from binder_plugins.drawings.diameters import diameters
 from binder_plugins.drawings.filed import filed_notes
 from binder_plugins.drawings.pointing import view_of
+from binder_plugins.drawings.suited import SuitedSizes, suited_of
 from binder_plugins.drawings.sunk import sunk_lines
 from binder_plugins.drawings.tapped import drilled_to
 from binder_plugins.drawings.thickness import thickness_note
@@ -32,11 +33,11 @@ def sizes_of(fact: FormFact, views: tuple[str, ...], design: Design) -> tuple[Si
     """Every size of a form, in the order in which the bench needs them."""
     halves = _halves(fact.subject, design)
     units = design.units
-    suited = _suited(fact.subject, design)
-    found = [*_turned(fact, views, halves, suited, units), *_sides(fact, views)]
+    suited = suited_of(fact, design)
+    found = [*_turned(fact, views, halves, design), *_sides(fact, views)]
     for one in fact.located:
         view = view_of(one, fact, views)
-        for told in _to_wall(one, fact, design):
+        for told in (suited.placed(told, one) for told in _to_wall(one, fact, design)):
             found += _along(told, views, one.spots[0], fact.size, first=view)
     sunk, drilled = sunk_lines(fact, halves, design), drilled_to(fact, design)
     found += notes_of(fact, views, halves, units, sunk, drilled)
@@ -63,17 +64,6 @@ def _halves(item: str, design: Design) -> dict[str, HalfFact]:
         if one.item == item and (one.place not in found or one.lower is not None):
             found[one.place] = one
     return found
-
-
-def _suited(item: str, design: Design) -> frozenset[str]:
-    """The steps whose length closes a chain: it is made to what was measured of the mate."""
-    closing = (
-        one.key.removesuffix(" length").partition(".")
-        for fact in design.facts.all(ChainFact)
-        for one in fact.links
-        if one.name == fact.closing and not fact.is_set and one.key.endswith(" length")
-    )
-    return frozenset(place for owner, _, place in closing if owner == item)
 
 
 def told_by(size: Size) -> tuple[str, ...]:
@@ -161,50 +151,44 @@ def _turned(
     fact: FormFact,
     views: tuple[str, ...],
     halves: dict[str, HalfFact],
-    suited: frozenset[str],
-    units: str,
+    design: Design,
 ) -> Iterator[Size]:
     if fact.stretches:
-        yield from diameters(fact, views, halves, units)
-        yield from _lengths(fact, suited, units)
+        yield from diameters(fact, views, halves, design.units)
+        yield from _lengths(fact, suited_of(fact, design), design.units)
 
 
-def _lengths(fact: FormFact, suited: frozenset[str], units: str) -> Iterator[Size]:
+def _lengths(fact: FormFact, suited: SuitedSizes, units: str) -> Iterator[Size]:
     """Baselines from the first face; behind a step that takes the rest, from the last one."""
     rest = next((n for n, one in enumerate(fact.stretches) if len(one.ids) < 2), None)
     whole = fact.size[0]
     for number, one in enumerate(fact.stretches[:rest] if rest is not None else fact.stretches):
         if one is fact.stretches[-1]:
             break
-        yield _length(
-            one.ids[1], 0.0, one.end, _run(fact.stretches[: number + 1], suited), fact, units
-        )
+        size = _length(one.ids[1], 0.0, one.end, _run(fact.stretches[: number + 1]), fact, units)
+        yield suited.along(size, fact.stretches[: number + 1])
     if rest is not None:
         for number, one in enumerate(fact.stretches[rest + 1 :], rest + 1):
-            yield _length(
-                one.ids[1], whole, one.start, _run(fact.stretches[number:], suited), fact, units
-            )
-    yield _overall(fact, units)
+            size = _length(one.ids[1], whole, one.start, _run(fact.stretches[number:]), fact, units)
+            yield suited.along(size, fact.stretches[number:])
+    yield suited.overall(_overall(fact, units))
 
 
-def _overall(fact: FormFact, units: str) -> Size:
+def _overall(fact: FormFact, units: str) -> Along:
     last = fact.stretches[-1]
     has_rest = any(len(one.ids) < 2 for one in fact.stretches)
     key = f"{fact.subject}.overall" if has_rest else last.ids[1]
     return _length(key, 0.0, fact.size[0], "", fact, units, rank=9)
 
 
-def _run(stretches: tuple[Stretch, ...], suited: frozenset[str]) -> str:
-    """The length of a single step as it is written, or to suit; of several their sum."""
-    if len(stretches) > 1:
-        return ""
-    (only,) = stretches
-    return f"{bare(only.length_text)} to suit" if only.name in suited else only.length_text
+def _run(stretches: tuple[Stretch, ...]) -> str:
+    """The length of a single step as it is written; nothing of several, whose sum it is."""
+    return stretches[0].length_text if len(stretches) == 1 else ""
 
 
 def _length(
     key: str, start: float, end: float, text: str, fact: FormFact, units: str, rank: int = 0
-) -> Size:
+) -> Along:
     words = bare(text) or _figure(abs(end - start), units)
     edge = -fact.size[2] / 2
     return Along(

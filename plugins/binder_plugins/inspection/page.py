@@ -24,6 +24,7 @@ from binder.api import (
 )
 from binder_making.measuring import is_tried
 from binder_plugins.inspection.gauging import if_out, said_of, tool_for
+from binder_plugins.inspection.suited import suited_rows
 from binder_plugins.inspection.truing import alignment_blocks
 from binder_solid.eased_along import eased_along
 from binder_solid.float_tried import EndFloat, end_floats, float_tried
@@ -51,7 +52,7 @@ _WORDS = (
 def inspection_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
     """Sizes in the order of the parts, then what must be true to what."""
     rows = (
-        *(_row(half, design) for half in _measured(design)),
+        *_rows(design),
         *(_float_row(one, design) for one in end_floats(design)),
     )
     blocks: list[Block] = [Paragraph((_WORDS,)), Table(_COLUMNS, rows)] if rows else []
@@ -60,10 +61,12 @@ def inspection_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Itera
         yield Section("inspection", "Inspection", Place.INSPECTION, tuple(blocks))
 
 
-def _measured(design: Design) -> Iterator[HalfFact]:
+def _rows(design: Design) -> Iterator[tuple[Text, ...]]:
+    """The halves of each part that are read, then what of it is made to a sum."""
     halves = design.facts.all(HalfFact)
     for item in design.items():
-        yield from (one for one in halves if one.item == item.name and _is_read(one))
+        yield from (_row(one, design) for one in halves if one.item == item.name and _is_read(one))
+        yield from suited_rows(item.name, design)
 
 
 def _is_read(half: HalfFact) -> bool:

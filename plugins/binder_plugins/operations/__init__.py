@@ -24,6 +24,7 @@ from binder.api import (
     PlanStep,
     ShaftFact,
     SmallWork,
+    SummedFact,
     SupplyFact,
     TaskTime,
     TogetherFact,
@@ -91,7 +92,7 @@ def binder_steps() -> Sequence[PlanStep]:
             "plan the routes",
             plan_routes,
             needs=(FormFact,),
-            gives=(Route, BarUse),
+            gives=(Route, BarUse, SummedFact),
             after=(
                 AsideFact,
                 ChainFact,

@@ -15,6 +15,9 @@ if TYPE_CHECKING:
 _INCH = 25.4
 # Cutters of so near a module are one, in mm; rounding alone parts them.
 _SAME = 1e-3
+# How far from its axis the tip of a fly cutter swings in mm, as the gear cutters of the leaf:
+# common practice, no source.
+SWING_MM = 25.0
 GROUND = "fly cutter ground to the "
 _SPACE = f"{GROUND}space, in its holder; or "
 

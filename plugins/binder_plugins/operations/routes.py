@@ -6,8 +6,10 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder.api import Contribution, Design, Fabrication, Feature, Position, filed_stretch
+from binder_plugins.operations.bought_measured import bought_measured
 from binder_plugins.operations.clamps import clamped_clear
 from binder_plugins.operations.cleaning import cleaned
+from binder_plugins.operations.clips_apart import clips_apart
 from binder_plugins.operations.crosswise import cross_setups
 from binder_plugins.operations.disc import disc_setups
 from binder_plugins.operations.easing import eased, eased_in_the_bar
@@ -26,6 +28,7 @@ from binder_plugins.operations.riveting import riveted
 from binder_plugins.operations.rows import hole_in_words
 from binder_plugins.operations.set_over import swung_back
 from binder_plugins.operations.several import in_a_stick
+from binder_plugins.operations.summed import summed
 from binder_plugins.operations.tails import sunk_for_tails
 from binder_plugins.operations.thrown import thrown
 from binder_plugins.operations.together import plan_together
@@ -53,13 +56,13 @@ def plan_routes(design: Design) -> Contribution:
     routes = at_one_setting([route_of(work) for work in items], design)
     uses = [work.use for work in items if work.use is not None and work.use.length > 0]
     together = plan_together({work.name: work for work in items}, design)
-    return Contribution(facts=[*routes, *uses, *together])
+    return Contribution(facts=[*routes, *uses, *together, *summed(routes, design)])
 
 
 def route_of(work: Work) -> Route:
     """The set-ups of one item, each with its acts in order."""
     planned, trouble = _setups(work)
-    planned = tried_early(work, planned)
+    planned = bought_measured(work, clips_apart(work, tried_early(work, planned)))
     filed = list(_by_words(work))
     # Wire is filed while it is straight; what is bent comes last.
     last = len(planned) - 1 if _is_bent(work) else len(planned)

@@ -8,13 +8,14 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder.api import ChainFact, Role, ShaftFact, exact
+from binder.api import ChainFact, ShaftFact, exact
 from binder_plugins.operations.gauging import read_along
 from binder_solid.row_walls import spacers_of, walls_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from binder.api import ChainLink, Piece
     from binder_plugins.operations.facts import Act
     from binder_plugins.operations.work import Work
     from binder_solid.row_walls import Walls
@@ -37,46 +38,51 @@ def spaced_length(work: Work, length: float) -> str:
     return ""
 
 
-def clipped_length(work: Work, length: float) -> str:
-    """The sum for a plain pin of `length` mm that two clips hold; '' for any other part.
-
-    Each groove keeps its distance from its end, so that facing it to length sets them apart.
-    """
-    chain = _of_clips(work)
-    walls = _closing(chain) if chain is not None else None
-    if chain is None or walls is None:
-        return ""
-    beyond, middle = length - walls, (chain.least + chain.most) / 2
-    others = [one for one in chain.links if one.name != chain.closing]
-    mates = [one.name for one in others if not one.name.startswith("clip at")]
-    said = " + ".join(f"the {name} as measured" for name in mates)
-    total = sum(one.nominal for one in others) + middle + beyond
-    return (
-        f"{said} + both clips as measured + {work.mm(middle)} of float + {work.mm(beyond)} "
-        f"outside the grooves = ______, {work.mm(round(total, 3))} if they come as drawn"
-    )
-
-
 def rows_measured(work: Work) -> Iterator[Act]:
-    """What spacers, or the grooves of a pin, are made to: the gap, over both walls, a hub."""
+    """What a row is closed to: the gap, over both walls, and each made piece in the sum."""
     for shaft in work.design.facts.all(ShaftFact):
-        chain = _chain_of(shaft, work)
         spacers = spacers_of(shaft, work.design)
         walls = walls_of(shaft)
         if walls is not None and walls.item == work.name:
             if spacers is not None:
                 yield _gap(walls, shaft, spacers.title, work)
-            if chain is not None:
+            if _chain_of(shaft, work) is not None:
                 yield _over(walls, shaft, work)
-        others = spacers.others if spacers is not None else ()
-        for piece in others:
-            if piece.item == work.name and spacers is not None and piece.length is not None:
-                yield _along(float(piece.length), shaft, spacers.title, work)
-        if chain is None or walls is not None:
+    for chain in work.design.facts.all(ChainFact):
+        closing = next((one for one in chain.links if one.name == chain.closing), None)
+        shaft_name, _, which = closing.key.rpartition(" ") if closing is not None else ("", "", "")
+        found = work.design.facts.about(ShaftFact, shaft_name)
+        if closing is not None and found is not None and not chain.is_set:
+            title = _closing_title(closing, which, found, work)
+            yield from _in_the_sum(chain, closing, found, title, work)
+
+
+def _in_the_sum(
+    chain: ChainFact, closing: ChainLink, shaft: ShaftFact, title: str, work: Work
+) -> Iterator[Act]:
+    """The pieces of this part, or the steps of this shaft, in the sum that closes a row."""
+    for link in chain.links:
+        name, _, which = link.key.rpartition(" ")
+        if name != shaft.subject or link is closing:
             continue
-        for piece in shaft.pieces:
-            if piece.item == work.name and piece.role is Role.BEARING and piece.length is not None:
-                yield _along(float(piece.length), shaft, _title(work, shaft.subject), work)
+        if which.isdigit():
+            piece = shaft.pieces[int(which) - 1]
+            if piece.item == work.name and piece.length is not None:
+                yield _along(piece, shaft, title, work)
+        elif name == work.name and work.form is not None:
+            steps = {one.name: one.end - one.start for one in work.form.stretches}
+            if which in steps:
+                yield _step(which, steps[which], shaft, title, work)
+
+
+def _closing_title(closing: ChainLink, which: str, shaft: ShaftFact, work: Work) -> str:
+    """What is made to the sum: a piece of the row, spacers, the shaft itself, or a tube."""
+    spacers = spacers_of(shaft, work.design)
+    if which == "spacers" and spacers is not None:
+        return spacers.title
+    if which == "walls":
+        return _title(work, shaft.subject)
+    return shaft.pieces[int(which) - 1].title if which.isdigit() else closing.name
 
 
 def _gap(walls: Walls, shaft: ShaftFact, closing: str, work: Work) -> Act:
@@ -105,12 +111,32 @@ def _over(walls: Walls, shaft: ShaftFact, work: Work) -> Act:
     )
 
 
-def _along(length: float, shaft: ShaftFact, closing: str, work: Work) -> Act:
+def _along(piece: Piece, shaft: ShaftFact, closing: str, work: Work) -> Act:
+    """The length of a piece along its bore; of a plate how thick it is there."""
+    length, place = float(piece.length or 0), piece.place.replace("_", " ")
+    is_turned = work.form is not None and bool(work.form.stretches)
+    way = (
+        "measure it along its bore" if is_turned else f"measure how thick it is beside the {place}"
+    )
+    if work.count > 1:
+        way = way.replace(" it ", " each ", 1).replace("thick it", "thick each")
     return _measured(
-        f"measure it along its bore, face to face: ______, {work.mm(length)} as drawn; the "
-        f"{closing} is made to it",
-        "length",
+        f"{way}, face to face: ______, {work.mm(length)} as drawn; the {closing} is made to it",
+        "length" if is_turned else f"thickness at the {place}",
         read_along(work, length),
+        shaft,
+        work,
+    )
+
+
+def _step(name: str, long: float, shaft: ShaftFact, closing: str, work: Work) -> Act:
+    said = name.replace("_", " ")
+    found = work.design.workshop.finest(exact(long), exact(long), "depth")
+    return _measured(
+        f"measure the {said} from its shoulder to the end: ______, {work.mm(long)} as drawn; the "
+        f"{closing} is made to it",
+        f"length of the {said}",
+        found.name if found is not None else "a borrowed instrument",
         shaft,
         work,
     )
@@ -122,11 +148,6 @@ def _measured(words: str, feature: str, tool: str, shaft: ShaftFact, work: Work)
     return replace(act, joints=tuple(name for name in joints if name))
 
 
-def _of_clips(work: Work) -> ChainFact | None:
-    shaft = work.design.facts.about(ShaftFact, work.name)
-    return _chain_of(shaft, work) if shaft is not None else None
-
-
 def _chain_of(shaft: ShaftFact, work: Work) -> ChainFact | None:
     """The chain from groove to groove of a pin; None where no two clips hold it."""
     for chain in work.design.facts.all(ChainFact):
@@ -134,10 +155,6 @@ def _chain_of(shaft: ShaftFact, work: Work) -> ChainFact | None:
         if f"{shaft.subject} walls" in keys:
             return chain
     return None
-
-
-def _closing(chain: ChainFact) -> float | None:
-    return next((one.nominal for one in chain.links if one.name == chain.closing), None)
 
 
 def _title(work: Work, name: str) -> str:

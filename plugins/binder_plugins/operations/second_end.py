@@ -18,7 +18,7 @@ from binder_plugins.operations.gripping import is_carried
 from binder_plugins.operations.kept_grooves import floor_edges
 from binder_plugins.operations.lengthwise import SAME, is_spoiled
 from binder_plugins.operations.necks import carried
-from binder_plugins.operations.row_walls import clipped_length, spaced_length
+from binder_plugins.operations.row_walls import spaced_length
 from binder_plugins.operations.second_grip import is_fitted, second_grip
 from binder_plugins.operations.thin_ends import on_half_centre
 from binder_plugins.operations.threads_past import far_chamfers
@@ -81,8 +81,6 @@ def _over_all(turning: Turning, end: str) -> str:
     work = turning.work
     row = suited_length(work, turning.length) or suited_hub(work, turning.length)
     row = row or spaced_length(work, turning.length)
-    if not row and len(turning.steps) == 1:
-        row = clipped_length(work, turning.length)
     if row:
         return row
     place = 0 if end == "left" else len(turning.steps) - 1

@@ -13,9 +13,8 @@ from binder.api import (
     Polyline,
     Stroke,
 )
-from binder_plugins.operations.parallels import CLEAR, CLEAR_OF_CUT, ON_WOOD, gripped_axis, under
 from binder_plugins.operations.second_grip import SOFT_JAWS, STUB
-from binder_plugins.operations.sides import EDGES_UP, face_up
+from binder_plugins.operations.sketch_vice import TINT, WIDTH, in_the_vice
 from binder_plugins.operations.thin_ends import HALF
 from binder_plugins.operations.uncut import WHOLE, Uncut
 
@@ -24,14 +23,11 @@ if TYPE_CHECKING:
     from binder_solid.facts import FormFact
 
 Along = Callable[[float], float]
-WIDTH = 52.0
 HEIGHT = 11.5
-_LOW = 9.5
 _JAW = 7.0
 _LEAST_JAW = 1.5
 _MARGIN = 3.0
 _TALL = 7.0
-_TINT = 0.14
 # How much of the depth of a thread the stub in it is drawn to fill.
 _ENGAGED = 0.9
 _ROUND_TALL = 4.5
@@ -52,7 +48,7 @@ def sketch(
     if setup.place == "lathe" and form.stretches:
         return _in_the_lathe(setup.grip, form, uncut, stub)
     if setup.grip.kind == "vice" and not form.stretches:
-        return _in_the_vice(setup, form)
+        return in_the_vice(setup, form)
     return _along_a_vee(setup, form) if setup.grip.kind == "vee" and form.stretches else None
 
 
@@ -134,8 +130,8 @@ def _jaws(grip: Grip, at: Along, middle: float, scale: float, form: FormFact) ->
         shapes.append(DrawnBox(x, middle - half, max(far - x, 0.5), 2 * half, 0.0, Stroke.THIN))
     wide = min(y - x, _JAW)
     tall = HEIGHT / 2 - half - 0.5
-    shapes.append(DrawnBox(y - wide, 0.5, wide, max(tall, 1.0), _TINT))
-    shapes.append(DrawnBox(y - wide, middle + half, wide, max(tall, 1.0), _TINT))
+    shapes.append(DrawnBox(y - wide, 0.5, wide, max(tall, 1.0), TINT))
+    shapes.append(DrawnBox(y - wide, middle + half, wide, max(tall, 1.0), TINT))
     return shapes
 
 
@@ -149,10 +145,10 @@ def _soft_jaws(
     left, tall = max(mouth - _JAW, 0.5), max(HEIGHT / 2 - half - 0.5, 1.0)
     waste = mouth + grip.stand_out * scale - end
     return [
-        DrawnBox(left, 0.5, mouth - left, tall, _TINT),
-        DrawnBox(left, middle + half, mouth - left, tall, _TINT),
-        DrawnBox(left, middle - half, floor - left, half - inner, _TINT),
-        DrawnBox(left, middle + inner, floor - left, half - inner, _TINT),
+        DrawnBox(left, 0.5, mouth - left, tall, TINT),
+        DrawnBox(left, middle + half, mouth - left, tall, TINT),
+        DrawnBox(left, middle - half, floor - left, half - inner, TINT),
+        DrawnBox(left, middle + inner, floor - left, half - inner, TINT),
         DrawnBox(end, middle - half, max(waste, 0.0), 2 * half, 0.0, Stroke.THIN),
     ]
 
@@ -164,10 +160,10 @@ def _mandrel(
     ends = sorted((at(0.0), at(form.size[0])))
     half = max(min(form.size[1] * scale / 6, 2.0), 0.8)
     if "nut" not in grip.holder:
-        return [DrawnBox(0.5, middle - half, ends[1] - 1.5, 2 * half, _TINT)]
+        return [DrawnBox(0.5, middle - half, ends[1] - 1.5, 2 * half, TINT)]
     return [
-        DrawnBox(0.5, middle - half, ends[1] - 0.5 + 2, 2 * half, _TINT),
-        DrawnBox(ends[1], middle - 2.2 * half, 2, 4.4 * half, _TINT),
+        DrawnBox(0.5, middle - half, ends[1] - 0.5 + 2, 2 * half, TINT),
+        DrawnBox(ends[1], middle - 2.2 * half, 2, 4.4 * half, TINT),
     ]
 
 
@@ -189,61 +185,10 @@ def _stub(
     start = max(edge - _JAW, 0.5)
     return [
         DrawnBox(start, middle - thick, face - start, 2 * thick),
-        DrawnBox(face, middle - thin, deep * scale * _ENGAGED, 2 * thin, _TINT, Stroke.THIN),
-        DrawnBox(start, 0.5, edge - start, tall, _TINT),
-        DrawnBox(start, middle + thick, edge - start, tall, _TINT),
+        DrawnBox(face, middle - thin, deep * scale * _ENGAGED, 2 * thin, TINT, Stroke.THIN),
+        DrawnBox(start, 0.5, edge - start, tall, TINT),
+        DrawnBox(start, middle + thick, edge - start, tall, TINT),
     ]
-
-
-def _in_the_vice(setup: SetUp, form: FormFact) -> Drawing:
-    """The end of a block between two jaws, on parallels or wood, its made face up."""
-    wide, high = _seen(setup, form)
-    scale = min((WIDTH - 24) / max(wide, 1e-3), (_LOW - 5) / max(high, 1e-3))
-    w, h = wide * scale, max(high * scale, 0.8)
-    left, floor = (WIDTH - w) / 2, _LOW - 4.5
-    jaw = max(h * 0.7, 3.0)
-    return Drawing(
-        WIDTH,
-        _LOW,
-        (
-            DrawnBox(left - 7, floor - jaw, 7, jaw + 4.0, _TINT),
-            DrawnBox(left + w, floor - jaw, 7, jaw + 4.0, _TINT),
-            DrawnBox(left - 7, floor + 2.0, w + 14, 2.0, _TINT),
-            DrawnBox(left, floor - h, w, h),
-            *(
-                DrawnBox(left + start, floor, end - start, 2.0, 0.0, Stroke.THIN)
-                for start, end in _under(setup, form, w)
-            ),
-        ),
-    )
-
-
-def _under(setup: SetUp, form: FormFact, wide: float) -> list[tuple[float, float]]:
-    """From where to where packing lies under the work, `wide` on the paper, all in its mm."""
-    if ON_WOOD in setup.grip.holder:
-        return [(0.0, wide)]
-    thick = min(2.0, wide / 3)
-    if not setup.true.startswith((CLEAR, CLEAR_OF_CUT)):
-        return [(0.0, thick), (wide - thick, wide)]
-    cut = {act.feature for act in setup.acts}
-    found = [one for one in form.located if one.name in cut]
-    scale = wide / max(_seen(setup, form)[0], 1e-3)
-    places = under(form.size, face_up(setup.datum), found, setup.grip.on).places
-    return [(start * scale, end * scale) for start, end in places]
-
-
-def _seen(setup: SetUp, form: FormFact) -> tuple[float, float]:
-    """Width and height of the block as it stands in the vice, its face of the set-up up."""
-    datum, (long, wide, high) = setup.datum, form.size
-    if "on edge" in setup.grip.on:
-        thin, across, _ = sorted(form.size)
-        return thin, across
-    if setup.grip.on == EDGES_UP:
-        return setup.grip.across, sorted(form.size)[1]
-    across = form.size[gripped_axis(setup.grip.on, face_up(datum), form.size)]
-    if datum.startswith(("left", "right")):
-        return across, long
-    return across, wide if datum.startswith(("front", "back")) else high
 
 
 def _along_a_vee(setup: SetUp, form: FormFact) -> Drawing:
@@ -258,7 +203,7 @@ def _along_a_vee(setup: SetUp, form: FormFact) -> Drawing:
     middle, radius = _AXIS_AT, grip.across / 2 * scale
     start, end = (at(x) for x in grip.jaws)
     shapes: list[DrawnShape] = [
-        DrawnBox(start, middle, end - start, HEIGHT - 0.5 - middle, _TINT, Stroke.THIN),
+        DrawnBox(start, middle, end - start, HEIGHT - 0.5 - middle, TINT, Stroke.THIN),
         *_outline(form, at, middle, scale),
         Line(left - 2, middle, at(length) + 2, middle, Stroke.CENTRE),
     ]

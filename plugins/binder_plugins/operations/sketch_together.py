@@ -17,7 +17,7 @@ from binder.api import (
     TogetherFact,
     text_width,
 )
-from binder_plugins.operations.sketch import HEIGHT, WIDTH
+from binder_plugins.operations.sketch import HEIGHT
 from binder_plugins.operations.sketch_leaning import RIGHT, goes_up, leaning_shapes, marked
 from binder_plugins.operations.sketch_pressed import (
     fixed_before,
@@ -25,6 +25,7 @@ from binder_plugins.operations.sketch_pressed import (
     pressed_shapes,
     pressed_titles,
 )
+from binder_plugins.operations.sketch_vice import WIDTH
 from binder_solid.facts import FormFact
 from binder_solid.leaning import leaning
 

@@ -6,7 +6,7 @@ import math
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder_plugins.operations.form_cutters import GROUND
+from binder_plugins.operations.form_cutters import GROUND, SWING_MM
 from binder_plugins.operations.tried_early import is_on_mandrel
 from binder_trade.explained import NotDefined
 from binder_trade.gears.gear import Gear
@@ -22,6 +22,8 @@ if TYPE_CHECKING:
 
 # How much short of its depth a gear is tried, in modules; common practice, no source.
 _SHORT = 0.1
+# Minutes to set a cutter in its holder; common practice, no source.
+_SET_MIN = 3.0
 _MANY = 3
 _TOO_MUCH = 0.01
 
@@ -29,7 +31,7 @@ _TOO_MUCH = 0.01
 def ground_trial(
     work: Work, one: Toothing, teeth: Act, grip: Grip, machine: str, depths: int
 ) -> Iterator[Act]:
-    """A cutter that is ground here, tried in scrap where holder and mandrel are there already.
+    """A cutter that is ground here, set in its holder and tried in scrap: both are there by now.
 
     In as many `depths` as the work: the scrap bends the mandrel as that does.
     """
@@ -39,15 +41,17 @@ def ground_trial(
     whose = "a cutter ground here" if "; or " in one.cutter else "the cutter"
     cut = work.act(
         "mill",
-        f"try {whose} first: three spaces in the scrap {on}{_in(depths)}; where the thin sheet of "
-        "the space does not lie in them all round, stone the cutter; then the work in its place",
+        f"set {whose} in its holder, its tip {work.mm(SWING_MM)} from the axis, its back end no "
+        "farther out on the other side, the grub screw tight on its flat; try it first: three "
+        f"spaces in the scrap {on}{_in(depths)}; where the thin sheet of the space does not lie in "
+        "them all round, stone the cutter; then the work in its place",
         machine=machine,
         feature=one.feature,
         tool=one.cutter,
         size=one.across,
         tags=("on-scrap",),
     )
-    yield replace(cut, speed=teeth.speed, feed=teeth.feed, run=float(_MANY * depths))
+    yield replace(cut, speed=teeth.speed, feed=teeth.feed, run=_MANY * depths + _SET_MIN)
 
 
 def _in(depths: int) -> str:

@@ -24,7 +24,7 @@ def _supplies(design: Design) -> Iterator[SupplyFact]:
     listed = [str(one) for one in (*entry.hand_tools, *entry.holding.fixtures)]
     found = moving(design)
     if found and not any(_PARAFFIN in one.lower() for one in listed):
-        yield SupplyFact(_FIRST_RUN, f"{_PARAFFIN} to wash with", "what moves, when it has run in")
+        yield SupplyFact(_FIRST_RUN, _PARAFFIN, "what moves, when it has run in")
     for one in found:
         oil = oil_for(one)
         if oil is not None and oil.buy and not oil.is_owned(listed):

@@ -37,6 +37,7 @@ from binder_plugins.shapes.step_names import named_steps, step_table
 from binder_plugins.shapes.words import what, where
 from binder_plugins.shapes.written import written_rows
 from binder_solid.facts import ViewsFact
+from binder_solid.piloting import pilots_in
 
 
 def part_leaves(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[Section]:
@@ -49,7 +50,7 @@ def part_leaves(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[S
 
 def _leaf(part: Part, design: Design) -> Section:
     is_drawn = design.facts.about(ViewsFact, part.name) is not None
-    blocks = list(named_steps(part, design.units) if is_drawn else _told(part, design))
+    blocks = list(named_steps(part, design) if is_drawn else _told(part, design))
     blocks += _features(part.name, part.features, design)
     if part.note:
         blocks.append(Paragraph((Strong("Note: "), part.note)))
@@ -184,10 +185,19 @@ def _half(half: HalfFact, feature: Feature | None, fits: str, design: Design) ->
     return (
         (Typed(half.place),),
         (half.what + (_remarks(feature) if feature else ""),),
-        (_where(half.item, feature, design) if feature else "",),
+        (_where(half.item, feature, design) if feature else _spotted(half, design),),
         ("; ".join(one for one in (_meets(half, how, design), fits) if one),),
         measured(f"joint {half.joint} {half.place}", thread, design.units),
     )
+
+
+def _spotted(half: HalfFact, design: Design) -> str:
+    """Where pilot holes come to lie: their mate is the jig, and stands where it is told."""
+    for one in pilots_in(half.item, design):
+        if one.half is half:
+            where = f": {one.where}" if one.where else ""
+            return f"spotted from the {one.mate}{where}"
+    return ""
 
 
 def _first(half: HalfFact, design: Design) -> str:

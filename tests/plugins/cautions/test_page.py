@@ -68,12 +68,17 @@ def test_a_caution_names_what_it_applies_to_and_its_source(page_of: Page) -> Non
     assert all(one.source for one in notices[:-1])
 
 
-def test_of_many_items_the_first_six_are_named(page_of: Page) -> None:
+@pytest.mark.parametrize(
+    ("count", "told"),
+    [(7, "p6; p7."), (8, "p6; p7; p8."), (9, "p6 and 3 more."), (20, "p6 and 14 more.")],
+)
+def test_of_many_items_the_first_six_are_named(page_of: Page, count: int, told: str) -> None:
+    """A count of one or two takes the room of the names that it stands for."""
     rest = "{material: brass, cut: 9 mm, stock: 6 mm round bar}"
-    body = "parts:\n" + "".join(f"  p{number}: {rest}\n" for number in range(1, 10))
+    body = "parts:\n" + "".join(f"  p{number}: {rest}\n" for number in range(1, count + 1))
     notices = [block for block in page_of(body).blocks if isinstance(block, Notice)]
     (lead,) = (one for one in notices if one.title == "Lead in the metal")
-    assert text_of(lead.text).endswith("Applies to: p1; p2; p3; p4; p5; p6 and 3 more.")
+    assert text_of(lead.text).endswith(f"Applies to: p1; p2; p3; p4; p5; {told}")
 
 
 def test_what_is_not_known_is_on_the_page(page_of: Page) -> None:

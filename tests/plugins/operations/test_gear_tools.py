@@ -21,6 +21,7 @@ from binder_plugins.operations.leaf import operations
 from binder_plugins.operations.table_mandrel import Cut, TableMandrel, table_mandrel
 from binder_plugins.operations.wanted_page import wanted_pages
 from tests.plugins.operations.conftest import HEAD, Plan, RouteOf, without
+from tests.plugins.operations.test_teeth import RACK
 from tests.plugins.running.test_crane_run import CRANE
 
 
@@ -224,6 +225,8 @@ def test_a_fly_cutter_is_tried_where_holder_and_mandrel_are_there(crane: Design)
         assert route is not None
         acts = [act.what for act in toothed(route).acts]
         assert "scrap disc, on the mandrel" in acts[0]
+        # Each cutter is set where it cuts: one holder serves all, and holds one at a time.
+        assert "in its holder, its tip 25 mm from the axis" in acts[0]
         assert "cut" in acts[-1]
         (work,) = [
             one
@@ -232,3 +235,19 @@ def test_a_fly_cutter_is_tried_where_holder_and_mandrel_are_there(crane: Design)
         ]
         assert bore in work.steps[-1]
         assert bore in work.tools
+        # 15 for the template, 25 for the grinding, 15 for the disc; the trial is the set-up's.
+        assert work.minutes == 55
+        # The blank of high-speed steel is told from the gear's own.
+        assert f"a piece as large as the {route.title} to try it on" in work.stock
+        assert f"a scrap disc as large as the {route.title}" in work.steps[-1]
+    holder = tool(crane, "holder for fly cutters")
+    assert not any("tip" in step for step in holder.steps)
+
+
+def test_a_cutter_that_is_tried_on_scrap_as_it_is_held_needs_no_disc(plan: Plan) -> None:
+    """A rack is cut in a vice: the piece for its trial is sawn off, 40 minutes without a disc."""
+    design = plan(f"{HEAD}  part: {RACK}\n").design
+    assert design is not None
+    work = tool(design, "fly cutter")
+    assert work.minutes == 40
+    assert "keep a piece of scrap as large as the part" in work.steps[-1]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 import pytest
 
@@ -121,3 +122,52 @@ def test_a_stub_tells_how_far_it_and_its_work_stand_out(plan: Plan) -> None:
     assert any(
         "its shoulder 7 mm out of the jaws, the end of the work 17 mm out" in h for h in heads
     )
+
+
+PLATES = (
+    "  part: {{material: brass, quantity: {count}, stock: {thick} mm plate, plate: {{length: 68 mm,"
+    " width: 36 mm, thickness: {thick} mm}}, features: {{hole: {{reamed: 4 mm, depth: through,"
+    " at: 10 mm from right}}}}}}\n"
+)
+
+
+def _plates(plan: Plan, count: int, thick: float) -> list[tuple[SetUp, list[DrawnBox]]]:
+    """The sketches in which the plates stand or lie in a vice, with their boxes."""
+    design = plan(HEAD + PLATES.format(count=count, thick=thick)).design
+    assert design is not None
+    form, route = design.facts.about(FormFact, "part"), design.facts.about(Route, "part")
+    assert route is not None
+    drawn = [(one, sketch(one, form)) for one in route.setups if one.grip.kind == "vice"]
+    return [
+        (setup, [one for one in picture.shapes if isinstance(one, DrawnBox)])
+        for setup, picture in drawn
+        if picture is not None
+    ]
+
+
+@pytest.mark.parametrize("count", [1, 2, 3])
+def test_each_plate_of_a_stack_is_drawn(plan: Plan, count: int) -> None:
+    """Of plates of 3 mm cut together all are seen: side by side on edge, one on the other lying.
+
+    Hand reckoning: 4.5 mm of paper is there for what is high, 28 mm for what is wide. On edge 36 mm
+    are high, 0.125 mm of paper for each; lying 36 mm are wide, 28 / 36 = 0.778, unless the stack is
+    higher than 4.5 / 0.778 = 5.8 mm, as two and three plates are. A plate is 0.8 mm of paper at the
+    least.
+    """
+    seen = _plates(plan, count, 3.0)
+    assert {one.grip.on.removeprefix(f"{count} together, ") for one, _ in seen} >= {
+        "its faces, the edge up",
+        "its sides",
+    }
+    for setup, boxes in seen:
+        is_edge = setup.grip.on == "its faces, the edge up"
+        several = f"{count} together" in f"{setup.grip.holder}, {setup.grip.on}"
+        assert several == (count > 1)
+        high = 4.5 / count if count > 1 else 3 * 28 / 36
+        wide, tall = (0.8, 4.5) if is_edge else (36 * min(28 / 36, 1.5 / count), high)
+        found = [one for one in boxes if (one.width, one.height) == pytest.approx((wide, tall))]
+        assert len(found) == count, setup
+        # They touch, and do not lie in one another.
+        places = sorted((one.x if is_edge else one.y) for one in found)
+        step = wide if is_edge else tall
+        assert all(b - a == pytest.approx(step) for a, b in pairwise(places))

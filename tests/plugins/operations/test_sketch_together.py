@@ -17,8 +17,9 @@ from binder.api import (
     text_width,
 )
 from binder_plugins.operations.facts import Route
-from binder_plugins.operations.sketch import HEIGHT, WIDTH
+from binder_plugins.operations.sketch import HEIGHT
 from binder_plugins.operations.sketch_together import sketch_together
+from binder_plugins.operations.sketch_vice import WIDTH
 from tests.plugins.operations.conftest import HEAD, Plan
 
 BASE = (

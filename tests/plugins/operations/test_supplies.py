@@ -9,6 +9,7 @@ import pytest
 from binder.api import Design, SupplyFact, load_data
 from binder_plugins.buildorder.timing import time_tasks
 from binder_plugins.operations.aids.collecting import collect_tools
+from binder_plugins.operations.aids.facts import ToolsFact, Whose
 from binder_plugins.operations.tasks import task_pieces
 from binder_plugins.partslist.used_up import used_up
 from binder_plugins.running.moving import moving
@@ -64,6 +65,27 @@ def test_an_oil_that_is_owned_is_not_bought(owned: str, plan: Plan, *, is_bought
     design = plan(SWIVEL, without(hand_tools=f"[{owned}]")).design
     assert design is not None
     assert ("machine oil, ISO VG 32" in used_up(supplied(design))) == is_bought
+
+
+@pytest.mark.parametrize("owned", ["", "hand_tools"])
+def test_what_cuts_and_what_washes_is_one_thing_in_one_list(plan: Plan, owned: str) -> None:
+    """Aluminium is reamed with paraffin, and what moves is washed out with it: common practice,
+    no source. Cut with and washed with, it is bought once, and is no tool."""
+    shop = without(hand_tools="[paraffin]") if owned else ""
+    spec = SWIVEL.replace("material: brass", "material: aluminium")
+    design = plan(spec, shop).design
+    assert design is not None
+    whole = supplied(design)
+    names = [name for name in used_up(whole) if "paraffin" in name]
+    tools = whole.facts.about(ToolsFact, "")
+    assert tools is not None
+    had = [one.name for one in tools.tools if one.whose is Whose.HAD]
+    assert not any("paraffin" in name for name in had)
+    assert names == ([] if owned else ["paraffin"])
+    if not owned:
+        places = used_up(whole)["paraffin"]
+        assert "what moves, when it has run in" in places
+        assert any(one.startswith("saddle, set-up") for one in places)
 
 
 def test_the_oil_lies_ready_where_the_joint_is_put_together(plan: Plan) -> None:

@@ -148,7 +148,7 @@ def test_a_length_made_to_suit_is_drawn_so(plan: Plan) -> None:
     form = design.facts.about(FormFact, "screw")
     assert form is not None
     said = {getattr(one, "text", "") for one in sizes_of(form, ("front",), design)}
-    assert "6.2 to suit" in said
+    assert "(6.2) to suit" in said
 
 
 def test_the_test_of_the_assembly_asks_for_the_float(plan: Plan) -> None:

@@ -22,7 +22,9 @@ from binder_solid.float_tried import FEELERS, owns_feelers
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-_BOUGHT, _FILLER = "bought", "epoxy or glue"
+_BOUGHT = "bought"
+# What lies ready by the words of its act, which tell which of several it is.
+_BY_WORDS = frozenset({"epoxy or glue", "clips of a shaft"})
 # What an act melts in, and what cleans it afterwards, as they stand among the things to buy.
 _MELTS = {
     "silver-solder": ("silver solder, free of cadmium, and its flux", "pickle"),
@@ -90,7 +92,7 @@ class _Found:
         for one in said_in(said.also):
             self.named(one, place)
         if said.row.own == _BOUGHT:
-            self.lies_ready(said.words if said.row.name == _FILLER else said.name, place)
+            self.lies_ready(said.words if said.row.name in _BY_WORDS else said.name, place)
             return
         shop = self.design.workshop
         if owns(said, shop):

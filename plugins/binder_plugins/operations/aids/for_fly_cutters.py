@@ -16,14 +16,16 @@ if TYPE_CHECKING:
     from binder_plugins.operations.aids.sizes import Place
 
 # Common practice, no source, in mm: the holder at its thickest and, with metal beside the hole, at
-# its thinnest; the square of the blank; how far the tip swings, as the gear cutters of the leaf;
-# the screw that holds the blank; the length of the holder.
-_HOLDER, _LEAST, _BLANK, _SWING, _SCREW, _LONG = 16.0, 14.0, 6.0, 25.0, 5.0, 75.0
+# its thinnest; the square of the blank; the screw that holds the blank; the length of the holder.
+_HOLDER, _LEAST, _BLANK, _SCREW, _LONG = 16.0, 14.0, 6.0, 5.0, 75.0
+# Minutes for a disc that is turned, drilled and reamed to try a cutter on: common practice, no
+# source.
+_DISC_MIN = 15.0
 _DISC = (
-    "for its trial turn a scrap disc to the blank's size, and bore it as the work is bored, with "
+    "for its trial turn a scrap disc as large as the {part}, and bore it as that is bored, with "
     "the {drill} and the {reamer}, for the mandrel of the table"
 )
-_PIECE = "for its trial keep a piece of scrap of the blank's size"
+_PIECE = "for its trial keep a piece of scrap as large as the {part}"
 _GRUB, _USUAL = (4.0, 6.5), (0.0, "M5", 4.2)
 
 
@@ -31,14 +33,15 @@ def for_trial(place: Place) -> Suited:
     """What a fly cutter is tried on: a disc for the mandrel, or scrap that is held as the work."""
     grip = place.setup.grip
     if not is_on_mandrel(grip):
-        return Suited({"trial": _PIECE, "trial_tools": ""})
+        return Suited({"trial": _PIECE.format(part=place.route.title), "trial_tools": ""})
     holed = holed_with(grip.across, place)
     drill, reamer = holed["under_drill"], holed["reamer"]
     return Suited(
         {
-            "trial": _DISC.format(drill=drill, reamer=reamer),
+            "trial": _DISC.format(part=place.route.title, drill=drill, reamer=reamer),
             "trial_tools": f", centre drill, {drill}, {reamer}",
-        }
+        },
+        minutes=_DISC_MIN,
     )
 
 
@@ -51,7 +54,6 @@ def for_fly_cutters(place: Place) -> Suited:
         {
             "shank": place.mm(shank),
             "hole": place.mm(hole),
-            "reach": place.mm(_SWING),
             **_grub(workshop, place),
         },
         max(shank, _LEAST),

@@ -94,7 +94,7 @@ def made(recipe: str, words: str, place: Place, said: str = "") -> SmallWork | N
         subject=_subject(known["name"].format_map(told), place),
         count=1,
         steps=tuple(step for one in known["steps"] if (step := one.format_map(told))),
-        minutes=float(known["minutes"]),
+        minutes=float(known["minutes"]) + suits.minutes,
         of=place.what_for,
         is_kept_in=bool(known.get("in_place")),
         is_to_bore=bool(known.get("to_bore")),
@@ -207,7 +207,7 @@ def _long(recipe: str, known: Mapping[str, Any], size: float, place: Place) -> f
 def _stock(known: Mapping[str, Any], size: float, long: float, place: Place) -> dict[str, Any]:
     """What it is made of: a length of bar of a usual size, or as the recipe says."""
     if "stock" in known:
-        return {"stock": known["stock"]}
+        return {"stock": known["stock"].format(part=place.route.title)}
     if not size and "at_least" not in known:
         return {"stock": f"{known['material']}, {known['form']} to suit, {place.mm(long)}"}
     least = max(size + known.get("over", 0), known.get("at_least", 0))

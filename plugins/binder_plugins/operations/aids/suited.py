@@ -11,11 +11,15 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True)
 class Suited:
-    """Words for the steps of a recipe, and its bar in mm: 0 where the recipe says it."""
+    """Words for the steps of a recipe, and its bar in mm: 0 where the recipe says it.
+
+    It takes `minutes` more than the recipe says.
+    """
 
     told: Mapping[str, str] = field(default_factory=dict)
     across: float = 0.0
     long: float = 0.0
+    minutes: float = 0.0
 
     @property
     def bare(self) -> Mapping[str, int]:
