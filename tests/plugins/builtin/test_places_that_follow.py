@@ -40,7 +40,9 @@ def test_a_bonded_stop_is_placed_by_the_flat_of_the_other(hammer: Design) -> Non
 def test_a_part_on_a_filed_seat_is_placed_by_its_middle(hammer: Design) -> None:
     # 0.36 × 120 = 43.2, and 1.5 left on the tail.
     said = seated_at(hammer.joints["collar on helve"], hammer)
-    assert said == "the middle of the helve collar 44.7 mm from left of the helve"
+    assert (
+        said == "the middle of the helve collar 44.7 mm from left of the helve, between its lines"
+    )
     assert seated_at(hammer.joints["head on helve"], hammer) == ""
 
 
