@@ -6,8 +6,11 @@ its length less its width apart. How it is marked and tried: common practice, no
 
 from __future__ import annotations
 
-from binder.api import Design
+import pytest
+
+from binder.api import Design, DrawnArc, Line, Stroke
 from binder_plugins.drawings.filed import filed_notes
+from binder_plugins.drawings.filed_sections import filed_sections
 from binder_plugins.operations.facts import Route
 from binder_solid.facts import FormFact
 from binder_solid.rounded import RoundedFact
@@ -74,3 +77,17 @@ def test_the_drawing_tells_the_radius(plan: Plan) -> None:
     assert form is not None
     (note,) = filed_notes(form, ("front",), design)
     assert note.lines[-2:] == ("R4.5 on both edges", "their centres 3 apart")
+
+
+def test_the_section_is_drawn_with_its_centres(plan: Plan) -> None:
+    # 12 mm five times enlarged are 60 mm and too wide, twice 24: R9, the centres 6 apart.
+    design = helve(plan, SEAT, "length: 20 mm, at: 45 mm from left")
+    form = design.facts.about(FormFact, "helve")
+    assert form is not None
+    (picture,) = filed_sections(form, design)
+    arcs = [one for one in picture.drawing.shapes if isinstance(one, DrawnArc)]
+    assert [one.radius for one in arcs] == [9, 9]
+    assert abs(arcs[1].x - arcs[0].x) == pytest.approx(6)
+    lines = [one for one in picture.drawing.shapes if isinstance(one, Line)]
+    assert sum(one.stroke is Stroke.CENTRE for one in lines) == 3
+    assert "2 : 1" in picture.caption
