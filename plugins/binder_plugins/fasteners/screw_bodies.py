@@ -1,4 +1,4 @@
-"""Wood screws where the parts stand: from where to where each runs in what it goes through."""
+"""Screws where the parts stand: from where to where each runs in what it goes through."""
 
 from __future__ import annotations
 
@@ -6,12 +6,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from binder.api import Design, HardwareFact, Joint
+from binder_plugins.fasteners.asking import Asked, asked
 from binder_plugins.fasteners.near_grain import screws_through, shank_mm
 from binder_solid.forms import Vector
 from binder_solid.placed import PlacedFact
 from binder_solid.space import dot, frame_y, minus, plus
 
-_HELD = frozenset({"screwed", "buttoned"})
+_HELD = frozenset({"screwed", "buttoned", "bolted"})
 # What lies as close as this, in mm, touches; a coat or a gasket may be between.
 _TOUCHES = 0.6
 _ACROSS = 1e-6
@@ -29,19 +30,29 @@ class Body:
 
 
 def bodies(design: Design) -> Iterator[Body]:
-    """The wood screws of all joints, part by part; nothing of a joint whose parts have no place."""
-    for fact in design.facts.all(HardwareFact):
-        joint = design.joints.get(fact.joint)
-        across = shank_mm(fact.what)
-        if joint is None or across is None or joint.kind not in _HELD:
+    """The screws and bolts of all joints, part by part; nothing where a part has no place."""
+    for joint in design.joints.values():
+        facts = [one for one in design.facts.all(HardwareFact) if one.joint == joint.name]
+        across = _across(joint, facts, design) if joint.kind in _HELD else None
+        if across is None:
             continue
+        deep = max((one.engagement or 0.0 for one in facts), default=0.0)
         copies = [one for one in design.facts.all(PlacedFact) if one.item in joint.items]
         for copy in copies:
             mates = [one for one in copies if one.item != copy.item]
             for point, way in screws_through(copy, joint, design):
-                for held, start, end in _runs(point, way, copy, mates, fact.engagement or 0.0):
+                for held, start, end in _runs(point, way, copy, mates, deep):
                     at = plus(point, way, start), plus(point, way, end)
                     yield Body(joint, held, *at, across)
+
+
+def _across(joint: Joint, facts: list[HardwareFact], design: Design) -> float | None:
+    """How thick its screws are in mm; None where that is not known."""
+    wood = next((mm for one in facts if (mm := shank_mm(one.what)) is not None), None)
+    if wood is not None or not facts:
+        return wood
+    said = asked(joint, design)
+    return said.diameter_mm if isinstance(said, Asked) else None
 
 
 def _runs(
