@@ -258,7 +258,7 @@ def _is_listed(part: str, design: Design) -> bool:
 
 
 def _own_names(design: Design) -> list[str]:
-    """Names that the workshop gives its holders and instruments, longest first."""
+    """Names that the workshop gives its holders and instruments, longest first, then by letter."""
     holding = design.workshop.entry.holding
     groups = (
         holding.chucks,
@@ -270,4 +270,5 @@ def _own_names(design: Design) -> list[str]:
         holding.dividing_heads,
         design.workshop.entry.measuring,
     )
-    return sorted({str(name) for group in groups for name in group}, key=len, reverse=True)
+    found = {str(name) for group in groups for name in group}
+    return sorted(found, key=lambda name: (-len(name), name))  # A set has no order to keep.
