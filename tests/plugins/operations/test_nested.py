@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import pytest
 
-from binder.api import Design
+from binder.api import Design, HalfFact
 from binder_plugins.operations.facts import Route
 from tests.plugins.operations.conftest import HEAD, Plan
 
@@ -87,3 +87,10 @@ def test_plates_are_marked_on_the_upper_and_pegged_after_the_first_hole(plan: Pl
     said = words(design, "drill arm on plate")
     assert said[0] == "mark out 2 holes on the top of the arm, which lies up"
     assert "a peg of its size goes in before the next is drilled" in said[1]
+
+
+def test_the_bore_and_the_pin_hole_have_a_row_each(pair: Design) -> None:
+    """The pin's hole is no size of the bore that an end of the joint names."""
+    halves = {one.place: one.what for one in pair.facts.all(HalfFact) if one.item == "collar"}
+    assert halves["collar_on_post_pin"] == "drill 2 mm across body"
+    assert halves["bore"].startswith("ream ⌀8 mm")
