@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from binder.api import JointFact
 from binder_plugins.operations.plain import at_bench
 from binder_solid.outer_stop import outer_stop
+from binder_solid.set_there import set_there
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from binder.api import Design, Joint
     from binder_plugins.operations.facts import SetUp
     from binder_plugins.operations.work import Work
 
@@ -23,7 +26,7 @@ def place_marks(work: Work) -> Iterator[SetUp]:
     """
     acts = []
     for joint in work.design.joints_at(work.name):
-        found = outer_stop(joint, work.design)
+        found = outer_stop(joint, work.design) if _is_told(joint, work.design) else None
         if found is None or found.shaft != work.name or found.face.at is None:
             continue
         other = next(one for one in joint.items if one != work.name)
@@ -36,3 +39,12 @@ def place_marks(work: Work) -> Iterator[SetUp]:
         acts.append(work.act("mark-out", words, feature=f"marks {joint.name}", tool=_WITH))
     if acts:
         yield at_bench(work, "by hand", "the left-hand end", acts)
+
+
+def _is_told(joint: Joint, design: Design) -> bool:
+    """Whether the assembly tells it by the line.
+
+    What a screw holds is set by the float of the shaft, what a tube or an end sets by that.
+    """
+    said = design.facts.about(JointFact, joint.name)
+    return said is not None and said.is_lasting and not set_there(joint, design)

@@ -76,3 +76,10 @@ def test_a_place_told_in_words_is_a_line_on_the_leaf(hammer: Design) -> None:
     assert last.act == "mark-out"
     assert "92.15 mm from the left-hand end" in last.what
     assert "on the line 92.15 mm" in stop_at(hammer.joints["wheel on line shaft"], hammer)
+
+
+def test_what_its_screw_holds_gets_no_line(hammer: Design) -> None:
+    """The flywheel and the pulley of the cam shaft are set by the float, and marked nowhere."""
+    route = hammer.facts.about(Route, "cam_shaft")
+    assert route is not None
+    assert not any(act.act == "mark-out" for act in route.acts)
