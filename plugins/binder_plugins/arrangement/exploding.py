@@ -8,7 +8,7 @@ from itertools import combinations, product
 
 from binder.api import Assembly, Design, ShaftFact
 from binder_plugins.arrangement.in_row import is_kept, pairs_of, shifts
-from binder_plugins.arrangement.pressed_in import way_off
+from binder_plugins.arrangement.one_way_off import way_off
 from binder_plugins.arrangement.space import NOWHERE_AT, scaled
 from binder_solid.forms import Vector
 from binder_solid.placed import PlacedFact
@@ -202,9 +202,9 @@ def _way(unit: Unit, onto: Unit, key: PlacedFact | None, design: Design) -> Vect
         return (axis[0], axis[1], axis[2])
     if key.is_free:
         told = next(one for one in onto.copies if one.subject == key.onto)
-        pressed = way_off(key, told, design)
-        if pressed is not None:
-            return pressed
+        one_way = way_off(key, told, design)
+        if one_way is not None:
+            return one_way
     if key.is_free and dot(apart, key.way) < -1e-6:
         return scaled(key.way, -1.0)
     return key.way

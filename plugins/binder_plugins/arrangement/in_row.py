@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from itertools import combinations
 
 from binder.api import Design, JointFact
-from binder_plugins.arrangement.pressed_in import way_off
+from binder_plugins.arrangement.one_way_off import eased_off, pressed_off
 from binder_solid.facts import FormFact
 from binder_solid.forms import Vector
 from binder_solid.placed import PlacedFact
@@ -143,9 +143,8 @@ def _bits(copies: Copies, axis: int, design: Design) -> list[list[Bit]]:
         for one, bit in zip(unit, bits, strict=True)
     }
     there = {one.subject: one for unit in copies for one in unit}
-    items = {subject: one.item for subject, one in there.items()}
     stood = {
-        name: _as_rod(one, known[name], axis, known, items, design) for name, one in there.items()
+        name: _as_rod(one, known[name], axis, known, there, design) for name, one in there.items()
     }
     return [[_as_pressed(one, axis, stood, there, design) for one in unit] for unit in copies]
 
@@ -165,7 +164,7 @@ def _as_pressed(
 ) -> Bit:
     """A bush that is pressed in from one side alone stands on that side of what it is in."""
     bit, outer = stood[copy.subject], there.get(copy.onto)
-    way = way_off(copy, outer, design) if outer is not None and copy.is_free else None
+    way = pressed_off(copy, outer, design) if outer is not None and copy.is_free else None
     if way is None or abs(way[axis]) < _PARALLEL:
         return bit
     return replace(bit, at=stood[copy.onto].at + way[axis] * _HAIR)
@@ -176,7 +175,7 @@ def _as_rod(
     bit: Bit,
     axis: int,
     known: Mapping[str, Bit],
-    items: Mapping[str, str],
+    there: Mapping[str, PlacedFact],
     design: Design,
 ) -> Bit:
     form = design.facts.about(FormFact, copy.item)
@@ -189,16 +188,26 @@ def _as_rod(
     if form is None or not form.stretches or abs(copy.frame.x[axis]) < _PARALLEL or not on_it:
         return bit
     head = _head(copy, form, axis)
-    fixed = [one.at for name, one in on_it.items() if _is_fixed(copy.item, items[name], design)]
+    fixed = [
+        one.at for name, one in on_it.items() if _is_fixed(copy.item, there[name].item, design)
+    ]
+    out = _out([there[name] for name in on_it], copy, axis, design)
     if head is not None:
         at = head
     elif fixed:
-        at = sum(fixed) / len(fixed) + _HAIR
-    elif _TO_VIEWER[axis] > 0:
+        at = sum(fixed) / len(fixed) + _HAIR * (out or 1)
+    elif (out or _TO_VIEWER[axis]) > 0:
         at = max(one.high for one in on_it.values())
     else:
         at = min(one.low for one in on_it.values())
     return Bit(bit.unit, bit.low, bit.high, at, bit.sides, is_rod=True)
+
+
+def _out(on_it: Sequence[PlacedFact], rod: PlacedFact, axis: int, design: Design) -> int:
+    """Which way along the axis, 1 or -1, a rod comes out of what it is eased for; 0 for either."""
+    ways = [eased_off(one, rod, design) for one in on_it]
+    signs = {-1 if way[axis] > 0 else 1 for way in ways if way is not None}
+    return signs.pop() if len(signs) == 1 else 0
 
 
 def _head(copy: PlacedFact, form: FormFact, axis: int) -> float | None:

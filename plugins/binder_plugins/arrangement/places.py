@@ -113,9 +113,14 @@ def _feature(item: str, place: str, design: Design) -> Feature | None:
 
 
 def implied_spots(copy: Copy, joint: str, design: Design) -> tuple[Spot, ...]:
-    """The holes that a joint asked for on a part, a pattern as one spot in its middle."""
+    """The holes that a joint asked for on a part, a pattern as one spot in its middle.
+
+    A bore that it named and sized as well, where it makes a hole for its pin, is none of them.
+    """
     part = design.parts.get(copy.item)
-    names = [one.name for one in part.features if one.implied_by == joint] if part else []
+    names = {one.name for one in part.features if one.implied_by == joint} if part else set()
+    told = design.joints[joint].ends if joint in design.joints else ()
+    names = names - {end.place for end in told if end.item == copy.item} or names
     located = [one for one in copy.fact.located if one.name in names]
     holes = [one for one in located if one.kind in ("drilled", "tapped", "reamed", "slotted")]
     spots = [spot for one in holes for spot in _located(one, copy.fact, None)]

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from binder.api import Design, Joint, Position, shown_length
+from binder.api import Design, Joint, Position, filed_stretch, shown_length
 
 
 def seated_at(joint: Joint, design: Design) -> str:
-    """`the middle of the helve collar 44.7 mm from left of the helve`; '' where none is told."""
+    """`the middle of the helve collar 44.7 mm from left of the helve`; '' where none is told.
+
+    Where the seat's own length is told, its leaf marks where it begins and ends.
+    """
     for end in joint.ends:
         part = design.parts.get(end.item)
         features = part.features if part is not None else ()
@@ -17,5 +20,6 @@ def seated_at(joint: Joint, design: Design) -> str:
             continue
         if isinstance(at, Position) and at.distance is not None:
             size = shown_length(at.distance.exact, design.units)
-            return f"the middle of the {other.title} {size} {at.rest} of the {part.title}"
+            lines = ", between its lines" if filed_stretch(seat) is not None else ""
+            return f"the middle of the {other.title} {size} {at.rest} of the {part.title}{lines}"
     return ""

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import Position, filed_stretch, shown_length
 from binder_drafting import Note
+from binder_solid.rounded import RoundedFact
 from binder_solid.views import flat
 
 if TYPE_CHECKING:
@@ -59,3 +60,6 @@ def _told(one: Feature, design: Design) -> Iterator[str]:
         start, end, side = found
         sizes = (shown_length(far, design.units).removesuffix(" mm") for far in (start, end))
         yield f"{' to '.join(sizes)} from {side}"
+    section = design.facts.about(RoundedFact, f"{one.owner}.{one.name}")
+    if section is not None:
+        yield from (line.replace(" mm", "") for line in section.told(design) if line)

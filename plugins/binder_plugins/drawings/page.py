@@ -23,6 +23,7 @@ from binder.api import (
 from binder_drafting import Datum, Fields, Request, draft
 from binder_plugins.drawings.callouts import bare
 from binder_plugins.drawings.eased import eased_rows
+from binder_plugins.drawings.filed_sections import filed_sections
 from binder_plugins.drawings.piloted import pilot_rows
 from binder_plugins.drawings.sizes import sizes_of
 from binder_plugins.drawings.suited import suited_note, suited_of
@@ -93,6 +94,7 @@ def _pictures(fact: FormFact, found: ViewsFact, design: Design) -> Iterator[Pict
     for number, sheet in enumerate(sheets, 1):
         of = f", sheet {number} of {len(sheets)}" if len(sheets) > 1 else ""
         yield Picture(sheet.drawing, f"drawing of the {title}{of}, scale {sheet.scale}")
+    yield from filed_sections(fact, design)
 
 
 def _fields(fact: FormFact, design: Design) -> Fields:

@@ -61,13 +61,13 @@ def binder_steps() -> Sequence[PlanStep]:
 
 @hookimpl
 def binder_checks() -> Sequence[Check]:
-    """Whether screws are left to locate, and threads begin where they should."""
+    """Whether screws are left to locate, begin to hold where they should, and keep clear."""
     return [
         Check("screws do not locate", _locating),
         Check("threads begin within what is clamped", check_shanks),
         Check("no screw nips what turns", check_swivels),
         Check("posts do not stand on one screw", _on_one_screw),
-        Check("wood screws stand clear of edges", _in_timber),
+        Check("wood screws stand clear of edges and each other", _in_timber),
     ]
 
 
@@ -104,8 +104,9 @@ def _in_timber(design: Design) -> Iterable[Diagnostic]:
         return ()
     from binder_plugins.fasteners.end_grain import check_end_grain
     from binder_plugins.fasteners.near_grain import check_near_grain
+    from binder_plugins.fasteners.screws_meeting import check_meeting
 
-    return (*check_near_grain(design), *check_end_grain(design))
+    return (*check_near_grain(design), *check_end_grain(design), *check_meeting(design))
 
 
 def _choose(design: Design) -> Contribution:

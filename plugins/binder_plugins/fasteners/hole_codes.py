@@ -56,6 +56,17 @@ SCREW_SPLITS_WOOD: Final = Code(
     "edge of 18 mm",
     "Bring the screws in, make the timber larger, or take a thinner screw.",
 )
+SCREWS_MEET: Final = Code(
+    "screws-meet",
+    Severity.WARNING,
+    "Screws of two joints in one piece of wood, nearer to one another than 3 diameters of the "
+    "thicker from middle to middle side by side, or 2 where they cross (common practice).",
+    "The drill of the second pilot runs onto the first screw or into its hole; what gets in all "
+    "the same splits the wood between them, and neither holds.",
+    "joints:\n  bed on base: {screwed: [bed.top, base.top], ...}\n  hanger on base: {screwed: "
+    "[hanger.feet, base.right], ...}   # both 20 mm into the same corner",
+    "Part the two by `places:` or `pattern:`, or take shorter or thinner screws.",
+)
 SCREW_IN_END_GRAIN: Final = Code(
     "screw-in-end-grain",
     Severity.ADVICE,
@@ -180,6 +191,7 @@ HOLE_CODES: Final = (
     NOTHING_TO_SCREW_INTO,
     HOLE_NEAR_EDGE,
     SCREW_SPLITS_WOOD,
+    SCREWS_MEET,
     SCREW_IN_END_GRAIN,
     HEAD_OVER_EDGE,
     HOLES_TOO_CLOSE,

@@ -26,7 +26,7 @@ _SAME = 0.05
 def check_near_grain(design: Design) -> Iterator[Diagnostic]:
     """A finding for each joint whose wood screws would split the timber at its edge or end."""
     for fact in design.facts.all(HardwareFact):
-        joint, across = design.joints.get(fact.joint), _shank(fact.what)
+        joint, across = design.joints.get(fact.joint), shank_mm(fact.what)
         if joint is None or across is None:
             continue
         found = min(_distances(joint, across, design), default=None)
@@ -41,8 +41,8 @@ def check_near_grain(design: Design) -> Iterator[Diagnostic]:
             )
 
 
-def _shank(what: str) -> float | None:
-    """The shank of a wood screw in mm; None for what is none."""
+def shank_mm(what: str) -> float | None:
+    """The shank of a wood screw by its words, in mm; None for what is none."""
     number = NUMBER.search(what)
     if number is None or "wood screw" not in what:
         return None

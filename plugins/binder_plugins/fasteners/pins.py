@@ -157,10 +157,10 @@ def _across_hub(seen: Seen, half: Half, hole: Hole, mate: str) -> Iterator[Said]
     if not step:
         return
     values = {hole.kind: made_size(hole.drill_mm, seen.joint), "across": step, "depth": "through"}
-    yield made_here(seen, half, "pin", hole.kind, values)
-    yield half_fact(
-        seen, half, f"{hole.verb} {hole.drill} across {step}{hole.then}", mate, hole.how
-    )
+    made = made_here(seen, half, "pin", hole.kind, values)
+    yield made
+    what = f"{hole.verb} {hole.drill} across {step}{hole.then}"
+    yield half_fact(seen, half, what, mate, hole.how, made.name)  # The bore has a size of its own.
 
 
 def _pin_length(seen: Seen, shaft: Half | None) -> Iterator[Said]:

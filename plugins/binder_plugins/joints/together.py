@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import chain
 
 from binder.api import Before, Design, End, Joint, Task, TaskKind, TogetherFact
 from binder_solid.drilled_as_one import TOGETHER, is_drilled_as_one
@@ -42,12 +43,17 @@ def _is_made(name: str, design: Design) -> bool:
 
 
 def _places(end: End, joint: Joint, design: Design) -> Iterator[str]:
-    """The hole of an end: the feature that it names, or that the joint makes there."""
+    """The hole of an end: the one that the joint makes there, else the feature that it names.
+
+    The bore in which a pinned rod sits is named by the end, and is no hole of the pin.
+    """
     owner = design.parts.get(end.item) or design.fabrications.get(end.item)
-    for feature in owner.features if owner is not None else ():
-        if feature.name == end.place or feature.implied_by == joint.name:
-            yield f"{end.item}.{feature.name}"
-            return
+    features = owner.features if owner is not None else ()
+    made = (one for one in features if one.implied_by == joint.name and one.name != end.place)
+    named = (one for one in features if one.name == end.place)
+    found = next(chain(made, named), None)
+    if found is not None:
+        yield f"{end.item}.{found.name}"
 
 
 def _drilling(

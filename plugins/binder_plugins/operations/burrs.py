@@ -27,7 +27,13 @@ def burr_setups(turning: Turning, _: int) -> Iterator[SetUp]:
         _cleared(turning, one, holes)
         for one in turning.axial
         if one.kind == "reamed" and work.feature(one.name) and work.waits(one.name) is None
-        if (holes := [hole for hole in breaking_in(one, form) if way is None or hole != way.own])
+        if (
+            holes := [
+                hole
+                for hole in breaking_in(one, form)
+                if (way is None or hole != way.own) and not work.is_wholly_left(hole.name)
+            ]
+        )
     ]
     acts += flange_burrs(turning)
     acts += cleared(work, form, [one for one in turning.axial if not turning.is_first(one)])

@@ -15,6 +15,7 @@ from binder_plugins.operations.plugged import fine_first
 from binder_plugins.operations.sides import OPPOSITE, SAID, SAME_MM, SHEET_MM, SHEETS
 from binder_plugins.operations.teeth import rack_setup
 from binder_plugins.operations.waste import ON_TABLE
+from binder_plugins.operations.wood_shoulders import shouldered, shoulders
 from binder_plugins.operations.words import holding_min
 
 if TYPE_CHECKING:
@@ -50,9 +51,13 @@ class Flat:
         """Saw out, square up, then the faces one after another, then what is filed."""
         blanks.saw(self)
         blanks.blank(self)
+        sawn = list(shoulders(self))
+        if sawn:
+            shouldered(self, sawn)
         sides: dict[str, list[Located]] = {face: [] for face in SAID}
         far: list[Located] = []
-        for whole in self._cut_in_faces():
+        done = {one.cut.name for one in sawn}
+        for whole in (one for one in self._cut_in_faces() if one.name not in done):
             one, *others = _by_ends(whole)
             far += others
             face = self._side(one)

@@ -14,6 +14,7 @@ from binder_plugins.operations.crosswise import cross_setups
 from binder_plugins.operations.disc import disc_setups
 from binder_plugins.operations.easing import eased, eased_in_the_bar
 from binder_plugins.operations.facts import Act, Left, Route, SetUp, leaf_id
+from binder_plugins.operations.filed_marks import gauge_of, marked, section_of
 from binder_plugins.operations.flat import Flat
 from binder_plugins.operations.gathering import works
 from binder_plugins.operations.held_fabrication import by_face, held_for_holes
@@ -23,6 +24,7 @@ from binder_plugins.operations.oil_ways import oil_way_of
 from binder_plugins.operations.one_setting import at_one_setting
 from binder_plugins.operations.ordered import ordered
 from binder_plugins.operations.pawl_noses import nose_words
+from binder_plugins.operations.place_marks import place_marks
 from binder_plugins.operations.plain import at_bench, drilled
 from binder_plugins.operations.riveting import riveted
 from binder_plugins.operations.rows import hole_in_words
@@ -37,6 +39,7 @@ from binder_plugins.operations.tried_early import tried_early
 from binder_plugins.operations.turning import Turning
 from binder_plugins.operations.wet import wetted
 from binder_plugins.operations.wire import bent
+from binder_plugins.operations.wood_shoulders import shouldered_at
 from binder_plugins.operations.work import Work
 from binder_solid.facts import JoinedFact
 
@@ -68,6 +71,7 @@ def route_of(work: Work) -> Route:
     last = len(planned) - 1 if _is_bent(work) else len(planned)
     cut = [*planned[:last], *sunk_for_tails(work), *filed, *planned[last:]]
     done = [*eased_in_the_bar(work), *_softened(work, cut), *cleaned(work, planned), *eased(work)]
+    done += place_marks(work)
     setups = _numbered(in_a_stick(work, done))
     found = ordered(work.name, setups)
     return Route(
@@ -150,7 +154,8 @@ def _by_words(work: Work) -> Iterator[SetUp]:
     """Features that are told in words alone, and so have no place on the form."""
     placed = {one.name for one in work.form.located} if work.form is not None else set()
     filed = [one for one in work.item.features if one.kind == "filed" and one.name not in placed]
-    acts = [act for one in filed for act in _by_hand(work, one)]
+    acts = [act for one in filed for act in marked(work, one, shouldered_at(work))]
+    acts += [act for one in filed for act in _by_hand(work, one)]
     if acts:
         yield at_bench(work, "its faces", "", acts)
 
@@ -159,7 +164,7 @@ def _by_hand(work: Work, one: Feature) -> Iterator[Act]:
     """What is told in words is filed, or bent where the words say so; its ends are filed first."""
     said = str(getattr(one.entry, "filed", ""))
     if not said.startswith("bent "):
-        yield work.act("file", f"{_words_of(work, one)}{nose_words(work, one)}", feature=one.name)
+        yield _filed(work, one)
         return
     told = said.split(", ")
     ends = [part for part in told[1:] if any(word in part for word in _FILED)]
@@ -168,6 +173,17 @@ def _by_hand(work: Work, one: Feature) -> Iterator[Act]:
         yield work.act("file", f"{end}, filed while it is straight", feature=f"{one.name} end")
     name = one.name.replace("_", " ")
     yield work.act("bend", f"{name}: {bent}", feature=one.name, tool="vice, rod and mallet")
+
+
+def _filed(work: Work, one: Feature) -> Act:
+    words, section = f"{_words_of(work, one)}{nose_words(work, one)}", section_of(work, one)
+    if section is None:
+        return work.act("file", words, feature=one.name)
+    gauge = gauge_of(work, section)
+    words += "; the corners first, flat at 45°, then round to the lines, till the gauge shows no "
+    words += "light along the whole of it"
+    act = work.act("file", words, feature=one.name, tool=f"files, {gauge}")
+    return replace(act, measure=f"{gauge}, then its own mate")
 
 
 def _words_of(work: Work, one: Feature) -> str:

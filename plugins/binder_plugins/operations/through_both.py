@@ -13,8 +13,10 @@ from binder_plugins.operations.hole_kinds import Where
 from binder_plugins.operations.hole_tools import drill_name
 from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.lying import lying
+from binder_plugins.operations.nested import Nested, nested
 from binder_plugins.operations.plain import in_pieces
 from binder_plugins.operations.rows import Hole, holes_of
+from binder_plugins.operations.sides import SAID
 from binder_plugins.operations.words import holding_min
 from binder_solid.float_tried import FEELERS
 from binder_solid.pinned_stop import pinned_stop
@@ -44,8 +46,9 @@ def drilled(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
 def _through(
     fact: TogetherFact, holes: Sequence[Hole], marks: Sequence[Act], *, is_pinned: bool
 ) -> SetUp:
-    lead = _lead(holes)
-    work, deep = lead.work, sum(one.deep for one in holes)
+    lead, inside = _lead(holes), _nested(fact, holes)
+    work = lead.work
+    deep = inside.deep if inside is not None else sum(one.deep for one in holes)
     across = lead.one.diameter or 1.0
     workshop = work.design.workshop
     machine = drill_for(workshop, min(across, 13.0))
@@ -53,11 +56,14 @@ def _through(
     first = led[1] if led is not None else 0.0
     where = Where(machine, deep, tags=("stacked",), is_together=True, first=first)
     pin = "a pin in the hole before, " if is_pinned else ""
-    lies = lying(holes)
-    grip = lies.grip
+    lies = lying([inside.inner, inside.outer] if inside is not None else holes)
+    grip = inside.gripped(lies.grip) if inside is not None else lies.grip
     packed = lies.again if is_pinned else lies.packed
-    up = f"{pin}{fact.up}{packed}; tried with a square or a protractor"
-    clamp = work.act("clamp-stack", up, feature=lead.one.name, tool=_CLAMPS if packed else "")
+    put = inside.up if inside is not None else fact.up
+    peg = _PEGGED if len(lead.one.spots) > 1 else ""
+    up = f"{pin}{put}{packed}; tried with a square or a protractor{peg}"
+    tool = _CLAMPS if packed else _GLUED if inside is not None else ""
+    clamp = work.act("clamp-stack", up, feature=lead.one.name, tool=tool)
     acts = [*marks, clamp]
     if led is not None:
         acts.append(_led(lead, *led, machine, deep))
@@ -97,17 +103,28 @@ def _led(lead: Hole, by: Hole, size: float, machine: str, deep: float) -> Act:
     )
 
 
+def _nested(fact: TogetherFact, holes: Sequence[Hole]) -> Nested | None:
+    """The one part round the other, of the joint that is drilled."""
+    return nested(holes[0].work.design.joints[fact.joints[0]], holes)
+
+
 def _marked(joint: str, holes: Sequence[Hole], told: set[str]) -> Iterator[Act]:
     """Where the hole comes on round work: from the nearer end, on a line that is told once.
 
     On a shaft whose float it fixes it comes where the stop stands, as the row was measured.
     """
     stop = pinned_stop(holes[0].work.design.joints[joint], holes[0].work.design)
+    inside = nested(holes[0].work.design.joints[joint], holes)
+    yield from _on_flat(holes)
     for hole in holes:
         if stop is not None and hole.work.name == stop.shaft.subject:
             design = hole.work.design
             words, name = stop.said(design), f"marks {hole.one.name}"
             yield hole.work.act("mark-out", words, feature=name, amount=1.0, tool=_BY_FEELER)
+            continue
+        if inside is not None and hole is inside.inner:
+            name = f"marks {hole.one.name}"
+            yield hole.work.act("mark-out", inside.line, feature=name, amount=1.0, tool=_ROUND)
             continue
         form = hole.work.form
         if form is None or not form.stretches or hole.one.face != "across":
@@ -130,6 +147,28 @@ def _marked(joint: str, holes: Sequence[Hole], told: set[str]) -> Iterator[Act]:
         )
 
 
+def _on_flat(holes: Sequence[Hole]) -> Iterator[Act]:
+    """The holes on the flat part that lies up, where nothing else tells the drill its place."""
+    lead = _lead(holes)
+    form = lead.work.form
+    if form is None or form.stretches or any(in_pieces(one.work, one.one) for one in holes):
+        return
+    if any(one.work.form is not None and one.one.face == "across" for one in holes):
+        return  # The line on the round part tells it.
+    count = len(lead.one.spots)
+    holes_said = f"{count} holes" if count > 1 else "the hole"
+    yield lead.work.act(
+        "mark-out",
+        f"mark out {holes_said} on the {SAID.get(lead.one.face, lead.one.face)} of the "
+        f"{lead.work.item.title}, which lies up",
+        feature=f"marks {lead.one.name}",
+        amount=float(count),
+    )
+
+
+_PEGGED = "; the first hole through, a peg of its size goes in before the next is drilled"
+_GLUED = "toolmaker's clamps, packing, superglue"
+_ROUND = "scriber, square"
 _CLAMPS = "toolmaker's clamps, packing, height gauge"
 _BY_FEELER = f"{FEELERS}, scriber"
 _BY_HEIGHT = "height gauge, flat plate, square and centre punch"

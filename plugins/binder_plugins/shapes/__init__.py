@@ -23,7 +23,6 @@ from binder.api import (
 )
 from binder_plugins.shapes.codes import CODES
 from binder_plugins.shapes.feature_kinds import feature_kinds
-from binder_plugins.shapes.fitted import fit_things
 from binder_plugins.shapes.fitted_codes import FITTED_CODES
 from binder_plugins.shapes.form_codes import FORM_CODES
 from binder_plugins.shapes.forming.form import form_parts
@@ -44,12 +43,14 @@ from binder_plugins.shapes.kinds import shape_kinds
 from binder_plugins.shapes.laying.flats import lay_flat
 from binder_plugins.shapes.leaves import part_leaves
 from binder_plugins.shapes.placing import place_surfaces
+from binder_plugins.shapes.rounded import fit_things
 from binder_plugins.shapes.settling import settle_shapes
 from binder_plugins.shapes.shape_codes import SHAPE_CODES
 from binder_plugins.shapes.sizing import size_parts
 from binder_plugins.shapes.sold import check_sections
 from binder_plugins.shapes.suiting import check_suited
 from binder_solid.facts import ContourFact, FlatFact, FormFact, JoinedFact
+from binder_solid.rounded import RoundedFact
 
 
 @hookimpl
@@ -83,7 +84,7 @@ def binder_steps() -> Sequence[PlanStep]:
             gives=(FormFact,),
             after=(AsideFact, FitFact, HalfFact, HardwareFact, RoundBottomFact, ThreadFact),
         ),
-        PlanStep("file things to others", fit_things),
+        PlanStep("file things to others", fit_things, gives=(RoundedFact,)),
         PlanStep("lay parts flat", lay_flat, needs=(FormFact,), gives=(FlatFact,)),
         PlanStep(
             "form the fabrications",

@@ -6,9 +6,10 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from binder.api import Before, Bought, Contribution, Design, Feature, Item, Size, Span
+from binder.api import Before, Bought, Design, Feature, Item, Size, Span
 from binder_plugins.shapes.words import what
 from binder_plugins.shapes.written import written_rows
+from binder_solid.rounded import RoundedFact
 
 # Words that lead to what it must fit: `to the ratchet's tooth`, `to enter the hammer head`.
 _LEADS = re.compile(
@@ -126,12 +127,8 @@ def _place(feature: Feature, item: str, words: str, design: Design) -> str:
     return words
 
 
-def fit_things(design: Design) -> Contribution:
+def filed_later(design: Design) -> Iterator[Before]:
     """What another is filed to is made, or measured, before it."""
-    return Contribution(befores=list(_befores(design)))
-
-
-def _befores(design: Design) -> Iterator[Before]:
     found = [one for one in fitted(design) if isinstance(one, Fitted)]
     pairs = {(one.feature.owner, one.item) for one in found}
     for one in found:
@@ -157,7 +154,10 @@ def fitting(one: Fitted, design: Design) -> str:
     item = design.item(one.item)
     title = item.title if item is not None else one.item
     size = told(one, design)
-    return f"{title}, made first{f' ({size})' if size else ''}; file it to that, and try it there"
+    section = design.facts.about(RoundedFact, f"{one.feature.owner}.{one.feature.name}")
+    so = f", so {', '.join(filter(None, section.told(design)))}" if section is not None else ""
+    known = f" ({size})" if size else ""
+    return f"{title}, made first{known}{so}; file it to that, and try it there"
 
 
 def told(one: Fitted, design: Design) -> str:

@@ -37,6 +37,7 @@ from binder_trade.fastening.proportions import (
 from binder_trade.fastening.reach import Grip, Length, NoLength, TappedHole
 from binder_trade.fastening.rivet_length import choose_rivet, rivet_allowance
 from binder_trade.fastening.room import (
+    LEAST_PITCH,
     edge_distance,
     head_at_edge,
     heads_side_by_side,
@@ -71,6 +72,7 @@ __all__ = [
     "FORMS",
     "KIND_NAMES",
     "LEAST_DIAMETERS",
+    "LEAST_PITCH",
     "LEAST_THREADS",
     "SHORT",
     "STANDS_OUT",

@@ -17,6 +17,7 @@ from binder_plugins.arrangement.general import SIDES, picture_sheet, sizes_of, u
 from binder_plugins.arrangement.page import exploded_sheet
 from binder_plugins.arrangement.sheets import balloons_of
 from binder_solid.placed import PlacedFact
+from binder_solid.set_there import goes_on
 from binder_solid.space import placed
 from binder_solid.views import flat
 from binder_solid.way_round import entering
@@ -227,6 +228,29 @@ def test_a_bush_is_drawn_on_the_side_from_which_it_is_pressed(designs: dict[str,
         item = bush.partition(" ")[0]
         (joint,) = [one for one in design.joints_at(item) if one.kind == "pressed"]
         assert entering(joint, item, design).startswith(said)
+
+
+def test_a_mate_is_drawn_at_the_end_of_the_rod_from_which_it_goes_on(
+    designs: dict[str, Design],
+) -> None:
+    """As the assembly step says: the cam from the left-hand end, past the seat of the pulley."""
+    for name, assembly, rod, mate, end in (
+        ("tilt-hammer", "cam_line", "cam_shaft", "cam", "left"),
+        ("wharf-crane", "winch", "barrel_axle", "barrel", "left"),
+        ("wharf-crane", "winch", "crank_shaft", "crank_pinion", "right"),
+        ("wharf-crane", "jib_head", "head_pin", "head_sheave", "left"),
+    ):
+        design = designs[name]
+        units = units_of(design.assemblies[assembly], design, design.facts.all(PlacedFact))
+        explode(units, design)
+        there = {unit.name: (unit.copies[0], _boxed(unit)) for unit in units}
+        (copy, box), (_, other) = there[rod], there[mate]
+        along = sum(
+            (sum(other[e][n] - box[e][n] for e in (0, 1))) * copy.frame.x[n] for n in range(3)
+        )
+        assert (along > 0) == (end == "right"), mate
+        joints = [one for one in design.joints_at(mate) if rod in one.items]
+        assert f"from the {end}-hand end" in goes_on(joints[0], design)
 
 
 def test_what_has_no_size_yet_is_said_to_be_left_out(designs: dict[str, Design]) -> None:

@@ -11,6 +11,7 @@ from binder.design import Design
 from binder.host import Host
 from binder_plugins.buildorder.filed_seats import seated_at
 from binder_plugins.buildorder.stops import stop_at
+from binder_plugins.operations.facts import Route
 from binder_plugins.partslist.room import most_outside
 from binder_solid.glued_in import fills
 
@@ -40,7 +41,9 @@ def test_a_bonded_stop_is_placed_by_the_flat_of_the_other(hammer: Design) -> Non
 def test_a_part_on_a_filed_seat_is_placed_by_its_middle(hammer: Design) -> None:
     # 0.36 × 120 = 43.2, and 1.5 left on the tail.
     said = seated_at(hammer.joints["collar on helve"], hammer)
-    assert said == "the middle of the helve collar 44.7 mm from left of the helve"
+    assert (
+        said == "the middle of the helve collar 44.7 mm from left of the helve, between its lines"
+    )
     assert seated_at(hammer.joints["head on helve"], hammer) == ""
 
 
@@ -63,3 +66,20 @@ def test_what_fills_a_part_is_glued_in_before_the_part_is_drilled(hammer: Design
     reamed = [later for earlier, later in pairs if earlier == "assemble base_board"]
     assert any("line" in name for name in reamed)
     assert "pilot bed on base" in reamed
+
+
+def test_a_place_told_in_words_is_a_line_on_the_leaf(hammer: Design) -> None:
+    """As reckoned above; last of all, since what eases the seats would rub it away."""
+    route = hammer.facts.about(Route, "line_shaft")
+    assert route is not None
+    last = route.acts[-1]
+    assert last.act == "mark-out"
+    assert "92.15 mm from the left-hand end" in last.what
+    assert "on the line 92.15 mm" in stop_at(hammer.joints["wheel on line shaft"], hammer)
+
+
+def test_what_its_screw_holds_gets_no_line(hammer: Design) -> None:
+    """The flywheel and the pulley of the cam shaft are set by the float, and marked nowhere."""
+    route = hammer.facts.about(Route, "cam_shaft")
+    assert route is not None
+    assert not any(act.act == "mark-out" for act in route.acts)

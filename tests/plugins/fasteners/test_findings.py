@@ -150,6 +150,24 @@ PEG = (
 )
 
 
+def _beside(board: str, mark: str = '"no. 6 x 1 in brass wood screw, round head"') -> str:
+    """A foot on top of a board and a clip on its end, 30 mm off the front both."""
+    plate = """material: brass, block: {length: 30 mm, width: 30 mm, height: 6 mm},
+    features: {h: {drilled: to suit, on: top, depth: through}}"""
+    return f"""{HEAD}parts:
+  base: {{material: oak, board: {{{board}, width: 60 mm, thickness: 40 mm}}}}
+  foot: {{{plate}}}
+  clip: {{{plate}}}
+joints:
+  foot on base:
+    screwed: [foot.h, base.top]
+    fastener: "no. 6 x 1 in brass wood screw, round head"
+    places: ["180 mm from left, 30 mm from front"]
+  clip on base: {{screwed: [clip.h, base.right], fastener: {mark},
+    places: ["30 mm from front, 22 mm from underside"]}}
+"""
+
+
 def _hung(face: str, end: int, mark: str = "hanger.feet") -> str:
     """A shaft in a bearing that is screwed to a face of a board, its foot so far from its end."""
     return f"""{HEAD}parts:
@@ -317,6 +335,14 @@ CASES = {
     "screw-splits-wood": (
         _on_edge(18, '⟪"no. 6 brass wood screw, round head"⟫'),
         _on_edge(30, '"no. 6 brass wood screw, round head"'),
+    ),
+    # 1 in less the plate of 6 mm: 19.4 mm of each are in the oak. The one on top stands 180 mm from
+    # the left and ends 40 - 19.4 = 20.6 mm up; the one in the end runs 22 mm up, to 180.6 mm of
+    # 200 mm: 0.6 mm from its middle to the other's. Of 210 mm it ends 190.6 mm from the left, 10.6
+    # mm clear, where 2 diameters of 3.5 mm are enough: common practice, no source.
+    "screws-meet": (
+        _beside("length: 200 mm", '⟪"no. 6 x 1 in brass wood screw, round head"⟫'),
+        _beside("length: 210 mm"),
     ),
     # Between the fibres a thread holds about half: common practice, no source. A board's grain
     # runs along it: `right` is its end, `front` a side.
