@@ -9,6 +9,8 @@ from binder.api import PlaceFact, Size, ThreadFact, exact, shown_length
 from binder_solid.facts import FormFact
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from binder.api import Design, Joint
     from binder_solid.facts import Located, Stretch
 
@@ -26,10 +28,14 @@ class ScrewEnds:
     """The ends of a screw's travel, in mm: what of its thread shows beside its nut at either.
 
     Wound out its free end is level with the far end of the nut, all of whose thread it fills;
-    wound in it stands the travel lower. `before` names what stands behind its thread, `half_cut`
-    is what a die leaves half cut there, 0 where it runs out into a groove.
+    wound in it stands the travel lower. `before` names what stands behind its thread, `at` is where
+    that ends along the screw, `half_cut` what a die leaves half cut there, 0 where it runs out into
+    a groove. `item` is the screw by its name, `nut_place` the thread of the nut.
     """
 
+    item: str
+    nut_place: str
+    at: float
     screw: str
     nut: str
     before: str
@@ -71,17 +77,18 @@ def screw_ends(joint: Joint, design: Design) -> ScrewEnds | None:
         return None
     feed = next((one for one in design.joints.values() if _feeds(one, screw.item)), None)
     travel, filled = getattr(feed.entry, "travel", None) if feed else None, nut_length(nut, design)
-    before = _before(screw, design)
-    if feed is None or not isinstance(travel, Size) or filled is None or not before:
+    found = _before(screw, design)
+    if feed is None or not isinstance(travel, Size) or filled is None or found is None:
         return None
+    before, at = found
     shown_out = float(screw.full_depth) - filled
     shown_in = shown_out - travel.mm
     half_cut = half_cut_mm(screw, design)
     if shown_in < half_cut - _NEAR:
         return None
     turns = travel.mm / _lead(feed, screw)
-    titles = (_title(screw.item, design), _title(nut.item, design))
-    return ScrewEnds(*titles, before, shown_in, shown_out, filled, turns, half_cut)
+    names = (screw.item, nut.subject, at, _title(screw.item, design), _title(nut.item, design))
+    return ScrewEnds(*names, before, shown_in, shown_out, filled, turns, half_cut)
 
 
 def nut_length(nut: ThreadFact, design: Design) -> float | None:
@@ -111,30 +118,29 @@ def _lead(feed: Joint, screw: ThreadFact) -> float:
     return said.mm if isinstance(said, Size) else screw.pitch * int(starts or 1)
 
 
-def _before(screw: ThreadFact, design: Design) -> str:
-    """What stands behind the thread of a screw, '' where it begins at no end of it."""
+def _before(screw: ThreadFact, design: Design) -> tuple[str, float] | None:
+    """What stands behind the thread of a screw, and where; None where it begins at no end of it."""
     form = design.facts.about(FormFact, screw.item)
     located = form.located if form is not None else ()
     thread = next((one for one in located if one.name == screw.place), None)
     if form is None or thread is None or thread.length is None or len(thread.spots) != 1:
-        return ""
+        return None
     return _behind(form.stretches, thread, thread.length)
 
 
-def _behind(steps: tuple[Stretch, ...], thread: Located, long: float) -> str:
+def _behind(steps: Sequence[Stretch], thread: Located, long: float) -> tuple[str, float] | None:
     low, high = (thread.frame.origin[0] + half for half in (-long / 2, long / 2))
     is_right = abs(high - steps[-1].end) < _NEAR
     if not is_right and abs(low - steps[0].start) > _NEAR:
-        return ""
-    end = low if is_right else high
-    edges = [one.end if is_right else one.start for one in steps]
-    found = next(
-        (one for one, edge in zip(steps, edges, strict=True) if abs(edge - end) < _NEAR), None
-    )
-    if found is not None:
-        return found.name.replace("_", " ")
-    inside = next((one for one in steps if one.start < end < one.end), None)
-    return f"plain part of the {inside.name.replace('_', ' ')}" if inside is not None else ""
+        return None
+    at = low if is_right else high
+    for one in steps:
+        name = one.name.replace("_", " ")
+        if abs((one.end if is_right else one.start) - at) < _NEAR:
+            return name, at
+        if one.start + _NEAR < at < one.end - _NEAR:
+            return f"plain part of the {name}", at
+    return None
 
 
 def _title(item: str, design: Design) -> str:

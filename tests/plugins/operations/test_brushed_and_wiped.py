@@ -13,7 +13,7 @@ import pytest
 
 from binder.api import Design, load_data
 from binder_plugins.buildorder.timing import time_tasks
-from binder_plugins.operations.aids.collecting import collect_tools
+from binder_plugins.operations.aids.collecting import _own_names, collect_tools
 from binder_plugins.operations.aids.facts import ToolsFact, Whose
 from binder_plugins.partslist.for_places import for_places
 from binder_plugins.partslist.used_up import used_up
@@ -110,3 +110,12 @@ def test_a_long_note_counts_what_it_does_not_name() -> None:
     names = [f"part {n}" for n in range(8)]
     assert for_places(names).endswith("part 5 and 2 more")
     assert for_places(names[:7]).endswith("part 6")
+
+
+def test_names_as_long_as_one_another_have_one_order(plan: Plan) -> None:
+    """`bench vice` and `micrometer` have ten letters each, and a set keeps no order."""
+    design = plan(TURNED % 1).design
+    assert design is not None
+    names = _own_names(design)
+    assert names == sorted(names, key=lambda name: (-len(name), name))
+    assert names.index("bench vice") < names.index("micrometer")

@@ -283,4 +283,6 @@ def _own_names(design: Design) -> list[str]:
         holding.dividing_heads,
         design.workshop.entry.measuring,
     )
-    return sorted({str(name) for group in groups for name in group}, key=len, reverse=True)
+    names = {str(name) for group in groups for name in group}
+    # Names as long as one another in the order of the alphabet: a set has none that lasts.
+    return sorted(names, key=lambda name: (-len(name), name))
