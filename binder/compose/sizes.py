@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from binder.design import Design
 from binder.pages import Code, Column, Paragraph, Place, Reckoned, Section, Table, Text
 from binder.parameters import Named, working_of
 from binder.units import shown
+
+# A comment behind a value, whose closing quote is no part of it.
+_COMMENT = re.compile(r"""["']?\s+#\s*(.*\S)""")
 
 
 def sizes(design: Design) -> Iterator[Section]:
@@ -26,17 +30,30 @@ def sizes(design: Design) -> Iterator[Section]:
 
 
 def _table(design: Design, named: tuple[Named, ...]) -> Table:
+    remarks = tuple(_remark(design, one) for one in named)
     columns = (
         Column("Name", 2),
         Column("As written", 4),
+        *((Column("What for", 4),) if any(remarks) else ()),
         Column("Comes to", 2, is_figure=True),
         Column("Or", 2, is_figure=True),
         Column("Line", 1, is_figure=True),
     )
-    return Table(columns, tuple(_row(design, one) for one in named))
+    told: tuple[tuple[Text, ...], ...] = tuple(((one,),) if any(remarks) else () for one in remarks)
+    rows = zip(named, told, strict=True)
+    return Table(columns, tuple(_row(design, one, words) for one, words in rows))
 
 
-def _row(design: Design, named: Named) -> tuple[Text, ...]:
+def _remark(design: Design, named: Named) -> str:
+    """What its author wrote behind a size on its line, as a comment; '' for nothing."""
+    span = named.text.span
+    lines = design.spec.resolved.document.texts.get(span.file, "").splitlines()
+    line = lines[span.end_line - 1] if 0 < span.end_line <= len(lines) else ""
+    found = _COMMENT.match(line[span.end_column - 1 :])
+    return found[1] if found is not None else ""
+
+
+def _row(design: Design, named: Named, words: tuple[Text, ...]) -> tuple[Text, ...]:
     head = design.spec.written.model
     working = working_of(named, design.spec.resolved.environment)
     other = "inch" if head.units == "mm" else "mm"
@@ -47,6 +64,7 @@ def _row(design: Design, named: Named) -> tuple[Text, ...]:
     return (
         (Code(named.name),),
         (str(named.text),),
+        *words,
         (result,),
         (shown(named.quantity, other) if is_length else "",),
         (line,),

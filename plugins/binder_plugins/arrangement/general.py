@@ -9,7 +9,8 @@ from binder_drafting import Along, Balloon, Fields, Request, Sheet, Size, draft
 from binder_plugins.arrangement.gathering import PictureFact
 from binder_plugins.arrangement.sheets import PICTURE_SCALES, balloons_of, view_of
 from binder_plugins.arrangement.space import carried
-from binder_solid.forms import Point
+from binder_plugins.arrangement.wound import wound
+from binder_solid.forms import Point, Vector
 from binder_solid.placed import PlacedFact
 from binder_solid.space import placed
 from binder_solid.views import Projection
@@ -19,6 +20,8 @@ SIDES: tuple[Projection, ...] = ("isometric", "front", "top")
 _PICTURE_ROOMS = ((178.0, 215.0),)
 _VIEW_ROOMS = ((178.0, 110.0), (178.0, 232.0))
 _ROUND = 1e-6
+# What a size over all changes by before it is told, in mm.
+_SEEN = 0.05
 
 
 def picture_sheet(fact: PictureFact, design: Design) -> Sheet:
@@ -80,16 +83,39 @@ def _balloons(fact: PictureFact, design: Design) -> tuple[Balloon, ...]:
 
 
 def sizes_of(fact: PictureFact, design: Design) -> Iterator[Size]:
-    """Length, width and height over all, and how high each level shaft stands."""
+    """Length, width and height over all, and how high each level shaft stands.
+
+    Where a screw carries part of it, what they come to at the end at which it is not drawn.
+    """
     front, top = (_bounds(fact, n) for n in (1, 2))
     (left, low), (right, high) = front
     (_, near), (_, far) = top
     units = design.units
-    yield _along("over all long", "front", (left, low), (right, low), units)
-    yield _along("over all high", "front", (left, low), (left, high), units)
-    yield _along("over all wide", "top", (left, near), (left, far), units)
+    long, tall, wide = (_elsewhere(fact, design, n, axis) for n, axis in ((1, 0), (1, 1), (2, 1)))
+    yield _along("over all long", "front", (left, low), (right, low), units, long)
+    yield _along("over all high", "front", (left, low), (left, high), units, tall)
+    yield _along("over all wide", "top", (left, near), (left, far), units, wide)
     for name, height, x in _shafts(design, low):
         yield _along(f"height of {name}", "front", (left, low), (x, height), units)
+
+
+def _elsewhere(fact: PictureFact, design: Design, number: int, axis: int) -> str:
+    """` up, 69 down` behind a size over all along u or v of a view; '' where it stays as it is."""
+    screws = wound(design)
+    if len(screws) != 1:
+        return ""
+    told = ""
+    for words, moved in screws[0].ends():
+        was, then = (
+            most[axis] - least[axis]
+            for least, most in (
+                _bounds(fact, number),
+                _bounds(fact, number, screws[0].items, moved),
+            )
+        )
+        if abs(then - was) > _SEEN:
+            told += f", {shown_length(exact(round(then, 1)), design.units)} {words}"
+    return f" {screws[0].here}{told.replace(' mm ', ' ')}" if told else ""
 
 
 def _shafts(design: Design, low: float) -> Iterator[tuple[str, float, float]]:
@@ -106,7 +132,9 @@ def _shafts(design: Design, low: float) -> Iterator[tuple[str, float, float]]:
             yield shaft.subject, middle[2], middle[0]
 
 
-def _along(name: str, view: str, start: Point, end: Point, units: str) -> Along:
+def _along(
+    name: str, view: str, start: Point, end: Point, units: str, elsewhere: str = ""
+) -> Along:
     """A length below the view where both ends lie on one level, else a height beside it."""
     is_level = start[1] == end[1]
     far = abs(end[0] - start[0]) if is_level else abs(end[1] - start[1])
@@ -116,16 +144,25 @@ def _along(name: str, view: str, start: Point, end: Point, units: str) -> Along:
         "u" if is_level else "v",
         start,
         end,
-        shown_length(exact(round(far, 1)), units).removesuffix(" mm"),
+        shown_length(exact(round(far, 1)), units).removesuffix(" mm") + elsewhere,
         datum=f"from {view}",
         side="below" if is_level else "left",
         rank=9 if name.startswith("over") else 0,
     )
 
 
-def _bounds(fact: PictureFact, number: int) -> tuple[tuple[float, float], tuple[float, float]]:
-    """What is seen of all parts that are drawn in a view."""
-    views: list[SolidView] = [one.views[number] for one in fact.shown if one.views[number].edges]
-    least = (min(v.bounds[0][0] for v in views), min(v.bounds[0][1] for v in views))
-    most = (max(v.bounds[1][0] for v in views), max(v.bounds[1][1] for v in views))
-    return least, most
+def _bounds(
+    fact: PictureFact,
+    number: int,
+    items: frozenset[str] = frozenset(),
+    moved: Vector = (0.0, 0.0, 0.0),
+) -> tuple[Point, Point]:
+    """What is seen of all parts that are drawn in a view, some `items` moved so far."""
+    corners = []
+    for one in fact.shown:
+        view: SolidView = one.views[number]
+        if view.edges:
+            u, v = view.flat(moved) if one.copy.item in items else (0.0, 0.0)
+            corners += [(x + u, y + v) for x, y in view.bounds]
+    us, vs = zip(*corners, strict=True)
+    return (min(us), min(vs)), (max(us), max(vs))

@@ -18,8 +18,12 @@ from binder_plugins.arrangement.gathering import PictureFact
 from binder_plugins.arrangement.general import picture_sheet, undrawn, unseen, views_sheet
 from binder_plugins.arrangement.page_room import picture_height
 from binder_plugins.arrangement.sheets import PICTURE_SCALES, balloons_of, view_of
+from binder_plugins.arrangement.wound import wound
+from binder_solid.placed import MotionFact
 
 _WIDE = 178.0
+# What a shaft does in its bearings changes no size over all that is worth a word.
+_MOVES = ("slide", "screw")
 
 
 def arrangement_pages(
@@ -44,6 +48,7 @@ def _whole(fact: PictureFact, design: Design) -> Section:
     words = (
         "The numbers are those of the parts list; what this picture hides is numbered in the "
         f"views. {inside}Screws, pins, cord and belts are left out{_without(fact, design)}."
+        f"{_drawn_at(design)}"
     )
     seen, told = picture_sheet(fact, design), views_sheet(fact, design)
     blocks = (
@@ -52,6 +57,17 @@ def _whole(fact: PictureFact, design: Design) -> Section:
         Picture(told.drawing, f"general arrangement, scale {told.scale}"),
     )
     return Section("arrangement", "General arrangement", Place.ARRANGEMENT, blocks)
+
+
+def _drawn_at(design: Design) -> str:
+    """In which of their places what moves is drawn, of which the sizes over all are."""
+    told = [one.told(design) for one in wound(design)]
+    moves = any(one.motion in _MOVES for one in design.facts.all(MotionFact))
+    if told:
+        return f" The model is drawn {' and '.join(told)}; its sizes over all are of that place."
+    return (
+        " What moves is drawn in one of its places, and the sizes over all are of that one." * moves
+    )
 
 
 def _without(fact: PictureFact, design: Design) -> str:

@@ -32,6 +32,7 @@ from binder_plugins.buildorder.filed_seats import seated_at
 from binder_plugins.buildorder.float_set import float_set
 from binder_plugins.buildorder.floating import floats_in
 from binder_plugins.buildorder.locking import locked, when
+from binder_plugins.buildorder.run_out import ends_in
 from binder_plugins.buildorder.running_in import full_load, is_run_in
 from binder_plugins.buildorder.step_words import step_words
 from binder_plugins.buildorder.stops import stop_at
@@ -68,7 +69,7 @@ def _sheet(one: Assembly, design: Design) -> Section:
     if one.note:
         blocks.append(Paragraph((one.note,)))
     test = f"{full_load(one, design)}{one.test.rstrip('. ')}" if one.test else ""
-    words = "; ".join(filter(None, (*floats_in(one, design), test)))
+    words = "; ".join(filter(None, (*floats_in(one, design), test, *ends_in(one, design))))
     if words:
         title = "Test when it has run in" if is_run_in(one, design) else "Test now"
         blocks.append(Notice(NoticeKind.NOTE, title, (words,)))

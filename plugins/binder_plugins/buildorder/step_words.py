@@ -16,6 +16,7 @@ from binder_plugins.buildorder.on_the_coat import HOW
 from binder_plugins.buildorder.own_holes import own_holes
 from binder_plugins.buildorder.pawl_tried import pawl_tried
 from binder_plugins.buildorder.riding import beside, put_on_first
+from binder_plugins.buildorder.run_out import run_to
 from binder_plugins.buildorder.straddled import between_plates, goes_with
 from binder_plugins.buildorder.tied import tied_first
 from binder_solid.tripped import trip_words
@@ -29,7 +30,7 @@ def step_words(joint: Joint, one: Assembly, design: Design) -> str:
     step = _said_done(joint, design) + tried_first(joint, design) + own_holes(joint, design)
     step += "in the same move: " if goes_with(joint, design) else ""
     step += put_on_first(joint, design) + for_now(joint, fact.step, design)
-    step += past(joint, one, design)
+    step += past(joint, one, design) + run_to(joint, design)
     step += beside(joint, one, design) + between_plates(joint, design)
     step += led(joint, one, design) + tied_first(joint, one, design)
     step += turned_while_tight(joint, one, design)

@@ -16,7 +16,8 @@ class Act:
     `upper` are limits in mm, `size` the diameter that is cut, `deep` how deep, both in mm; `cuts`
     in how many it is done, 0 where that is not known, `by_motor` whether the motor holds it back.
     `trouble` names a code of the plugin and says why it is reported. `aid_mm` is how long a tool
-    made for it must be, in mm, 0 where nothing asks.
+    made for it must be, in mm, 0 where nothing asks; `is_entered` that a neck is so wide that the
+    tool which begins in it goes down to its bottom.
     """
 
     id: str
@@ -43,6 +44,7 @@ class Act:
     by_motor: bool = False
     trouble: tuple[tuple[str, str], ...] = ()
     aid_mm: float = 0.0
+    is_entered: bool = False
     at: Span = NOWHERE
 
 

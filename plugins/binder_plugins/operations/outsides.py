@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -10,6 +9,7 @@ from binder_plugins.operations.closing_piece import closing_journal
 from binder_plugins.operations.lengthwise import has_limits
 from binder_plugins.operations.set_over import swung
 from binder_plugins.operations.taper_mates import BLUE, mate_of, tried, tried_min
+from binder_plugins.operations.taper_necks import neck_act, neck_between
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -202,74 +202,47 @@ def _is_pocket(turning: Turning, place: int) -> bool:
     return min(before.end_across, after.across) > max_across(step) + _SAME
 
 
-def _necked(turning: Turning, place: int, free: str) -> str:
-    """The larger step behind which a taper begins, so that no tool comes to it from the end."""
+def _front(turning: Turning, place: int, free: str) -> tuple[str, float]:
+    """The larger step behind which a taper begins, so that no tool comes to it from the end.
+
+    Its name, and how thick in mm it is there; no name and 0 where there is none.
+    """
     step, is_right = turning.steps[place], free == "right"
     front, across = (place + 1, step.end_across) if is_right else (place - 1, step.across)
     is_cone = abs(step.across - step.end_across) > _SAME and not is_ball(turning, place)
     if not is_cone or not 0 <= front < len(turning.steps):
-        return ""
-    behind = turning.steps[front]
-    side = behind.across if is_right else behind.end_across
-    return step_name(turning, front).replace("_", " ") if side > across + _SAME else ""
+        return "", 0.0
+    before = turning.steps[front]
+    side = before.across if is_right else before.end_across
+    name = step_name(turning, front).replace("_", " ")
+    return (name, side) if side > across + _SAME else ("", 0.0)
 
 
 def _neck(
     turning: Turning, place: int, free: str, tags: tuple[str, ...], there: float
 ) -> Iterator[Act]:
     """The neck in which such a taper begins, cut while the slide stands square; `there` in mm."""
-    behind, step = _necked(turning, place, free), turning.steps[place]
-    if not behind:
+    (before, side), step = _front(turning, place, free), turning.steps[place]
+    if not before:
         return
+    mm, long = turning.work.mm, step.end - step.start
     ends = (step.end_across, step.across) if free == "right" else (step.across, step.end_across)
-    to = neck_across(turning, step, *ends)
-    off = _ends_at(turning, place, free)[0]
-    said = f"behind the {behind} to ⌀{turning.work.mm(to)} with the {parting(turning)}, beginning"
-    words = f"{said} {turning.work.mm(off)} from the end"
-    yield neck(turning, place, (free, tags), (there, to), words)
-
-
-def neck(
-    turning: Turning,
-    place: int,
-    end: tuple[str, tuple[str, ...]],
-    cut: tuple[float, float],
-    words: str,
-) -> Act:
-    """A neck plunged at an end of a taper, `cut` from and to so many mm across.
-
-    `end` is the free end, with the tags of the set-up.
-    """
-    free, tags = end
-    return turning.work.act(
-        "groove",
-        f"neck in {words}",
-        machine=turning.lathe,
-        feature=step_name(turning, place),
-        tool="parting tool",
-        size=cut[1],
-        start=cut[0],
-        end=free,
-        tags=(*tags, "outside", "neck"),
-        spoils="a tool that is not square or at centre height digs in",
+    blade = float(turning.work.design.workshop.parting_width or 0)
+    made = neck_between(long, ends, (side, there), blade)
+    wide = f", {mm(made.wide)} wide," if made.wide > blade + _SAME else ""
+    how = f" in {made.plunges} plunges side by side," if made.plunges > 1 else ""
+    words = (
+        f"behind the {before} to ⌀{mm(made.across)}{wide} with the {parting(turning)},{how} "
+        f"beginning {mm(_ends_at(turning, place, free)[0])} from the end"
     )
+    yield neck_act(turning, step_name(turning, place), (free, tags), (there, made), words)
 
 
 def _past_it(turning: Turning, place: int, free: str) -> str:
     """The tool that reaches into the neck of a taper past the larger step before it."""
-    behind = _necked(turning, place, free)
-    words = f", with a pointed tool relieved on both sides, which clears the {behind}"
-    return words if behind else ""
-
-
-def neck_across(turning: Turning, step: Stretch, near: float, far: float) -> float:
-    """What a neck is cut to in mm: no deeper than the cone is anywhere under the tool.
-
-    Rounded up to a tenth; what is left of it at the shoulder the top-slide takes.
-    """
-    width = float(turning.work.design.workshop.parting_width or 0)
-    share = min(width / (step.end - step.start), 1.0)
-    return max(near, math.ceil((near + (far - near) * share) * 10 - _SAME) / 10)
+    before, _ = _front(turning, place, free)
+    words = f", with a pointed tool relieved on both sides, which clears the {before}"
+    return words if before else ""
 
 
 def is_ball(turning: Turning, place: int) -> bool:
@@ -283,7 +256,7 @@ def is_ball(turning: Turning, place: int) -> bool:
 def _tool(turning: Turning, place: int, act: str, free: str) -> str:
     """Into a pocket tools of both hands, behind a flange one that cuts towards it."""
     if act == "taper":
-        is_necked = bool(_necked(turning, place, free))
+        is_necked = bool(_front(turning, place, free)[0])
         tool = f"{'pointed' if is_necked else 'knife'} tool and top-slide"
         mate = mate_of(turning.work, step_name(turning, place))
         return f"{tool}, {BLUE}" if mate is not None and mate.is_first else tool

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from binder_plugins.operations.bench import steady_for
 from binder_plugins.operations.closing_piece import (
     closing_journal,
     suited_length,
@@ -16,47 +16,43 @@ from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.floats import suited_hub, trials
 from binder_plugins.operations.gripping import is_carried
 from binder_plugins.operations.kept_grooves import floor_edges
-from binder_plugins.operations.lengthwise import SAME, is_spoiled
 from binder_plugins.operations.necks import carried
 from binder_plugins.operations.row_walls import spaced_length
 from binder_plugins.operations.second_grip import is_fitted, second_grip
+from binder_plugins.operations.steadied import fingers, most_rpm, steadied
 from binder_plugins.operations.thin_ends import on_half_centre
 from binder_plugins.operations.threads_past import far_chamfers
 
 if TYPE_CHECKING:
-    from binder_plugins.operations.turning import Turning
+    from collections.abc import Sequence
 
-# A land is no shorter than the fingers of a small steady are wide; common practice, no source.
-_LAND_MM = 4.0
-_FINGERS = "the land tapped true by the indicator, then the fingers of the steady touched on, oiled"
+    from binder_plugins.operations.turning import Turning
+    from binder_solid.facts import Located
 
 
 def second(turning: Turning) -> None:
     """The other end: faced to length, and what could not be got at before."""
     end, work = turning.plan.other, turning.work
     bores = [a for a in turning.axial if not turning.is_first(a)]
-    over_all = _over_all(turning, end)
-    acts = [turning.face(end, f"face to {over_all}", ("back",))]
-    acts += list(turning.turns(turning.plan.second, end, ("back",)))
-    acts += list(axial_acts(work, turning.form, bores, turning.lathe, end, tags=("back",)))
-    edges = turning.edges(end, first=False)
-    cut = edge_acts(work, turning.form, edges, turning.lathe, end, tags=("back",))
-    acts += [_other_end(act) if _is_at_both(turning, act) else act for act in cut]
-    acts += floor_edges(turning, end, ("back",))
+    made, most = work.numbered, math.inf
+    acts = _cut(turning, end, bores)
     grip, is_firm = second_grip(turning)
     if acts[1:] and is_carried(turning, grip, bores, is_firm=is_firm):
         grip = on_half_centre(turning, replace(grip, support="tailstock centre"), end)
         acts = [acts[0], turning.centre(end), *carried(turning, acts[1:], end, turning.plan.second)]
     elif not is_firm:
-        grip = _steadied(turning, grip, end)
+        grip = steadied(turning, grip, end)
+        most, work.numbered = most_rpm(turning, grip, end), made
+        with work.no_faster(most):
+            acts = _cut(turning, end, bores)
     acts += list(trials(work, acts, carried="centre" in grip.support))
     if grip.kind == "mandrel" and grip.support:
         acts[0] = _past_centre(acts[0])
-    acts += far_chamfers(turning)
+    with work.no_faster(most):
+        acts += far_chamfers(turning)
     fitted = is_fitted(turning, bores)
     true = f"run {grip.on} true to 0.02 mm first" if fitted and grip.kind != "mandrel" else ""
-    if grip.land != (0.0, 0.0):
-        true = "; ".join(filter(None, (true, _FINGERS)))
+    true = "; ".join(filter(None, (true, fingers(most))))
     _two_settings(turning, grip, fitted=fitted)
     turning.trouble += slips(grip, acts, turning.work.name)
     turning.add(
@@ -68,6 +64,20 @@ def second(turning: Turning) -> None:
         true=true,
         until="all of this is done" if len(acts) > 1 else "",
     )
+
+
+def _cut(turning: Turning, end: str, bores: Sequence[Located]) -> list[Act]:
+    """What is cut at the other end, the facing first."""
+    work = turning.work
+    over_all = _over_all(turning, end)
+    acts = [turning.face(end, f"face to {over_all}", ("back",))]
+    acts += list(turning.turns(turning.plan.second, end, ("back",)))
+    acts += list(axial_acts(work, turning.form, bores, turning.lathe, end, tags=("back",)))
+    edges = turning.edges(end, first=False)
+    cut = edge_acts(work, turning.form, edges, turning.lathe, end, tags=("back",))
+    acts += [_other_end(act) if _is_at_both(turning, act) else act for act in cut]
+    acts += floor_edges(turning, end, ("back",))
+    return acts
 
 
 def _past_centre(act: Act) -> Act:
@@ -91,28 +101,6 @@ def _over_all(turning: Turning, end: str) -> str:
     if is_there and any(closing_journal(work, one.name) for one in inner):
         return f"{work.mm(last.end - last.start)} beyond the shoulder"
     return f"{work.mm(turning.length)} over all"
-
-
-def _steadied(turning: Turning, grip: Grip, end: str) -> Grip:
-    """The grip with the steady on a finished round land at the end; what is amiss without."""
-    place = 0 if end == "left" else len(turning.steps) - 1
-    step = turning.steps[place]
-    is_plain = not step.corners and abs(step.across - step.end_across) < SAME
-    is_long = step.end - step.start >= _LAND_MM - SAME
-    is_whole = not is_spoiled(turning.form.located, step)
-    found = steady_for(turning.work.design.workshop, step.across)
-    if found and is_plain and is_long and is_whole and place not in turning.plan.second:
-        mm, name = turning.work.mm, step.name.replace("_", " ") or "end"
-        on = f"{found} on the {name}, ⌀{mm(step.across)}, {mm(step.end - step.start)} long"
-        support = f"{on}, at the {end}-hand end"
-        return replace(grip, support=support, land=(step.start, step.end))
-    words = (
-        f"'{turning.work.name}' stands {grip.stand_out:g} mm out of jaws that grip "
-        f"{grip.long:g} mm of it, and nothing carries its {end}-hand end: no steady here has a "
-        f"finished round land of {_LAND_MM:g} mm to run on there"
-    )
-    turning.trouble.append(("stands-out-too-far", words))
-    return grip
 
 
 def _is_at_both(turning: Turning, act: Act) -> bool:

@@ -18,10 +18,15 @@ _BACK = (
     "a square against the chuck or the work"
 )
 _POINTED = "pointed tool"
-_TRIED = (
+_SET = (
     "swing the top-slide as the next line tells, set the pointed tool square to the work at centre "
-    "height, and try it in the neck before the lathe runs: the shoulder's side stays clear of it "
-    "down to the bottom"
+    "height, and try it in the {} before the lathe runs: the shoulder's side stays clear of it"
+)
+_TO_THE_BOTTOM = f"{_SET.format('neck')} down to the bottom"
+# A taper too short for the neck is cut down pass by pass, and the wall behind the point with it.
+_IN_THE_MOUTH = (
+    f"{_SET.format('mouth of the neck')}; the point is wider than the neck, so stop the lathe "
+    "after each cut, and see that it still stays clear one cut deeper"
 )
 
 
@@ -58,7 +63,13 @@ def _back(work: Work, acts: Sequence[Act]) -> Iterator[Act]:
         if act is None:
             continue
         if act.act == "taper" and act.tool.startswith(_POINTED):
-            yield work.act("try-tool", _TRIED, feature=act.feature, end=act.end)
+            yield work.act("try-tool", _tried(act, acts), feature=act.feature, end=act.end)
         yield act
         if act.act == "taper" and (after is None or after.act != "taper"):
             yield work.act("set-back", _BACK, feature=act.feature, end=act.end)
+
+
+def _tried(taper: Act, acts: Sequence[Act]) -> str:
+    """How the tool is tried: down to the bottom of a neck that is wide enough for its point."""
+    mine = (one for one in acts if one.feature == taper.feature)
+    return _TO_THE_BOTTOM if any(one.is_entered for one in mine) else _IN_THE_MOUTH

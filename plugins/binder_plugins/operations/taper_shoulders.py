@@ -12,11 +12,10 @@ from binder_plugins.operations.outsides import (
     is_ball,
     is_shaped,
     max_across,
-    neck,
-    neck_across,
     parting,
     step_name,
 )
+from binder_plugins.operations.taper_necks import Neck, neck_across, neck_act
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -38,12 +37,15 @@ def far_neck(
     behind = _behind(turning, place, free)
     if not behind or near < far:
         return
-    to, mm = neck_across(turning, turning.steps[place], far, near), turning.work.mm
+    mm, step = turning.work.mm, turning.steps[place]
+    blade = float(turning.work.design.workshop.parting_width or 0)
+    made = Neck(neck_across(step.end - step.start, (far, near), blade), blade)
     words = (
-        f"before the {_title(turning, place, free)} to ⌀{mm(to)} with the {parting(turning)}, "
+        f"before the {_title(turning, place, free)} to ⌀{mm(made.across)} with the "
+        f"{parting(turning)}, "
         f"ending {mm(_from_end(turning, place, free))} from the end"
     )
-    yield neck(turning, place, (free, tags), (there, to), words)
+    yield neck_act(turning, step_name(turning, place), (free, tags), (there, made), words)
 
 
 def squared(turning: Turning, place: int, free: str, tags: tuple[str, ...]) -> Iterator[Act]:

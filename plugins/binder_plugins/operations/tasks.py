@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from binder.api import Design, NumberOff, SupplyFact, Task, TaskKind, TaskTime, TreatmentFact
+from binder.api import Design, Joint, NumberOff, SupplyFact, Task, TaskKind, TaskTime, TreatmentFact
 from binder_making.operation import Operation
 from binder_plugins.operations import words
 from binder_plugins.operations.jobs import Piece
@@ -58,19 +58,36 @@ def task_pieces(task: Task, design: Design) -> Iterator[tuple[Piece, list[Operat
 
 def _tools(act: str, time: TaskTime | None, design: Design) -> tuple[str, ...]:
     """What lies ready for it; for what cures, what each of its joints is filled with."""
-    lines = time.lines if time is not None else ()
-    joints = [design.joints[line.what] for line in lines if line.what in design.joints]
-    is_locked = time is not None and time.subject.startswith("lock ")
-    filled = (locking(one) if is_locked else adhesive(one, design) for one in joints)
-    sticking = dict.fromkeys(filter(None, filled))
+    sticking = _filled_with(time, design)
     if sticking:
-        is_glued = any(one.kind == "glued" for one in joints)
-        is_wiped = any(is_degreased(one, design) for one in joints)
-        wiped = (SPIRIT,) if is_locked or is_wiped else ()
-        keys = (_KEY,) if is_locked else ()
+        is_glued = any(one.kind == "glued" for one in _joints(time, design))
+        wiped = (SPIRIT,) if is_wiped(time, design) else ()
+        keys = (_KEY,) if _is_locked(time) else ()
         return (*keys, *sticking, *wiped, *(("clamps",) if is_glued else ()))
     tool = words.table()["acts"].get(act, {}).get("tool", "")
     return (tool,) if tool and act in _LAID_OUT else ()
+
+
+def is_wiped(time: TaskTime | None, design: Design) -> bool:
+    """Whether what a task bonds or locks is wiped with spirit before."""
+    degreased = (is_degreased(one, design) for one in _joints(time, design))
+    return bool(_filled_with(time, design)) and (_is_locked(time) or any(degreased))
+
+
+def _filled_with(time: TaskTime | None, design: Design) -> tuple[str, ...]:
+    """What each joint of a task is filled or locked with, once."""
+    is_locked, joints = _is_locked(time), _joints(time, design)
+    filled = (locking(one) if is_locked else adhesive(one, design) for one in joints)
+    return tuple(dict.fromkeys(filter(None, filled)))
+
+
+def _is_locked(time: TaskTime | None) -> bool:
+    return time is not None and time.subject.startswith("lock ")
+
+
+def _joints(time: TaskTime | None, design: Design) -> list[Joint]:
+    lines = time.lines if time is not None else ()
+    return [design.joints[line.what] for line in lines if line.what in design.joints]
 
 
 def _oils(task: Task, time: TaskTime | None, design: Design) -> Iterator[str]:

@@ -40,6 +40,7 @@ from binder.api import (
 )
 from binder_plugins.partslist.adhesives import adhesives
 from binder_plugins.partslist.counting import members_of
+from binder_plugins.partslist.for_places import for_places
 from binder_plugins.partslist.room import most_outside
 from binder_plugins.partslist.used_up import for_tools, used_up
 
@@ -184,7 +185,7 @@ def _shopping(design: Design) -> Iterator[Block]:
     rows = [row for item in _unlisted(design) for row in _bought_rows(item, design)]
     for what, joints in (*adhesives(design).items(), *used_up(design).items()):
         places = f"for {len(joints)} place{'s' if len(joints) > 1 else ''}"
-        rows.append((("",), ("1",), (what,), (places,), ("",), (f"for {', '.join(joints)}",)))
+        rows.append((("",), ("1",), (what,), (places,), ("",), (for_places(joints),)))
     for what, (off, tools) in for_tools(design.facts.all(SmallWork)).items():
         note = f"to make: {', '.join(tools)}"
         rows.append((("",), (str(off),), (what,), ("",), ("",), (note,)))

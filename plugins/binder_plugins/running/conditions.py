@@ -9,6 +9,7 @@ from binder.api import Design, Joint
 from binder_plugins.running.moving import walls_of
 from binder_solid.float_tried import end_floats
 from binder_solid.placed import MotionFact
+from binder_solid.screw_ends import screw_ends
 
 # The cosine and the sine of an axis's lean from upright, to which it still counts as one or other.
 _UPRIGHT, _LYING = 0.9, 0.5
@@ -19,7 +20,7 @@ def has_of(joint: Joint, design: Design) -> frozenset[str]:
     """The conditions of the tables that a joint meets: screws, spring, gib, grub, points, nut.
 
     And how its axis stands: upright or lying, neither where that is not known or it leans; floats
-    where it wants play along it.
+    where it wants play along it, ends where it is told how far a screw is wound.
     """
     near = _words_near(joint, design)
     words = {word for word in ("spring", "gib") if re.search(rf"\b{word}", near)}
@@ -35,6 +36,8 @@ def has_of(joint: Joint, design: Design) -> frozenset[str]:
         words.add("nut")
     if any(joint.name in one.joints for one in end_floats(design)):
         words.add("floats")
+    if screw_ends(joint, design) is not None:
+        words.add("ends")
     return frozenset(words | _stands(joint, design))
 
 

@@ -37,6 +37,7 @@ from binder_plugins.running.over_the_edge import stood_for
 from binder_plugins.running.upright import lifts_out
 from binder_plugins.running.ways import ways_round
 from binder_solid.filled import locking
+from binder_solid.screw_ends import screw_ends
 from binder_solid.watched import slip_line, slips_unseen
 from binder_trade.mechanisms.tipping import SAFE
 
@@ -113,8 +114,15 @@ def _words(design: Design) -> dict[str, str]:
     minutes = {name: str(one) for name, one in joining_table()["running_in"].items()}
     load = f"the load of {cord.load}" if cord is not None and cord.load else "the load"
     long = f", {once:.1f} min for each up and down" if once else ""
-    kept = {"load": load, "long": long, **_watched(design)}
+    kept = {"load": load, "long": long, "ends": _ends(design), **_watched(design)}
     return {**minutes, **passes, **kept}
+
+
+def _ends(design: Design) -> str:
+    """Where each screw is wound to, '' where nothing tells how far one travels."""
+    found = [(one, screw_ends(one, design)) for one in design.joints.values()]
+    told = [f"'{one.name}' {ends.in_short(design)}" for one, ends in found if ends is not None]
+    return f", and no farther: {'; '.join(told)}" if told else ""
 
 
 def _applies(row: Mapping[str, Any], has: frozenset[str]) -> bool:

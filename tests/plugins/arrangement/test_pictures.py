@@ -30,7 +30,8 @@ NAMES = ("screw-jack", "tilt-hammer", "wharf-crane")
 OVER_ALL = {
     # Tommy bar 60, a knob of 9 on each end over a thread of 4.5: 60 + 2 × 4.5. Body ⌀25.
     # Body 45, head of the screw 11 and the saddle 11; the shank in: 20 and its run-out, 2, above.
-    "screw-jack": ("69", "25", "89"),
+    # Wound in the screw stands 20 lower, its run-out of 2 above the body: 45 + 2 + 11 + 11.
+    "screw-jack": ("69", "25", "89 up, 69 down"),
 }
 
 

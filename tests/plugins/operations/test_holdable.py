@@ -128,8 +128,12 @@ def test_straight_steps_come_before_a_taper(route_of: RouteOf) -> None:
     )
     assert place(route, "turn", "collar") < place(route, "taper")
     taper, neck = act_of(route, "taper", "waist"), act_of(route, "groove", "waist")
-    # The built-in parting tool is 2 mm wide; at its far side the cone is 16 + 6 × 2 / 20 mm.
-    told = "neck in behind the collar to ⌀16.6 mm with the parting tool, 2 mm wide"
+    # The built-in parting tool is 2 mm wide; the point of the tool wants 2.9 mm between walls of
+    # 1.55 and 4.05 mm, and at the far side of those the cone is 16 + 6 × 2.9 / 20 mm.
+    told = (
+        "neck in behind the collar to ⌀16.9 mm, 2.9 mm wide, with the parting tool, 2 mm wide, "
+        "in 2 plunges side by side, beginning 8 mm from the end"
+    )
     assert told in neck.what
     assert neck.tool == "parting tool"
     assert place(route, "groove", "waist") < place(route, "taper")

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import pi
+
 import pytest
 
 from binder_plugins.operations.facts import Route, SetUp
@@ -78,6 +80,32 @@ def test_beyond_two_and_a_half_grips_the_steady_carries_it(
     text = f"{HEAD}  part: {part}\n"
     bare = {one.code.name for one in plan(text, without("holding/steadies")).findings}
     assert ("stands-out-too-far" in bare) == bool(support)
+
+
+DRILLED = CONED.replace(
+    "]}}", "], features: {{hole: {{drilled: %s mm, on: foot, depth: 15 mm}}}}}}"
+)
+
+
+@pytest.mark.parametrize("across", ["2.5", "4", "10.5"])
+def test_in_a_steady_nothing_turns_faster_than_its_fingers_may_rub(
+    across: str, route_of: RouteOf
+) -> None:
+    """0.5 m/s on solid bronze, greased: a bearing maker's data sheet; by hand 30000 / 25 pi = 382.
+
+    The drill would have the spindle faster: 25 m/min at 4 mm is 2000 r/min.
+    """
+    setup = lathe(route_of((DRILLED % across).format(waist=17)), 2)
+    assert "no faster than 380 r/min" in setup.true
+    turns = [float(one.speed.split(" to ")[-1]) for one in setup.acts if one.speed]
+    assert len(turns) >= 3
+    assert max(turns) <= 1000 * 30 / (pi * 25)
+
+
+def test_what_no_steady_carries_turns_as_fast_as_its_drill_wants(route_of: RouteOf) -> None:
+    setup = lathe(route_of((DRILLED % "4").format(waist=16)), 2)
+    assert "steady" not in setup.true
+    assert max(float(one.speed) for one in setup.acts if one.speed) > 400
 
 
 def test_a_steady_has_a_round_land_to_run_on_or_there_is_none(plan: Plan) -> None:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from binder.api import SmallWork
+from binder.api import SmallWork, SupplyFact
 from binder_plugins.operations.aids.collecting import collect_tools
 from binder_plugins.operations.aids.facts import ToolsFact
 from binder_plugins.operations.facts import Route, SetUp
@@ -81,8 +81,9 @@ def test_a_die_is_turned_round_where_its_mate_comes_home(
 @pytest.mark.parametrize(
     ("ends", "neck", "small", "swung"),
     [
-        # 2 mm of 32 mm along a cone from 16 to 22: 16 + 6 × 2 / 32 = 16.375, up to a tenth.
-        ("22 mm to 16 mm", "to ⌀16.4 mm", "the tailstock", "away from you"),
+        # The neck is 2.9 mm wide, as its tool wants it, of 32 mm along a cone from 16 to 22:
+        # 16 + 6 × 2.9 / 32 = 16.544, up to a tenth.
+        ("22 mm to 16 mm", "to ⌀16.6 mm", "the tailstock", "away from you"),
     ],
 )
 def test_a_neck_is_no_deeper_than_its_cone(
@@ -158,9 +159,11 @@ def test_what_a_metal_is_cut_with_is_said_once_a_setup(
     route = design.facts.about(Route, "trial")
     assert route is not None
     assert words in {said(one) for one in route.setups}
-    tools = next(one for one in collect_tools(design).facts if isinstance(one, ToolsFact))
+    facts = collect_tools(design).facts
+    tools = next(one for one in facts if isinstance(one, ToolsFact))
     names = {one.name for one in tools.tools}
-    assert ("cutting oil" in names) == (material == "mild steel")
+    used_up = {one.what for one in facts if isinstance(one, SupplyFact)}
+    assert ("cutting oil" in used_up) == (material == "mild steel")
     tap = next(act.what for act in route.acts if act.act == "tap")
     assert "on the tailstock centre" in tap
     assert {"tap wrench", "tailstock centre"} <= names

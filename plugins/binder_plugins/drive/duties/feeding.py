@@ -10,6 +10,7 @@ from binder_plugins.drive import feed_codes as codes
 from binder_plugins.drive.duties.duty import DutyFact, Told
 from binder_plugins.drive.duties.screw_length import short_of_travel
 from binder_plugins.drive.duties.shown import INCH, is_inch
+from binder_solid.screw_ends import screw_ends
 from binder_trade.explained import NotDefined
 from binder_trade.screws.handwheel import Hand, Handwheel, best_dial, handwheel, moves_toward_hand
 
@@ -41,6 +42,7 @@ def feeding(joint: Joint, design: Design) -> Told:
     travel = getattr(joint.entry, "travel", None)
     if isinstance(travel, Size):
         rows.append(("From end to end", _dialled(made, travel.mm, divisions)))
+    rows += _ends(joint, design)
     toward = _goes_toward(joint, design)
     rows.append(("Turned clockwise", f"it {'comes to' if toward else 'goes from'} the hand"))
     steps = made.steps if divisions else made.steps[:1]
@@ -59,6 +61,18 @@ def _dialled(made: Handwheel, travel: float, divisions: int | None) -> str:
         return f"{travel / made.turn_mm:.3g} turns"
     turns, rest = made.dialled(travel)
     return f"{turns} turns and {rest:.3g} divisions"
+
+
+def _ends(joint: Joint, design: Design) -> Iterator[tuple[str, str]]:
+    """Where the screw stands at either end of its travel."""
+    for other in design.joints.values():
+        found = screw_ends(other, design) if joint.ends[0].item in other.items else None
+        if found is not None:
+            low, high, left = (
+                _size(one, design) for one in (found.shown_in, found.shown_out, found.filled)
+            )
+            yield f"Thread between {found.nut} and {found.before}", f"{low} wound in, {high} out"
+            yield "Wound out the nut still holds", f"{left} of thread; nothing stops it there"
 
 
 def _lead(joint: Joint, design: Design) -> float | None:

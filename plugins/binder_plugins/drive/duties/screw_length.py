@@ -4,13 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from binder.api import Design, Diagnostic, Joint, PlaceFact, Size, ThreadFact, exact, shown_length
+from binder.api import Design, Diagnostic, Joint, Size, ThreadFact, exact, shown_length
 from binder_plugins.drive import feed_codes as codes
+from binder_solid.screw_ends import half_cut_mm, nut_length
 
-# What a die leaves half cut with its plain side run up, in pitches: no nut goes on it. Common
-# practice, no source.
-_HALF_CUT = 1.0
-_RUN_OUT = ("undercut", "grooved")
 _SAME = 1e-6
 
 
@@ -22,7 +19,7 @@ def short_of_travel(joint: Joint, screw: ThreadFact | None, design: Design) -> I
     nut = _nut(screw, design)
     if nut is None:
         return
-    lost = 0.0 if _runs_out(screw, design) else _HALF_CUT * screw.pitch
+    lost = half_cut_mm(screw, design)
     able = float(screw.full_depth) - nut - lost
     if able >= travel.mm - _SAME:
         return
@@ -45,20 +42,8 @@ def _nut(screw: ThreadFact, design: Design) -> float | None:
         ends = [str(one) for one in joint.ends]
         if joint.kind != "leads" or screw.subject not in ends:
             continue
-        for end in ends:
-            mate = design.facts.about(ThreadFact, end)
-            place = design.facts.about(PlaceFact, end)
-            if mate is None or not mate.is_internal:
-                continue
-            if mate.full_depth is not None:
-                return float(mate.full_depth)
-            if place is not None and place.thickness is not None:
-                return float(place.thickness)
+        mates = filter(None, (design.facts.about(ThreadFact, end) for end in ends))
+        found = [nut_length(one, design) for one in mates if one.is_internal]
+        if found and found[0] is not None:
+            return found[0]
     return None
-
-
-def _runs_out(screw: ThreadFact, design: Design) -> bool:
-    """Whether a groove stands on the same step, into which the thread runs out."""
-    places = [one for one in design.facts.all(PlaceFact) if one.item == screw.item]
-    own = next((one.on for one in places if one.place == screw.place), "")
-    return any(one.kind in _RUN_OUT and one.on == own for one in places)

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from binder.api import CordFact, HardwareFact, JointFact, TaskKind, TaskTime, TogetherFact
 from binder_plugins.operations.aids.sizes import Place
+from binder_plugins.operations.aids.wiping import wiped
 from binder_plugins.operations.distance_tubes import distance_tube
 from binder_plugins.operations.facts import Act, Grip, Route, SetUp
 from binder_plugins.operations.hole_tools import drills_told, hand_drilled
@@ -68,6 +69,13 @@ def at_assembly(design: Design) -> Iterator[TaskPlace]:
                 yield _at(task, Act("", "strip", "", tool=_tool(joint, design)), design)
             elif joint is not None:
                 yield _place(task, joint, line.said, design)
+
+
+def wiped_in(design: Design) -> Iterator[TaskPlace]:
+    """Places for what each task is brushed and wiped with."""
+    for task in design.tasks.values():
+        if tool := wiped(task, design):
+            yield _at(task, Act(task.id, "assemble", "", tool=tool), design)
 
 
 def _told(task: Task, design: Design) -> TaskPlace:

@@ -7,13 +7,14 @@ from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from binder.api import Contribution, Design, SmallWork, SupplyFact
-from binder_plugins.operations.aids.at_assembly import at_assembly, cut_for
+from binder_plugins.operations.aids.at_assembly import at_assembly, cut_for, wiped_in
 from binder_plugins.operations.aids.facts import PREFIX, Tool, ToolsFact, Whose
 from binder_plugins.operations.aids.loads import loads_for
 from binder_plugins.operations.aids.making import made
 from binder_plugins.operations.aids.owning import in_plain_words, owned_name, owns
 from binder_plugins.operations.aids.sizes import Place
 from binder_plugins.operations.aids.vocabulary import Said, said_in, spoken_in
+from binder_plugins.operations.aids.wiping import BRUSH, WITH_SPIRIT, cleared
 from binder_plugins.operations.facts import Route, SetUp
 from binder_plugins.operations.tasks import float_tools
 from binder_solid.filled import SPIRIT, is_degreased
@@ -78,9 +79,17 @@ class _Found:
                 self.used(name, Whose.OWNED, (f"{PREFIX}{work.subject}", work.subject))
         for said in _with_also((*said_in(work.tools), *_spoken_of(work))):
             is_owned = owns(said, shop)
+            if said.row.is_used_up and not is_owned:
+                self.used_up(said.name, work.subject)
+                continue
             name = owned_name(said, shop, self.design.units) if is_owned else said.name
             whose = Whose.OWNED if is_owned else Whose.HAD
             self.used(name, whose, (f"{PREFIX}{work.subject}", work.subject))
+
+    def used_up(self, name: str, title: str) -> None:
+        """Adds what is bought for a piece of work, by the title of that."""
+        key = (name, title)
+        self.supplies[key] = SupplyFact(" for ".join(key), name, title)
 
     def lies_ready(self, what: str, place: Place) -> None:
         """Adds what stands among the things to buy already to what is laid out."""
@@ -100,8 +109,7 @@ class _Found:
             self.note(name, Whose.OWNED, place)
             return
         if said.row.is_used_up:
-            key = (said.name, place.title)
-            self.supplies[key] = SupplyFact(" for ".join(key), said.name, place.title)
+            self.used_up(said.name, place.title)
             self.lies_ready(said.name, place)
             return
         work = made(said.row.make, said.words, place, said.name) if said.row.make else None
@@ -126,6 +134,7 @@ class _Found:
                 place = replace(self.places[name], making=name, bar=bar)
                 if any(one in self.work[name].tools for one in _TURNING):
                     _chucked(self.work[name].tools, place, self)
+                    _read(BRUSH, place, self, own, is_holder=False)
                 _read(self.work[name].tools, place, self, own, is_holder=True)
                 for said in _spoken_of(self.work[name]):
                     self.named(said, place)
@@ -174,7 +183,8 @@ def _of_setup(route: Route, setup: SetUp, found: _Found, own: list[str]) -> None
         _read(text, held, found, own, is_holder=text == setup.grip.holder)
     for said in spoken_in(f"{setup.datum}. {setup.true}"):
         found.named(said, held)
-    _read(setup.fluid, held, found, own, is_holder=False)
+    for text in (setup.fluid, *cleared(setup)):
+        _read(text, held, found, own, is_holder=False)
     reader = _reader(setup, design)
     if reader:
         found.note(reader, Whose.OWNED, held)
@@ -191,6 +201,7 @@ def _of_setup(route: Route, setup: SetUp, found: _Found, own: list[str]) -> None
         is_wiped = act.act in _BONDS and any(is_degreased(one, design) for one in joints)
         for what in (*_MELTS.get(act.act, ()), *((SPIRIT,) if is_wiped else ())):
             found.lies_ready(what, place)
+        _read(WITH_SPIRIT if is_wiped else "", place, found, own, is_holder=False)
 
 
 def _chucked(text: str, place: Place, found: _Found) -> None:
@@ -211,6 +222,8 @@ def _reader(setup: SetUp, design: Design) -> str:
 def _of_assembly(found: _Found, own: list[str]) -> None:
     """What closes the joints, and what tries their floats."""
     design = found.design
+    for place in wiped_in(design):
+        _read(place.act.tool if place.act is not None else "", place, found, own, is_holder=False)
     for closing in at_assembly(design):
         if closing.act is not None:
             _read(closing.act.tool, closing, found, own, is_holder=True)
