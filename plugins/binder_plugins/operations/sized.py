@@ -62,7 +62,7 @@ def _under(work: Work, one: Located, where: Where, start: float) -> Act:
         f"{_depth(work, one)}{floor_words(work, one, where)}{left_over(work, one, across)}",
         machine=where.machine,
         feature=one.name,
-        tool=bar_name(work, across, where, is_flat=has_floor(one)),
+        tool=bar_name(work, across, where, is_flat=has_floor(one), across=across),
         size=across,
         deep=where.deep,
         start=start,
@@ -123,12 +123,13 @@ def _depth(work: Work, one: Located) -> str:
 
 def _bore(work: Work, one: Located, where: Where, start: float) -> Act:
     across = one.diameter or 0.0
+    faced = 0.0 if where.is_together else across  # Put together, its floor is there.
     return work.act(
         "bore",
         f"{many_of(one)}{_to_size(work, one, 'bore')}{floor_words(work, one, where)}",
         machine=where.machine,
         feature=one.name,
-        tool=bar_name(work, start, where, is_flat=has_floor(one)),
+        tool=bar_name(work, start, where, is_flat=has_floor(one), across=faced),
         size=across,
         deep=where.deep,
         start=start,
