@@ -126,7 +126,7 @@ def _bored(fact: TogetherFact, first: Hole, second: Hole) -> SetUp:
 def _fastened(first: Hole, second: Hole, peg: float, kind: str) -> Fastened:
     """What holds them all to the faceplate or in the jaws, with a peg of `peg` mm in one hole."""
     there = {one.name for one in _there(first, second)}
-    bolts = bolt_holes(second.work, second.one, there, [peg])
+    bolts = bolt_holes(second.work, second.one, there, [peg], second.work.count)
     if kind == "faceplate":
         return on_plate(second.work, second.one, bolts)
     return Fastened(in_jaws(bolts) if kind == "four-jaw" else "")
