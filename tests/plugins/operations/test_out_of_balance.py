@@ -55,7 +55,7 @@ def test_bolts_go_through_holes_that_are_there_by_then(route_of: RouteOf) -> Non
     part = (CHEEK % "10 mm from right").replace("features: {", f"features: {{{ends}, ")
     setup = next(one for one in route_of(part).setups if any(a.act == "bore" for a in one.acts))
     clamp = next(act for act in setup.acts if act.act == "clamp-stack")
-    # 17 for plate and packing + 6 for two cheeks + 2 washers of 0.5 + nut of 2.4 + a pitch of 0.5 is
+    # 17 for plate and packing + 6 for two cheeks + 2 washers of 0.5 + nut of 2.4 + a pitch of 0.5:
     # 26.9 mm (the same lists).
     assert setup.grip.kind == "faceplate"
     assert "bolts with nuts M3 × 30 mm through the 2 ⌀3.4 mm holes" in clamp.tool
