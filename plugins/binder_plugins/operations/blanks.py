@@ -16,6 +16,7 @@ from binder_plugins.operations.parallels import in_vice
 from binder_plugins.operations.pawl_noses import ended, left_on
 from binder_plugins.operations.plate_edges import plate_edges
 from binder_plugins.operations.sides import SHEET_MM, SHEETS
+from binder_plugins.operations.wood_blanks import planed
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -51,22 +52,13 @@ def saw(flat: Flat) -> None:
 
 def blank(flat: Flat) -> None:
     """The faces or edges that all else is measured from."""
-    long, wide, high = flat.form.size
-    sizes = " × ".join(flat.work.mm(one) for one in (long, wide, high))
     if flat.is_wood:
-        act = flat.work.act("square", f"plane to {sizes}, ends square", tags=("datum",))
-        flat.add(
-            "bench",
-            "",
-            Grip(bench_vice(flat.workshop) or "bench", "bench", "its faces"),
-            "the best face and edge",
-            [act],
-        )
+        planed(flat)
         return
     if flat.is_sheet() and flat.form.shape != "block":
         plate_edges(flat)
     elif _has_raw_faces(flat):
-        _six_faces(flat, sizes)
+        _six_faces(flat, " × ".join(flat.work.mm(one) for one in flat.form.size))
     else:
         _two_ends(flat)
 
