@@ -123,6 +123,13 @@ class HalfFact(Fact):
         middle, half = (self.lower + self.upper) / 2, (self.suits[1] - self.suits[0]) / 2
         return middle - half, middle + half
 
+    @property
+    def largest(self) -> float | None:
+        """The most that it may come out at, in mm, its mate at its largest; None without limits."""
+        if self.upper is None or self.suits is None:
+            return self.upper
+        return self.upper + (self.suits[1] - self.suits[0]) / 2
+
 
 @dataclass(frozen=True, slots=True)
 class RoundBottomFact(Fact):

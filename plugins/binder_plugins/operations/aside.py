@@ -5,11 +5,12 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from binder.api import AsideFact
-from binder_plugins.operations.bench import drill_for, place_of, vice_for
+from binder_plugins.operations.bench import drill_for, place_of
 from binder_plugins.operations.drilled import pecked
 from binder_plugins.operations.facts import Act, Grip
 from binder_plugins.operations.hole_kinds import hole_volume
 from binder_plugins.operations.hole_tools import drill_name
+from binder_plugins.operations.parallels import in_vice
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -72,5 +73,5 @@ def _drill(flat: Flat, fact: AsideFact, machine: str, words: str, size: tuple[fl
 
 
 def _on_edge(flat: Flat) -> Grip:
-    thick = min(flat.form.size)
-    return Grip(vice_for(flat.workshop) or "vice", "vice", "its faces, on edge", thick)
+    thick, high, _ = sorted(flat.form.size)
+    return Grip(in_vice(flat.workshop, high) or "vice", "vice", "its faces, on edge", thick)

@@ -9,13 +9,14 @@ from binder_plugins.operations.bench import (
     bench_vice,
     flat_holder,
     lathe_for,
-    vice_for,
 )
 from binder_plugins.operations.end_cutters import end_cutter
 from binder_plugins.operations.facts import Grip
+from binder_plugins.operations.parallels import in_vice
 from binder_plugins.operations.pawl_noses import ended, left_on
 from binder_plugins.operations.plate_edges import plate_edges
 from binder_plugins.operations.sides import SHEET_MM, SHEETS
+from binder_plugins.operations.wood_blanks import planed
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -51,22 +52,13 @@ def saw(flat: Flat) -> None:
 
 def blank(flat: Flat) -> None:
     """The faces or edges that all else is measured from."""
-    long, wide, high = flat.form.size
-    sizes = " × ".join(flat.work.mm(one) for one in (long, wide, high))
     if flat.is_wood:
-        act = flat.work.act("square", f"plane to {sizes}, ends square", tags=("datum",))
-        flat.add(
-            "bench",
-            "",
-            Grip(bench_vice(flat.workshop) or "bench", "bench", "its faces"),
-            "the best face and edge",
-            [act],
-        )
+        planed(flat)
         return
     if flat.is_sheet() and flat.form.shape != "block":
         plate_edges(flat)
     elif _has_raw_faces(flat):
-        _six_faces(flat, sizes)
+        _six_faces(flat, " × ".join(flat.work.mm(one) for one in flat.form.size))
     else:
         _two_ends(flat)
 
@@ -100,7 +92,7 @@ def _six_faces(flat: Flat, sizes: str) -> None:
         )
         for name, words, tags in _faces(flat)
     ]
-    vice = vice_for(flat.workshop) or "clamps on the table"
+    vice = in_vice(flat.workshop, *flat.form.size) or "clamps on the table"
     grip = Grip(vice, "vice", "opposite faces, turned for each", min(flat.form.size[1:]))
     as_bought = _AS_BOUGHT if cut is not None and cut.is_least else ""
     flat.add("mill", flat.mill, grip, f"face 1, then each made face{as_bought}", acts)
@@ -180,7 +172,7 @@ def _two_ends(flat: Flat) -> None:
             tags=("datum",),
         ),
     ]
-    vice = vice_for(flat.workshop) if machine else bench_vice(flat.workshop)
+    vice = in_vice(flat.workshop, flat.form.size[2]) if machine else bench_vice(flat.workshop)
     grip = Grip(
         vice or "vice", "vice" if machine else "bench", "the bar's faces", flat.form.size[1]
     )

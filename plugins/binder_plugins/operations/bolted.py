@@ -10,6 +10,8 @@ from collections import Counter
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from binder_plugins.operations.bolt_sizes import over_strap, takes_bolt, through_hole, to_plate
+from binder_plugins.operations.hole_kinds import through
 from binder_solid.space import dot
 
 if TYPE_CHECKING:
@@ -33,41 +35,62 @@ _SIDES = (("left-hand end", "right-hand end"), ("front edge", "back edge"))
 
 @dataclass(frozen=True, slots=True)
 class Bolts:
-    """`words` for the holes that bolts go through, how `many` bolts they take."""
+    """How `many` bolts the holes take, with their sizes: `held` by nuts, or `to_plate`.
 
-    words: str
+    `over` are those with which straps hold the work to the plate.
+    """
+
+    held: str
+    to_plate: str
+    over: str
     many: int
 
 
 def bolt_holes(
-    work: Work, along: Located, there: Collection[str], pegged: Sequence[float] = ()
+    work: Work,
+    along: Located,
+    there: Collection[str],
+    pegged: Sequence[float] = (),
+    pieces: int = 1,
 ) -> Bolts:
-    """The holes along a cut that are `there` by then; in one of each `pegged` size stands a peg."""
+    """The holes along a cut that are `there` by then; in one of each `pegged` size stands a peg.
+
+    So many `pieces` lie on one another.
+    """
     found = sorted(
         round(one.diameter or 0.0, 3)
         for one in (work.form.located if work.form is not None else ())
         if one.name in there and one.name != along.name
         and one.kind in _ROUND and one.depth is None
-        and (one.diameter or 0.0) >= _BOLT_MM
+        and (one.diameter or 0.0) >= _BOLT_MM and takes_bolt(work, one.diameter or 0.0)
         and abs(dot(one.frame.z, along.frame.z)) > 1 - _LEAN
         for _ in one.spots
     )  # fmt: skip
     free = Counter(found) - Counter(round(one, 3) for one in pegged)
-    many = free.total()
-    holes = " and ".join(
-        f"{f'{count} ' if count > 1 else ''}⌀{work.mm(size)}"
-        for size, count in sorted(free.items(), reverse=True)
-    )
-    return Bolts(f"the {holes} hole{'s' if many > 1 else ''}" if many else "", many)
+    thick = pieces * (through(replace(along, depth=None), work.form.size) if work.form else 0.0)
+    plain = [_through(work, free, size, through_hole(work, size, thick)) for size in _wide(free)]
+    plate = [_through(work, free, size, to_plate(work, size, thick)) for size in _wide(free)]
+    return Bolts(" and ".join(plain), " and ".join(plate), over_strap(work, thick), free.total())
+
+
+def _wide(free: Counter[float]) -> list[float]:
+    return sorted(free, reverse=True)
+
+
+def _through(work: Work, free: Counter[float], across: float, bolt: str) -> str:
+    """`bolts with nuts M3 × 10 mm through the 2 ⌀3.4 mm holes`."""
+    count, hole = free[across], f"⌀{work.mm(across)}"
+    if count == 1:
+        return f"a bolt with nut {bolt} through the {hole} hole"
+    return f"bolts with nuts {bolt} through the {count} {hole} holes"
 
 
 def in_jaws(bolts: Bolts) -> str:
     """What keeps a stack together whose edges the jaws hold."""
     if not bolts.many:
         return JAWS
-    one = f"a bolt through {bolts.words}, and pegs and the jaws"
-    said = f"bolts through {bolts.words}" if bolts.many > 1 else one
-    return f"{said}{_NONE_HANGS}"
+    more = "" if bolts.many > 1 else ", and pegs and the jaws"
+    return f"{bolts.held}{more}{_NONE_HANGS}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,9 +105,9 @@ def on_plate(work: Work, along: Located, bolts: Bolts) -> Fastened:
     """Bolts through the holes of the work, else straps on the metal beside the cut."""
     weight = "a block against its heavy side"
     if bolts.many > 1:
-        return Fastened(f"bolts to the plate through {bolts.words}, {weight}", _NOTHING_ELSE)
+        return Fastened(f"to the plate by {bolts.to_plate}, {weight}", _NOTHING_ELSE)
     where = f"; straps hold it to the plate, {_beside(work, along)}{_NOTHING_ELSE}"
-    return Fastened(f"straps, bolts to the plate, {weight}", where)
+    return Fastened(f"straps, bolts with nuts {bolts.over} to the plate, {weight}", where)
 
 
 def alone(grip: Grip, acts: Sequence[Act], held: Fastened) -> tuple[Grip, list[Act]]:

@@ -17,6 +17,10 @@ _OVER = 0.1
 _WIDE = 6.0
 # A bar goes into a hole that is so much smaller than it is told for, in mm: rounding of inches.
 _ENTERS = 0.01
+# From the tip of a bar to its back, of the least bore that it enters; common practice, no source.
+_TIP_TO_BACK = 7 / 8
+GROUND = "small boring tool, ground to enter"
+SQUARE = ", square to the floor"
 NOT_OWNED = "not owned"
 _FLAT = "drill, its end ground flat"
 _TOLD = re.compile(r"(?:no\. \w+|letter \w|\d[\d./]*(?: \d+/\d+)? (?:mm|in)) drill\b")
@@ -71,21 +75,37 @@ def sinker(work: Work, act: str, across: float, *, is_lathe: bool, hole: float =
     if drill is not None:
         return f"{drill.name} {_FLAT}"
     if is_lathe and across >= _WIDE:
-        return "small boring tool, ground to enter"
+        return GROUND
     return "boring head" if across >= _WIDE else "pilot cutter filed up from silver steel"
 
 
-def bar_name(work: Work, start: float, where: Where, *, is_flat: bool = False) -> str:
-    """The stiffest bar that goes into the hole as it is drilled, and through it or to its floor."""
+def faces_floor(least_bore: float, across: float, hole: float = 0.0) -> bool:
+    """Whether a bar faces the floor of a bore in to the `hole` in its middle, 0 to the centre.
+
+    Its back comes to the far wall first where tip and back together are as wide as the bore's
+    radius and that of the hole; the floor then keeps a pip. All in mm.
+    """
+    return _TIP_TO_BACK * least_bore < (across + hole) / 2
+
+
+def bar_name(
+    work: Work, start: float, where: Where, *, is_flat: bool = False, across: float = 0.0
+) -> str:
+    """The stiffest bar that goes into the hole as it is drilled, and through it or to its floor.
+
+    The floor of a bore `across` mm is faced to the centre; 0 where its floor is there already.
+    """
     if not where.is_lathe:
         return "boring head"
     bars = [
         bar
         for bar in work.design.workshop.entry.cutters.boring_bars
-        if bar.least_bore.mm <= start + _ENTERS and bar.reach.mm >= where.deep
+        if bar.least_bore.mm <= start + _ENTERS
+        and bar.reach.mm >= where.deep
+        and (not (is_flat and across) or faces_floor(bar.least_bore.mm, across))
     ]
-    ending = ", square to the floor" if is_flat else ""
+    ending = SQUARE if is_flat else ""
     if not bars:
-        return f"small boring tool, ground to enter{ending}"
+        return f"{GROUND}{ending}"
     best = max(bars, key=lambda bar: bar.least_bore.mm)
     return f"boring bar (from ⌀{work.mm(best.least_bore.mm)}){ending}"

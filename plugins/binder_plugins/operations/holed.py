@@ -235,7 +235,7 @@ def _as_one(flat: Flat, one: Located, grip: Grip, *, is_block: bool) -> Act:
         said = f"{clamp.what}; no hole goes through yet: the four jaws alone hold them"
         return replace(clamp, what=said, tool="flat plate, superglue")
     clamp = clamped(flat, [one], f"{level}, pegged where a hole is there")
-    bolts = bolt_holes(flat.work, one, cut_by_now(flat))
+    bolts = bolt_holes(flat.work, one, cut_by_now(flat), pieces=flat.work.count)
     if grip.kind == "four-jaw":
         return replace(clamp, tool=in_jaws(bolts))
     held = on_plate(flat.work, one, bolts)

@@ -22,7 +22,7 @@ from binder_plugins.operations.bench import (
 from binder_plugins.operations.bolted import Fastened, alone, bolt_holes, in_jaws, on_plate
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import Where
-from binder_plugins.operations.hole_tools import drill_name
+from binder_plugins.operations.hole_tools import GROUND, drill_name
 from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.on_the_line import line_words
 from binder_plugins.operations.out_of_balance import SWING, most_rpm, off_middle, swept
@@ -126,7 +126,7 @@ def _bored(fact: TogetherFact, first: Hole, second: Hole) -> SetUp:
 def _fastened(first: Hole, second: Hole, peg: float, kind: str) -> Fastened:
     """What holds them all to the faceplate or in the jaws, with a peg of `peg` mm in one hole."""
     there = {one.name for one in _there(first, second)}
-    bolts = bolt_holes(second.work, second.one, there, [peg])
+    bolts = bolt_holes(second.work, second.one, there, [peg], second.work.count)
     if kind == "faceplate":
         return on_plate(second.work, second.one, bolts)
     return Fastened(in_jaws(bolts) if kind == "four-jaw" else "")
@@ -207,7 +207,7 @@ def _led_true(work: Work, one: Located, where: Where, *, is_later: bool) -> Iter
         words,
         machine=where.machine,
         feature=one.name,
-        tool="small boring tool, ground to enter",
+        tool=GROUND,
         size=under,
         deep=where.deep,
         start=small,

@@ -8,6 +8,7 @@ from binder_plugins.operations.bench import round_holder
 from binder_plugins.operations.gripping import COLLET_MM
 from binder_plugins.operations.lengthwise import GRIP_MM, SAME, from_end, is_spoiled
 from binder_plugins.operations.reaching import SHORT, cut_reach
+from binder_plugins.operations.thickest import thickest
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -46,8 +47,9 @@ def stand_out(turning: Turning, place: int, end: str) -> float:
 
 
 def _in_collet(turning: Turning, place: int) -> bool:
-    across = turning.steps[place].across
-    found = round_holder(turning.work.design.workshop, across, true=across <= COLLET_MM)
+    step = turning.steps[place]
+    most = thickest(turning.work, step)
+    found = round_holder(turning.work.design.workshop, most, true=step.across <= COLLET_MM)
     return found[1] == "collet"
 
 

@@ -82,7 +82,7 @@ def pair_held(flat: Flat, one: Located) -> str:
         and other.depth is None
         and abs(dot(other.frame.z, one.frame.z)) > 1 - _LEAN
     )
-    return in_jaws(bolt_holes(flat.work, one, cut)) if any(along) else _JAWS
+    return in_jaws(bolt_holes(flat.work, one, cut, pieces=_PAIR)) if any(along) else _JAWS
 
 
 def cut_by_now(flat: Flat) -> set[str]:

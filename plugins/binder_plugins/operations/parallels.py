@@ -20,6 +20,7 @@ from binder_solid.space import placed
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
+    from binder.api import Workshop
     from binder_plugins.operations.facts import Grip
     from binder_plugins.operations.work import Work
     from binder_solid.facts import Located
@@ -33,6 +34,9 @@ _THIRD, _LONG = 1 / 3, 3.0
 # So near to a jaw a hole comes out over a parallel, in mm.
 OVER = _THICK + _WANDERS
 ON_PARALLELS, ON_WOOD = "on parallels", "on wood packing"
+# Work stands so far out of the jaws at the least, for the tool to pass over them; and how deep jaws
+# are where the workshop does not tell, in mm. Common practice, no source.
+_OUT_MM, _DEEP_MM = 3.0, 25.0
 CLEAR = "the parallels clear of the holes that go through"
 CLEAR_OF_CUT = "the parallels clear of what is milled through"
 _PACKED = "the packing clear of what is milled through"
@@ -54,6 +58,32 @@ class Under:
 
     places: tuple[Span, ...]
     is_moved: bool
+
+
+def in_vice(workshop: Workshop, *heights: float) -> str:
+    """The machine vice, on parallels where work of any such height in mm sinks between its jaws.
+
+    '' where none is there.
+    """
+    name = vice_for(workshop)
+    is_low = bool(name) and min(heights) < jaw_depth(workshop) + _OUT_MM
+    return f"{name}, {ON_PARALLELS}" if is_low else name
+
+
+def jaw_depth(workshop: Workshop) -> float:
+    """How deep the jaws of the machine vice are, in mm."""
+    vice = workshop.entry.holding.vices.get(vice_for(workshop))
+    return float(vice.jaw_depth.mm) if vice is not None and vice.jaw_depth else _DEEP_MM
+
+
+def is_on_parallels(holder: str) -> bool:
+    """Whether the words of a grip lay parallels under the work."""
+    return ON_PARALLELS in holder
+
+
+def is_packed(holder: str) -> bool:
+    """Whether they lay wood or packing under it, which bears all of it."""
+    return "on wood" in holder or "on packing" in holder
 
 
 def gripped_axis(on: str, face: str, size: Sequence[float]) -> int:

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from binder_plugins.operations.bench import bench_vice, vice_for
 from binder_plugins.operations.end_cutters import end_cutter
 from binder_plugins.operations.facts import Grip
-from binder_plugins.operations.parallels import ON_PARALLELS
+from binder_plugins.operations.parallels import ON_PARALLELS, in_vice, jaw_depth
 from binder_plugins.operations.sides import EDGES_UP, SHEET_MM
 
 if TYPE_CHECKING:
@@ -15,9 +15,9 @@ if TYPE_CHECKING:
     from binder_plugins.operations.flat import Flat
 
 # Plate that stands more than so many of its thicknesses out of the jaws bends away from the cutter
-# and chatters; plates held together are not one piece and bend each by itself. How deep jaws are
-# in mm where the workshop does not tell. Common practice, no source.
-_STANDS, _DEEP_MM = 5.0, 25.0
+# and chatters; plates held together are not one piece and bend each by itself. Common practice,
+# no source.
+_STANDS = 5.0
 _ON_TABLE = "clamped flat on the table, on packing"
 _BEYOND_PACKING = "each edge in turn just beyond the packing"
 _BEYOND_JAWS = "its made edges, the end just beyond the jaws and the parallels"
@@ -40,10 +40,11 @@ def plate_edges(flat: Flat) -> None:
         flat.add("bench", "", grip, "the first edge and end", _all(flat, long, wide, "file"))
         return
     vice = vice_for(flat.workshop)
-    standing = Grip(f"{vice or 'vice'}{pair}", "vice", EDGES_UP, thick)
     bends = [_bends(flat, high) for high in (wide, long)]
     if not any(bends):
         acts = _all(flat, long, wide, "mill")
+        held = in_vice(flat.workshop, wide, long) or "vice"
+        standing = Grip(f"{held}{pair}", "vice", EDGES_UP, thick)
         flat.add("mill", flat.mill, standing, "the first edge and end", acts)
     elif bends[0] or not _opens(flat, wide):
         acts = _all(flat, long, wide, "mill", _SIDE)
@@ -51,6 +52,7 @@ def plate_edges(flat: Flat) -> None:
         grip = Grip(f"{_ON_TABLE}{pair}", "plate", faces, thick)
         flat.add("mill", flat.mill, grip, "the first edge and end", acts, true=_BY_SQUARE)
     else:
+        standing = Grip(f"{in_vice(flat.workshop, wide)}{pair}", "vice", EDGES_UP, thick)
         flat.add("mill", flat.mill, standing, "the first edge", _edges(flat, long, wide))
         on = f"{flat.work.count} together, {_BEYOND_JAWS}" if pair else _BEYOND_JAWS
         grip = Grip(f"{vice}, {ON_PARALLELS}", "vice", on, wide)
@@ -61,9 +63,7 @@ def plate_edges(flat: Flat) -> None:
 
 def _bends(flat: Flat, high: float) -> bool:
     """Whether plate so high in mm, an edge of it up, stands too far out of the jaws."""
-    vice = flat.workshop.entry.holding.vices.get(vice_for(flat.workshop))
-    deep = float(vice.jaw_depth.mm) if vice is not None and vice.jaw_depth else _DEEP_MM
-    return high - deep > _STANDS * flat.thin
+    return high - jaw_depth(flat.workshop) > _STANDS * flat.thin
 
 
 def _opens(flat: Flat, wide: float) -> bool:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.blind_bores import FLOOR_MM, POINT_RISE
+from binder_plugins.operations.hole_tools import GROUND, SQUARE, faces_floor
 
 if TYPE_CHECKING:
     from binder_plugins.operations.facts import Act
@@ -45,7 +46,7 @@ def recess_acts(
         f"recess {one.note.removeprefix('recess ')}",
         machine=lathe,
         feature=one.name,
-        tool=_boring_tool(work, entered, deep),
+        tool=_boring_tool(work, entered, deep, (across, hole)),
         size=across,
         deep=deep,
         start=entered,
@@ -74,7 +75,7 @@ def _opener(work: Work, across: float, deep: float, hole: float) -> tuple[str, f
 
     None where the hole that is there lets the boring tool in, or where nothing owned is wider.
     """
-    if _bars(work, hole, deep):
+    if _bars(work, hole, deep, (across, hole)):
         return None
     owned = work.design.workshop.owned
     cutters = [one for one in owned.end_cutters if one.plunges and hole < one.mm <= across - _WALL]
@@ -94,17 +95,22 @@ def _opener(work: Work, across: float, deep: float, hole: float) -> tuple[str, f
     return f"{name} drill", size, to
 
 
-def _bars(work: Work, hole: float, deep: float) -> list[float]:
-    """The least bores of the owned bars that go into a hole and reach its floor."""
+def _bars(work: Work, entered: float, deep: float, floor: tuple[float, float]) -> list[float]:
+    """The least bores of the owned bars that go into a hole, reach its floor and face it.
+
+    The `floor` is told by its diameter and that of the hole in its middle, in mm.
+    """
     return [
         bar.least_bore.mm
         for bar in work.design.workshop.entry.cutters.boring_bars
-        if bar.least_bore.mm <= hole and bar.reach.mm >= deep
+        if bar.least_bore.mm <= entered
+        and bar.reach.mm >= deep
+        and faces_floor(bar.least_bore.mm, *floor)
     ]
 
 
-def _boring_tool(work: Work, entered: float, deep: float) -> str:
-    found = _bars(work, entered, deep)
+def _boring_tool(work: Work, entered: float, deep: float, floor: tuple[float, float]) -> str:
+    found = _bars(work, entered, deep, floor)
     if found:
-        return f"boring bar (from ⌀{work.mm(max(found))}), square to the floor"
-    return "small boring tool, ground to enter, square to the floor"
+        return f"boring bar (from ⌀{work.mm(max(found))}){SQUARE}"
+    return f"{GROUND}{SQUARE}"

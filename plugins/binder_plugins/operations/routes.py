@@ -17,6 +17,8 @@ from binder_plugins.operations.facts import Act, Left, Route, SetUp, leaf_id
 from binder_plugins.operations.filed_marks import gauge_of, marked, section_of
 from binder_plugins.operations.flat import Flat
 from binder_plugins.operations.gathering import works
+from binder_plugins.operations.hand_filed import hand_filed
+from binder_plugins.operations.hand_tapped import hand_tapped
 from binder_plugins.operations.held_fabrication import by_face, held_for_holes
 from binder_plugins.operations.in_flame import HEARTH
 from binder_plugins.operations.joined import FLAMES, JOINED
@@ -59,7 +61,8 @@ def plan_routes(design: Design) -> Contribution:
     routes = at_one_setting([route_of(work) for work in items], design)
     uses = [work.use for work in items if work.use is not None and work.use.length > 0]
     together = plan_together({work.name: work for work in items}, design)
-    return Contribution(facts=[*routes, *uses, *together, *summed(routes, design)])
+    planned = [hand_filed(hand_tapped(one)) for one in (*routes, *together)]
+    return Contribution(facts=[*planned, *uses, *summed(planned[: len(routes)], design)])
 
 
 def route_of(work: Work) -> Route:

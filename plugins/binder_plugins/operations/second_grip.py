@@ -28,11 +28,13 @@ from binder_plugins.operations.overhang import (
     rounded_to,
     stand_out,
 )
+from binder_plugins.operations.thickest import thickest
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from binder_plugins.operations.turning import Turning
+    from binder_plugins.operations.work import Work
     from binder_solid.facts import Located, Stretch
 
 # What a ring stays clear of the end of a thread, in mm. Common practice, no source.
@@ -131,20 +133,11 @@ def _on_step(turning: Turning, place: int, end: str) -> Grip:
     out, long = stand_out(turning, place, end), gripped(turning, place, end)
     jaws = jaws_of(turning, place, end)
     fitted = is_fitted(turning, [a for a in turning.axial if not turning.is_first(a)])
-    is_fit = any(
-        _is_fit(one, turning)
-        for one in turning.steps
-        if one.end > jaws[0] + SAME and one.start < jaws[1] - SAME
-    )
-    holder, kind = round_holder(
-        work.design.workshop,
-        step.across,
-        true=fitted
-        or is_fit
-        or step.across <= COLLET_MM
-        or _follows_thread(turning)
-        or wants_collet(turning, place, end),
-    )
+    held = [one for one in turning.steps if one.end > jaws[0] + SAME and one.start < jaws[1] - SAME]
+    is_fit = any(_is_fit(one, turning) for one in held)
+    is_trued = fitted or _follows_thread(turning) or wants_collet(turning, place, end)
+    is_trued = is_trued or step.across <= COLLET_MM
+    holder, kind = _holder(work, thickest(work, step, *held), is_trued=is_trued, is_fit=is_fit)
     front = between(turning, place, end)
     is_rod = bool(front) and all(abs(one.across - step.across) < SAME for one in front)
     said = "" if is_rod or not step.name else f" ({step.name.replace('_', ' ')})"
@@ -153,6 +146,14 @@ def _on_step(turning: Turning, place: int, end: str) -> Grip:
         on += ", in card or copper"
     _crushed(turning, step, kind)
     return Grip(holder, kind, on, step.across, long, out + turning.over, "", jaws, end)
+
+
+def _holder(work: Work, across: float, *, is_trued: bool, is_fit: bool) -> tuple[str, str]:
+    """A collet leaves no print on a fit; without one what need not run true goes in the chuck."""
+    found = round_holder(work.design.workshop, across, true=is_trued or is_fit)
+    if found[1] == "collet" or is_trued:
+        return found
+    return round_holder(work.design.workshop, across, true=False)
 
 
 def _follows_thread(turning: Turning) -> bool:

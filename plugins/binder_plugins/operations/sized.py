@@ -32,8 +32,6 @@ _IN_SPINDLE = (
     "; in the chuck of the spindle, plug out, the spindle turned by hand and fed by its lever; or "
     "borrow a hand reamer"
 )
-# The centre in the tail of a wrench leads a tap; common practice, no source.
-_SQUARE = "; kept square by the tail of the wrench on the tailstock centre"
 
 
 def finished(work: Work, one: Located, where: Where, to: float) -> Iterator[Act]:
@@ -62,7 +60,7 @@ def _under(work: Work, one: Located, where: Where, start: float) -> Act:
         f"{_depth(work, one)}{floor_words(work, one, where)}{left_over(work, one, across)}",
         machine=where.machine,
         feature=one.name,
-        tool=bar_name(work, across, where, is_flat=has_floor(one)),
+        tool=bar_name(work, across, where, is_flat=has_floor(one), across=across),
         size=across,
         deep=where.deep,
         start=start,
@@ -123,12 +121,13 @@ def _depth(work: Work, one: Located) -> str:
 
 def _bore(work: Work, one: Located, where: Where, start: float) -> Act:
     across = one.diameter or 0.0
+    faced = 0.0 if where.is_together else across  # Put together, its floor is there.
     return work.act(
         "bore",
         f"{many_of(one)}{_to_size(work, one, 'bore')}{floor_words(work, one, where)}",
         machine=where.machine,
         feature=one.name,
-        tool=bar_name(work, start, where, is_flat=has_floor(one)),
+        tool=bar_name(work, start, where, is_flat=has_floor(one), across=faced),
         size=across,
         deep=where.deep,
         start=start,
@@ -159,9 +158,4 @@ def _tap(work: Work, one: Located, where: Where) -> Iterator[Act]:
         spoils="a blind hole full of chips breaks the tap" if is_blind else "",
     )
     rpm = tap_rpm(work, one, where.machine)
-    yield replace(act, speed=f"{rpm:g}") if rpm else kept_square(act, where)
-
-
-def kept_square(act: Act, where: Where) -> Act:
-    """A tap turned by hand is led by what stands in line with the hole: the tailstock centre."""
-    return replace(act, what=f"{act.what}{_SQUARE}") if where.is_lathe else act
+    yield replace(act, speed=f"{rpm:g}") if rpm else act

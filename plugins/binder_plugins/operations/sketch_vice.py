@@ -6,7 +6,14 @@ import re
 from typing import TYPE_CHECKING
 
 from binder.api import Drawing, DrawnBox, Stroke
-from binder_plugins.operations.parallels import CLEAR, CLEAR_OF_CUT, ON_WOOD, gripped_axis, under
+from binder_plugins.operations.parallels import (
+    CLEAR,
+    CLEAR_OF_CUT,
+    gripped_axis,
+    is_on_parallels,
+    is_packed,
+    under,
+)
 from binder_plugins.operations.sides import EDGES_UP, face_up
 
 if TYPE_CHECKING:
@@ -22,26 +29,28 @@ _TOGETHER = re.compile(r"(\d+) together(?:, |$)")
 
 
 def in_the_vice(setup: SetUp, form: FormFact) -> Drawing:
-    """The end of a block, or of all in a stack, between two jaws, the made face up."""
+    """The end of a block, or of a stack, between two jaws, on what its words lay under it."""
     count, on_edge = _held(setup), setup.grip.on == EDGES_UP
     wide, high = _seen(setup, form, count)
     scale = min((WIDTH - 24) / max(wide, 1e-3), (_LOW - 5) / max(high, 1e-3))
     w, h = wide * scale, high * scale
     least = _LEAST * count  # Each is seen by itself, however thin.
     w, h = (max(w, least), h) if on_edge else (w, max(h, least))
-    left, floor = (WIDTH - w) / 2, _LOW - 4.5
+    below = _under(setup, form, w)
+    # Without packing it stands on the bed of the vice.
+    left, floor = (WIDTH - w) / 2, _LOW - (4.5 if below else 2.5)
     jaw = max(h * 0.7, 3.0)
     return Drawing(
         WIDTH,
         _LOW,
         (
-            DrawnBox(left - 7, floor - jaw, 7, jaw + 4.0, TINT),
-            DrawnBox(left + w, floor - jaw, 7, jaw + 4.0, TINT),
-            DrawnBox(left - 7, floor + 2.0, w + 14, 2.0, TINT),
+            DrawnBox(left - 7, floor - jaw, 7, _LOW - 0.5 - floor + jaw, TINT),
+            DrawnBox(left + w, floor - jaw, 7, _LOW - 0.5 - floor + jaw, TINT),
+            DrawnBox(left - 7, _LOW - 2.5, w + 14, 2.0, TINT),
             *_pieces((left, floor, w, h), count, is_side_by_side=on_edge),
             *(
                 DrawnBox(left + start, floor, end - start, 2.0, 0.0, Stroke.THIN)
-                for start, end in _under(setup, form, w)
+                for start, end in below
             ),
         ),
     )
@@ -72,8 +81,8 @@ def _pieces(
 
 def _under(setup: SetUp, form: FormFact, wide: float) -> list[tuple[float, float]]:
     """From where to where packing lies under the work, `wide` on the paper, all in its mm."""
-    if ON_WOOD in setup.grip.holder:
-        return [(0.0, wide)]
+    if not is_on_parallels(setup.grip.holder):
+        return [(0.0, wide)] if is_packed(setup.grip.holder) else []
     thick = min(2.0, wide / 3)
     if not setup.true.startswith((CLEAR, CLEAR_OF_CUT)):
         return [(0.0, thick), (wide - thick, wide)]

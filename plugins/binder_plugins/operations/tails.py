@@ -8,6 +8,7 @@ from binder.api import PlaceFact
 from binder_plugins.operations.bench import drill_for, place_of, vice_for
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import through
+from binder_plugins.operations.parallels import in_vice
 from binder_plugins.operations.sides import SAID, SHEET_MM
 from binder_plugins.operations.words import holding_min
 from binder_solid.tail_end import tail_end
@@ -41,10 +42,11 @@ def sunk_for_tails(work: Work) -> Iterator[SetUp]:
 
 def _grip(work: Work) -> Grip:
     """Sheet lies on wood, so that the tool does not lift it."""
-    vice = vice_for(work.design.workshop)
     if work.form is not None and min(work.form.size) < SHEET_MM:
+        vice = vice_for(work.design.workshop)
         return Grip(f"clamped on wood in the {vice or 'drilling machine'}", "vice", "its face")
-    return Grip(vice or "clamps", "vice", "its sides")
+    high = work.form.size[2] if work.form is not None else 0.0
+    return Grip(in_vice(work.design.workshop, high) or "clamps", "vice", "its sides")
 
 
 def _riveted(work: Work, one: Located) -> HalfFact | None:

@@ -54,7 +54,7 @@ def _straight(work: Work, one: Located, where: Where, start: float, to: float) -
         f"{floor_words(work, one, where)}; the taper comes after",
         machine=where.machine,
         feature=one.name,
-        tool=bar_name(work, start, where, is_flat=has_floor(one)),
+        tool=bar_name(work, start, where, is_flat=has_floor(one), across=to),
         size=to,
         deep=where.deep,
         start=start,

@@ -5,12 +5,39 @@ from __future__ import annotations
 import math
 import re
 
+import pytest
+
 from tests.plugins.operations.conftest import RouteOf
 
 BUSH = (
     "{material: bronze, stock: 20 mm round bar, turned: [{name: outside, diameter: 18 mm, length:"
     " 21 mm}], features: {bore: {bored: 14 mm, on: outside, depth: %g mm}}}"
 )
+
+
+@pytest.mark.parametrize(
+    ("bore", "tool"),
+    [
+        (12, "small boring tool"),  # 7 / 8 × 8 = 7 mm from tip to back, the radius is 6: a pip.
+        (14, "small boring tool"),  # 7 is no less than 7.
+        (15, "boring bar (from ⌀8 mm)"),  # 7 < 7.5; the bar from 14: 12.25.
+        (25, "boring bar (from ⌀8 mm)"),  # No drill here opens it for the bar from 14.
+    ],
+)
+def test_a_bar_faces_a_floor_to_the_centre_or_is_not_told(
+    bore: int, tool: str, route_of: RouteOf
+) -> None:
+    """Built-in bars enter 8 and 14 mm; tip to back 7 / 8 of that: common practice, no source."""
+    part = (BUSH % 15).replace("14 mm", f"{bore} mm").replace("18 mm", "30 mm").replace("20", "32")
+    found = next(act for act in route_of(part).acts if act.act == "bore")
+    assert found.tool.startswith(tool)
+    assert found.tool.endswith("square to the floor")
+
+
+def test_a_bore_right_through_takes_the_bar_that_enters(route_of: RouteOf) -> None:
+    part = (BUSH % 15).replace("14 mm", "12 mm").replace("depth: 15 mm", "depth: through")
+    found = next(act for act in route_of(part).acts if act.act == "bore")
+    assert found.tool == "boring bar (from ⌀8 mm)"
 
 
 def test_the_point_of_a_drill_stays_off_the_floor(route_of: RouteOf) -> None:

@@ -13,7 +13,7 @@ import pytest
 
 from binder.api import Design, load_data
 from binder_plugins.buildorder.timing import time_tasks
-from binder_plugins.operations.aids.collecting import own_names, collect_tools
+from binder_plugins.operations.aids.collecting import collect_tools, own_names
 from binder_plugins.operations.aids.facts import ToolsFact, Whose
 from binder_plugins.partslist.for_places import for_places
 from binder_plugins.partslist.used_up import used_up

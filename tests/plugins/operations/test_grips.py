@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from tests.plugins.operations.conftest import RouteOf
 
 DRUM = (
@@ -63,3 +65,27 @@ def test_a_thread_is_cut_first_while_the_bar_behind_it_can_be_gripped(route_of: 
     threaded = next(one for one in setups if any(act.act == "die" for act in one.acts))
     assert threaded is setups[0]
     assert threaded.grip.long >= 10.0
+
+
+PRESSED = (
+    "{{material: bronze, stock: 20 mm round bar, turned: [{{name: outside, diameter: {0} mm,"
+    " length: 21 mm}}], features: {{bore: {{bored: 8 mm, on: right, depth: 12 mm}}}}}}"
+)
+HOUSING = """\
+  housing: {{material: mild steel, stock: 30 mm round bar, turned: [{{name: body, diameter: 28 mm,
+    length: 21 mm}}], features: {{seat: {{bored: {0} mm, on: body, depth: through}}}}}}
+joints:
+  bush in housing: {{pressed: [part.outside, housing.seat]}}
+"""
+
+
+@pytest.mark.parametrize(("across", "holder"), [(15, "collet"), (16, "chuck")])
+def test_no_work_is_forced_into_the_largest_collet(
+    across: int, holder: str, route_of: RouteOf
+) -> None:
+    """The built-in collets open to 16 mm and close by 1: a pressed ⌀16 is never under 16."""
+    route = route_of(PRESSED.format(across), HOUSING.format(across))
+    grip = [one for one in route.setups if one.place == "lathe"][-1].grip
+    assert f"⌀{across} mm (outside)" in grip.on
+    assert grip.kind == holder
+    assert grip.on.endswith("card or copper") == (holder == "chuck")

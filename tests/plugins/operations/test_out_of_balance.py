@@ -10,9 +10,13 @@ import math
 
 import pytest
 
+from binder.compiler import Phase
+from binder_plugins.operations.aids.facts import ToolsFact
+from binder_plugins.operations.bolt_sizes import through_hole
 from binder_plugins.operations.facts import SetUp
 from binder_plugins.operations.out_of_balance import most_rpm
-from tests.plugins.operations.conftest import RouteOf
+from binder_plugins.operations.work import Work
+from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
 
 CHEEK = (
     "{material: brass, stock: 3 mm plate, quantity: 2, plate: {length: 68 mm, width: 30 mm,"
@@ -37,7 +41,9 @@ def test_a_pair_held_off_its_middle_turns_slowly(route_of: RouteOf) -> None:
     # No hole is there for a bolt: straps hold it, clear of the cut (common practice, no source).
     # The bore is 58 mm from the left, 7 mm across, and 5 mm beside it stay free: 49.5 mm; of the
     # width on either side 15 - 3.5 - 5 = 6.5 mm (geometry, by hand).
-    assert clamp.tool.startswith("straps, bolts to the plate")
+    # 12 plate + 5 packing + 6 for two cheeks + 6 strap + 2 washers of 1.6 + nut of 5.2 + a pitch of
+    # 1 is 38.4 mm: M6 × 40 (ISO 7089, ISO 4032, ISO 4017; the first figures common practice).
+    assert clamp.tool.startswith("straps, bolts with nuts M6 × 40 mm to the plate")
     assert "from 0 mm to 6 mm off its front edge" in clamp.what
     assert "nothing else hangs on the spindle" in clamp.what
 
@@ -49,7 +55,43 @@ def test_bolts_go_through_holes_that_are_there_by_then(route_of: RouteOf) -> Non
     part = (CHEEK % "10 mm from right").replace("features: {", f"features: {{{ends}, ")
     setup = next(one for one in route_of(part).setups if any(a.act == "bore" for a in one.acts))
     clamp = next(act for act in setup.acts if act.act == "clamp-stack")
-    assert "through the 2 ⌀3.4 mm holes" in clamp.tool
+    # 17 for plate and packing + 6 for two cheeks + 2 washers of 0.5 + nut of 2.4 + a pitch of 0.5:
+    # 26.9 mm (the same lists).
+    assert setup.grip.kind == "faceplate"
+    assert "bolts with nuts M3 × 30 mm through the 2 ⌀3.4 mm holes" in clamp.tool
+
+
+@pytest.mark.parametrize(
+    ("across", "plates", "bolt"),
+    [
+        (3.4, 6.0, "M3 × 10 mm"),
+        (3.1, 6.0, "M2.5 × 10 mm"),  # ISO 273 fine: M3 wants 3.2; 6 + 0.5 × 2 + 2 + 0.45 = 9.45.
+        (4.3, 20.0, "M4 × 30 mm"),  # 20 + 2 × 0.8 + 3.2 + 0.7 = 25.5.
+        (2.0, 6.0, ""),  # M2 wants 2.2.
+        (3.4, 40.0, "M3 × 47 mm (studding, a nut at each end)"),  # 40 + 1 + 2 × 2.4 + 2 × 0.5.
+    ],
+)
+def test_a_bolt_is_the_thickest_that_a_hole_clears(
+    across: float, plates: float, bolt: str, plan: Plan
+) -> None:
+    """Nuts ISO 4032, washers ISO 7089, lengths ISO 4017; a thread stands past the nut."""
+    design = plan(f"{HEAD}  part: {CHEEK % 'middle'}").design
+    assert design is not None
+    part = design.parts["part"]
+    work = Work(design, part, None, None, None, {}, (), {})
+    assert through_hole(work, across, plates) == bolt
+
+
+def test_bolts_stand_on_the_list_by_their_size(plan: Plan) -> None:
+    ends = (
+        "ends: {drilled: 3.4 mm, depth: through, at: 12 mm from left, pattern: 2 off 12 mm apart}"
+    )
+    part = (CHEEK % "10 mm from right").replace("features: {", f"features: {{{ends}, ")
+    design = plan(f"{HEAD}  part: {part}", upto=Phase.COMPOSE).design
+    assert design is not None
+    (tools,) = design.facts.all(ToolsFact)
+    bolts = [one.name for one in tools.tools if "bolt" in one.name]
+    assert bolts == ["bolts with nuts M3 × 30 mm"]
 
 
 def test_one_piece_on_the_plate_says_what_holds_it(route_of: RouteOf) -> None:

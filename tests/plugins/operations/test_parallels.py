@@ -7,8 +7,11 @@ from __future__ import annotations
 
 import pytest
 
-from binder_plugins.operations.facts import SetUp
-from tests.plugins.operations.conftest import RouteOf
+from binder.api import DrawnBox, Stroke
+from binder_plugins.operations.facts import Grip, SetUp
+from binder_plugins.operations.sketch import sketch
+from binder_solid.facts import FormFact
+from tests.plugins.operations.conftest import HEAD, Plan, RouteOf
 
 BLOCK = (
     "{{material: mild steel, block: {{length: 60 mm, width: {wide} mm, height: 12 mm}},"
@@ -78,3 +81,46 @@ def test_a_cutter_does_not_come_out_on_a_parallel(
     assert setup.grip.on.endswith(on)
     assert setup.true.endswith(true)
     assert bool(setup.true) == bool(true)
+
+
+@pytest.mark.parametrize(
+    ("stock", "size", "is_low"),
+    [
+        # The built-in jaws are 25 mm deep, and the cutter passes 3 mm over them.
+        ("40 mm x 12 mm flat bar", (60, 40, 12), True),
+        ("30 mm square bar", (60, 30, 30), False),
+    ],
+)
+def test_low_work_is_milled_on_parallels(
+    stock: str, size: tuple[int, int, int], route_of: RouteOf, *, is_low: bool
+) -> None:
+    """In words, sketch and lay-out alike. Common practice, no source."""
+    long, wide, high = size
+    part = (
+        f"{{material: mild steel, stock: {stock}, block: {{length: {long} mm,"
+        f" width: {wide} mm, height: {high} mm}}}}"
+    )
+    setup = next(one for one in route_of(part).setups if one.place == "mill")
+    assert setup.grip.holder == f"machine vice{', on parallels' if is_low else ''}"
+
+
+@pytest.mark.parametrize(
+    ("holder", "drawn"),
+    [
+        ("machine vice", 0),
+        ("machine vice, on parallels", 2),
+        ("machine vice, on wood packing", 1),
+        ("clamped on wood in the machine vice", 1),
+    ],
+)
+def test_the_sketch_draws_what_the_words_lay_under_the_work(
+    holder: str, drawn: int, plan: Plan
+) -> None:
+    part = "{material: mild steel, block: {length: 60 mm, width: 40 mm, height: 12 mm}}"
+    design = plan(f"{HEAD}  part: {part}\n").design
+    assert design is not None
+    grip = Grip(holder, "vice", "its sides", 40.0)
+    found = sketch(SetUp(1, "mill", "", grip, "top up", ()), design.facts.about(FormFact, "part"))
+    assert found is not None
+    thin = [one for one in found.shapes if isinstance(one, DrawnBox) and one.stroke == Stroke.THIN]
+    assert len(thin) == drawn

@@ -507,14 +507,14 @@ def test_after_the_flame_the_same_gauge_measures_again(crane: Design) -> None:
 
 
 def test_pieces_between_plates_are_set_to_scribed_lines(crane: Design) -> None:
-    """Bars of 6 × 14 mm in sides of 14.5 mm, at the holes 27.1, 52.7, 78.3 and 103.9 mm along.
+    """Bars of 6 × 14 mm in sides of 14.5 mm, at the holes 28.6, 53.2, 77.8 and 102.4 mm along.
 
     Their near edges lie 3 mm before these, and (14.5 - 14) / 2 = 0.25 mm is left at either edge.
     """
     marking, drilling, _ = _route(crane, "drill pieces of jib").setups
     (mark,) = marking.acts
     assert marking.place == "bench"
-    assert "24.1 mm, 49.7 mm, 75.3 mm and 100.9 mm from its left end" in mark.what
+    assert "25.6 mm, 50.2 mm, 74.8 mm and 99.4 mm from its left end" in mark.what
     assert "0.25 mm in from both edges" in drilling.acts[0].what
     assert "its front on the top of a jib side" in drilling.acts[0].what
 

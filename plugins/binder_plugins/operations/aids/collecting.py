@@ -12,6 +12,7 @@ from binder_plugins.operations.aids.facts import PREFIX, Tool, ToolsFact, Whose
 from binder_plugins.operations.aids.loads import loads_for
 from binder_plugins.operations.aids.making import made
 from binder_plugins.operations.aids.owning import in_plain_words, owned_name, owns
+from binder_plugins.operations.aids.reading import readers
 from binder_plugins.operations.aids.sizes import Place
 from binder_plugins.operations.aids.vocabulary import Said, said_in, spoken_in
 from binder_plugins.operations.aids.wiping import BRUSH, WITH_SPIRIT, cleared
@@ -32,8 +33,6 @@ _MELTS = {
     "soft-solder": ("soft solder and its flux",),
     "braze": ("brazing rod and its flux", "pickle"),
 }
-# Acts whose size is read even where no limit asks for a gauge.
-_TO_SIZE = frozenset({"turn", "face", "bore", "taper", "groove", "mill", "step", "file"})
 _BONDS = frozenset({"bond", "glue"})
 # By these a tool is made in the lathe; what drills there is held in this.
 _TURNING = ("knife tool", "parting tool", "boring tool")
@@ -185,8 +184,7 @@ def _of_setup(route: Route, setup: SetUp, found: _Found, own: list[str]) -> None
         found.named(said, held)
     for text in (setup.fluid, *cleared(setup)):
         _read(text, held, found, own, is_holder=False)
-    reader = _reader(setup, design)
-    if reader:
+    for reader in readers(setup, design):
         found.note(reader, Whose.OWNED, held)
     if setup.place == "lathe":
         for act in setup.acts:
@@ -209,14 +207,6 @@ def _chucked(text: str, place: Place, found: _Found) -> None:
     if any(one.row.is_chucked for one in said_in(text)):
         owned = next(iter(place.workshop.entry.holding.drill_chucks), "")
         found.note(owned or _DRILL_CHUCK, Whose.OWNED if owned else Whose.HAD, place)
-
-
-def _reader(setup: SetUp, design: Design) -> str:
-    """What reads the sizes for which no gauge is told: the instrument for most kinds of size."""
-    if not any(act.act in _TO_SIZE and act.size and not act.measure for act in setup.acts):
-        return ""
-    able = [one for one in design.workshop.instruments() if "outside" in one.measures]
-    return max(able, key=lambda one: (len(one.measures), one.most)).name if able else ""
 
 
 def _of_assembly(found: _Found, own: list[str]) -> None:
