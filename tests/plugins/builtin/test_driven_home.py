@@ -112,6 +112,19 @@ def test_heads_over_slots_are_driven_home_too(
     assert ("head-out-of-reach" in [one.code.name for one in compile_text(spec).findings]) is found
 
 
+def test_where_two_bar_one_another_both_ways_out_are_told(compile_text: Compile) -> None:
+    """The post is screwed to the foot from beneath, where the base comes; its deck stands over the
+    heads that hold the foot: neither can be driven first."""
+    spec = BUTTONED.replace(
+        "pressed: [post.spigot, foot.seat]",
+        "screwed: [foot.top, post.left], fastener: M3 socket cap screw, pattern: 2 off 7 mm apart",
+    ).replace("{name: spigot, diameter: 8 mm, length: 3 mm}, ", "")
+    spec = spec.replace(", features: {seat: {bored: 8 mm, on: top, depth: through}}", "")
+    outcome = compile_text(spec.replace("WIDE", "46 mm").replace("HIGH", "20 mm") + AT_ONCE)
+    (found,) = [one for one in outcome.findings if one.code.name == "head-out-of-reach"]
+    assert "bring the heads of " in (found.help or "")
+
+
 # A full M3 nut is 2.4 mm high and 6.0 mm over corners (ISO 4032, from memory); its thread end,
 # a spanner and a finger need about as much again: common practice, no source.
 BOLTED = (
