@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from binder.api import HardwareFact
 from binder_solid.facts import FormFact
-from binder_solid.forms import Cylinder, Frame
+from binder_solid.forms import Cylinder, Frame, Raised
 from binder_solid.placed import PlacedFact
 from binder_solid.space import dot, frame_y, length, minus, placed, plus
+from binder_trade.hardware.listing import NotListed
+from binder_trade.hardware.wood_screws import wood_screw
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -27,8 +31,10 @@ _CORNERS, _LIFTED = 1.0, 2.5
 # What lies in one plane with a head stands beside it, not over it.
 _LEAST_MM, _FACES, _HALVINGS = 1.0, 0.05, 40
 _CLEAR = frozenset({"drilled", "slotted"})
+_ALONG = (Cylinder, Raised)  # a hole, and a slot for the screws of a board
+_GAUGE = re.compile(r"\bno\. (\d+)\b.* wood screw")
 # The joints whose heads and nuts are driven home from outside.
-DRIVEN = frozenset({"screwed", "bolted"})
+DRIVEN = frozenset({"screwed", "bolted", "buttoned"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,6 +93,7 @@ def _beside(design: Design, name: str) -> tuple[Beside, ...]:
 def _heads(joint: Joint, design: Design) -> Iterator[_Head]:
     """The outer ends of the clearing holes; a bolt has one at each half that it holds."""
     outer = (joint.items[0], joint.items[-1]) if joint.kind == "bolted" else joint.items
+    wide = _blade(joint, design)
     for name in dict.fromkeys(outer) if joint.kind in DRIVEN else ():
         part, form = design.parts.get(name), design.facts.about(FormFact, name)
         copies = [one for one in design.facts.all(PlacedFact) if one.item == name]
@@ -96,7 +103,21 @@ def _heads(joint: Joint, design: Design) -> Iterator[_Head]:
         for hole in form.located:
             if hole.name in own and hole.kind in _CLEAR:
                 for end in _outer_ends(hole, copies[0]):
-                    yield _spanner(end, hole) if joint.kind == "bolted" else _Head(end)
+                    yield _spanner(end, hole) if joint.kind == "bolted" else _Head(end, wide)
+
+
+def _blade(joint: Joint, design: Design) -> float:
+    """Half of what goes down to a screw's seat: its driver, or the head of a wood screw if wider.
+
+    Heads by their gauge number (ASME B18.6.1), a round one as wide as a countersunk one.
+    """
+    bought = (one.what for one in design.facts.all(HardwareFact) if one.joint == joint.name)
+    found = [_GAUGE.search(what) for what in bought]
+    try:
+        heads = [wood_screw(int(one[1])).head_mm / 2 for one in found if one is not None]
+    except NotListed:
+        heads = []
+    return max([_BLADE_MM, *heads])
 
 
 def _spanner(end: Frame, hole: Located) -> _Head:
@@ -107,7 +128,7 @@ def _spanner(end: Frame, hole: Located) -> _Head:
 
 
 def _outer_ends(hole: Located, one: PlacedFact) -> Iterator[Frame]:
-    deep = max((tool.height for tool in hole.tools if isinstance(tool, Cylinder)), default=0.0)
+    deep = max((tool.height for tool in hole.tools if isinstance(tool, _ALONG)), default=0.0)
     origin = (0.0, 0.0, 0.0)
     way = minus(placed(minus(origin, hole.frame.z), one.frame), one.frame.origin)
     across = minus(placed(hole.frame.x, one.frame), one.frame.origin)

@@ -79,6 +79,22 @@ def comes_from(joint: Joint, design: Design) -> str:
     return ""
 
 
+def come_over(half: HalfFact, end: str, design: Design) -> tuple[str, ...]:
+    """The other steps as thick as its own over which a mate comes on from an end.
+
+    They are as bought: what is eased begins beyond them, so the mate is tried over them as well.
+    """
+    form, step = design.facts.about(FormFact, half.item), _step(half, design)
+    if form is None or step is None or end not in ("left", "right"):
+        return ()
+    return tuple(
+        one.name
+        for one in form.stretches
+        if (one.end <= step.start + _NEAR if end == "left" else one.start >= step.end - _NEAR)
+        and max(one.across, one.end_across or 0.0) >= step.across - _NEAR
+    )
+
+
 def _ways(half: HalfFact, design: Design) -> Iterator[Span]:
     yield from (_way(land, half, design)[1] for land in _lands(half, design))
 

@@ -42,7 +42,9 @@ def test_the_cord_loads_the_bearings_of_both_shafts() -> None:
     near, far = bearings("tilt-hammer", "line_shaft")
     assert (near.load, far.load) == pytest.approx((12.706, 4.390), abs=2e-3)
     near, far = bearings("tilt-hammer", "cam_shaft")
-    assert (near.load, far.load) == pytest.approx((15.341, 6.398), abs=2e-3)
+    # A head of 33 g, 69.8 beyond a tail of 43.2, taken up at once: 2 × 0.033 × 9.81 × 69.8 / 43.2 =
+    # 1.046 N midway between the two.
+    assert (near.load, far.load) == pytest.approx((15.341 + 0.523, 6.398 + 0.523), abs=2e-3)
 
 
 def test_pressure_and_speed_of_hangers_and_bushes() -> None:
@@ -54,7 +56,7 @@ def test_pressure_and_speed_of_hangers_and_bushes() -> None:
     assert hanger.pv == pytest.approx(0.00277, abs=1e-5)
     bush = bearings("tilt-hammer", "cam_shaft")[0].wear
     assert bush is not None
-    assert bush.pressure_mpa == pytest.approx(0.2841, abs=1e-4)
+    assert bush.pressure_mpa == pytest.approx((15.341 + 0.523) / (6 * 9), abs=1e-4)
     assert bush.speed_ms == pytest.approx(0.00942, abs=1e-5)
 
 
@@ -69,7 +71,7 @@ def test_the_line_shaft_gives_way_and_whirls() -> None:
 
 def test_what_is_not_reckoned_is_said() -> None:
     assert "the weight of 'gear'" in carried("tilt-hammer", "line_shaft").missing
-    assert "the push of 'helve'" in carried("tilt-hammer", "cam_shaft").missing
+    assert "the speed of the pick-up of 'helve'" in carried("tilt-hammer", "cam_shaft").missing
 
 
 def test_what_the_motor_sets_turning() -> None:

@@ -40,11 +40,11 @@ def check_heads(design: Design) -> Iterator[Diagnostic]:
             there = _there(joint, one, design)
             for each in beside_heads(joint, design):
                 if each.bars and each.item in there and not _turns(each.item, design):
-                    yield _found(joint, each, one)
+                    yield _found(joint, each, one, design)
                     break
 
 
-def _found(joint: Joint, each: Beside, one: Assembly) -> Diagnostic:
+def _found(joint: Joint, each: Beside, one: Assembly, design: Design) -> Diagnostic:
     where = "a nut or head" if joint.kind == "bolted" else "a head"
     tool = _tool(joint)
     return codes.HEAD_OUT_OF_REACH.at(
@@ -52,8 +52,17 @@ def _found(joint: Joint, each: Beside, one: Assembly) -> Diagnostic:
         f"'{each.item}' stands over {where} of '{joint.name}' when it is {joint.kind} "
         f"in '{one.name}'",
         help=f"put the parts of '{joint.name}' in an assembly before '{each.item}' goes on, "
-        f"or a hole for the {tool} in '{each.item}'",
+        f"or a hole for the {tool} in '{each.item}'{_otherwise(joint, each, design)}",
     )
+
+
+def _otherwise(joint: Joint, each: Beside, design: Design) -> str:
+    """What else helps where the two bar one another, so that neither can be closed first."""
+    for other in design.joints_at(each.item):
+        for barring in beside_heads(other, design) if other.name != joint.name else ():
+            if barring.bars and barring.item in joint.items:
+                return f"; or bring the heads of '{other.name}' clear of '{barring.item}'"
+    return ""
 
 
 def _tool(joint: Joint) -> str:

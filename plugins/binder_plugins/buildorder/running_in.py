@@ -8,7 +8,10 @@ from binder.api import Assembly, Before, CordFact, Design, Task, TaskKind
 
 _DRIVEN = frozenset({"turns", "feeds"})
 _LOADED = frozenset({"works", "winds", "trips", "cams", "cranks"})
+# What a load may be laid on by halves; a hammer that is tripped is lifted whole, or not at all.
+_BY_SHARES = _LOADED - {"trips"}
 _SHARES = "under a quarter and half of the load; all of it comes last, with the test"
+_TRIPPED = "with what is lifted at the lowest speed; the highest comes last, with the test"
 _TRIED = "it is run in when it is together"
 _LOAD = "full load comes last, on bearings that have bedded in"
 _BEDDED = "it is tried when it has bedded in"
@@ -19,11 +22,17 @@ def is_loaded(design: Design) -> bool:
     return any(joint.kind in _LOADED for joint in design.joints.values())
 
 
+def _has_shares(design: Design) -> bool:
+    """Whether it works against a load of which there can be a part."""
+    return any(joint.kind in _BY_SHARES for joint in design.joints.values())
+
+
 def full_load(one: Assembly, design: Design) -> str:
     """What stands before the words of the test that is the first under the whole load."""
     if not (is_run_in(one, design) and is_loaded(design)):
         return ""
-    return "under all of the load, as told under 'First run': "
+    load = "under all of the load" if _has_shares(design) else "at its work"
+    return f"{load}, as told under 'First run': "
 
 
 def pass_min(design: Design) -> float:
@@ -43,9 +52,10 @@ def is_run_in(one: Assembly, design: Design) -> bool:
 
 
 def run_in_task(one: Assembly, design: Design) -> Iterator[Task]:
-    """Running in as the page of the first run tells it, up to half of the load."""
+    """Running in as the page of the first run tells it, short of all of the load."""
     if is_run_in(one, design):
-        load = f", then {_SHARES}" if is_loaded(design) else ""
+        shares = _SHARES if _has_shares(design) else _TRIPPED
+        load = f", then {shares}" if is_loaded(design) else ""
         detail = f"as told under 'First run': by hand, slowly, without load{load}"
         yield Task(f"run {one.name}", f"run in the {one.title}", TaskKind.TEST, one.name,
                    detail, one.at)  # fmt: skip

@@ -11,8 +11,9 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from binder.api import Design, Text
-    from binder_plugins.operations.facts import SetUp
+    from binder_plugins.operations.facts import Act, SetUp
 
+_STICKS = ("superglue", "acetone")
 _CHUCKS = frozenset({"chuck", "four-jaw"})
 
 
@@ -23,7 +24,12 @@ def tell_acts(design: Design) -> Contribution:
 
 def _acts(route: Route) -> ActsFact:
     """What is done to an item, each kind of act once with where and how it is held."""
-    done = ((act.act, *_places(setup)) for setup in route.setups for act in setup.acts)
+    done = (
+        (said, *_places(setup))
+        for setup in route.setups
+        for act in setup.acts
+        for said in _said(act)
+    )
     return ActsFact(route.subject, tuple(dict.fromkeys(done)))
 
 
@@ -40,14 +46,23 @@ def cautioned(route: Route, design: Design) -> Iterator[tuple[SetUp, Text]]:
     lines = CautionLines(design)
     items = {route.subject, *_pieces(route.subject, design)}
     for setup in route.setups:
-        yield setup, lines.at(set(_doing(setup)), items)
+        yield setup, lines.at(set(doing(setup)), items)
 
 
-def _doing(setup: SetUp) -> Iterator[str]:
+def doing(setup: SetUp) -> Iterator[str]:
+    """What is done in a set-up, in the words by which cautions go."""
     yield from _places(setup)
     for act in setup.acts:
-        yield act.act
-        yield f"{act.act} at the {setup.place}"
+        for said in _said(act):
+            yield said
+            yield f"{said} at the {setup.place}"
+
+
+def _said(act: Act) -> Iterator[str]:
+    """An act by its kind, and `bond` where instant glue goes on or is soaked off."""
+    yield act.act
+    if any(word in f"{act.tool}; {act.what}" for word in _STICKS):
+        yield "bond"
 
 
 def _pieces(name: str, design: Design) -> Iterator[str]:

@@ -10,7 +10,7 @@ from binder_plugins.operations.eased_held import ENDS, holds_of
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.gauging import read_along, seen
 from binder_plugins.operations.words import holding_min
-from binder_solid.eased_along import eased_along
+from binder_solid.eased_along import come_over, eased_along
 from binder_trade.explained import NotDefined
 from binder_trade.fits.gaps import gap
 
@@ -114,7 +114,8 @@ def _polish(work: Work, hold: Stretched, half: HalfFact) -> Act:
     place, if_tight = half.place, half.how.removeprefix("eased ")
     where = _where(work, found, hold)
     words = f"try the {_said(place)} in the {half.mate}; polish it {where} {if_tight}"
-    act = _act(work, place, f"{words}{_kept(work, half, found, hold)}", half)
+    said = f"{_over(work, half, found, hold)}{words}{_kept(work, half, found, hold)}"
+    act = _act(work, place, said, half)
     # What is done in two grips is half of the work in each.
     is_whole = not hold.is_half and len({end for end, _ in found.from_ends}) == 1
     return replace(act, run=act.run / 2) if hold.end and not is_whole else act
@@ -158,6 +159,16 @@ def _kept(work: Work, half: HalfFact, found: Eased, hold: Stretched) -> str:
     across, alone = " and ".join(passed.values()), "; nor ".join(left.values())
     words = f"; it slides over {across}: there no further than that" if across else ""
     return f"{words}; not {alone}" if alone else words
+
+
+def _over(work: Work, half: HalfFact, found: Eased, hold: Stretched) -> str:
+    """The steps as bought that the mate slides over first: a bore may go on them size for size."""
+    ends = [hold.end] if hold.end else sorted({end for end, _ in found.from_ends})
+    over = dict.fromkeys(name for end in ends for name in come_over(half, end, work.design))
+    if not over:
+        return ""
+    said = " and the ".join(_said(name) for name in over)
+    return f"try the {half.mate} dry over the {said} first: polish there only till it goes; then "
 
 
 def _meets(one: Span, other: Span) -> bool:

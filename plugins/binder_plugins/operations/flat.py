@@ -12,7 +12,7 @@ from binder_plugins.operations.end_cutters import end_cutter
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import HOLES, SINKS
 from binder_plugins.operations.plugged import fine_first
-from binder_plugins.operations.sides import OPPOSITE, SAID, SAME_MM, SHEET_MM, SHEETS
+from binder_plugins.operations.sides import OPPOSITE, SAID, SAME_MM, SHEET_MM, SHEETS, found_edges
 from binder_plugins.operations.teeth import rack_setup
 from binder_plugins.operations.waste import ON_TABLE
 from binder_plugins.operations.wood_shoulders import shouldered, shoulders
@@ -173,10 +173,11 @@ class Flat:
         at_once: int = 1,
     ) -> None:
         """One more set-up."""
+        start = found_edges(datum) if place == "mill" else datum
         mount = holding_min(grip.kind) + (_TURNING_OVER if "turned" in grip.on else 0.0)
         number = len(self.setups) + 1
         self.setups.append(
-            SetUp(number, place, machine, grip, datum, tuple(acts), true, "", mount, at_once)
+            SetUp(number, place, machine, grip, start, tuple(acts), true, "", mount, at_once)
         )
 
 

@@ -30,7 +30,7 @@ from binder_plugins.operations.several import (
     stacked,
     taken_apart,
 )
-from binder_plugins.operations.sides import SAID, SHEET_MM, datum
+from binder_plugins.operations.sides import CLOCKED, SAID, SHEET_MM, datum
 from binder_plugins.operations.spotting import lined_bore, spotted
 from binder_plugins.operations.waste import on_waste
 
@@ -108,7 +108,8 @@ def _holes(flat: Flat, face: str, found: Sequence[Located], *, is_stack: bool = 
     if not is_stack:
         flat.add(place, machine, vice, datum(face), acts, true=clear)
         return
-    acts = [clamped(flat, found, "their made edges level"), *acts, taken_apart(flat)]
+    clamp = clamped(flat, found, "their made edges level")
+    acts = [clamp, *acts, taken_apart(flat, clamp)]
     grip = gripped(flat, vice)
     flat.add(place, machine, grip, datum(face), acts, true=clear, at_once=flat.work.count)
 
@@ -210,15 +211,16 @@ def _about_its_pop(flat: Flat, face: str, one: Located, lathe: str, grip: Grip) 
             grip, acts = alone(grip, acts, held)
         many = work.count > 1
         alike = f"; the {work.count} at one height: the same packing under each" if many else ""
-        flat.add("lathe", lathe, grip, "the centre pop, clocked true", acts, true=f"{true}{alike}")
+        by = f"the centre pop, {CLOCKED}"
+        flat.add("lathe", lathe, grip, by, acts, true=f"{true}{alike}")
         return
     clamp = _as_one(flat, one, grip, is_block=is_pair and not flat.is_sheet())
-    acts = [clamp, *acts, taken_apart(flat)]
+    acts = [clamp, *acts, taken_apart(flat, clamp)]
     flat.add(
         "lathe",
         lathe,
         gripped(flat, grip),
-        "the centre pop of the first, clocked true",
+        f"the centre pop of the first, {CLOCKED}",
         acts,
         true=true,
         at_once=work.count,

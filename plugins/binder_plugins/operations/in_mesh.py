@@ -27,6 +27,7 @@ from binder_plugins.operations.holes import hole_acts
 from binder_plugins.operations.on_the_line import line_words
 from binder_plugins.operations.out_of_balance import SWING, most_rpm, off_middle, swept
 from binder_plugins.operations.rows import Hole, holes_of
+from binder_plugins.operations.sides import CLOCKED
 from binder_plugins.operations.sized import finished, ream
 from binder_plugins.operations.through_both import parted
 from binder_plugins.operations.words import holding_min
@@ -180,7 +181,7 @@ def _clocked(second: Hole, *, is_later: bool) -> SetUp | None:
         "lathe",
         lathe,
         Grip(holder, kind, "its edges" if kind == "four-jaw" else _ON_PLATE, across),
-        "the pop mark, clocked true by a pointed rod in it",
+        f"the pop mark, {CLOCKED}",
         tuple(acts),
         f"the pop mark within {_CLOCKED_MM:g} mm, the face square{swing}",
         "",

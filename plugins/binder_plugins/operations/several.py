@@ -44,6 +44,13 @@ def is_stacked(flat: Flat, one: Located) -> bool:
     )
 
 
+_UNSTUCK = (
+    ": warm them to about 100 °C in moving air, no flame, or lay them in acetone till the film "
+    "lets go, and slide them over one another, never prise; scrape the film off, and wipe the "
+    "faces with acetone before they are measured or meet anything, cold again"
+)
+
+
 def clamped(flat: Flat, found: Sequence[Located], by: str) -> Act:
     """The clamping of the stack, pegged through the first hole before the second is drilled."""
     item = flat.work.item
@@ -53,9 +60,15 @@ def clamped(flat: Flat, found: Sequence[Located], by: str) -> Act:
     return flat.work.act("clamp-stack", words)
 
 
-def taken_apart(flat: Flat) -> Act:
-    """The stack taken apart, the pieces marked so that they stay a set."""
-    return flat.work.act("separate", "mark them as a set, take them apart")
+def taken_apart(flat: Flat, clamp: Act) -> Act:
+    """The stack taken apart, the pieces marked so that they stay a set.
+
+    Instant glue holds pulled and lets go sheared, warm or in acetone: common practice, no source.
+    """
+    words = "mark them as a set, take them apart"
+    if "superglue" in f"{clamp.tool} {clamp.what}":
+        words += _UNSTUCK
+    return flat.work.act("separate", words)
 
 
 def in_stack(flat: Flat, where: Where) -> Where:

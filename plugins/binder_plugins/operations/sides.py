@@ -4,6 +4,9 @@ from __future__ import annotations
 
 SHEET_MM = 2.0
 SAME_MM = 1e-6
+# What a mark is set true by: no indicator rides in a pop.
+CLOCKED = "clocked true by a pointed rod in it"
+_EDGES = "sizes from the two made edges"
 # How plate stands in the vice while its edges are milled.
 EDGES_UP = "its faces, the edge up"
 OPPOSITE = {"left": "right", "right": "left", "front": "back", "back": "front"}
@@ -21,8 +24,13 @@ SAID = {
 def datum(face: str) -> str:
     """What lies up, and where sizes start."""
     if face in {"top", "underside"}:
-        return f"{SAID[face]} up; sizes from the two made edges"
+        return f"{SAID[face]} up; {_EDGES}"
     return f"{SAID[face]} up"
+
+
+def found_edges(told: str) -> str:
+    """A datum on the mill: what finds the edges that its sizes start from."""
+    return f"{told}, found by an edge finder" if told.endswith(_EDGES) else told
 
 
 def face_up(told: str) -> str:

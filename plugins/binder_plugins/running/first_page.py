@@ -114,8 +114,8 @@ def _words(design: Design) -> dict[str, str]:
     minutes = {name: str(one) for name, one in joining_table()["running_in"].items()}
     load = f"the load of {cord.load}" if cord is not None and cord.load else "the load"
     long = f", {once:.1f} min for each up and down" if once else ""
-    kept = {"load": load, "long": long, "ends": _ends(design), **_watched(design)}
-    return {**minutes, **passes, **kept}
+    kept = {"load": load, "long": long, "ends": _ends(design)}
+    return {**minutes, **passes, **kept, **_tripped(design), **_watched(design)}
 
 
 def _ends(design: Design) -> str:
@@ -123,6 +123,14 @@ def _ends(design: Design) -> str:
     found = [(one, screw_ends(one, design)) for one in design.joints.values()]
     told = [f"'{one.name}' {ends.in_short(design)}" for one, ends in found if ends is not None]
     return f", and no farther: {'; '.join(told)}" if told else ""
+
+
+def _tripped(design: Design) -> dict[str, str]:
+    """What trips, and what it lifts: all of its load hangs on it from the first turn."""
+    trips = [one for one in design.joints.values() if one.kind == "trips"]
+    found = [[design.item(one.ends[n].item) for one in trips] for n in (0, -1)]
+    said = (" and the ".join(one.title for one in items if one is not None) for items in found)
+    return dict(zip(("wheel", "lever"), said, strict=True))
 
 
 def _applies(row: Mapping[str, Any], has: frozenset[str]) -> bool:
@@ -143,6 +151,8 @@ def _has(found: tuple[Moving, ...], design: Design) -> frozenset[str]:
     has |= {name for name in ("locked", "unseen") if _watched(design)[name]}
     if any(any(one.speeds) for one in design.facts.all(TurningFact)):
         has |= {"speeds", "turns"}
+    if any(len({abs(n) for n in one.speeds if n}) > 1 for one in design.facts.all(TurningFact)):
+        has.add("steps")
     return frozenset(
         has | ({"turns"} if "runs_in" in kinds else set()) | set(_hardware(design)) | _hung(design)
     )

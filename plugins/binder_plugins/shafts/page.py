@@ -35,6 +35,7 @@ from binder.api import (
     shown_length,
 )
 from binder_plugins.shafts.clipped import clipped_play, ring_of
+from binder_solid.eased_along import comes_from
 from binder_solid.float_tried import float_tried
 
 _COLUMNS = (
@@ -92,8 +93,17 @@ def _row(number: int, piece: Piece, fact: ShaftFact, design: Design) -> tuple[Te
     if fact.to_suit == number - 1:
         length, words = f"{length}, to suit", f"{words}; made last"
     blank: Text = (Blank(f"{fact.subject} {number}", design.units),)
-    enters = "either end" if piece.enters == "either" else piece.enters
+    enters = piece.enters
+    if enters == "either":
+        enters = _eased_from(piece, fact, design) or "either end"
     return ((str(number),), (piece.title,), (words,), (length,), (enters,), blank)
+
+
+def _eased_from(piece: Piece, fact: ShaftFact, design: Design) -> str:
+    """The one end of a rod as bought from which it is eased for a piece; '' for either."""
+    own = {piece.item, fact.subject}
+    joints = (one for one in design.joints_at(piece.item) if own <= set(one.items))
+    return next(filter(None, (comes_from(one, design) for one in joints)), "")
 
 
 def _facts(fact: ShaftFact, design: Design) -> Iterator[tuple[str, Text]]:

@@ -87,6 +87,44 @@ def test_how_far_off_and_how_high_is_reckoned_from_the_axis(compile_text: Compil
         assert one.top == pytest.approx(83.0, abs=1.0)
 
 
+# A no. 6 head is 0.262 to 0.279 in across (ASME B18.6.1): more than 3 mm and less than 4 mm to
+# either side of the axis. The heads are 19 mm and 14 mm out, so a deck over 14 mm out bars its
+# 19 mm less its own half.
+BUTTONED = (
+    MAST.replace("screwed: [foot", "buttoned: [foot")
+    .replace("no. 4 x 1/2 in brass wood screw", '"no. 6 x 1/2 in brass wood screw, round head"')
+    .replace("4 off at the corners, 6 mm in", "2 by 2 grid at 38 mm x 28 mm")
+)
+
+
+@pytest.mark.parametrize(
+    ("wide", "found"),
+    [
+        ("46 mm", True),  # over the heads
+        ("31.6 mm", True),  # 3.2 mm beside their axes: the blade goes by, the head does not
+        ("29 mm", False),  # 4.5 mm
+    ],
+)
+def test_heads_over_slots_are_driven_home_too(
+    compile_text: Compile, wide: str, found: bool
+) -> None:
+    spec = BUTTONED.replace("WIDE", wide).replace("HIGH", "20 mm") + BUILT_FIRST
+    assert ("head-out-of-reach" in [one.code.name for one in compile_text(spec).findings]) is found
+
+
+def test_where_two_bar_one_another_both_ways_out_are_told(compile_text: Compile) -> None:
+    """The post is screwed to the foot from beneath, where the base comes; its deck stands over the
+    heads that hold the foot: neither can be driven first."""
+    spec = BUTTONED.replace(
+        "pressed: [post.spigot, foot.seat]",
+        "screwed: [foot.top, post.left], fastener: M3 socket cap screw, pattern: 2 off 7 mm apart",
+    ).replace("{name: spigot, diameter: 8 mm, length: 3 mm}, ", "")
+    spec = spec.replace(", features: {seat: {bored: 8 mm, on: top, depth: through}}", "")
+    outcome = compile_text(spec.replace("WIDE", "46 mm").replace("HIGH", "20 mm") + AT_ONCE)
+    (found,) = [one for one in outcome.findings if one.code.name == "head-out-of-reach"]
+    assert "bring the heads of " in (found.help or "")
+
+
 # A full M3 nut is 2.4 mm high and 6.0 mm over corners (ISO 4032, from memory); its thread end,
 # a spanner and a finger need about as much again: common practice, no source.
 BOLTED = (

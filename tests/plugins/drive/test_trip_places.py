@@ -108,3 +108,38 @@ def test_the_lap_of_tooth_and_tail_is_a_chain(compile_text: Compile) -> None:
 def test_a_wheel_that_misses_the_tail(compile_text: Compile) -> None:
     found = {one.code.name: one for one in compile_text(trips("101.3 mm")).findings}
     assert "misses the tail" in found["lift-impossible"].message
+
+
+FLYWHEEL = """\
+  flywheel:
+    material: cast iron
+    turned: [{name: rim, diameter: 40 mm, length: 10 mm}]
+    features: {bore: {reamed: to suit, on: rim, depth: through}}
+joints:
+  flywheel on axle: {retained: [flywheel.bore, axle.journal]}
+"""
+
+
+@pytest.mark.parametrize(("rpm", "held"), [("60", "0.16 of it"), ("3000", "397")])
+def test_what_a_flywheel_holds_is_told_against_a_lift(
+    compile_text: Compile, rpm: str, held: str
+) -> None:
+    """A disc of 7.2 g/cm³ × π/4 × 40² × 10 less its bore of 4: 89.6 g and 18.1 kg mm².
+
+    At 60 r/min ½ I ω² = 0.357 N mm. A lift of 6 × 76.8 / 43.2 = 10.67 mm of 21.5 g takes 2.25 N mm:
+    the wheel holds 0.16 of it, and loses all. At 3000 r/min it holds 2500 times as much, 397 lifts.
+    """
+    text = (
+        trips()
+        .replace("joints:\n", FLYWHEEL)
+        .replace("reach: 76.8 mm}", "reach: 76.8 mm, falls: 21.5 g}")
+    )
+    text = text.replace("60 r/min", f"{rpm} r/min")
+    text = text.replace("stands:", "  wheel: {steadies: [flywheel]}\nstands:")
+    outcome = compile_text(text)
+    assert outcome.design is not None, [one.message for one in outcome.findings]
+    duty = outcome.design.facts.about(DutyFact, "wheel")
+    assert duty is not None
+    rows = dict(duty.rows)
+    assert f"the wheel holds {held}" in rows["Against one lift"]
+    assert rows["Speed lost at a lift"].startswith("all of it") == (rpm == "60")

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import pytest
 
+from binder_plugins.operations.cautioned import doing
 from binder_plugins.operations.facts import Route, SetUp
 from tests.plugins.operations.conftest import HEAD, Plan
 
@@ -80,3 +81,21 @@ def test_bolts_hold_a_pair_only_where_holes_lie_along_the_bore(
     clamp = _bored(plan, second, f"{SEAT}, {hole}").acts[0]
     assert ("through the ⌀5 mm hole" in clamp.tool) == has_bolts
     assert "no clamp" in clamp.tool
+
+
+def test_a_pair_held_by_instant_glue_is_told_apart_and_cleaned(plan: Plan) -> None:
+    """Instant glue lets go sheared, warm or in acetone: common practice, no source."""
+    second = 'at: "30 mm from base.left, 50 mm from base.front"'
+    glued = _bored(plan, second)
+    assert "superglue" in glued.acts[0].tool
+    apart = next(act for act in glued.acts if act.act == "separate")
+    for words in ("100 °C", "acetone", "slide them", "scrape the film off"):
+        assert words in apart.what
+    assert "bond" in set(doing(glued))  # by which the cautions on glue and solvent find it
+    assert "bond" not in set(doing(_bored(plan, second.replace("30 mm", "31 mm"))))
+
+
+def test_a_pop_is_clocked_by_a_rod_that_stands_in_it(plan: Plan) -> None:
+    """An indicator's ball does not ride in a pop: common practice, no source."""
+    second = 'at: "30 mm from base.left, 50 mm from base.front"'
+    assert "clocked true by a pointed rod in it" in _bored(plan, second).datum

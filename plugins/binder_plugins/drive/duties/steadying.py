@@ -25,6 +25,8 @@ _MADE_OF = {
     "aluminium": "aluminium",
 }
 _WORST = "wood"
+# The coefficient of speed of hammers and crushers; Khurmi, Theory of Machines (from memory).
+_EVEN = 0.2
 
 
 def steadying(joint: Joint, design: Design) -> Told:
@@ -44,7 +46,7 @@ def steadying(joint: Joint, design: Design) -> Told:
         ("Energy", ", ".join(f"{wheel.energy_nmm(n):.3g} N·mm at {n:.3g} r/min" for n in speeds)),
         ("Rim", f"{made.speed_ms:.2f} m/s at {fastest:.3g} r/min; {most}"),
     ]  # fmt: skip
-    rows += _swing(joint, design, wheel, fastest)
+    rows += _swing(joint, design, wheel, speeds)
     duty = DutyFact(joint.name, "Flywheel", tuple(rows), (*wheel.steps, *made.steps))
     findings = []
     if made.use > 1:
@@ -110,12 +112,34 @@ def _blow(joint: Joint, design: Design) -> float | None:
     return None
 
 
-def _swing(joint: Joint, design: Design, wheel: Wheel, rpm: float) -> list[tuple[str, str]]:
+def _swing(
+    joint: Joint, design: Design, wheel: Wheel, speeds: list[float]
+) -> list[tuple[str, str]]:
+    """What the wheel holds of one lift, and what that lift costs it in speed.
+
+    A wheel that holds less than a lift cannot give it, however slow it grows. Source: that
+    of `coefficient_of`.
+    """
     energy = _blow(joint, design)
-    if energy is None:
+    if not energy:
         return []
+    held = ", ".join(f"{_times(wheel.energy_nmm(n) / energy)} at {n:.4g} r/min" for n in speeds)
+    rows = [("Against one lift", f"a lift takes {energy:.3g} N·mm; the wheel holds {held}")]
+    rpm = speeds[-1]
     share = coefficient_of(energy, wheel.inertia_kgmm2, rpm)
-    return [("Speed lost at a lift", f"{share:.0%} at {rpm:.4g} r/min, by the wheel alone")]
+    told = f"{share:.0%} at {rpm:.4g} r/min, by the wheel alone"
+    if wheel.energy_nmm(rpm) < energy:
+        need = energy * 1000 / (_EVEN * (rpm * pi / 30) ** 2)
+        told = (
+            f"all of it, by the wheel alone: what drives it lifts, and the wheel evens little. It "
+            f"would take {need:.3g} kg·mm², {share / _EVEN:.2g} times as much, to lose {_EVEN:.0%} "
+            f"at {rpm:.4g} r/min (ΔE = I ω² Cs); or a wheel on a shaft that turns faster"
+        )
+    return [*rows, ("Speed lost at a lift", told)]
+
+
+def _times(share: float) -> str:
+    return f"{share:.2g} of it" if share < 1 else f"{share:.1f} times as much"
 
 
 def _uneven(joint: Joint, design: Design, wheel: Wheel, rpm: float) -> list[Diagnostic]:

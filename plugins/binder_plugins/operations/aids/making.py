@@ -148,7 +148,7 @@ def _size(recipe: str, place: Place) -> float:
             return _MOST_THREAD if isinstance(name, Misread) else float(from_name(name).major_mm)
         except NotMade:
             return _MOST_THREAD
-    if recipe == "pointed rod":
+    if recipe in {"pointed rod", "edge pin"}:
         return 0.0
     if recipe == "plug gauge" and place.limits is not None:
         return place.limits[1]
