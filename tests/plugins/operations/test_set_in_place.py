@@ -210,10 +210,14 @@ def test_the_chuck_closes_on_the_plate_that_is_fixed_on_the_housing(
     """Jaws that must reach over a plate of 60 mm do not close on ⌀30 behind it."""
     (lathe,) = [one for one in _route(crane, "size bush in housing").setups if one.place == "lathe"]
     assert "edges of the foot plate" in lathe.grip.on
+    # Its underside looks at the chuck: no indicator comes there. Common practice, no source.
+    assert lathe.datum.endswith("the face of the foot plate round the housing")
+    assert "thickness measured at its corners first" in lathe.true
     text = f"{HEAD}{BORED_TO.replace('DEPTH', 'depth: through')}"
     bare = plan(text.replace(SOLDERED, "")).design
     (alone,) = [one for one in _route(bare, "size bush in housing").setups if one.place == "lathe"]
     assert alone.grip.on == "the housing"
+    assert alone.datum.endswith("the face that the housing stands on")
 
 
 def test_bores_are_tried_and_bushed_with_the_size_they_have(crane: Design) -> None:
