@@ -10,10 +10,11 @@ from binder_making.measuring import Instrument, fed_mm, reached_by
 if TYPE_CHECKING:
     from binder_plugins.fasteners.clip_grooves import Ring
 
-_TRIED = "the dial from the touch, then a clip tried in it"
+_TRIED = "the dial from the touch, then a clip tried in it{}"
+_PLIERS = " with circlip pliers"
 
 
-def told(ring: Ring, nominal_mm: float, design: Design) -> tuple[str, str]:
+def told(ring: Ring, kind: str, nominal_mm: float, design: Design) -> tuple[str, str]:
     """What tells the bottom, and how it is fed to size where nothing reads it.
 
     '' for both where the groove is wide enough for jaws. Common practice, no source.
@@ -32,7 +33,7 @@ def told(ring: Ring, nominal_mm: float, design: Design) -> tuple[str, str]:
     )
     size = shown_length(exact(round(nominal_mm, 3)), design.units)
     mate, off = ("bore", "over") if ring.is_inside else ("shaft", "under")
-    return _TRIED, (
+    return _TRIED.format(_PLIERS if "circlip" in kind else ""), (
         f"touch the {mate}, set the dial to 0, feed {low} to {high} from ⌀{size}, less by half of "
         f"what it measures {off} that; the clip goes home all round, without shake"
     )

@@ -160,5 +160,5 @@ def _groove_fact(seen: Seen, holder: Half, ring: Ring, nominal: float, where: st
     what += says_many(seen, holder)
     others = [str(half.end) for half in seen.halves if half is not holder]
     made = half_fact(seen, holder, what, others[0] if others else "the circlip", ring.source)
-    gauged, fed = told(ring, nominal, seen.design)
+    gauged, fed = told(ring, seen.asked.name.kind, nominal, seen.design)
     return replace(made, gauged=gauged, fed=fed)

@@ -163,3 +163,13 @@ def test_the_bottom_of_a_clip_groove_is_told_by_the_dial_and_a_clip(compile_text
     assert half.subject == "clip: axle.tip"
     assert half.gauged == "the dial from the touch, then a clip tried in it"
     assert "feed 0.5 mm to 0.538 mm from ⌀6 mm" in half.fed
+
+
+def test_a_circlip_is_tried_with_its_pliers(compile_text: Compile) -> None:
+    """An internal circlip in 1.1 mm: the tool goes outwards from the touch on the bore."""
+    joint = "clip: {clipped: [axle.seat, wheel.bore], fastener: internal circlip}"
+    half = next(
+        one for one in design_of(outcome_of(compile_text, joint)).facts.all(HalfFact) if one.gauged
+    )
+    assert half.gauged.endswith("a clip tried in it with circlip pliers")
+    assert half.fed.startswith("touch the bore")

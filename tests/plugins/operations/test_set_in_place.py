@@ -279,6 +279,9 @@ def _is_drawn_there(design: Design) -> None:
     (side,) = (one for one in drawn.shapes
                if isinstance(one, DrawnLabel) and one.text in ("back", "front"))  # fmt: skip
     assert (strip.points[0][1] > axis) is (side.y > axis)
+    # The rest of the jib is broken off: a zigzag between its edges, no bare end (ISO 128-2).
+    assert strip.points[0] == strip.points[-1]
+    assert len(strip.points) == 4 + 4 + 1
     assert min(y for _, y in strip.points) > 0
     assert max(y for _, y in strip.points) < drawn.height
 
