@@ -20,7 +20,7 @@ RIGHT = 34.0  # where the room for the names begins, mm
 _LEFT, _LONG, _AXIS = 2.0, 30.0, HEIGHT / 2
 _ROD, _BLOCK, _STRIP, _HOLE = 0.8, 2.0, 0.6, 0.35  # half of what is drawn across, mm
 _RISE, _REACH, _BEHIND = 4.6, 14.0, 1.2
-_BREAK = 0.3  # half of what the zigzag of a break goes to and fro, mm
+_BREAK = 0.9  # half of what the zigzag of a break goes to and fro, mm
 _LETTERS, _GAP = 2.0, 0.6
 
 
@@ -94,8 +94,8 @@ def _strip(lean: Lean, hole: float, *, is_up: bool) -> tuple[tuple[float, float]
     far = min(_RISE / math.sin(angle), _REACH)
     ends = [(far, _STRIP), (-_BEHIND, _STRIP), (-_BEHIND, -_STRIP), (far, -_STRIP)]
     # Open, it is read as the end itself, and the part as shorter than it is.
-    ends += [(far, -_BREAK), (far + _BREAK, -_BREAK / 2), (far - _BREAK, _BREAK / 2), (far, _BREAK)]
-    ends += [(far, _STRIP)]
+    ends += [(far, -_STRIP / 3), (far + _BREAK, -_STRIP / 6), (far - _BREAK, _STRIP / 6)]
+    ends += [(far, _STRIP / 3), (far, _STRIP)]
     return tuple((hole + t * along - n * aside, _AXIS + t * aside + n * along) for t, n in ends)
 
 
