@@ -76,7 +76,7 @@ def marked(
     x, y = strip[0]
     return (
         DrawnLabel(_LEFT + 0.4, _AXIS - _ROD - _GAP, letters[0], _LETTERS),
-        DrawnLabel(x + _GAP + 0.6, y + (_LETTERS if is_up else 0.0), letters[1], _LETTERS),
+        DrawnLabel(x + _GAP + _BREAK + 0.4, y + (_LETTERS if is_up else 0.0), letters[1], _LETTERS),
     )
 
 
