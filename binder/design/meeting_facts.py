@@ -90,7 +90,9 @@ class HalfFact(Fact):
     half that is made to its measured mate they are the sizes at which it may be aimed, and
     `suits` is what counts: the least and most that is added to the mate as measured, in mm. `over`
     is what is read over, or where the half `is_inside` between, two pins as thick as `pin`, in mm.
-    `eased` is what is done to its corners by hand once it is cut.
+    `eased` is what is done to its corners by hand once it is cut. `gauged` is what tells it where
+    that is no matter of its limits alone, as at the bottom of a narrow groove; `fed` how it is
+    cut to size where nothing reads it.
     """
 
     joint: str
@@ -107,6 +109,8 @@ class HalfFact(Fact):
     pin: float | None = None
     is_inside: bool = False
     eased: str = ""
+    gauged: str = ""
+    fed: str = ""
 
     @property
     def is_eased(self) -> bool:

@@ -12,12 +12,13 @@ from pathlib import Path
 
 import pytest
 
-from binder.api import TrainFact, TurningFact
+from binder.api import TraceFact, TrainFact, TurningFact
 from binder.compiler import Job, Outcome, Phase, compiled
 from binder.design import Design
 from binder.host import Host
 from binder_plugins.drive.duties.duty import DutyFact
 from binder_plugins.drive.pairs.facts import BeltFact, MeshFact, ToothFact
+from binder_plugins.drive.tracing import trace_drive
 
 ROOT = Path(__file__).parents[2]
 _FIGURE = re.compile(r"-?[0-9]+(?:\.[0-9]+)?")
@@ -116,6 +117,10 @@ def test_the_force_on_the_crank() -> None:
     force = figures("wharf-crane", "rope", "Force on the handle")[0]
     assert force == pytest.approx(0.553, abs=0.001)
     assert 0.536 <= force <= 0.570
+    # What is hung from the handle: 0.553 / 9.80665 = 0.0564 kg (standard fall, ISO 80000-4).
+    traced = trace_drive(design("wharf-crane")).facts
+    (told,) = [one for one in traced if isinstance(one, TraceFact) and one.unit == "g"]
+    assert told.should.startswith("0.553 N: 56.4 g in a small bag, hung from the handle")
     assert figures("wharf-crane", "rope", "To hold it still")[0] == pytest.approx(0.446, abs=0.001)
 
 

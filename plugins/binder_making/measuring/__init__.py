@@ -1,5 +1,6 @@
 """Measuring: which owned instrument can judge a size, and sizes over pins."""
 
+from binder_making.measuring.bottoms import fed_mm, reached_by
 from binder_making.measuring.judging import Grade, Instrument, Verdict, judge
 from binder_making.measuring.pins import (
     Plugs,
@@ -30,6 +31,7 @@ __all__ = [
     "by_shanks",
     "centres",
     "chord",
+    "fed_mm",
     "is_tried",
     "judge",
     "noted",
@@ -38,5 +40,6 @@ __all__ = [
     "over_two",
     "pitch_circle",
     "plugs",
+    "reached_by",
     "told_by",
 ]

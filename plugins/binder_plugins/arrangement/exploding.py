@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from itertools import combinations, product
 
 from binder.api import Assembly, Design, ShaftFact
+from binder_plugins.arrangement.coming_clear import way_clear
 from binder_plugins.arrangement.in_row import is_kept, pairs_of, shifts
 from binder_plugins.arrangement.one_way_off import way_off
 from binder_plugins.arrangement.space import NOWHERE_AT, scaled
@@ -122,7 +123,7 @@ def _apart(
                 along[axis] = shifted[id(unit)]
                 unit.moved = (along[0], along[1], along[2])
             else:
-                way = _way(unit, unit.onto, key, design)
+                way = _freed(_way(unit, unit.onto, key, design), unit, key)
                 unit.moved = plus(start, way, _clear(unit, start, way, done))
             middle = _middle(unit.box)
             lines.append((plus(middle, start), plus(middle, unit.moved)))
@@ -208,6 +209,15 @@ def _way(unit: Unit, onto: Unit, key: PlacedFact | None, design: Design) -> Vect
     if key.is_free and dot(apart, key.way) < -1e-6:
         return scaled(key.way, -1.0)
     return key.way
+
+
+def _freed(way: Vector, unit: Unit, key: PlacedFact | None) -> Vector:
+    """The way, or one that goes past what the unit straddles or hangs under."""
+    if key is None or unit.onto is None:
+        return way
+    told = next(one for one in unit.onto.copies if one.subject == key.onto)
+    own = [Unit(unit.name, [copy]).box for copy in unit.copies]
+    return way_clear(way, own, Unit(unit.name, [told]).box)
 
 
 def _middle(box: Box) -> Vector:

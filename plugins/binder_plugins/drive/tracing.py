@@ -25,12 +25,13 @@ _COUNTED = {
     "Travel for a turn": "length",
     "Travel": "length",
     "Load drops back": "length",
-    "Force on the handle": "N",
+    "Force on the handle": "g",
     "Turns of the handle": "turns",
     "Rope on the drum": "length",
     "Rim": "r/min",
     "Looks right": "r/min",
 }
+_STANDARD_FALL = 9.80665
 
 
 def trace_drive(design: Design) -> Contribution:
@@ -87,7 +88,20 @@ def _duties(design: Design) -> Iterator[TraceFact]:
             unit = _COUNTED.get(name)
             if unit is not None:
                 shown = str(design.units) if unit == "length" else unit
-                yield _fact(duty.subject, f"{name[0].lower()}{name[1:]}", value, shown)
+                should = _hung(value) if unit == "g" else value
+                yield _fact(duty.subject, f"{name[0].lower()}{name[1:]}", should, shown)
+
+
+def _hung(force: str) -> str:
+    """A force in N as what is weighed and hung: no list has a spring balance in it.
+
+    1 kg weighs 9.80665 N (ISO 80000-4).
+    """
+    grams = float(force.split(" ", 1)[0]) / _STANDARD_FALL * 1000
+    return (
+        f"{force}: {grams:.3g} g in a small bag, hung from the handle with its arm level, on the "
+        "side that goes down as it winds, just wind the load up"
+    )
 
 
 def _places(mm: float, design: Design) -> str:

@@ -8,6 +8,7 @@ from dataclasses import replace
 from binder.api import PlaceFact, Position, exact, made_size, shown_length
 from binder_plugins.fasteners import codes, shaft_codes
 from binder_plugins.fasteners.choosing import wanted
+from binder_plugins.fasteners.clip_bottoms import told
 from binder_plugins.fasteners.clip_grooves import Ring, listed_ring
 from binder_plugins.fasteners.clip_places import at_of, held_by_two, room_fault
 from binder_plugins.fasteners.halves import Half
@@ -135,14 +136,14 @@ def _cut(seen: Seen, holder: Half, place: PlaceFact, ring: Ring, nominal: float)
         found = settled_cut(seen, place, values)
         if found is not None:
             yield found
-        yield _groove_fact(seen, holder, ring, "")
+        yield _groove_fact(seen, holder, ring, nominal, "")
         return
     yield from room_fault(seen, holder, place, ring)
     at = at_of(seen, holder, place, ring)
     values |= {"on": place.place, **({"at": at} if at is not None else {})}
     groove = made_here(seen, holder, "groove", "grooved", values)
     yield groove
-    yield _groove_fact(seen, holder, ring, _wall(at, ring))
+    yield _groove_fact(seen, holder, ring, nominal, _wall(at, ring))
 
 
 def _wall(at: Position | None, ring: Ring) -> str:
@@ -153,9 +154,11 @@ def _wall(at: Position | None, ring: Ring) -> str:
     return f", outer wall {shown_length(wall)} {at.rest}"
 
 
-def _groove_fact(seen: Seen, holder: Half, ring: Ring, where: str) -> Said:
+def _groove_fact(seen: Seen, holder: Half, ring: Ring, nominal: float, where: str) -> Said:
     wide = f"{ring.wide_mm:g} to {ring.wide_to_mm:g} mm wide"
     what = f"groove {wide} to ⌀{ring.groove_mm:g}, {ring.low_mm:.3f} to {ring.high_mm:.3f}{where}"
     what += says_many(seen, holder)
     others = [str(half.end) for half in seen.halves if half is not holder]
-    return half_fact(seen, holder, what, others[0] if others else "the circlip", ring.source)
+    made = half_fact(seen, holder, what, others[0] if others else "the circlip", ring.source)
+    gauged, fed = told(ring, seen.asked.name.kind, nominal, seen.design)
+    return replace(made, gauged=gauged, fed=fed)

@@ -33,17 +33,19 @@ from binder_plugins.finishing.heat import (
 )
 from binder_plugins.finishing.treated import Treated
 
-_SOFTEN = (
+_SOFTENED = (
     Column("Material", 2),
     Column("Soften at", 1.6, is_figure=True),
     Column("How", 5),
-    Column("Ease stress at", 1.8, is_figure=True),
 )
+_EASED = Column("Ease stress at", 1.8, is_figure=True)
 _COLOURS = (Column("°C", 1, is_figure=True), Column("Colour", 3), Column("For", 5))
+_SOFTEN = "Soften what is to be bent, spun or rolled, and again when it grows stiff."
+# Every solder of the shop flows, or lets go under its own weight, at these heats of its metal.
 _EASE = (
-    "Soften what is to be bent, spun or rolled, and again when it grows stiff. Ease the stress of "
-    "a bright bar that is milled on one side, and of anything joined by heat, before its fits are "
-    "finished: an hour for each 25 mm of thickness, then cool it slowly."
+    " Ease the stress of {names} before its fits are finished, and of what is welded after the "
+    "weld: an hour for each 25 mm of thickness, then cool it slowly. What is soldered, soft or "
+    "silver, is eased before it is joined and never after: its joints would let go."
 )
 _CAUTION = (
     "Hot steel looks like cold steel. Tongs, face shield, leather, no synthetic clothes; oil for "
@@ -56,13 +58,17 @@ def heat_section(found: tuple[Treated, ...], design: Design) -> Section | None:
     rows = dict.fromkeys(
         heat for fact in design.facts.all(MaterialFact) if (heat := heat_for(fact)) is not None
     )
-    table = tuple(_row(one) for one in rows if one.anneal or one.stress)
+    # What no task asks for is not told: a heat that stands in a table gets used.
+    eased = [one for one in found if one.is_eased and one.heat is not None and one.heat.stress]
+    table = tuple(
+        _row(one, is_eased=bool(eased)) for one in rows if one.anneal or (eased and one.stress)
+    )
     hard = [one for one in found if one.is_hardened and one.heat is not None]
     if not table and not hard:
         return None
     blocks: list[Block] = []
     if table:
-        blocks += [Paragraph((_EASE,)), Table(_SOFTEN, table)]
+        blocks += _softened(table, eased)
     for one in hard:
         blocks += _hardened(one)
     if hard:
@@ -76,13 +82,24 @@ def heat_section(found: tuple[Treated, ...], design: Design) -> Section | None:
     return Section("heat", "Heat", Place.FINISHING, tuple(blocks), starts_page=bool(hard))
 
 
-def _row(heat: Heat) -> tuple[Text, ...]:
-    return (
+def _softened(table: tuple[tuple[Text, ...], ...], eased: list[Treated]) -> Iterator[Block]:
+    """The table of softening; with what eases stress where a part's finish asks for that."""
+    if not eased:
+        yield Paragraph((_SOFTEN,))
+        yield Table(_SOFTENED, table)
+        return
+    names = " and ".join(f"the {one.item.title}" for one in eased)
+    yield Paragraph((_SOFTEN + _EASE.format(names=names),))
+    yield Table((*_SOFTENED, _EASED), table)
+
+
+def _row(heat: Heat, *, is_eased: bool) -> tuple[Text, ...]:
+    row: tuple[Text, ...] = (
         (heat.name,),
         (said(heat.anneal) if heat.anneal else "",),
         (heat.anneal_how,),
-        (said(heat.stress) if heat.stress else "",),
     )
+    return (*row, (said(heat.stress) if heat.stress else "",)) if is_eased else row
 
 
 def _hardened(one: Treated) -> Iterator[Block]:

@@ -40,6 +40,7 @@ _COLUMNS = (
 )
 # What is bought has a bore that a stepped plug told: no inside jaws are as near.
 _AGAINST_PLUG = "a micrometer, against the step of the plug that goes in"
+_NO_CLIP = "the clip does not go home: cut on; it is loose in it: make again"
 _WORDS = (
     "Let the work cool before it is measured: limits hold at 20 °C (ISO 1). Deburr first. A half "
     "that is made to suit is measured against the other as it was really made: what it differs "
@@ -70,8 +71,13 @@ def _rows(design: Design) -> Iterator[tuple[Text, ...]]:
 
 
 def _is_read(half: HalfFact) -> bool:
-    """Whether it has limits, is made to its measured mate, or is read over pins."""
-    return half.lower is not None or half.suits is not None or half.over is not None
+    """Whether it has limits, is made to its measured mate, or has a gauge of its own."""
+    return (
+        half.lower is not None
+        or half.suits is not None
+        or half.over is not None
+        or bool(half.gauged)
+    )
 
 
 def _is_tried(half: HalfFact, design: Design) -> bool:
@@ -97,7 +103,7 @@ def _where(half: HalfFact, design: Design) -> str:
 def _row(half: HalfFact, design: Design) -> tuple[Text, ...]:
     item = design.item(half.item)
     number = design.facts.about(ItemNumber, half.item)
-    tool = tool_for(half, design.workshop, by_mate=_is_tried(half, design))
+    tool = half.gauged or tool_for(half, design.workshop, by_mate=_is_tried(half, design))
     if half.suits is not None and half.mate in design.bought:
         tool = _AGAINST_PLUG
     is_eased = half.suits is not None and half.is_eased
@@ -106,9 +112,9 @@ def _row(half: HalfFact, design: Design) -> tuple[Text, ...]:
         (item.title if item is not None else half.item,),
         (Typed(half.place), _where(half, design)),
         (f"{half.what}, {half.how}" if is_eased else half.what,),
-        (said_of(tool, half, design.units),),
+        (": ".join(filter(None, (said_of(tool, half, design.units), half.fed))),),
         (Blank(f"joint {half.joint} {half.place}", design.units),),
-        (if_out(half, design.facts.about(FitFact, half.joint)),),
+        (_NO_CLIP if half.gauged else if_out(half, design.facts.about(FitFact, half.joint)),),
     )
 
 

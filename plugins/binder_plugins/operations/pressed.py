@@ -30,6 +30,14 @@ if TYPE_CHECKING:
 _HOT = frozenset({"silver_soldered", "soft_soldered", "brazed", "welded"})
 # Across the face that the housing stands on; common practice, no source.
 _SQUARE_MM = 0.02
+_STANDS = "the face that the housing stands on"
+_SQUARE = f"the face square within {_SQUARE_MM:g} mm"
+_BY_THICKNESS = (
+    "the plate's thickness measured at its corners first, and the face that is seen clocked to "
+    "what they differ: the face that it stands on, which looks at the chuck, is then square "
+    f"within {_SQUARE_MM:g} mm"
+)
+_BEDDED = f"the face square within {_SQUARE_MM:g} mm, as it lies"
 _SPOILS = "a bush that starts askew scores its seat"
 
 
@@ -49,6 +57,7 @@ def pressed(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
     across = _swung(fact, hole, works)
     workshop = hole.work.design.workshop
     holder, kind = flat_holder(workshop, across)
+    on, face, how = _held_on(fact, hole, works, kind or "four-jaw")
     yield SetUp(
         2,
         "lathe",
@@ -56,22 +65,26 @@ def pressed(fact: TogetherFact, works: Mapping[str, Work]) -> Iterator[SetUp]:
         Grip(
             holder or "four-jaw chuck, not owned",
             kind or "four-jaw",
-            _held_on(fact, hole, works, kind or "four-jaw"),
+            on,
             across,
         ),
-        "the bore of the bush itself, clocked true, and the face that the housing stands on",
+        f"the bore of the bush itself, clocked true, and {face}",
         tuple(sizing),
-        "the bore to the outside of the bush, both of one grip, so what is clocked is both; the "
-        f"face square within {_SQUARE_MM:g} mm, so that the shaft stands upright",
+        "the bore to the outside of the bush, both of one grip, so what is clocked is both; "
+        f"{how}, so that the shaft stands upright",
         "the shaft goes in",
         holding_min(kind or "four-jaw"),
     )
 
 
-def _held_on(fact: TogetherFact, hole: Hole, works: Mapping[str, Work], kind: str) -> str:
-    """What the chuck holds: a wider plate fixed on the housing, where the bush opens away from it.
+def _held_on(
+    fact: TogetherFact, hole: Hole, works: Mapping[str, Work], kind: str
+) -> tuple[str, str, str]:
+    """What the chuck holds, the face that is set square, and how that is told.
 
-    Jaws that reach over a plate to the housing behind it close on nothing.
+    A wider plate fixed on the housing is held, where the bush opens away from it: jaws that reach
+    over a plate to the housing behind it close on nothing. What the plate stands on then looks at
+    the chuck, where no indicator comes: the face beside the housing is clocked for it.
     """
     design, joint = hole.work.design, hole.work.design.joints[fact.joints[0]]
     for housing in (one for one in joint.items if one != hole.work.name):
@@ -79,11 +92,13 @@ def _held_on(fact: TogetherFact, hole: Hole, works: Mapping[str, Work], kind: st
             item = design.item(found.other)
             title = item.title if item is not None else found.other
             if _opens_at(housing, hole, design) == found.end:
-                return f"the housing, by the end away from the {title}"
+                return f"the housing, by the end away from the {title}", _STANDS, _SQUARE
             if kind == "four-jaw":
-                return f"the edges of the {title}, which is fixed on the housing"
-            return f"the {title}, which is fixed on the housing, clamped flat on it"
-    return "the housing"
+                on = f"the edges of the {title}, which is fixed on the housing"
+                return on, f"the face of the {title} round the housing", _BY_THICKNESS
+            on = f"the {title}, which is fixed on the housing, clamped flat on it"
+            return on, f"the {title} flat on what holds it, no chip between", _BEDDED
+    return "the housing", _STANDS, _SQUARE
 
 
 def _plates_on(housing: str, works: Mapping[str, Work], design: Design) -> Iterator[Standing]:

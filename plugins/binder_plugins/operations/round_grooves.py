@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from binder_plugins.operations.kept_grooves import keeper_of
@@ -33,7 +34,9 @@ def groove_act(
         at_mark = what.replace("its middle", "its middle at that mark,")
         what = f"{keeper.words}{at_mark} as drawn"
         tool = f"{tool or 'grooving tool'}, {keeper.tool}"
-    return work.act(
+    if half is not None and half.fed:
+        what += f"; {half.fed}"
+    act = work.act(
         name,
         what,
         machine=lathe,
@@ -45,6 +48,7 @@ def groove_act(
         meets=(step_of(form, one),),
         times=cuts,
     )
+    return replace(act, measure=half.gauged) if half is not None and half.gauged else act
 
 
 def _deep(work: Work, one: Located, what: str) -> str:

@@ -20,6 +20,7 @@ RIGHT = 34.0  # where the room for the names begins, mm
 _LEFT, _LONG, _AXIS = 2.0, 30.0, HEIGHT / 2
 _ROD, _BLOCK, _STRIP, _HOLE = 0.8, 2.0, 0.6, 0.35  # half of what is drawn across, mm
 _RISE, _REACH, _BEHIND = 4.6, 14.0, 1.2
+_BREAK = 0.9  # half of what the zigzag of a break goes to and fro, mm
 _LETTERS, _GAP = 2.0, 0.6
 
 
@@ -75,7 +76,7 @@ def marked(
     x, y = strip[0]
     return (
         DrawnLabel(_LEFT + 0.4, _AXIS - _ROD - _GAP, letters[0], _LETTERS),
-        DrawnLabel(x + _GAP + 0.6, y + (_LETTERS if is_up else 0.0), letters[1], _LETTERS),
+        DrawnLabel(x + _GAP + _BREAK + 0.4, y + (_LETTERS if is_up else 0.0), letters[1], _LETTERS),
     )
 
 
@@ -86,12 +87,15 @@ def _hole(lean: Lean, fact: TogetherFact) -> str:
 
 
 def _strip(lean: Lean, hole: float, *, is_up: bool) -> tuple[tuple[float, float], ...]:
-    """The part at its angle, broken off at its far end."""
+    """The part at its angle, with the zigzag of a break at its far end (ISO 128-2, from memory)."""
     angle = math.radians(lean.angle)
     along = math.cos(angle) * (1 if lean.end == "right" else -1)
     aside = math.sin(angle) * (-1 if is_up else 1)
     far = min(_RISE / math.sin(angle), _REACH)
     ends = [(far, _STRIP), (-_BEHIND, _STRIP), (-_BEHIND, -_STRIP), (far, -_STRIP)]
+    # Open, it is read as the end itself, and the part as shorter than it is.
+    ends += [(far, -_STRIP / 3), (far + _BREAK, -_STRIP / 6), (far - _BREAK, _STRIP / 6)]
+    ends += [(far, _STRIP / 3), (far, _STRIP)]
     return tuple((hole + t * along - n * aside, _AXIS + t * aside + n * along) for t, n in ends)
 
 

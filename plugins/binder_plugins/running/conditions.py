@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from binder.api import Design, Joint
+from binder.api import Design, FitFact, HardwareFact, Joint
+from binder_plugins.running.centres import are_centres_fixed
 from binder_plugins.running.moving import walls_of
 from binder_solid.float_tried import end_floats
 from binder_solid.placed import MotionFact
@@ -20,7 +21,8 @@ def has_of(joint: Joint, design: Design) -> frozenset[str]:
     """The conditions of the tables that a joint meets: screws, spring, gib, grub, points, nut.
 
     And how its axis stands: upright or lying, neither where that is not known or it leans; floats
-    where it wants play along it, ends where it is told how far a screw is wound.
+    where it wants play along it, ends where it is told how far a screw is wound; riveted where
+    nothing can be slacked; fixed_centres where one part has the bores of both shafts.
     """
     near = _words_near(joint, design)
     words = {word for word in ("spring", "gib") if re.search(rf"\b{word}", near)}
@@ -38,6 +40,10 @@ def has_of(joint: Joint, design: Design) -> frozenset[str]:
         words.add("floats")
     if screw_ends(joint, design) is not None:
         words.add("ends")
+    if _is_riveted(joint, design):
+        words.add("riveted")
+    if are_centres_fixed(joint, design):
+        words.add("fixed_centres")
     return frozenset(words | _stands(joint, design))
 
 
@@ -47,6 +53,16 @@ def _stands(joint: Joint, design: Design) -> set[str]:
     if ups and min(ups) > _UPRIGHT:
         return {"upright"}
     return {"lying"} if ups and max(ups) < _LYING else set()
+
+
+def _is_riveted(joint: Joint, design: Design) -> bool:
+    """Whether its pin is closed by hammering: its own, or one that is bought or cut for it."""
+    fit = design.facts.about(FitFact, joint.name)
+    pins = (fit.shaft.partition(".")[0],) if fit is not None else joint.items
+    if any(one.kind == "riveted" for pin in pins for one in design.joints_at(pin)):
+        return True
+    hardware = (one for one in design.facts.all(HardwareFact) if one.joint == joint.name)
+    return any(re.search(r"\brivet", f"{one.what} {one.why} {one.kept}") for one in hardware)
 
 
 def _pointed(joint: Joint, design: Design) -> Iterator[str]:

@@ -10,10 +10,13 @@ from binder.api import (
     Column,
     Design,
     Diagnostic,
+    Feature,
     Paragraph,
     Place,
+    PlaceFact,
     Reckoned,
     Section,
+    Size,
     Subheading,
     Table,
     Text,
@@ -74,7 +77,7 @@ def thread_pages(design: Design, _findings: tuple[Diagnostic, ...]) -> Iterator[
         blocks += [Subheading("Outside threads"), Table(_OUTSIDES, rows)]
         blocks += [
             Subheading("For the lathe"),
-            Table(_CUTTING, tuple(_cutting(outsides, design.units))),
+            Table(_CUTTING, tuple(_cutting(outsides, design))),
         ]
     if facts:
         yield Section("threads", "Threads", Place.THREADS, tuple(blocks), starts_page=False)
@@ -144,14 +147,18 @@ def _length(mm: float | None, units: str) -> str:
     return "" if mm is None else shown_length(Fraction(round(mm * 100), 100), units)
 
 
-def _cutting(outsides: Iterable[ThreadFact], units: str) -> Iterator[tuple[Text, ...]]:
+def _cutting(outsides: Iterable[ThreadFact], design: Design) -> Iterator[tuple[Text, ...]]:
+    outsides, units = tuple(outsides), design.units
     for name in dict.fromkeys(fact.designation for fact in outsides):
         thread = thread_in(name)
         if thread is None:
             continue
         figures = screwcutting(thread)
         tpi = f" ({thread.tpi} to the inch)" if thread.tpi is not None else ""
-        groove = f"{figures.groove_mm:.2f} mm wide, {figures.groove_diameter_mm:.2f} mm across"
+        mine = tuple(fact for fact in outsides if fact.designation == name)
+        groove = "; ".join(dict.fromkeys(_grooves(mine, design)))
+        usual = f"{figures.groove_mm:.2f} mm wide, {figures.groove_diameter_mm:.2f} mm across"
+        groove = groove or f"none drawn; where one is wanted, {usual}"
         for infeed in figures.infeeds:
             yield (
                 (name,),
@@ -162,3 +169,26 @@ def _cutting(outsides: Iterable[ThreadFact], units: str) -> Iterator[tuple[Text,
                 (lengths_in(f"{infeed.along_slide_mm:.3f} mm", units),),
                 (lengths_in(groove, units),),
             )
+
+
+def _grooves(outsides: Iterable[ThreadFact], design: Design) -> Iterator[str]:
+    """The undercuts that the parts have beside a thread, as they are drawn."""
+    for fact in outsides:
+        part = design.parts.get(fact.item)
+        features = part.features if part is not None else ()
+        steps = {_on(one) for one in features if one.name == fact.place}
+        for one in features:
+            if one.kind == "undercut" and _on(one) in steps:
+                yield _groove(one, design.facts.about(PlaceFact, f"{fact.item}.{_on(one)}"))
+
+
+def _on(feature: Feature) -> str:
+    return str(getattr(feature.entry, "on", None) or "")
+
+
+def _groove(one: Feature, step: PlaceFact | None) -> str:
+    width, depth = (getattr(one.entry, name, None) for name in ("undercut", "depth"))
+    said = f"{width.mm:.2f} mm wide" if isinstance(width, Size) else ""
+    if isinstance(depth, Size) and step is not None and step.diameter is not None:
+        said += f", {float(step.diameter) - 2 * depth.mm:.2f} mm across"
+    return said

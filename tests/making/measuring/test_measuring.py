@@ -15,12 +15,14 @@ from binder_making.measuring import (
     Plugs,
     centres,
     chord,
+    fed_mm,
     is_tried,
     judge,
     over_pins,
     over_two,
     pitch_circle,
     plugs,
+    reached_by,
     told_by,
 )
 from binder_trade.explained import NotDefined
@@ -198,3 +200,26 @@ def test_plugs_go_and_do_not() -> None:
 def test_what_has_no_chord(circle: float, holes: int, apart: int) -> None:
     with pytest.raises(NotDefined):
         chord(circle, holes, apart)
+
+
+BLADE = Instrument("blade micrometer", ("outside",), 0, 25, 0.001, 0.004)
+
+
+@pytest.mark.parametrize(
+    ("wide", "owned", "found"),
+    [
+        (0.5, (CALIPER, MICROMETER), ""),
+        (0.5, (CALIPER, BLADE), "blade micrometer"),
+        (3.0, (CALIPER, MICROMETER), None),
+    ],
+)
+def test_a_narrow_groove_is_read_by_what_goes_into_it(
+    wide: float, owned: tuple[Instrument, ...], found: str | None
+) -> None:
+    """A caliper's jaws are over a millimetre thick where they carry: common practice, no source."""
+    assert reached_by(wide, (3.752, 3.8), "outside", owned) == found
+
+
+def test_a_groove_is_fed_half_of_what_it_takes_off_the_diameter() -> None:
+    """(4 - 3.8) / 2 = 0.1 and (4 - 3.752) / 2 = 0.124: geometry."""
+    assert fed_mm(4.0, (3.752, 3.8)) == pytest.approx((0.1, 0.124))

@@ -244,3 +244,28 @@ def test_a_pawl_that_is_too_long_is_told_the_length_that_seats(tmp_path: Path, h
         if one.code.name == "pawl-does-not-seat"
     ]  # fmt: skip
     assert "16.1 mm, 25.1 mm over all" in str(found[0].help)
+
+
+@pytest.mark.parametrize(("high", "left"), [("120", 98.0), ("60", 58.0)])
+def test_a_block_comes_no_higher_than_the_rims_and_the_dead_end_let_it(
+    high: str, left: float, compile_text: Compile
+) -> None:
+    """The axis of the upper sheave stands 118 mm over the bench: rims of 8 and 6 mm stop the lower
+    one 14 mm under it, and it is 6 mm more to its lowest, 98 mm. Made fast to an eye whose
+    underside stands 70 mm up, its top comes no higher, and it is 12 mm high: 58 mm."""
+    text = spec().replace("over: [top],", "over: [top, low], dead_end: eye, lines: 2,")
+    text = text.replace(
+        '  eye: {at: "middle of base, 20 mm behind base.front, 0 mm',
+        f'  eye: {{at: "middle of base, 120 mm behind base.front, {high} mm',
+    ).replace("    sheaves: 1}", "    height: 160 mm}")
+    low = (
+        "  low: {material: brass, turned: [{name: rim, diameter: 12 mm, length: 4 mm}]}\n  eye: {m"
+    )
+    text = text.replace("  eye: {m", low, 1)
+    text = text.replace(
+        "positions:\n", 'positions:\n  low: {parallel: top, at: "40 mm below top, middle of top"}\n'
+    )
+    design = compile_text(text.replace("top, eye]", "top, low, eye]")).design
+    assert design is not None
+    (fact,) = design.facts.all(CordFact)
+    assert fact.room_mm == pytest.approx(left)

@@ -153,3 +153,23 @@ def test_circlip_in_a_bore(compile_text: Compile) -> None:
     groove = made(design, "wheel", "clip_groove")
     assert (mm(groove), mm(groove, "depth"), words(groove, "on")) == (1.1, 0.2, "bore")
     assert words(groove, "at") == "1.15 mm from right"
+
+
+def test_the_bottom_of_a_clip_groove_is_told_by_the_dial_and_a_clip(compile_text: Compile) -> None:
+    """By hand: ⌀6 to a bottom of 4.925 to 5.000 is (6 - 5) / 2 = 0.5 to 0.538 in from the touch;
+    no jaws of the default workshop go into 0.74 mm. Common practice, no source."""
+    outcome = outcome_of(compile_text, "clip: {clipped: [lever.bore, axle.tip], fastener: e-clip}")
+    half = next(one for one in design_of(outcome).facts.all(HalfFact) if one.gauged)
+    assert half.subject == "clip: axle.tip"
+    assert half.gauged == "the dial from the touch, then a clip tried in it"
+    assert "feed 0.5 mm to 0.538 mm from ⌀6 mm" in half.fed
+
+
+def test_a_circlip_is_tried_with_its_pliers(compile_text: Compile) -> None:
+    """An internal circlip in 1.1 mm: the tool goes outwards from the touch on the bore."""
+    joint = "clip: {clipped: [axle.seat, wheel.bore], fastener: internal circlip}"
+    half = next(
+        one for one in design_of(outcome_of(compile_text, joint)).facts.all(HalfFact) if one.gauged
+    )
+    assert half.gauged.endswith("a clip tried in it with circlip pliers")
+    assert half.fed.startswith("touch the bore")

@@ -8,7 +8,7 @@ from itertools import pairwise
 import pytest
 
 from binder.compiler import Outcome, Phase
-from binder.pages import Binder, Checklist, Facts, Paragraph, Section, text_of
+from binder.pages import Binder, Checklist, Facts, Paragraph, Section, Table, text_of
 from binder_plugins.finishing import coat_codes, codes, heat_codes
 from binder_plugins.finishing.heat import colour_in, colours, heats
 from binder_plugins.finishing.processes import processes, processes_in
@@ -284,3 +284,20 @@ def test_the_seat_of_what_is_screwed_on_is_kept_bare(compile_text: Compile) -> N
     )
     paint, _heat = sheets(compile_text(spec("mild steel", "painted", cap), Phase.COMPOSE))
     assert any("against the cap" in one for one in lines(paint))
+
+
+@pytest.mark.parametrize("finish", ["painted", "stress relieved"])
+def test_stress_is_eased_where_a_finish_asks_for_it_and_never_in_a_soldered_joint(
+    finish: str, compile_text: Compile
+) -> None:
+    """Soft solder is liquid at 183 to 240 °C, silver solder at 610 to 740 °C (ISO 9453, ISO
+    17672): the 550 to 650 °C of mild steel, an hour long, melts the one and lets the other go."""
+    *_, heat = sheets(compile_text(spec("mild steel", finish), Phase.COMPOSE))
+    words = " ".join(text_of(one.text) for one in heat.blocks if isinstance(one, Paragraph))
+    (table,) = [one for one in heat.blocks if isinstance(one, Table)]
+    heads = [one.title for one in table.columns]
+    is_eased = finish == "stress relieved"
+    assert ("Ease stress at" in heads) is is_eased
+    assert ("Ease the stress of the arm" in words) is is_eased
+    assert ("never after" in words) is is_eased
+    assert "joined by heat" not in words

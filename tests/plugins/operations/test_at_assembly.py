@@ -5,6 +5,7 @@ Which tool closes what is common practice, no source; lengths are worked out bes
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 from functools import cache
 
@@ -153,3 +154,19 @@ def test_a_hole_is_spotted_with_a_drill_of_a_told_size(model: str) -> None:
     assert led
     assert all(tool.startswith("3.4 mm drill") for tool in led)
     assert not [one.name for one in _tools(model).tools if "drill of the mate" in one.name]
+
+
+@pytest.mark.parametrize(("model", "across", "long"), [(CRANE, 3.8, 60.0), (HAMMER, 5.8, 100.0)])
+def test_a_trying_rod_is_held_at_both_ends_while_it_is_turned(
+    model: str, across: float, long: float
+) -> None:
+    """15 mm in the jaws, 5 for the centre hole, 2 to saw: 22 over its name. By a beam held at one
+    end and borne at the other, P L³ / 107 E I, a cut of 0.05 mm (some 6 N) bends it 6 µm."""
+    bent = 6 * (long + 5) ** 3 / (107 * 210_000 * math.pi * across**4 / 64)
+    assert bent < 0.01
+    told = collect_tools(_timed(model)).facts
+    (rod,) = [one for one in told if isinstance(one, SmallWork)
+              and one.subject.startswith("trying rod")]  # fmt: skip
+    assert float(rod.length) == long + 22
+    assert "the tailstock centre in the hole" in rod.steps[0]
+    assert "tailstock centre" in rod.tools

@@ -210,10 +210,14 @@ def test_the_chuck_closes_on_the_plate_that_is_fixed_on_the_housing(
     """Jaws that must reach over a plate of 60 mm do not close on ⌀30 behind it."""
     (lathe,) = [one for one in _route(crane, "size bush in housing").setups if one.place == "lathe"]
     assert "edges of the foot plate" in lathe.grip.on
+    # Its underside looks at the chuck: no indicator comes there. Common practice, no source.
+    assert lathe.datum.endswith("the face of the foot plate round the housing")
+    assert "thickness measured at its corners first" in lathe.true
     text = f"{HEAD}{BORED_TO.replace('DEPTH', 'depth: through')}"
     bare = plan(text.replace(SOLDERED, "")).design
     (alone,) = [one for one in _route(bare, "size bush in housing").setups if one.place == "lathe"]
     assert alone.grip.on == "the housing"
+    assert alone.datum.endswith("the face that the housing stands on")
 
 
 def test_bores_are_tried_and_bushed_with_the_size_they_have(crane: Design) -> None:
@@ -275,6 +279,9 @@ def _is_drawn_there(design: Design) -> None:
     (side,) = (one for one in drawn.shapes
                if isinstance(one, DrawnLabel) and one.text in ("back", "front"))  # fmt: skip
     assert (strip.points[0][1] > axis) is (side.y > axis)
+    # The rest of the jib is broken off: a zigzag between its edges, no bare end (ISO 128-2).
+    assert strip.points[0] == strip.points[-1]
+    assert len(strip.points) == 4 + 4 + 1
     assert min(y for _, y in strip.points) > 0
     assert max(y for _, y in strip.points) < drawn.height
 

@@ -61,11 +61,12 @@ def test_both_ends_are_whipped_where_the_hole_lets_a_whipping_through(
 
 
 def test_a_load_that_goes_below_the_bench_hangs_past_its_edge(design: Design) -> None:
-    """By hand: the head pin stands 150.3 mm over the bench, the sheaves touch at 14 mm between
-    their pins, what hangs lowest is 37 mm under the lower: 99 mm are left of the 160 to be gone."""
+    """By hand: the cord is made fast to the third bar, whose underside stands at 106.9 mm; what
+    hangs is 6 + 38.5 mm high, from the rim of its sheave to the hook: 62.4 mm are left of the 160.
+    At the head pin, 150.3 mm up, the rims would touch at 8 + 6 mm between the pins: 97.8 mm."""
     said = stood_for(design)
     assert "160 mm" in said
-    assert "leaves it 99 mm" in said
+    assert "leaves it 62 mm" in said
     assert "right-hand edge of the piece of quay at the edge of the bench" in said
     assert "before it is slewed" in said
 

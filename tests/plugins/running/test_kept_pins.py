@@ -59,3 +59,45 @@ def test_what_clips_keep_has_no_end_of_travel(compile_text: Compile, *, is_clipp
     assert (has_run, travels) == (not is_clipped, not is_clipped)
     assert ("pin in jib" in {one.name for one in joints}) == (not is_clipped)
     assert "sheave on pin" in {one.name for one in joints}
+
+
+PINNED = """\
+format: 1
+model: {title: Trial, issue: A, units: mm}
+parts:
+  arm:
+    material: mild steel
+    plate: {length: 20 mm, width: 12 mm, thickness: 3 mm}
+    features: {tip: {drilled: to suit, depth: through, at: middle}}
+  handle:
+    material: brass
+    turned: [{name: grip, diameter: 7 mm, length: 18 mm}]
+    features: {bore: {drilled: to suit, on: grip, depth: through}}
+  pin:
+    material: silver steel
+    stock: drawn rod
+    turned:
+      - {name: head, diameter: 6 mm, length: 2 mm}
+      - {name: journal, diameter: 4 mm, length: 18.2 mm}
+      - {name: tail, diameter: 3 mm, length: 4 mm}
+joints:
+  handle on arm: {swivels: [handle.bore, pin.journal], master: handle.bore}
+  pin in arm: {HELD: [pin.tail, arm.tip]}
+"""
+
+
+@pytest.mark.parametrize("held", ["riveted", "pressed"])
+def test_nothing_is_slacked_where_the_pin_is_riveted(compile_text: Compile, held: str) -> None:
+    """A hammered head does not slack: it is felt with a slip of paper, else filed off and the pin
+    made new. Common practice, no source."""
+    design = compile_text(PINNED.replace("HELD", held)).design
+    assert design is not None
+    joints = numbered(design)
+    said = " ".join(
+        f"{cause.look}; {cause.cure}"
+        for each in faults(joints, design)
+        if each.sign.startswith("It will not turn")
+        for cause in each.causes
+    )
+    assert ("slack what holds it" in said) == (held == "pressed")
+    assert ("file off one head" in said) == (held == "riveted")

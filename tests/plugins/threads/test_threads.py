@@ -149,6 +149,7 @@ def test_the_page_lists_every_thread(compile_text: Compile) -> None:
     assert text_of(holes.rows[0][1]) == "fork, hole; nut, rod in nut"
     assert [text_of(row[0]) for row in outsides.rows] == ["M4"]
     assert "0.429 mm" in [text_of(cell) for cell in lathe.rows[0]]
+    assert text_of(lathe.rows[0][-1]).startswith("none drawn; where one is wanted, 2.10 mm wide")
 
 
 def test_a_model_without_threads_has_no_page(compile_text: Compile) -> None:
@@ -168,3 +169,20 @@ def test_a_left_hand_thread_says_so(compile_text: Compile) -> None:
     outcome = compile_text(text)
     assert outcome.design is not None
     assert fact(outcome.design, "fork.hole").designation == "M4 LH"
+
+
+def test_the_run_out_groove_is_the_undercut_that_the_part_has(compile_text: Compile) -> None:
+    """Drawn 1.2 wide and 0.4 deep on 3 mm: 3 - 2 × 0.4 = 2.2 mm across, whatever tables say."""
+    text = (
+        "format: 1\nmodel: {title: Trial, issue: A, units: mm}\nparts:\n  shaft:\n"
+        "    material: mild steel\n    turned:\n"
+        "      - {name: journal, diameter: 6 mm, length: 20 mm}\n"
+        "      - {name: tail, diameter: 3 mm, length: 8 mm}\n    features:\n"
+        "      thread: {screwed: M3, on: tail, length: 6 mm}\n"
+        "      relief: {undercut: 1.2 mm, on: tail, at: 0.6 mm from journal, depth: 0.4 mm}\n"
+    )
+    outcome = compile_text(text, Phase.COMPOSE)
+    assert outcome.binder is not None
+    (page,) = [one for one in outcome.binder.sections if one.place is Place.THREADS]
+    lathe = [one for one in page.blocks if isinstance(one, Table)][-1]
+    assert {text_of(row[-1]) for row in lathe.rows} == {"1.20 mm wide, 2.20 mm across"}
