@@ -375,7 +375,7 @@ def test_wood_screws_that_hold_for_the_reamer_get_their_holes_then(hammer: Desig
     (hole,) = [act for act in acts if act.act == "drill"]
     assert hole.what.startswith("the line shaft hanger and the base: with one straight rod ")
     assert "spot through the holes of the line shaft hanger" in hole.what
-    assert "2 mm drill, 20 mm deep" in hole.what  # 1 1/4 in less the foot of 12 mm
+    assert "2 mm drill, 13 mm deep" in hole.what  # 1 in less the foot of 12 mm
     assert hole.tool.startswith("3.6 mm drill, 2 mm drill")
     assert acts.index(hole) < [act.act for act in acts].index("clamp-stack")
     (sheets,) = assembly_pages(hammer, ())
