@@ -13,8 +13,10 @@ from binder.api import (
     HardwareFact,
     Joint,
     JointFact,
+    ShaftFact,
     text_of,
 )
+from binder_plugins.arrangement.general import undrawn
 from binder_solid.filled import done_as, locking
 from binder_solid.float_tried import float_wanted, shut_by
 from binder_solid.leaning import leans_at
@@ -32,14 +34,16 @@ _LETTERS, _SMALL_LETTERS = 86, 96
 _PREFACE, _DRY = 45, 160
 # What stands round the name of bought hardware, and before many a step: `the same way round as
 # they are marked`, `each screw starts by hand before one is tightened`.
-_OFF, _AROUND = 10, 60
+_OFF, _AROUND = 10, 25
 # What is put together dry first, before a float is shut, beside what it is found to be.
 _TRIED = 110
 # The words over the list of what is locked last, a step of it, and its last step.
 _WHEN, _LOCK, _CURES = 110, 130, 92
 # What is said where an evening ends for what has to cure.
 _LEFT_ALONE = 130
-_LEAST, _MOST = 66.0, 190.0
+_LEAST, _MOST = 55.0, 190.0
+# A step that sets an end float by hubs which screws hold; what is said of an item left undrawn.
+_FLOAT, _UNDRAWN = 230, 8.0
 # A long first step, which keeps the rows on the page of the picture if it begins there.
 _FIRST = 40.0
 
@@ -53,7 +57,8 @@ def picture_height(name: str, owners: dict[str, str], design: Design) -> float:
     one = design.assemblies[name]
     closed = design.facts.about(ClosedWithFact, name)
     rows = len(one.members) + (len(closed.items) if closed is not None else 0)
-    above = _PAGE - _ROW * rows
+    left_out = undrawn(design, {member.item for member in one.members})
+    above = _PAGE - _ROW * rows - (_UNDRAWN if left_out else 0.0)
     below = sum(_steps(name, owners, design)) + (_test(owners, design) if one.test else 0.0)
     left = above - below
     return min(_MOST, left if left > _LEAST else max(above - _FIRST, _LEAST))
@@ -67,11 +72,22 @@ def _steps(name: str, owners: dict[str, str], design: Design) -> Iterator[float]
     yield from (_joint(joint, fact, lines, design) for joint, fact in closed)
     if any(fact.is_lasting for _, fact in closed):
         yield _tall(_LEFT_ALONE)
+    yield from (
+        _tall(_FLOAT) for one in design.facts.all(ShaftFact) if _is_set(one, owners, design)
+    )
     last = [joint for joint in design.joints.values() if _is_locked(joint, name, owners, design)]
     for joint in last:
         yield _tall(_LOCK, len(text_of(lines.at(("bond",), joint.items))))
     if last:
         yield _LINE * ceil(_WHEN / _LETTERS) + _STEP + _tall(_CURES)
+
+
+def _is_set(shaft: ShaftFact, owners: dict[str, str], design: Design) -> bool:
+    """Whether hubs that screws hold are the stops of a shaft which goes in here."""
+    stops = [design.joints.get(shaft.pieces[n].joint) for n in shaft.stops]
+    held = [one for one in stops if one is not None and one.kind == "clamped"]
+    closed = {joint.name for joint, _ in _closed(owners, design)}
+    return any(one.name in closed for one in held)
 
 
 def _closed(owners: dict[str, str], design: Design) -> Iterator[tuple[Joint, JointFact]]:
