@@ -15,7 +15,6 @@ if TYPE_CHECKING:
     from binder_solid.suited import Suited
 
 _OUT = "too long: face it again; too short: make it again"
-_STEP = "too long: take its shoulder back; too short: take the other one back, or make it again"
 _PIN = "too long: a shim under a clip; too short: cut the outer wall of a groove back"
 _CUT = "too near: cut the outer wall of the last back; too far: a shim under a clip"
 _FLOAT = "the end float of the row, when the clips are in"
@@ -44,17 +43,40 @@ def _row(fact: SummedFact, suited: Suited, design: Design) -> tuple[Text, ...]:
         (said,),
         (_FLOAT if fact.is_groove else _read(long, design, is_step=bool(place)),),
         (Blank(f"{fact.item} suited {fact.subject}", design.units),),
-        (_if_out(fact, suited),),
+        (_if_out(fact, suited, design),),
     )
 
 
-def _if_out(fact: SummedFact, suited: Suited) -> str:
+def _if_out(fact: SummedFact, suited: Suited, design: Design) -> str:
     """What mends it; a pin between clips has its grooves by then, so that facing does not."""
     if fact.is_groove:
         return _CUT
     if fact.place:
-        return _STEP
+        return _of_step(fact, design)
     return _PIN if suited.link.key.endswith(" walls") else _OUT
+
+
+def _of_step(fact: SummedFact, design: Design) -> str:
+    """A face of its own cut back makes a step shorter, a larger neighbour's face makes it longer.
+
+    Plain geometry; the end of the part is a face of its own.
+    """
+    form = design.facts.about(FormFact, fact.item)
+    steps = form.stretches if form is not None else ()
+    place = next((n for n, one in enumerate(steps) if one.name == fact.place), None)
+    if place is None:
+        return _OUT
+    beside = [steps[n] for n in (place - 1, place + 1) if 0 <= n < len(steps)]
+    larger = next((one for one in beside if one.across > steps[place].across), None)
+    shorter = "a shim, or make it again"
+    if len(beside) < 2:
+        shorter = "face its end back"
+    elif any(one.across < steps[place].across for one in beside):
+        shorter = "take its own face back"
+    longer = "make it again"
+    if larger is not None:
+        longer = f"take the face of the {larger.name.replace('_', ' ')} back"
+    return f"too long: {shorter}; too short: {longer}"
 
 
 def _place(step: str) -> Text:

@@ -123,8 +123,10 @@ def test_what_lies_beyond_a_step_to_suit_is_in_brackets(plan: Plan) -> None:
     assert told[0][2:] == ["1.5 mm", "0 mm to 1.5 mm"]
     assert told[1][2:] == ["(4.2 mm) to suit", "(1.5 mm to 5.7 mm)"]
     assert told[2][2:] == ["4 mm", "(5.7 mm to 9.7 mm)"]
-    ((_, _, place, size, tool, _, _),) = rows(design, "pin")
+    ((_, _, place, size, tool, _, remedy),) = rows(design, "pin")
     assert place == "journal, its length"
+    # Between a head and a thinner tail: the tail's shoulder is the journal's own face.
+    assert remedy == "too long: take its own face back; too short: take the face of the head back"
     assert "± 0.1 mm" in size
     # The anvils of a micrometer do not come down between two shoulders.
     assert tool == "digital caliper"
@@ -155,6 +157,12 @@ def test_where_the_whole_is_cut_as_drawn_one_shoulder_moves(
     (found,) = named_steps(design.parts[item], design)
     told = [[text_of(cell) for cell in row[2:]] for row in found.rows]  # type: ignore[union-attr]
     assert told == table
+
+
+def test_a_step_at_the_end_gets_shorter_at_that_end() -> None:
+    """The pin of the jack's screw runs from its free end to the head: plain geometry."""
+    ((*_, remedy),) = rows(design_of("screw-jack/screw-jack"), "screw")
+    assert remedy == "too long: face its end back; too short: take the face of the head back"
 
 
 def test_the_note_leads_to_the_sheet_of_the_sum(plan: Plan) -> None:
