@@ -126,7 +126,8 @@ class CordFact(Fact):
     speed or height tells it; `load` is what hangs in it, as it is written, and
     `cut` how long the cord is cut. `travel_mm` is how far the load goes, 0 where that is not
     written, `room_mm` how far it can go over the bench, None where the places are not known, and
-    `edge` the edge of what stands that it hangs past, '' where it hangs within.
+    `edge` the edge of what stands that it hangs past, '' where it hangs within; `past_mm` how far
+    past it, and `stands_mm` how high over the bench what has that edge is.
     """
 
     leaves: str = ""
@@ -140,3 +141,5 @@ class CordFact(Fact):
     travel_mm: float = 0.0
     room_mm: float | None = None
     edge: str = ""
+    past_mm: float = 0.0
+    stands_mm: float = 0.0

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from binder.api import HalfFact
+from binder.api import HalfFact, JointFact, Role, ShaftFact
 from binder_solid.facts import FormFact
 from binder_solid.stands_at import spans_on
 
@@ -93,6 +93,31 @@ def come_over(half: HalfFact, end: str, design: Design) -> tuple[str, ...]:
         if (one.end <= step.start + _NEAR if end == "left" else one.start >= step.end - _NEAR)
         and max(one.across, one.end_across or 0.0) >= step.across - _NEAR
     )
+
+
+def slides_through(half: HalfFact, design: Design) -> tuple[str, Span] | None:
+    """The end of a rod that goes in first, and the stretch that only passes the farther bearing.
+
+    That is what lies between its bearings, where nothing stands there for good. None for a rod
+    with one bearing, and for one whose bearings are put on from its two ends.
+    """
+    shaft, lands = design.facts.about(ShaftFact, half.item), sorted(_lands(half, design))
+    if shaft is None or len(lands) < 2:
+        return None
+    bears = [n for n, one in enumerate(shaft.pieces) if one.role is Role.BEARING]
+    if half.joint not in {shaft.pieces[n].joint for n in bears}:
+        return None
+    lasting = [n for n, one in enumerate(shaft.pieces) if _lasts(one.joint, design)]
+    if any(bears[0] < n < bears[-1] for n in lasting):
+        return None
+    end = "right" if lasting and all(n < bears[0] for n in lasting) else "left"
+    between = (lands[0][1], lands[-1][0])
+    return (end, between) if between[1] > between[0] + _NEAR else None
+
+
+def _lasts(joint: str, design: Design) -> bool:
+    fact = design.facts.about(JointFact, joint)
+    return fact is not None and fact.is_lasting
 
 
 def _ways(half: HalfFact, design: Design) -> Iterator[Span]:

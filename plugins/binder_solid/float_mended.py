@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from binder.api import Located, Role, shown_length
+from binder.api import JointFact, Located, Role, shown_length
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -24,7 +24,12 @@ def remedies(shaft: ShaftFact, design: Design) -> tuple[str, str]:
     """
     shim = _shim(shaft, design)
     if shaft.located is Located.INSIDE:
-        name = f"the {_name(_made_last(shaft))}"
+        last = _made_last(shaft)
+        name = f"the {_name(last)}"
+        if _is_for_good(last, design):
+            bearing = _name(shaft.pieces[_bearings(shaft)[0]])
+            faced = f"face the inner side of a {bearing}: {name} is on for good by then"
+            return faced, f"{shim} beside {name}"
         return f"face {name}", f"{shim} beside {name}"
     stops = [shaft.pieces[n] for n in shaft.stops]
     if any(_kind(one, shaft, design) in _MOVED for one in stops):
@@ -40,6 +45,12 @@ def remedies(shaft: ShaftFact, design: Design) -> tuple[str, str]:
         return f"cut the outer wall of {groove} back by what is wanting", f"{shim} under {under}"
     name = f"the {_name(_shortest(stops))}"
     return f"face {name} where it stops the shaft", f"{shim} beside {name}"
+
+
+def _is_for_good(piece: Piece, design: Design) -> bool:
+    """Whether a piece is fixed on its shaft so that it does not come off to be faced."""
+    fact = design.facts.about(JointFact, piece.joint)
+    return fact is not None and fact.is_lasting
 
 
 def _shim(shaft: ShaftFact, design: Design) -> str:

@@ -10,7 +10,7 @@ from binder_plugins.operations.eased_held import ENDS, holds_of
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.gauging import read_along, seen
 from binder_plugins.operations.words import holding_min
-from binder_solid.eased_along import come_over, eased_along
+from binder_solid.eased_along import come_over, eased_along, slides_through
 from binder_trade.explained import NotDefined
 from binder_trade.fits.gaps import gap
 
@@ -27,6 +27,8 @@ _POLISHED_MM = 0.05
 # By how much the steps of a plug grow that tells a bore to polish to, on diameter in mm: common
 # practice, no source.
 _STEP_MM = 0.02
+# By how much more work it is where the farther of two bearings is tried as well.
+_FARTHER = 1.5
 # What the parting tool takes, and what stays clear of the jaws, in mm: common practice, no source.
 _PARTED_MM, _CLEAR_MM = 3.0, 3.0
 
@@ -114,8 +116,11 @@ def _polish(work: Work, hold: Stretched, half: HalfFact) -> Act:
     place, if_tight = half.place, half.how.removeprefix("eased ")
     where = _where(work, found, hold)
     words = f"try the {_said(place)} in the {half.mate}; polish it {where} {if_tight}"
-    said = f"{_over(work, half, found, hold)}{words}{_kept(work, half, found, hold)}"
+    through = _through(work, half, hold)
+    said = f"{_over(work, half, found, hold)}{words}{_kept(work, half, found, hold)}{through}"
     act = _act(work, place, said, half)
+    if through:
+        act = replace(act, run=act.run * _FARTHER)
     # What is done in two grips is half of the work in each.
     is_whole = not hold.is_half and len({end for end, _ in found.from_ends}) == 1
     return replace(act, run=act.run / 2) if hold.end and not is_whole else act
@@ -169,6 +174,20 @@ def _over(work: Work, half: HalfFact, found: Eased, hold: Stretched) -> str:
         return ""
     said = " and the ".join(_said(name) for name in over)
     return f"try the {half.mate} dry over the {said} first: polish there only till it goes; then "
+
+
+def _through(work: Work, half: HalfFact, hold: Stretched) -> str:
+    """The farther bearing comes over what lies between the two, which is as bought as well."""
+    found = slides_through(half, work.design)
+    if found is None or hold.end not in ("", found[0]):
+        return ""
+    end, (low, high) = found
+    total = work.form.size[0] if work.form is not None else high
+    span = (low, high) if end == "left" else (total - high, total - low)
+    return (
+        f"; drawn farther out, try the other {half.mate} on from this end as well, up to "
+        f"{work.mm(span[1])}: polish {_spans(work, [span])} only till it goes"
+    )
 
 
 def _meets(one: Span, other: Span) -> bool:

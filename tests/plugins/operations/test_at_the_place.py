@@ -104,6 +104,15 @@ def test_a_mate_is_tried_and_goes_on_from_the_end_that_is_eased_for_it(host: Hos
     others = [one for one in design.joints.values() if "cam_shaft" in one.items and one != joint]
     assert others
     assert not any(put_on(one, design) for one in others)
+    # The clock wheel is bonded on its right end: the line shaft goes in from the left, and 40 to
+    # 80 mm, which no bearing sits on, has to pass the farther hanger.
+    left, right = [
+        one.what for one in _acts(design, "line_shaft", "polish") if "hanger" in one.what
+    ]
+    assert left.endswith("up to 80 mm: polish 40 mm to 80 mm only till it goes")
+    assert "drawn farther out" not in right
+    # Bearings that are put on from both ends of a shaft with a cam between them pass nothing.
+    assert not any("farther out" in one.what for one in _acts(design, "cam_shaft", "polish"))
 
 
 @pytest.mark.parametrize("spec", ["wharf-crane", "tilt-hammer"])

@@ -63,12 +63,18 @@ def test_both_ends_are_whipped_where_the_hole_lets_a_whipping_through(
 def test_a_load_that_goes_below_the_bench_hangs_past_its_edge(design: Design) -> None:
     """By hand: the cord is made fast to the third bar, whose underside stands at 106.9 mm; what
     hangs is 6 + 38.5 mm high, from the rim of its sheave to the hook: 62.4 mm are left of the 160.
-    At the head pin, 150.3 mm up, the rims would touch at 8 + 6 mm between the pins: 97.8 mm."""
+    At the head pin, 150.3 mm up, the rims would touch at 8 + 6 mm between the pins: 97.8 mm.
+
+    The jib reaches 122.5 sin 40° - 2.25 cos 40° = 77.0 mm out from a post that stands 50 mm inside
+    the edge: the load hangs 27.0 mm past it, and with 5 mm clear may be 44 mm wide. Slewed over the
+    quay of 22 mm it has 62.4 - 22 mm."""
     said = stood_for(design)
     assert "160 mm" in said
     assert "leaves it 62 mm" in said
     assert "right-hand edge of the piece of quay at the edge of the bench" in said
+    assert "no wider than 44 mm across that edge" in said
     assert "before it is slewed" in said
+    assert "no taller than 40 mm with its sling" in said
 
 
 @pytest.mark.parametrize(("neck", "is_found"), [("2.5 mm", False), ("1.75 mm", True)])

@@ -27,11 +27,16 @@ _NEAR_MM = 0.5
 
 @dataclass(frozen=True, slots=True)
 class Tips:
-    """The edge over which a load tips the model, as told, and what the sum about it gives."""
+    """The edge over which a load tips the model, as told, and what the sum about it gives.
+
+    The load hangs `past` mm outside it; what has the edge is `high` mm high.
+    """
 
     edge: str
     made: Tipping
     base: str
+    past: float
+    high: float
 
 
 def tips(joint: Joint, design: Design) -> Tips | None:
@@ -56,7 +61,14 @@ def tips(joint: Joint, design: Design) -> Tips | None:
         f"the {_side(one, other, base)} edge of the {title}",
         tipping(load, past, weights),
         base.item,
+        past,
+        _height(base),
     )
+
+
+def _height(base: PlacedFact) -> float:
+    heights = [z for *_, z in corners_of(base)]
+    return max(heights) - min(heights)
 
 
 def _base(design: Design) -> PlacedFact | None:
@@ -133,6 +145,8 @@ def cord_fact(
         travel_mm(joint),
         room_mm(joint, design),
         found.edge if found is not None else "",
+        found.past if found is not None else 0.0,
+        found.high if found is not None else 0.0,
     )
 
 
