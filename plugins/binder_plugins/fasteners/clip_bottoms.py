@@ -27,13 +27,23 @@ def told(ring: Ring, kind: str, nominal_mm: float, design: Design) -> tuple[str,
     found = reached_by(ring.wide_mm, (ring.low_mm, ring.high_mm), way, owned)
     if found is None or found:
         return found or "", ""
+    is_double = _reads_diameter(design)
     low, high = (
-        shown_length(exact(round(mm, 3)), design.units)
+        shown_length(exact(round(mm * (2 if is_double else 1), 3)), design.units)
         for mm in fed_mm(nominal_mm, (ring.low_mm, ring.high_mm))
     )
+    less = "what" if is_double else "half of what"
+    on = "on the dial, which reads diameter," if is_double else "of travel"
     size = shown_length(exact(round(nominal_mm, 3)), design.units)
     mate, off = ("bore", "over") if ring.is_inside else ("shaft", "under")
     return _TRIED.format(_PLIERS if "circlip" in kind else ""), (
-        f"touch the {mate}, set the dial to 0, feed {low} to {high} from ⌀{size}, less by half of "
-        f"what it measures {off} that; the clip goes home all round, without shake"
+        f"touch the {mate}, set the dial to 0, feed {low} to {high} {on} from ⌀{size}, less by "
+        f"{less} it measures {off} that; the clip goes home all round, without shake"
     )
+
+
+def _reads_diameter(design: Design) -> bool:
+    """Whether the cross-slide's dial of the first lathe tells what comes off the diameter."""
+    lathe = next(iter(design.workshop.entry.machines.lathes.values()), None)
+    slide = lathe.cross_slide if lathe is not None else None
+    return slide is not None and slide.reads == "diameter"

@@ -12,7 +12,15 @@ from binder_plugins.operations.end_cutters import end_cutter
 from binder_plugins.operations.facts import Act, Grip, SetUp
 from binder_plugins.operations.hole_kinds import HOLES, SINKS
 from binder_plugins.operations.plugged import fine_first
-from binder_plugins.operations.sides import OPPOSITE, SAID, SAME_MM, SHEET_MM, SHEETS, found_edges
+from binder_plugins.operations.sides import (
+    OPPOSITE,
+    SAID,
+    SAME_MM,
+    SHEET_MM,
+    SHEETS,
+    found_edges,
+    with_edges,
+)
 from binder_plugins.operations.teeth import rack_setup
 from binder_plugins.operations.waste import ON_TABLE
 from binder_plugins.operations.wood_shoulders import shouldered, shoulders
@@ -32,6 +40,8 @@ _OVER_JAWS, _THIN = 2.0, 1 / 15
 _MILLED = frozenset(
     {"slotted", "pocketed", "stepped", "t_slotted", "dovetailed", "keywayed", "flatted", "recessed"}
 )
+# What the spindle is brought over before it is cut; all else begins at the edge of the work.
+_PLACED = frozenset({"drilled", "reamed", "bored", "tapped", "slotted", "pocketed", "centred"})
 
 
 class Flat:
@@ -161,6 +171,11 @@ class Flat:
         is_long = jaws is not None and long > _OVER_JAWS * jaws.mm
         return is_long and SHEET_MM <= high <= _THIN * long
 
+    def _has_a_place(self, acts: Sequence[Act]) -> bool:
+        """Whether any of them cuts what the spindle has to be brought over first."""
+        cut = {act.feature for act in acts}
+        return any(one.name in cut and one.kind in _PLACED for one in self.form.located)
+
     def add(
         self,
         place: str,
@@ -173,7 +188,11 @@ class Flat:
         at_once: int = 1,
     ) -> None:
         """One more set-up."""
-        start = found_edges(datum) if place == "mill" else datum
+        start = datum
+        if place == "mill":
+            start = found_edges(
+                with_edges(datum) if self._has_a_place(acts) and not true else datum
+            )
         mount = holding_min(grip.kind) + (_TURNING_OVER if "turned" in grip.on else 0.0)
         number = len(self.setups) + 1
         self.setups.append(

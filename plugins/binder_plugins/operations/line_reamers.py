@@ -96,7 +96,8 @@ def guided(row: Sequence[Hole], act: Act, bridge: float, of: str, longest: float
     yield by_hand(hole, replace(act, what=alone))
     words = (
         f"{of}cut {others} with the D-bit, its round shank guided in the first, a little at a "
-        "time, then ream from that side to the same size"
+        "time, then ream to the same size from the side where the wrench has room; where it "
+        "strikes what stands near, a drill chuck held in the hand turns either"
     )
     size = act.tool.removesuffix(" reamer").removesuffix(" hand")
     tool = f"{size} D-bit, then {size} reamer, in a tap wrench"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -9,7 +10,7 @@ from binder_plugins.operations.closing_piece import closing_journal
 from binder_plugins.operations.lengthwise import has_limits
 from binder_plugins.operations.set_over import swung
 from binder_plugins.operations.taper_mates import BLUE, mate_of, tried, tried_min
-from binder_plugins.operations.taper_necks import neck_act, neck_between
+from binder_plugins.operations.taper_necks import neck_act, neck_between, stopped_short
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -239,10 +240,27 @@ def _neck(
 
 
 def _past_it(turning: Turning, place: int, free: str) -> str:
-    """The tool that reaches into the neck of a taper past the larger step before it."""
+    """The tool that reaches into the neck of a taper past the larger step before it.
+
+    Its other flank leans ahead of the point, which stops short of a larger step behind the taper.
+    """
     before, _ = _front(turning, place, free)
+    if not before:
+        return ""
     words = f", with a pointed tool relieved on both sides, which clears the {before}"
-    return words if before else ""
+    step, last = turning.steps[place], place - 1 if free == "right" else place + 1
+    if not 0 <= last < len(turning.steps):
+        return words
+    behind = turning.steps[last]
+    across, side = (
+        (step.across, behind.end_across) if free == "right" else (step.end_across, behind.across)
+    )
+    high = (side - across) / 2
+    if high <= _SAME:
+        return words
+    name = step_name(turning, last).replace("_", " ")
+    short = turning.work.mm(math.ceil(10 * stopped_short(high)) / 10)
+    return f"{words}; stop its point {short} short of the {name}: its flank leans ahead of it"
 
 
 def is_ball(turning: Turning, place: int) -> bool:

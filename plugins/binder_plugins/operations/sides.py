@@ -7,6 +7,7 @@ SAME_MM = 1e-6
 # What a mark is set true by: no indicator rides in a pop.
 CLOCKED = "clocked true by a pointed rod in it"
 _EDGES = "sizes from the two made edges"
+_MIDDLE = "what carries no size lies in the middle"
 # How plate stands in the vice while its edges are milled.
 EDGES_UP = "its faces, the edge up"
 OPPOSITE = {"left": "right", "right": "left", "front": "back", "back": "front"}
@@ -26,6 +27,11 @@ def datum(face: str) -> str:
     if face in {"top", "underside"}:
         return f"{SAID[face]} up; {_EDGES}"
     return f"{SAID[face]} up"
+
+
+def with_edges(told: str) -> str:
+    """A datum that tells only what lies up, and from where the places of cuts in it start."""
+    return f"{told}; {_MIDDLE}, other {_EDGES}" if told.endswith(" up") else told
 
 
 def found_edges(told: str) -> str:

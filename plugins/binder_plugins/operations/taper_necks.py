@@ -41,6 +41,11 @@ def point_width(front_mm: float, behind_mm: float) -> float:
     return (front_mm + under) * math.tan(math.radians(_BESIDE)) + (behind_mm + under) * leans
 
 
+def stopped_short(step_mm: float) -> float:
+    """How far in mm from a shoulder so high the point stops, lest its leaning flank cut that."""
+    return step_mm * math.tan(math.radians(_POINT - _BESIDE))
+
+
 def neck_between(
     long: float, ends: tuple[float, float], walls: tuple[float, float], blade: float
 ) -> Neck:

@@ -156,13 +156,14 @@ def test_circlip_in_a_bore(compile_text: Compile) -> None:
 
 
 def test_the_bottom_of_a_clip_groove_is_told_by_the_dial_and_a_clip(compile_text: Compile) -> None:
-    """By hand: ⌀6 to a bottom of 4.925 to 5.000 is (6 - 5) / 2 = 0.5 to 0.538 in from the touch;
-    no jaws of the default workshop go into 0.74 mm. Common practice, no source."""
+    """By hand: ⌀6 to a bottom of 4.925 to 5.000 is 1 to 1.075 off the diameter, as the dial of the
+    lathe here reads; no jaws of the default workshop go into 0.74 mm. Common practice, no source.
+    """
     outcome = outcome_of(compile_text, "clip: {clipped: [lever.bore, axle.tip], fastener: e-clip}")
     half = next(one for one in design_of(outcome).facts.all(HalfFact) if one.gauged)
     assert half.subject == "clip: axle.tip"
     assert half.gauged == "the dial from the touch, then a clip tried in it"
-    assert "feed 0.5 mm to 0.538 mm from ⌀6 mm" in half.fed
+    assert "feed 1 mm to 1.075 mm on the dial, which reads diameter, from ⌀6 mm" in half.fed
 
 
 def test_a_circlip_is_tried_with_its_pliers(compile_text: Compile) -> None:

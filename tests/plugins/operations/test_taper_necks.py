@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from binder_plugins.operations.facts import Act, Route
-from binder_plugins.operations.taper_necks import neck_between, point_width
+from binder_plugins.operations.taper_necks import neck_between, point_width, stopped_short
 from tests.plugins.operations.conftest import RouteOf
 
 COLLARED = (
@@ -31,6 +31,16 @@ def test_the_point_is_as_wide_as_its_flanks_lean() -> None:
     The flanks of 2° and 28° meet 0.2 / sin 15° - 0.2 = 0.573 mm under the round of the point.
     """
     assert point_width(1.8, 4.3) == pytest.approx(2.67, abs=0.005)
+
+
+def test_the_point_stops_short_of_the_shoulder_that_its_flank_would_cut(
+    route_of: RouteOf,
+) -> None:
+    """A foot 1.5 mm over the taper, the flank 28 degrees off square: 1.5 tan 28 = 0.80 mm, by
+    hand."""
+    assert stopped_short(1.5) == pytest.approx(0.7976, abs=1e-4)
+    taper = _of(route_of(COLLARED % (25, 25, 32)), "taper").what
+    assert "stop its point 0.8 mm short of the foot" in taper
 
 
 def test_a_neck_is_plunged_wider_than_the_parting_tool_where_the_point_wants_it(
