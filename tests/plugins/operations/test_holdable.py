@@ -137,7 +137,7 @@ def test_straight_steps_come_before_a_taper(route_of: RouteOf) -> None:
     assert told in neck.what
     assert neck.tool == "parting tool"
     assert place(route, "groove", "waist") < place(route, "taper")
-    assert taper.what.endswith("relieved on both sides, which clears the collar")
+    assert "relieved on both sides, which clears the collar; stop its point" in taper.what
 
 
 def test_a_head_is_knurled_before_its_screw_is_turned_thin(route_of: RouteOf) -> None:
